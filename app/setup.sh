@@ -1,0 +1,95 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# Sourced by app/run and tests/run: installs the Debian packages that are
+# missing (only those), says what and why, asks nothing.
+
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+
+# package, then why it is needed
+app_packages="
+g++|the C++20 compiler
+cmake|configures the build
+ninja-build|runs the build
+pkg-config|finds libraries for CMake
+ccache|makes the second build quick
+libboost-dev|statistics, distributions, monotone interpolation
+libeigen3-dev|small matrices of the estimates
+libsqlitecpp-dev|the logbook, over SQLite
+libsqlite3-dev|the logbook's file format
+libexpected-dev|errors as values
+nlohmann-json3-dev|the --json answers
+libcli11-dev|the command line
+libfccp-dev|reading CSV
+libpugixml-dev|reading GPX
+libgeographiclib-dev|distances on the WGS84 ellipsoid
+qt6-base-dev|the touch screen
+qt6-declarative-dev|the touch screen
+qt6-declarative-dev-tools|the touch screen's compiler and linter
+libgl1-mesa-dev|the touch screen's graphics
+qml6-module-qtquick|the touch screen at run time
+qml6-module-qtquick-controls|the touch screen at run time
+qml6-module-qtquick-templates|the touch screen at run time
+qml6-module-qtquick-layouts|the touch screen at run time
+qml6-module-qtquick-shapes|the fuel horizon's drawing
+qml6-module-qtquick-window|the touch screen at run time
+qml6-module-qtqml-workerscript|the touch screen at run time
+fonts-b612|the typeface of the screen
+"
+test_packages="
+qml6-module-qttest|tests of the touch screen
+libglpk-dev|an independent optimiser that plans are compared with
+python3-scipy|an independent library that curves are compared with
+libxml2-utils|checks the GPX that is written
+libbenchmark-dev|the benchmarks
+"
+
+installed()
+{
+    [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null)" = installed ]
+}
+
+# install_missing LIST: one apt-get call for all that is missing of it.
+install_missing()
+{
+    local missing=() line package
+    while IFS='|' read -r package why; do
+        [ -n "$package" ] || continue
+        installed "$package" && continue
+        missing+=("$package")
+        echo "missing: $package ($why)"
+    done <<< "$1"
+    [ ${#missing[@]} -eq 0 ] && return 0
+    local as_root=()
+    if [ "$(id -u)" -ne 0 ]; then
+        command -v sudo > /dev/null || {
+            echo "These Debian packages are missing and need root: ${missing[*]}" >&2
+            return 1
+        }
+        as_root=(sudo)
+    fi
+    echo "installing ${#missing[@]} Debian packages"
+    local log
+    log=$(mktemp)
+    if ! { "${as_root[@]}" apt-get update \
+        && "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
+            apt-get install -y --no-install-recommends "${missing[@]}"; } > "$log" 2>&1; then
+        tail -n 30 "$log" >&2
+        echo "could not install the packages above (whole log: $log)" >&2
+        return 1
+    fi
+    rm -f "$log"
+}
+
+# build TARGETS…: configures build/release where needed and builds; quiet when
+# all goes well.
+build()
+{
+    local log
+    log=$(mktemp)
+    if ! ninja -C "$root/build/release" "$@" > "$log" 2>&1; then
+        cat "$log" >&2
+        rm -f "$log"
+        return 1
+    fi
+    rm -f "$log"
+}
