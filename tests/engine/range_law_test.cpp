@@ -84,7 +84,10 @@ private slots:
         near(law.madeWith(chance(0.05)).km(), 304.143355, 5e-7);
         const RangeLaw noisy = checkLaw(0.0008357);
         near(noisy.madeWith(chance(0.95)).km(), 232.023020, 5e-7);
-        near(noisy.madeWith(chance(0.05)).km(), 305.851632, 5e-7);
+        // Printed 305.851632, which the printed tau^2 misses by 9e-7: a bisection in
+        // Python gives 305.8516310754 too, and tau^2 = .00083570045 the printed value.
+        near(noisy.madeWith(chance(0.05)).km(), 305.851632, 1e-6);
+        near(noisy.madeWith(chance(0.05)).km(), 305.8516310754427, 2e-9);
     }
 
     // Closed form: without other spread, P(D <= d) = P(T > (v/d - c)/scale),
