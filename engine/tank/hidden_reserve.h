@@ -26,8 +26,9 @@
 //    calibration: pours accumulate, so the errors of q0 are in qF too and qF - q0
 //    says nothing about q0, nor about e;
 //  * the order of linear evidence does not matter;
-//  * no evidence but a drive past zero or a stall can contradict: stalled early
-//    lowers e, driven far raises it; the covariance stays positive semidefinite;
+//  * stalled early lowers the reserve and raises the rate, driven far past zero
+//    does the opposite, and a short drive past zero changes next to nothing;
+//  * the covariance stays positive semidefinite;
 //  * to the zero mark the offset cancels.
 //
 // Simplifications: the meter scale is linearised at the prior's qF - q0; a level
