@@ -55,7 +55,8 @@ struct RangeBasis {
     // the predictive one (posterior and drift), not the error of the mean.
     std::vector<double> rateCovariance;
     // Student-t with this many degrees of freedom, > 2; normal when absent. The
-    // covariance is the t's own (not its scale matrix).
+    // covariance is the t's own (not its scale matrix); one random precision is
+    // common to all modes, as in a regression with one unknown noise.
     std::optional<double> degreesOfFreedom;
     // Noise that grows like the square root of the distance: tau^2, L^2/km.
     double routeVarianceL2PerKm = 0.0;

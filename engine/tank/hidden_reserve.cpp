@@ -36,11 +36,16 @@ double variance(const Estimate<Volume>& e)
     return square(e.sd.litres());
 }
 
-std::string words(const char* format, double a, double b = 0.0)
+std::string words(const char* format, double value)
 {
     char text[120];
-    std::snprintf(text, sizeof text, format, a, b);
+    std::snprintf(text, sizeof text, format, value);
     return text;
+}
+
+std::string fromLevel(double aboveZeroL)
+{
+    return aboveZeroL == 0.0 ? " from the zero mark" : words(" from %.1f L above zero", aboveZeroL);
 }
 
 EvidenceItem item(EvidenceKind kind, std::optional<Instant> time, std::string text)
@@ -164,8 +169,8 @@ HiddenReserve HiddenReserve::with(const FullFill& fill) const
     const double sd = std::sqrt(variance(fill.volume) + variance(fill.aboveZeroBefore));
     return observed(row, fill.volume.mean.litres() + above + m_spanL, sd,
                     item(EvidenceKind::fill, fill.time,
-                         words("%.1f L to full from %.1f L above zero",
-                               fill.volume.mean.litres(), above)));
+                         words("filled up with %.1f L", fill.volume.mean.litres())
+                             + fromLevel(above)));
 }
 
 HiddenReserve HiddenReserve::with(const TankVolume& volume) const
@@ -209,8 +214,8 @@ Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofConte
         const double sd = std::sqrt(variance(*proof.volume) + variance(above));
         next = next.observed(kZeroRow, out - above.mean.litres(), sd,
                              item(EvidenceKind::drained, proof.time,
-                                  words("%.1f L drained from %.1f L above zero", out,
-                                        above.mean.litres())));
+                                  words("%.1f L drained", out)
+                                      + fromLevel(above.mean.litres())));
     }
     if (proof.leftBehind) {
         const double found = proof.leftBehind->mean.litres();
@@ -234,7 +239,10 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
     const double kmSd = proof.distance->sd.km();
     const double rate = context.rate->mean.litresPerKm();
     const double rateSd = context.rate->sd.litresPerKm();
-    assert(km >= 0.0 && kmSd >= 0.0 && rate > 0.0 && rateSd >= 0.0);
+    if (!(std::isfinite(km) && km >= 0.0 && std::isfinite(kmSd) && kmSd >= 0.0))
+        return failInput("the distance past zero must be 0 or more");
+    if (!(std::isfinite(rate) && rate > 0.0 && std::isfinite(rateSd) && rateSd >= 0.0))
+        return failInput("the consumption of a proof must be above 0");
     const double noiseL2 = square(context.crossingSd.litres())
         + context.routeVarianceL2PerKm * km + (square(rate) + square(rateSd)) * square(kmSd);
 

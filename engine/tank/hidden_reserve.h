@@ -34,7 +34,8 @@
 // Simplifications: the meter scale is linearised at the prior's qF - q0; a level
 // above zero has errors of its own, independent of the state (later pours,
 // reading); the covariance between reserve and rate is used in the update and
-// then dropped, because the next drive's rate drifts anew.
+// then dropped, because the next drive's rate drifts anew. Drives past zero count
+// as independent of each other: of many alike, pass on the farthest.
 #pragma once
 
 #include "engine/error.h"
@@ -141,9 +142,10 @@ public:
     HiddenReserve with(const FullFill& fill) const;
     HiddenReserve with(const TankVolume& volume) const;
 
-    // badInput where the proof lacks what its kind needs (litres, distance), or
-    // the context lacks the rate (stalled, pastZero) or the level (drained from
-    // a signal).
+    // A base counts only where it was poured anew: the base of the calibration
+    // itself is in the prior already. badInput where the proof lacks what its
+    // kind needs (litres, distance), the distance is negative, or the context
+    // lacks the rate (stalled, pastZero) or the level (drained from a signal).
     Result<ProofOutcome> with(const Proof& proof, const ProofContext& context) const;
 
     // Usable litres at the zero mark, on a level road.

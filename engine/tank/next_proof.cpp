@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tank/next_proof.h"
 
+#include <array>
+
 namespace undermark {
 
 namespace {
@@ -22,15 +24,22 @@ struct Candidate {
     const char* caution;
 };
 
-constexpr Candidate kCandidates[] = {
-    {NextProofKind::tankVolume, {1, 0, 0, 1, 0}, 1.0,
-     "Find the tank's volume to the first click from its maker or another tank of the kind",
-     kLowFuel},
-    {NextProofKind::base, {0, 0, 1, 0, 0}, 0.2,
-     "Drain the tank, pour a measured base and read the zero mark anew", kDraining},
-    {NextProofKind::measureLeftBehind, {1, 0, 0, 0, 0}, 0.2,
-     "Drain the tank and measure what the pump left behind, with the tank open", kDraining},
-};
+// The span makes a fill's row, because the meter scale multiplies it.
+std::array<Candidate, 4> candidates(double spanL)
+{
+    return {{
+        {NextProofKind::tankVolume, {1, 0, 0, 1, 0}, 1.0,
+         "Find the tank's volume to the first click from its maker or another tank of the kind",
+         kLowFuel},
+        {NextProofKind::fillFromZero, {0, 0, -1, 1, spanL}, 0.95,
+         "Fill to the first click at the pump when the gauge has just reached zero, and log it",
+         kLowFuel},
+        {NextProofKind::base, {0, 0, 1, 0, 0}, 0.2,
+         "Drain the tank, pour a measured base and read the zero mark anew", kDraining},
+        {NextProofKind::measureLeftBehind, {1, 0, 0, 0, 0}, 0.2,
+         "Drain the tank and measure what the pump left behind, with the tank open", kDraining},
+    }};
+}
 
 } // namespace
 
@@ -40,7 +49,7 @@ std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve)
     constexpr double kSomeGain = 0.98;
     const Volume now = reserve.reserve().sd;
     std::optional<NextProof> best;
-    for (const Candidate& candidate : kCandidates) {
+    for (const Candidate& candidate : candidates(reserve.zeroToFull().mean.litres())) {
         const Volume after = reserve.reserveSdAfter(candidate.row, candidate.sdL);
         const NextProof proof{candidate.kind, now, after, candidate.text, candidate.caution};
         if (after <= kClearGain * now && now > Volume())

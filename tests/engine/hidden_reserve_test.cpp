@@ -315,6 +315,7 @@ private slots:
         const EvidenceItem& fill = after.evidence()[0];
         const EvidenceItem& drive = after.evidence()[1];
         QCOMPARE(fill.kind, EvidenceKind::fill);
+        QCOMPARE(fill.text, std::string("filled up with 48.0 L from the zero mark"));
         QCOMPARE(fill.before, state.reserve());
         QCOMPARE(drive.before, fill.after);
         QCOMPARE(drive.after, after.reserve());
@@ -348,6 +349,9 @@ private slots:
             QCOMPARE(outcome.error().code, ErrorCode::badInput);
         }
         QVERIFY(!state.with(driven(ProofKind::stalled, 30), {}));
+        QVERIFY(!state.with(driven(ProofKind::stalled, -1), at(per100(8, 1))));
+        QVERIFY(!state.with(driven(ProofKind::stalled, 30, NAN), at(per100(8, 1))));
+        QVERIFY(!state.with(driven(ProofKind::stalled, 30), at(per100(0, 1))));
     }
 
     // Common practice, no source: one to two litres stay; zero at about a tenth.
@@ -410,6 +414,17 @@ private slots:
         ReservePrior prior = calibrated(2.0);
         prior.calibration->full.sd = Volume::fromLitres(0.3);
         QCOMPARE(suggestNextProof(HiddenReserve::fromPrior(prior))->kind, NextProofKind::tankVolume);
+    }
+
+    void withoutACalibrationAFillFromZeroComesFirst()
+    {
+        Vehicle car;
+        car.capacity = Volume::fromLitres(60);
+        const HiddenReserve state = HiddenReserve::fromPrior(priorFor(car, {}));
+        const auto next = suggestNextProof(state);
+        QCOMPARE(next->kind, NextProofKind::fillFromZero);
+        const FullFill fill{{}, litres(52, 0.95), {}};
+        near(state.with(fill).reserve().sd.litres(), next->sdAfter.litres(), 1e-12);
     }
 
     void whereNothingMoreCanBeLearntNoProofIsSuggested()

@@ -182,6 +182,29 @@ private slots:
         near(law.dryBefore(km(205)).value(), 0.5 * std::erfc(-x / std::sqrt(2.0)), 1e-14);
     }
 
+    // A multivariate t: one precision for both modes.
+    void simulatedDrivesAlongARouteOfModesAgree()
+    {
+        const double df = 6, s = 0.25, r = 0.08, sSd = 0.03, rSd = 0.008, share = 0.5;
+        const RangeLaw law = *RangeLaw::make({litres(30, 1),
+            {Consumption::fromLitresPerKm(s), Consumption::fromLitresPerKm(r)},
+            {sSd * sSd, share * sSd * rSd, share * sSd * rSd, rSd * rSd}, df, 0.001,
+            {{km(60), 0}, {km(120), 1}, {km(10), 0}}});
+        std::mt19937_64 random(20240602);
+        std::normal_distribution<double> normal;
+        std::chi_squared_distribution<double> chi(df);
+        constexpr int kDrives = 200000;
+        int dry = 0;
+        for (int i = 0; i < kDrives; ++i) {
+            const double stretch = std::sqrt((df - 2) / chi(random));
+            const double x = normal(random);
+            const double y = share * x + std::sqrt(1 - share * share) * normal(random);
+            const double use = 85 * (s + sSd * stretch * x) + 120 * (r + rSd * stretch * y);
+            dry += 30 + normal(random) - use - std::sqrt(0.001 * 205) * normal(random) <= 0;
+        }
+        near(law.dryBefore(km(205)).value(), double(dry) / kDrives, 4 * 0.5 / 447.2);
+    }
+
     void dryBeforeNeverFallsWithDistance_data()
     {
         QTest::addColumn<double>("fuel");
