@@ -88,51 +88,62 @@ Result<RangeLaw> RangeLaw::make(RangeBasis basis)
 {
     if (const auto sound = check(basis); !sound)
         return fail(sound.error());
+    RangeLaw law;
+    law.m_fuel = basis.fuel;
+    law.m_routeVarianceL2PerKm = basis.routeVarianceL2PerKm;
+    law.m_segments = segmentsOf(basis);
+    if (basis.degreesOfFreedom) {
+        for (const MixturePoint& point : studentMixture(*basis.degreesOfFreedom))
+            law.m_components.push_back({point.weight, point.stretch, {}});
+    } else {
+        law.m_components = {Component{}};
+    }
+    for (const Segment& segment : law.m_segments)
+        law.m_positive = std::min(law.m_positive, law.positive(segment));
+    law.findPeaks();
+    return law;
+}
+
+// The last mode goes on for ever: one more segment after the last leg.
+std::vector<RangeLaw::Segment> RangeLaw::segmentsOf(const RangeBasis& basis)
+{
     const std::size_t n = basis.rates.size();
     const auto covariance = [&](std::size_t i, std::size_t j) {
         return 0.5 * (basis.rateCovariance[i * n + j] + basis.rateCovariance[j * n + i]);
     };
-    RangeLaw law;
-    law.m_fuel = basis.fuel;
-    law.m_routeVarianceL2PerKm = basis.routeVarianceL2PerKm;
-    law.m_components = {Component{}};
-    if (basis.degreesOfFreedom) {
-        law.m_components.clear();
-        for (const MixturePoint& point : studentMixture(*basis.degreesOfFreedom))
-            law.m_components.push_back({point.weight, point.stretch, {}});
-    }
-
-    // The last mode goes on for ever: one more segment after the last leg.
     std::vector<RouteLeg> legs = basis.legs;
     legs.push_back({Distance(), legs.empty() ? 0 : legs.back().mode});
+    std::vector<Segment> segments;
     std::vector<double> km(n, 0.0);   // driven so far, by mode
     Segment segment;
     for (const RouteLeg& leg : legs) {
-        const std::size_t mode = leg.mode;
-        segment.rateLPerKm = basis.rates[mode].litresPerKm();
-        segment.squareL2PerKm2 = covariance(mode, mode);
+        segment.rateLPerKm = basis.rates[leg.mode].litresPerKm();
+        segment.squareL2PerKm2 = covariance(leg.mode, leg.mode);
         segment.linearL2PerKm = 0.0;
         segment.constantL2 = 0.0;
         for (std::size_t i = 0; i < n; ++i) {
-            segment.linearL2PerKm += 2.0 * covariance(i, mode) * km[i];
+            segment.linearL2PerKm += 2.0 * covariance(i, leg.mode) * km[i];
             for (std::size_t j = 0; j < n; ++j)
                 segment.constantL2 += km[i] * covariance(i, j) * km[j];
         }
-        law.m_segments.push_back(segment);
-        const double length = leg.length.km();
-        km[mode] += length;
-        segment.startKm += length;
-        segment.useL += segment.rateLPerKm * length;
-
-        double positive = 0.0;
-        for (const Component& part : law.m_components) {
-            const double sd = std::sqrt(part.stretch * segment.squareL2PerKm2);
-            positive += part.weight * (sd > 0.0 ? phi(segment.rateLPerKm / sd) : 1.0);
-        }
-        law.m_positive = std::min(law.m_positive, positive);
+        segments.push_back(segment);
+        km[leg.mode] += leg.length.km();
+        segment.startKm += leg.length.km();
+        segment.useL += segment.rateLPerKm * leg.length.km();
     }
-    law.findPeaks();
-    return law;
+    return segments;
+}
+
+double RangeLaw::positive(const Segment& segment) const
+{
+    if (segment.squareL2PerKm2 == 0.0)
+        return 1.0;
+    double sum = 0.0;
+    for (const Component& part : m_components) {
+        const double sd = std::sqrt(part.stretch * segment.squareL2PerKm2);
+        sum += part.weight * phi(segment.rateLPerKm / sd);
+    }
+    return sum;
 }
 
 Result<RangeLaw> RangeLaw::make(Estimate<Volume> fuel, Estimate<Consumption> rate,
@@ -142,7 +153,8 @@ Result<RangeLaw> RangeLaw::make(Estimate<Volume> fuel, Estimate<Consumption> rat
     const double sd = rate.sd.litresPerKm();
     if (!notNegative(sd))
         return failInput("the spread of the consumption must be 0 or more");
-    return make(RangeBasis{fuel, {rate.mean}, {sd * sd}, degreesOfFreedom, routeVarianceL2PerKm, {}});
+    return make(
+        RangeBasis{fuel, {rate.mean}, {sd * sd}, degreesOfFreedom, routeVarianceL2PerKm, {}});
 }
 
 RangeLaw RangeLaw::withFuel(Estimate<Volume> fuel) const

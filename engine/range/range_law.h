@@ -115,6 +115,8 @@ private:
     };
 
     RangeLaw() = default;
+    static std::vector<Segment> segmentsOf(const RangeBasis& basis);
+    double positive(const Segment& segment) const;   // P(rate > 0)
     void findPeaks();
     double argument(const Segment& segment, double stretch, double t) const;
     double peakWithin(const Segment& segment, double stretch, double t) const;

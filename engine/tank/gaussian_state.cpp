@@ -15,6 +15,9 @@ using ConstVector = Eigen::Map<const Eigen::VectorXd>;
 using Matrix = Eigen::Map<Eigen::Matrix<double, -1, -1, Eigen::RowMajor>>;
 using ConstMatrix = Eigen::Map<const Eigen::Matrix<double, -1, -1, Eigen::RowMajor>>;
 
+// A projected variance below this share of its terms' is taken as 0.
+constexpr double kRounding = 1e-13;
+
 // phi(z)/Phi(z). Far below 0 both vanish; there the asymptotic series of Mills'
 // ratio, -z/(1 - 1/z^2 + 3/z^4 - 15/z^6), is good to 1e-9.
 double hazardBelow(double z)
@@ -36,7 +39,10 @@ Projection project(std::span<const double> mean, std::span<const double> covaria
     const ConstVector x(mean.data(), n);
     const ConstVector row(h.data(), n);
     const ConstMatrix p(covariance.data(), n, n);
-    return {row.dot(x), std::max(0.0, row.dot(p * row))};
+    // A difference of equal errors is rounding noise, and no ground for learning.
+    const double terms = row.cwiseAbs().dot(p.diagonal().cwiseMax(0.0).cwiseSqrt());
+    const double variance = row.dot(p * row);
+    return {row.dot(x), variance > kRounding * terms * terms ? variance : 0.0};
 }
 
 double conditionOn(std::span<double> mean, std::span<double> covariance,

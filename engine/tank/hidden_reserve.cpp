@@ -48,6 +48,31 @@ std::string fromLevel(double aboveZeroL)
     return aboveZeroL == 0.0 ? " from the zero mark" : words(" from %.1f L above zero", aboveZeroL);
 }
 
+// The state and, as one more component, the rate of a drive; `row` gives what is
+// left after so many km of it, before the surge margin.
+struct Joint {
+    static constexpr std::size_t kSize = HiddenReserve::kSize + 1;
+    std::array<double, kSize> mean{};
+    std::array<double, kSize> row{};
+    std::array<double, kSize * kSize> covariance{};
+};
+
+Joint joint(const HiddenReserve& state, double rate, double rateSd, double km)
+{
+    constexpr std::size_t n = HiddenReserve::kSize;
+    Joint both;
+    for (std::size_t i = 0; i < n; ++i) {
+        both.mean[i] = state.mean()[i];
+        both.row[i] = kReserveRow[i];
+        for (std::size_t j = 0; j < n; ++j)
+            both.covariance[i * Joint::kSize + j] = state.covariance()[i * n + j];
+    }
+    both.mean[n] = rate;
+    both.row[n] = -km;
+    both.covariance.back() = square(rateSd);
+    return both;
+}
+
 EvidenceItem item(EvidenceKind kind, std::optional<Instant> time, std::string text)
 {
     return {kind, time, std::move(text), {}, {}, 0.0};
@@ -59,25 +84,6 @@ Estimate<Volume> litres(double mean, double varianceL2)
 }
 
 } // namespace
-
-ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration)
-{
-    ReservePrior prior;
-    prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
-    prior.unusable = vehicle.unusable.value_or(Estimate<Volume>{prior.leftBehind.mean, kUnusableSd});
-    prior.calibration = calibration;
-    prior.meterScaleSd = kMeterScaleSd;
-    const Volume capacity = vehicle.capacity;
-    prior.statedCapacity = {capacity, capacity * kStatedCapacitySd.ratio()};
-    if (vehicle.zeroMark) {
-        const Volume sd = std::max(abs(*vehicle.zeroMark) * kStatedReserveSd.ratio(),
-                                   kStatedReserveLeastSd);
-        prior.statedReserve = {*vehicle.zeroMark, sd};
-    } else {
-        prior.statedReserve = {capacity * kUsualReserve.ratio(), capacity * kUsualReserveSd.ratio()};
-    }
-    return prior;
-}
 
 // State = matrix x independent sources. With a calibration the sources are
 // (b, u, q0, qF - q0, k): a fill must not learn about q0, so the span is kept
@@ -246,20 +252,6 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
     const double noiseL2 = square(context.crossingSd.litres())
         + context.routeVarianceL2PerKm * km + (square(rate) + square(rateSd)) * square(kmSd);
 
-    constexpr std::size_t kJoint = kSize + 1;
-    std::array<double, kJoint> mean{};
-    std::array<double, kJoint> row{};
-    std::array<double, kJoint * kJoint> covariance{};
-    for (std::size_t i = 0; i < kSize; ++i) {
-        mean[i] = m_mean[i];
-        row[i] = kReserveRow[i];
-        for (std::size_t j = 0; j < kSize; ++j)
-            covariance[i * kJoint + j] = m_covariance[i * kSize + j];
-    }
-    mean[kSize] = rate;
-    row[kSize] = -km;
-    covariance.back() = square(rateSd);
-
     const bool stalled = proof.kind == ProofKind::stalled;
     EvidenceItem what = item(stalled ? EvidenceKind::stalled : EvidenceKind::pastZero, proof.time,
                              words(stalled ? "stalled %.0f km past zero"
@@ -268,21 +260,23 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
         what.text += " (" + *proof.mode + ")";
     what.before = reserve();
     const double surge = context.surgeMargin.litres();
-    what.surprise = stalled ? conditionOn(mean, covariance, row, surge, noiseL2)
-                            : conditionOnAbove(mean, covariance, row, surge, noiseL2);
+    Joint both = joint(*this, rate, rateSd, km);
+    what.surprise = stalled
+        ? conditionOn(both.mean, both.covariance, both.row, surge, noiseL2)
+        : conditionOnAbove(both.mean, both.covariance, both.row, surge, noiseL2);
 
     HiddenReserve next = *this;
     for (std::size_t i = 0; i < kSize; ++i) {
-        next.m_mean[i] = mean[i];
+        next.m_mean[i] = both.mean[i];
         for (std::size_t j = 0; j < kSize; ++j)
-            next.m_covariance[i * kSize + j] = covariance[i * kJoint + j];
+            next.m_covariance[i * kSize + j] = both.covariance[i * Joint::kSize + j];
     }
     what.after = next.reserve();
     next.m_evidence.push_back(std::move(what));
-    const Estimate<Consumption> learnt{
-        Consumption::fromLitresPerKm(mean[kSize]),
-        Consumption::fromLitresPerKm(std::sqrt(std::max(0.0, covariance.back())))};
-    return ProofOutcome{std::move(next), learnt};
+    const double learntSd = std::sqrt(std::max(0.0, both.covariance.back()));
+    return ProofOutcome{std::move(next),
+                        Estimate<Consumption>{Consumption::fromLitresPerKm(both.mean[kSize]),
+                                              Consumption::fromLitresPerKm(learntSd)}};
 }
 
 Volume HiddenReserve::reserveSdAfter(const Row& row, double sdL) const

@@ -27,7 +27,8 @@ ReservePrior calibrated(double offsetSd = 2.0, double zeroSd = 0.0)
     ReservePrior prior;
     prior.leftBehind = litres(1.5, offsetSd);
     prior.unusable = litres(1.5, 0.0);
-    prior.calibration = CalibrationSummary{litres(6.0, zeroSd), litres(54.0, std::hypot(zeroSd, 0.9)), {}};
+    const double fullSd = std::hypot(zeroSd, 0.9);
+    prior.calibration = CalibrationSummary{litres(6.0, zeroSd), litres(54.0, fullSd), {}};
     prior.meterScaleSd = Fraction::fromRatio(0.005);
     return prior;
 }
@@ -76,7 +77,9 @@ class HiddenReserveTest : public QObject {
     static void near(double actual, double expected, double tolerance)
     {
         QVERIFY2(std::abs(actual - expected) <= tolerance,
-                 qPrintable(QString("%1 instead of %2").arg(actual, 0, 'g', 14).arg(expected, 0, 'g', 14)));
+                 qPrintable(QString("%1 instead of %2")
+                                .arg(actual, 0, 'g', 14)
+                                .arg(expected, 0, 'g', 14)));
     }
 
     static void near(Estimate<Volume> actual, double mean, double sd, double tolerance)
@@ -116,6 +119,11 @@ private slots:
                 state = state.with(fillFromZero(shown));
             near(state.reserve(), 6, sd, 1e-12);
             QVERIFY(state.zeroToFull().sd < Volume::fromLitres(0.9));
+            // Nor after a drive past zero has tied the offset to q0.
+            state = state.with(driven(ProofKind::pastZero, 80), at(per100(8, 1)))->reserve;
+            const Estimate<Volume> proven = state.reserve();
+            near(state.with(fillFromZero(49)).reserve(), proven.mean.litres(), proven.sd.litres(),
+                 1e-12);
         }
     }
 
@@ -151,6 +159,7 @@ private slots:
         near(after.offset().mean.litres(), 1.5 * gain, 1e-12);
         near(after.offset().sd.litres(), std::sqrt(0.98 - 0.49 * gain), 1e-12);
         near(after.reserve().mean.litres(), 6 + 1.5 * gain, 1e-12);
+        near(after.evidence().back().surprise, 1.5 / std::sqrt(0.81 + 0.49 + 1), 1e-12);
         // Then the same fill does say something about the reserve, a little.
         QVERIFY(after.with(fillFromZero(48)).reserve().sd < after.reserve().sd);
     }
@@ -216,12 +225,12 @@ private slots:
         for (double x = -8; x <= 8; x += 0.02) {
             for (double y = -8; y <= 8; y += 0.02) {
                 const double r = r0 + rSd * x, c = c0 + cSd * y;
-                const double likelihood = 0.5 * std::erfc(-(r - margin - c * km) / s / std::sqrt(2.0));
-                const double p = std::exp(-0.5 * (x * x + y * y)) * likelihood;
+                const double z = (r - margin - c * km) / s;
+                const double p = std::exp(-0.5 * (x * x + y * y)) * std::erfc(-z / std::sqrt(2.0));
                 w += p, wr += p * r, wrr += p * r * r, wc += p * c, wcc += p * c * c;
             }
         }
-        ProofContext context = at({Consumption::fromLitresPerKm(c0), Consumption::fromLitresPerKm(cSd)});
+        ProofContext context = at(per100(100 * c0, 100 * cSd));
         context.routeVarianceL2PerKm = 0.001;
         context.surgeMargin = Volume::fromLitres(margin);
         const auto outcome = HiddenReserve::fromPrior(onlyReserve(r0, rSd))
@@ -282,12 +291,14 @@ private slots:
         HiddenReserve state = HiddenReserve::fromPrior(prior);
         for (int i = 0; i < 400; ++i) {
             const double km = 20 + 90 * u(random);
-            switch (i % 4) {
-            case 0: state = state.with(fillFromZero(46 + 4 * u(random))); break;
-            case 1: state = state.with(TankVolume{{}, litres(55 + 2 * u(random), i % 8 ? 1 : 0)}); break;
-            case 2: state = state.with(driven(ProofKind::pastZero, km), at(per100(8, 1)))->reserve; break;
-            case 3: state = state.with(driven(ProofKind::stalled, km), at(per100(8, 1), 0))->reserve; break;
-            }
+            if (i % 4 == 0)
+                state = state.with(fillFromZero(46 + 4 * u(random)));
+            else if (i % 4 == 1)
+                state = state.with(TankVolume{{}, litres(55 + 2 * u(random), i % 8 == 1 ? 1 : 0)});
+            else if (i % 4 == 2)
+                state = state.with(driven(ProofKind::pastZero, km), at(per100(8, 1)))->reserve;
+            else
+                state = state.with(driven(ProofKind::stalled, km), at(per100(8, 1), 0))->reserve;
             QVERIFY(leastEigenvalue(state) > -1e-12);
             QVERIFY(std::isfinite(state.reserve().mean.litres()));
         }
@@ -303,13 +314,24 @@ private slots:
         QVERIFY(outcome->reserve.evidence().back().surprise < -3);
     }
 
+    // Two exact and different answers: the first stands, nothing explodes.
+    void exactEvidenceGivenTwiceIsLearntOnce()
+    {
+        const TankVolume first{{}, litres(56, 0)}, second{{}, litres(57, 0)};
+        const HiddenReserve once = HiddenReserve::fromPrior(calibrated(0.7, 0.3)).with(first);
+        const HiddenReserve twice = once.with(second);
+        near(twice.reserve(), once.reserve().mean.litres(), once.reserve().sd.litres(), 1e-12);
+        near(twice.usableCapacity().mean.litres(), 54.5, 1e-12);
+    }
+
     void evidenceIsListedWithWhatEachItemChanged()
     {
         Proof far = driven(ProofKind::pastZero, 80);
         far.mode = kTown;
         far.time = Instant(std::chrono::seconds(1000));
         const HiddenReserve state = HiddenReserve::fromPrior(calibrated());
-        const HiddenReserve after = state.with(fillFromZero(48)).with(far, at(per100(8, 1)))->reserve;
+        const HiddenReserve after =
+            state.with(fillFromZero(48)).with(far, at(per100(8, 1)))->reserve;
         QVERIFY(state.evidence().empty());
         QCOMPARE(after.evidence().size(), std::size_t(2));
         const EvidenceItem& fill = after.evidence()[0];
@@ -413,7 +435,8 @@ private slots:
     {
         ReservePrior prior = calibrated(2.0);
         prior.calibration->full.sd = Volume::fromLitres(0.3);
-        QCOMPARE(suggestNextProof(HiddenReserve::fromPrior(prior))->kind, NextProofKind::tankVolume);
+        const auto next = suggestNextProof(HiddenReserve::fromPrior(prior));
+        QCOMPARE(next->kind, NextProofKind::tankVolume);
     }
 
     void withoutACalibrationAFillFromZeroComesFirst()

@@ -11,7 +11,8 @@ namespace {
 RangeLaw lawFor(double litres, double sd)
 {
     return *RangeLaw::make({Volume::fromLitres(litres), Volume::fromLitres(sd)},
-                           {Consumption::fromLitresPer100Km(8), Consumption::fromLitresPer100Km(0.6)},
+                           {Consumption::fromLitresPer100Km(8),
+                            Consumption::fromLitresPer100Km(0.6)},
                            6.0, 0.001);
 }
 

@@ -39,7 +39,9 @@ class RangeLawTest : public QObject {
     static void near(double actual, double expected, double tolerance)
     {
         QVERIFY2(std::abs(actual - expected) <= tolerance,
-                 qPrintable(QString("%1 instead of %2").arg(actual, 0, 'g', 14).arg(expected, 0, 'g', 14)));
+                 qPrintable(QString("%1 instead of %2")
+                                .arg(actual, 0, 'g', 14)
+                                .arg(expected, 0, 'g', 14)));
     }
 
     // Share of simulated drives that are dry within d: fuel, a rate drawn again
@@ -162,8 +164,9 @@ private slots:
     void twoLegsOfOneModeAreThatMode()
     {
         const RangeLaw law = checkLaw(0.0008);
-        const RangeLaw legs = *RangeLaw::make({litres(20, 1.2), {Consumption::fromLitresPerKm(0.075)},
-            {0.004 * 0.004}, {}, 0.0008, {{km(100), 0}, {km(50), 0}}});
+        const RangeLaw legs = *RangeLaw::make({litres(20, 1.2),
+            {Consumption::fromLitresPerKm(0.075)}, {0.004 * 0.004}, {}, 0.0008,
+            {{km(100), 0}, {km(50), 0}}});
         for (const double d : {50.0, 100.0, 149.0, 150.0, 151.0, 240.0, 400.0})
             near(legs.dryBefore(km(d)).value(), law.dryBefore(km(d)).value(), 1e-14);
     }
@@ -291,7 +294,8 @@ private slots:
     void refusesWhatCannotBe_data()
     {
         QTest::addColumn<RangeBasis>("basis");
-        const RangeBasis good{litres(20, 1), {Consumption::fromLitresPerKm(0.08)}, {1e-4}, {}, 0, {}};
+        const RangeBasis good{litres(20, 1), {Consumption::fromLitresPerKm(0.08)},
+                              {1e-4}, {}, 0, {}};
         const auto row = [&](const char* name, auto change) {
             RangeBasis basis = good;
             change(basis);
