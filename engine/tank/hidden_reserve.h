@@ -126,7 +126,8 @@ public:
     // Var = Var(level) + Var(r).
     Estimate<Volume> toDry(Estimate<Volume> sinceDrained, Volume surgeMargin = {}) const;
 
-    // Usable litres at so many litres above the zero mark; the same otherwise.
+    // Usable litres at so many litres above the zero mark, known independently of
+    // this state (not zeroToFull(): at full it is usableCapacity()).
     Estimate<Volume> usableAt(Estimate<Volume> aboveZero, Volume surgeMargin = {}) const;
 
     const std::vector<EvidenceItem>& evidence() const { return m_evidence; }
