@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tank/reserve_prior.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration)
+{
+    ReservePrior prior;
+    prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
+    prior.unusable =
+        vehicle.unusable.value_or(Estimate<Volume>{prior.leftBehind.mean, kUnusableSd});
+    prior.calibration = calibration;
+    prior.meterScaleSd = kMeterScaleSd;
+    const Volume capacity = vehicle.capacity;
+    prior.statedCapacity = {capacity, capacity * kStatedCapacitySd.ratio()};
+    if (vehicle.zeroMark) {
+        const Volume sd = std::max(abs(*vehicle.zeroMark) * kStatedReserveSd.ratio(),
+                                   kStatedReserveLeastSd);
+        prior.statedReserve = {*vehicle.zeroMark, sd};
+    } else {
+        prior.statedReserve = {capacity * kUsualReserve.ratio(),
+                               capacity * kUsualReserveSd.ratio()};
+    }
+    return prior;
+}
+
+} // namespace undermark

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is taken for granted about a tank before any evidence on its reserve.
+#pragma once
+
+#include "engine/records.h"
+
+#include <optional>
+
+namespace undermark {
+
+// What the calibration leaves behind: litres since drained.
+struct CalibrationSummary {
+    Estimate<Volume> zeroMark;               // q0
+    Estimate<Volume> full;                   // qF
+    // Cov(q0, qF), L^2; Var(q0) when absent: the pours of q0 are part of qF's.
+    std::optional<double> covarianceL2;
+};
+
+// Where the state starts. priorFor() fills it from the vehicle and the defaults
+// below; all of these are common practice without a source.
+struct ReservePrior {
+    Estimate<Volume> leftBehind;
+    Estimate<Volume> unusable;
+    std::optional<CalibrationSummary> calibration;
+    Estimate<Volume> statedReserve;          // used without a calibration
+    Estimate<Volume> statedCapacity;         // the same; qF + b
+    Fraction meterScaleSd;                   // what is common to all fills: meter, click, reading
+};
+
+// One to two litres stay when the pump spits.
+inline constexpr Estimate<Volume> kUsualLeftBehind{Volume::fromLitres(1.5),
+                                                   Volume::fromLitres(0.7)};
+// The engine starves about where the feed pump spits: unusable is taken like
+// left-behind in the mean, with a spread of its own; so e is 0 +- 1 L.
+inline constexpr Volume kUnusableSd = Volume::fromLitres(0.7);
+// A reserve nobody stated is a tenth of the tank, give or take half of that.
+inline constexpr Fraction kUsualReserve = Fraction::fromRatio(0.10);
+inline constexpr Fraction kUsualReserveSd = Fraction::fromRatio(0.05);
+// A stated zero mark: a tenth of it, and not below this.
+inline constexpr Fraction kStatedReserveSd = Fraction::fromRatio(0.10);
+inline constexpr Volume kStatedReserveLeastSd = Volume::fromLitres(0.5);
+// A capacity from the handbook, against the one at hand.
+inline constexpr Fraction kStatedCapacitySd = Fraction::fromRatio(0.03);
+// Pump meters may be half a per cent out (legal limit, from memory); the click
+// and the way of reading add as much.
+inline constexpr Fraction kMeterScaleSd = Fraction::fromRatio(0.008);
+// Needle or figure at the moment it reaches zero.
+inline constexpr Volume kCrossingSd = Volume::fromLitres(0.5);
+
+// `vehicle.capacity` > 0 is used only where there is no calibration.
+ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration);
+
+} // namespace undermark
