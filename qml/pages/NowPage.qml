@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+FocusScope {
+    id: root
+
+    required property NowViewModel view
+    readonly property bool portrait: height > width
+
+    ColumnLayout {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: 3 * Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+        spacing: Theme.step
+
+        NoticeBar {
+            Layout.fillWidth: true
+            notices: root.view.notices
+        }
+        Text {
+            Layout.fillWidth: true
+            text: root.view.title
+            color: Theme.quietInk
+            font.pixelSize: Theme.body
+            elide: Text.ElideRight
+        }
+        GridLayout {
+            Layout.fillWidth: true
+            columns: root.portrait ? 1 : 2
+            columnSpacing: 2 * Theme.step
+            rowSpacing: 0
+
+            BigNumber {
+                Layout.fillWidth: true
+                caption: qsTr("sure to the zero mark")
+                number: root.view.sureNumber
+                unit: root.view.distanceUnit
+            }
+            RangeTable {
+                Layout.fillWidth: root.portrait
+                Layout.alignment: Qt.AlignTop
+                visible: root.view.known
+                unit: root.view.distanceUnit
+                toZero: root.view.toZero
+                toDry: root.view.toDry
+            }
+        }
+        FuelHorizon {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.maximumHeight: implicitHeight + 6 * Theme.step
+            Layout.minimumHeight: implicitHeight - 3 * Theme.step
+            visible: root.view.known
+            picture: root.view.horizon
+        }
+        Flow {
+            Layout.fillWidth: true
+            spacing: 3 * Theme.step
+
+            Repeater {
+                model: root.view.facts
+
+                Column {
+                    id: column
+                    required property fact modelData
+
+                    Text {
+                        text: column.modelData.name
+                        color: Theme.quietInk
+                        font.pixelSize: Theme.small
+                    }
+                    Text {
+                        text: column.modelData.value
+                        color: Theme.ink
+                        font.pixelSize: Theme.body
+                    }
+                }
+            }
+        }
+        Text {
+            Layout.fillWidth: true
+            visible: text !== ""
+            text: root.view.why
+            color: Theme.quietInk
+            font.pixelSize: Theme.small
+            wrapMode: Text.WordWrap
+            maximumLineCount: root.portrait ? 3 : 1
+            elide: Text.ElideRight
+        }
+        Item {
+            Layout.fillHeight: true
+        }
+        ModeBar {
+            Layout.fillWidth: true
+            visible: root.view.known
+            names: root.view.modes
+            current: root.view.modeIndex
+            onChosen: index => root.view.selectMode(index)
+        }
+    }
+}
