@@ -17,18 +17,20 @@ struct HorizonWords {
 constexpr int kMostMajorTicks = 7;
 constexpr int kMinorPerMajor = 5;
 constexpr double kRoomForUnit = 0.06;    // share of the ruler kept for the unit at its end
-constexpr double kRoomForHere = 0.06;    // and for "here" at its start
+constexpr double kRoomForHere = 0.11;    // and for "here" at its start
+constexpr double kOutside = 0.2;         // share of the strip, beyond each edge
 
-// The outline between the curve and one edge of the strip (0 top, 1 ruler).
+// The outline between the curve and one edge of the strip (0 top, 1 ruler). It
+// closes outside the strip, where its line is not seen.
 QList<QPointF> outline(const std::vector<double>& curve, double edge)
 {
-    QList<QPointF> points;
-    points.reserve(qsizetype(curve.size()) + 3);
-    points.append({0.0, edge});
+    edge += edge > 0.5 ? kOutside : -kOutside;
+    QList<QPointF> points{{-kOutside, edge}, {-kOutside, 1.0 - curve.front()}};
     for (std::size_t i = 0; i < curve.size(); ++i)
         points.append({double(i) / double(curve.size() - 1), 1.0 - curve[i]});
-    points.append({1.0, edge});
-    points.append({0.0, edge});
+    points.append({1.0 + kOutside, 1.0 - curve.back()});
+    points.append({1.0 + kOutside, edge});
+    points.append({-kOutside, edge});
     return points;
 }
 
@@ -78,7 +80,7 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
         if (share <= 1.0)
             picture.marks.append({share, label, kind});
     };
-    mark(state.toZero.p50, HorizonWords::tr("zero mark, even"), HorizonMark::Kind::zeroMark);
+    mark(state.toZero.p50, HorizonWords::tr("zero mark"), HorizonMark::Kind::zeroMark);
     mark(state.toDry.p99, HorizonWords::tr("sure to dry"), HorizonMark::Kind::sureToDry);
     for (const Peg& peg : state.pegs)
         mark(peg.at, QString::fromStdString(peg.name), HorizonMark::Kind::fuelPoint);

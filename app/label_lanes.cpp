@@ -48,18 +48,27 @@ QList<PlacedLabel> placeLabels(const QList<HorizonMark>& marks, const QList<qrea
                                qreal stripWidth, qreal gap, int lanes)
 {
     Q_ASSERT(marks.size() == widths.size());
-    QList<PlacedLabel> labels;
+    QList<PlacedLabel> posts;
+    QList<PlacedLabel> pegs;
     for (qsizetype i = 0; i < marks.size(); ++i)
-        labels.append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
-    std::stable_sort(labels.begin(), labels.end(), [](const auto& a, const auto& b) {
-        return !a.mark.peg() && b.mark.peg();
-    });
-    QList<PlacedLabel> done;
-    for (PlacedLabel& label : labels) {
-        place(label, done, stripWidth, gap, lanes);
-        done.append(label);
+        (marks[i].peg() ? pegs : posts).append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
+    const auto placeAll = [&](QList<PlacedLabel> done, const QList<PlacedLabel>& labels) {
+        for (PlacedLabel label : labels) {
+            place(label, done, stripWidth, gap, lanes);
+            done.append(label);
+        }
+        return done;
+    };
+    // From the right, names stand to the right of the lines of those placed
+    // later; only where the right edge forbids that, from the left.
+    const auto byX = [](const auto& a, const auto& b) { return a.markX < b.markX; };
+    std::stable_sort(posts.rbegin(), posts.rend(), byX);
+    QList<PlacedLabel> done = placeAll({}, posts);
+    if (std::ranges::any_of(done, [](const auto& label) { return label.lane < 0; })) {
+        std::reverse(posts.begin(), posts.end());
+        done = placeAll({}, posts);
     }
-    return done;
+    return placeAll(std::move(done), pegs);
 }
 
 QList<PlacedLabel> LabelLanes::placed() const

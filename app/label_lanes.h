@@ -25,7 +25,7 @@ public:
     qreal markX = 0;    // px from the strip's left edge
     qreal left = 0;     // of the label, px
     qreal width = 0;    // of the label, px
-    int lane = 0;       // 0 is nearest the strip; -1: no room, only the mark is drawn
+    int lane = 0;       // 0 is nearest the strip; -1: no room for the label
     friend bool operator==(const PlacedLabel&, const PlacedLabel&) = default;
 };
 

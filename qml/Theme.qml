@@ -14,7 +14,7 @@ QtObject {
     readonly property color ink: night ? "#e8dcc4" : "#1c2226"
     readonly property color quietInk: night ? "#9c9482" : "#64645a"
     readonly property color sure: night ? "#4f9f93" : "#0b5c62"
-    readonly property color onSure: night ? "#0f1211" : "#fbf8f0"
+    readonly property color inkOnSure: night ? "#0f1211" : "#fbf8f0"
     readonly property color reserve: night ? "#d0705f" : "#9c2f2a"
     readonly property color track: night ? "#1f2422" : "#e2dac8"
     readonly property color surface: night ? "#171b1a" : "#fbf8f0"

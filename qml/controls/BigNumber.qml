@@ -11,10 +11,15 @@ Item {
     required property string unit
 
     implicitWidth: Math.max(captionText.implicitWidth, unitText.x + unitText.implicitWidth)
-    implicitHeight: captionText.height + digits.height
+    implicitHeight: captionText.height + metrics.tightBoundingRect.height + Theme.step
     Accessible.role: Accessible.StaticText
     Accessible.name: caption + ": " + number + " " + unit
 
+    TextMetrics {  // the digits' own height, without the room for accents
+        id: metrics
+        font: digits.font
+        text: "0"
+    }
     Text {
         id: captionText
         height: 3 * Theme.step
@@ -25,13 +30,11 @@ Item {
     }
     Text {
         id: digits
-        anchors.top: captionText.bottom
-        height: 11 * Theme.step
+        y: captionText.height + Theme.step / 2 - metrics.tightBoundingRect.y - baselineOffset
         text: root.number
         color: Theme.ink
         font.pixelSize: Theme.huge
         font.bold: true
-        verticalAlignment: Text.AlignVCenter
     }
     Text {
         id: unitText

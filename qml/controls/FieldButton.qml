@@ -52,7 +52,7 @@ T.AbstractButton {
             anchors.baseline: unitText.baseline
             text: root.value
             color: Theme.ink
-            font.pixelSize: Theme.large
+            font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
             font.italic: root.hint !== ""
         }
         Text {

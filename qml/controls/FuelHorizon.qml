@@ -10,7 +10,7 @@ Item {
     id: root
 
     required property horizonPicture picture
-    readonly property real laneHeight: 3 * Theme.step
+    readonly property real laneHeight: Math.floor(2.5 * Theme.step)
     readonly property real rulerHeight: Math.floor(4.5 * Theme.step)
 
     implicitHeight: lanes.lanesUsed * laneHeight + 7 * Theme.step + rulerHeight
@@ -22,8 +22,8 @@ Item {
         marks: root.picture.marks
         font.pixelSize: Theme.small
         stripWidth: root.width
-        gap: Theme.step
-        lanes: 3
+        gap: Math.floor(1.25 * Theme.step)
+        lanes: 2
     }
 
     Rectangle {
@@ -75,7 +75,7 @@ Item {
             id: place
             required property placedLabel modelData
             readonly property bool peg: modelData.mark.peg
-            readonly property real laneY: (lanes.lanesUsed - 1 - Math.max(0, modelData.lane)) * root.laneHeight
+            readonly property real laneY: (lanes.lanesUsed - 1 - modelData.lane) * root.laneHeight
 
             Rectangle {  // the post, edged so that it stands out on any ground
                 readonly property real thickness: (place.peg ? 2 : 4) * Theme.hairline

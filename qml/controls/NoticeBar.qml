@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
+import QtQuick.Templates as T
 import Undermark.App
 
 // What must be read before the number: the worst first, the rest a touch away.
-Rectangle {
+T.AbstractButton {
     id: root
 
     required property list<noticeText> notices
     property int shown: 0
     readonly property int count: notices.length
+    readonly property bool several: count > 1
     readonly property string word: count > 0 ? notices[shown].word : ""
     readonly property string message: count > 0 ? notices[shown].text : ""
     readonly property color accent: count === 0 ? Theme.ink
@@ -18,40 +19,55 @@ Rectangle {
                                   : notices[shown].caution ? Theme.caution : Theme.ink
 
     onNoticesChanged: shown = 0
+    onClicked: shown = (shown + 1) % count
 
     visible: count > 0
-    implicitHeight: count > 1 ? Theme.touch : Math.max(5 * Theme.step, text.implicitHeight + Theme.step)
-    radius: Theme.step / 2
-    color: Theme.surface
-    border.width: 2 * Theme.hairline
-    border.color: accent
+    enabled: several
+    focusPolicy: several ? Qt.StrongFocus : Qt.NoFocus
+    implicitHeight: Math.max(several ? Theme.touch : 5 * Theme.step,
+                             messageText.implicitHeight + Theme.step)
+    padding: Theme.step
+    topPadding: 0
+    bottomPadding: 0
+    Accessible.role: Accessible.AlertMessage
+    Accessible.name: word + ": " + message
+    Accessible.description: several ? qsTr("Press for the next notice") : ""
+    Accessible.onPressAction: click()
+    Keys.onReturnPressed: click()
+    Keys.onEnterPressed: click()
 
-    RowLayout {
-        anchors.fill: parent
-        anchors.leftMargin: Theme.step
-        spacing: Theme.step
-
+    background: Rectangle {
+        radius: Theme.step / 2
+        color: Theme.surface
+        border.width: (root.visualFocus ? 4 : 2) * Theme.hairline
+        border.color: root.accent
+    }
+    contentItem: Item {
         Text {
-            id: text
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            text: qsTr("<b>%1:</b> %2").arg(root.word).arg(root.message)
+            id: messageText
+            anchors {
+                left: parent.left
+                right: counter.left
+                rightMargin: Theme.step
+                verticalCenter: parent.verticalCenter
+            }
+            text: "<b>" + root.word + ":</b> " + root.message
             textFormat: Text.StyledText
             color: root.accent
             font.pixelSize: Theme.small
-            verticalAlignment: Text.AlignVCenter
             wrapMode: Text.WordWrap
-            maximumLineCount: 3
+            maximumLineCount: 4
             elide: Text.ElideRight
-            Accessible.role: Accessible.AlertMessage
-            Accessible.name: root.word + ": " + root.message
         }
-        TouchButton {
-            visible: root.count > 1
-            text: qsTr("%1 of %2").arg(root.shown + 1).arg(root.count)
-            textSize: Theme.small
-            Accessible.description: qsTr("Shows the next notice")
-            onClicked: root.shown = (root.shown + 1) % root.count
+        Text {
+            id: counter
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            width: root.several ? implicitWidth : 0
+            visible: root.several
+            text: qsTr("%1 of %2, next").arg(root.shown + 1).arg(root.count)
+            color: Theme.ink
+            font.pixelSize: Theme.small
         }
     }
 }

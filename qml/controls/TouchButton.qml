@@ -32,7 +32,7 @@ T.AbstractButton {
     contentItem: Text {
         id: label
         text: root.text
-        color: root.leading ? Theme.onSure : Theme.ink
+        color: root.leading ? Theme.inkOnSure : Theme.ink
         font.pixelSize: root.textSize
         font.bold: root.chosen || root.leading
         horizontalAlignment: Text.AlignHCenter

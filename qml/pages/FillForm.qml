@@ -33,6 +33,9 @@ GridLayout {
 
                 FieldButton {
                     Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.minimumHeight: Theme.touch
+                    Layout.maximumHeight: 1.65 * Theme.touch
                     name: line.modelData.name
                     value: line.modelData.text
                     unit: line.modelData.unit
@@ -43,6 +46,8 @@ GridLayout {
                 }
                 TouchButton {
                     visible: line.index === 1
+                    Layout.fillHeight: true
+                    Layout.maximumHeight: 1.65 * Theme.touch
                     Layout.preferredWidth: 12 * Theme.step
                     text: root.view.meterSwitch
                     textSize: Theme.small
@@ -62,15 +67,14 @@ GridLayout {
 
                     Layout.fillWidth: true
                     Layout.preferredWidth: 10
+                    Layout.fillHeight: true
+                    Layout.maximumHeight: 1.65 * Theme.touch
                     text: modelData
                     chosen: index === root.view.extent
                     Accessible.role: Accessible.RadioButton
                     onClicked: root.view.selectExtent(index)
                 }
             }
-        }
-        Item {
-            Layout.fillHeight: true
         }
     }
     ColumnLayout {

@@ -15,10 +15,10 @@ FocusScope {
             fill: parent
             leftMargin: 3 * Theme.step
             rightMargin: 3 * Theme.step
-            topMargin: 1.5 * Theme.step
-            bottomMargin: 1.5 * Theme.step
+            topMargin: Theme.step
+            bottomMargin: Theme.step
         }
-        spacing: Theme.step
+        spacing: Theme.step / 2
 
         NoticeBar {
             Layout.fillWidth: true
@@ -60,9 +60,11 @@ FocusScope {
             visible: root.view.known
             picture: root.view.horizon
         }
-        Flow {
+        GridLayout {
             Layout.fillWidth: true
-            spacing: 3 * Theme.step
+            columns: root.portrait ? 2 : 3
+            columnSpacing: 3 * Theme.step
+            rowSpacing: Theme.step
 
             Repeater {
                 model: root.view.facts
@@ -70,6 +72,9 @@ FocusScope {
                 Column {
                     id: column
                     required property fact modelData
+
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
 
                     Text {
                         text: column.modelData.name
@@ -91,7 +96,7 @@ FocusScope {
             color: Theme.quietInk
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
-            maximumLineCount: root.portrait ? 3 : 1
+            maximumLineCount: root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
             elide: Text.ElideRight
         }
         Item {
