@@ -1,0 +1,293 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tank/hidden_reserve.h"
+
+#include "engine/tank/gaussian_state.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+using Row = HiddenReserve::Row;
+
+constexpr std::size_t kLeftBehind = 0;
+constexpr std::size_t kUnusable = 1;
+constexpr std::size_t kZero = 2;
+constexpr std::size_t kFull = 3;
+constexpr std::size_t kScale = 4;
+
+//                           b   u  q0  qF   k
+constexpr Row kOffsetRow{    1, -1,  0,  0,  0};
+constexpr Row kReserveRow{   1, -1,  1,  0,  0};
+constexpr Row kCapacityRow{  1, -1,  0,  1,  0};
+constexpr Row kSpanRow{      0,  0, -1,  1,  0};
+constexpr Row kTankRow{      1,  0,  0,  1,  0};
+constexpr Row kZeroRow{      0,  0,  1,  0,  0};
+constexpr Row kLeftRow{      1,  0,  0,  0,  0};
+
+double square(double x) { return x * x; }
+
+double variance(const Estimate<Volume>& e)
+{
+    assert(isFinite(e.mean) && e.sd.litres() >= 0.0 && isFinite(e.sd));
+    return square(e.sd.litres());
+}
+
+std::string words(const char* format, double a, double b = 0.0)
+{
+    char text[120];
+    std::snprintf(text, sizeof text, format, a, b);
+    return text;
+}
+
+EvidenceItem item(EvidenceKind kind, std::optional<Instant> time, std::string text)
+{
+    return {kind, time, std::move(text), {}, {}, 0.0};
+}
+
+Estimate<Volume> litres(double mean, double varianceL2)
+{
+    return {Volume::fromLitres(mean), Volume::fromLitres(std::sqrt(std::max(varianceL2, 0.0)))};
+}
+
+} // namespace
+
+ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration)
+{
+    ReservePrior prior;
+    prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
+    prior.unusable = vehicle.unusable.value_or(Estimate<Volume>{prior.leftBehind.mean, kUnusableSd});
+    prior.calibration = calibration;
+    prior.meterScaleSd = kMeterScaleSd;
+    const Volume capacity = vehicle.capacity;
+    prior.statedCapacity = {capacity, capacity * kStatedCapacitySd.ratio()};
+    if (vehicle.zeroMark) {
+        const Volume sd = std::max(abs(*vehicle.zeroMark) * kStatedReserveSd.ratio(),
+                                   kStatedReserveLeastSd);
+        prior.statedReserve = {*vehicle.zeroMark, sd};
+    } else {
+        prior.statedReserve = {capacity * kUsualReserve.ratio(), capacity * kUsualReserveSd.ratio()};
+    }
+    return prior;
+}
+
+// State = matrix x independent sources. With a calibration the sources are
+// (b, u, q0, qF - q0, k): a fill must not learn about q0, so the span is kept
+// independent of it, and the summary's covariance goes into the span's spread.
+// Without one they are (b, u, r, capacity, k): q0 = r - b + u, qF = capacity - b.
+HiddenReserve HiddenReserve::fromPrior(const ReservePrior& prior)
+{
+    std::array<double, kSize> source{prior.leftBehind.mean.litres(), prior.unusable.mean.litres()};
+    std::array<double, kSize> spread{variance(prior.leftBehind), variance(prior.unusable)};
+    source[kScale] = 1.0;
+    spread[kScale] = square(prior.meterScaleSd.ratio());
+    std::array<Row, kSize> matrix{{{1, 0, 0, 0, 0}, {0, 1, 0, 0, 0}, {}, {}, {0, 0, 0, 0, 1}}};
+    if (const auto& known = prior.calibration) {
+        const double zeroL2 = variance(known->zeroMark);
+        source[kZero] = known->zeroMark.mean.litres();
+        spread[kZero] = zeroL2;
+        source[kFull] = known->full.mean.litres() - source[kZero];
+        spread[kFull] = std::max(0.0, variance(known->full) + zeroL2
+                                          - 2.0 * known->covarianceL2.value_or(zeroL2));
+        matrix[kZero] = {0, 0, 1, 0, 0};
+        matrix[kFull] = {0, 0, 1, 1, 0};
+    } else {
+        source[kZero] = prior.statedReserve.mean.litres();
+        spread[kZero] = variance(prior.statedReserve);
+        source[kFull] = prior.statedCapacity.mean.litres();
+        spread[kFull] = variance(prior.statedCapacity);
+        matrix[kZero] = {-1, 1, 1, 0, 0};
+        matrix[kFull] = {-1, 0, 0, 1, 0};
+    }
+    HiddenReserve state;
+    for (std::size_t i = 0; i < kSize; ++i) {
+        for (std::size_t s = 0; s < kSize; ++s) {
+            state.m_mean[i] += matrix[i][s] * source[s];
+            for (std::size_t j = 0; j < kSize; ++j)
+                state.m_covariance[i * kSize + j] += matrix[i][s] * spread[s] * matrix[j][s];
+        }
+    }
+    state.m_zeroOfCurveL = state.m_mean[kZero];
+    state.m_spanL = state.m_mean[kFull] - state.m_mean[kZero];
+    return state;
+}
+
+Estimate<Volume> HiddenReserve::along(const Row& row) const
+{
+    const Projection p = project(m_mean, m_covariance, row);
+    return litres(p.mean, p.variance);
+}
+
+Estimate<Volume> HiddenReserve::reserve() const { return along(kReserveRow); }
+Estimate<Volume> HiddenReserve::usableCapacity() const { return along(kCapacityRow); }
+Estimate<Volume> HiddenReserve::offset() const { return along(kOffsetRow); }
+Estimate<Volume> HiddenReserve::leftBehind() const { return along(kLeftRow); }
+Estimate<Volume> HiddenReserve::zeroToFull() const { return along(kSpanRow); }
+
+Estimate<Volume> HiddenReserve::toZero(Estimate<Volume> sinceDrained) const
+{
+    return {sinceDrained.mean - Volume::fromLitres(m_zeroOfCurveL), sinceDrained.sd};
+}
+
+Estimate<Volume> HiddenReserve::toDry(Estimate<Volume> sinceDrained, Volume surgeMargin) const
+{
+    return usableAt(toZero(sinceDrained), surgeMargin);
+}
+
+Estimate<Volume> HiddenReserve::usableAt(Estimate<Volume> aboveZero, Volume surgeMargin) const
+{
+    const Estimate<Volume> r = reserve();
+    return litres((aboveZero.mean + r.mean - surgeMargin).litres(),
+                  variance(aboveZero) + variance(r));
+}
+
+HiddenReserve HiddenReserve::observed(const Row& row, double value, double sdL,
+                                      EvidenceItem what) const
+{
+    HiddenReserve next = *this;
+    what.before = reserve();
+    what.surprise = conditionOn(next.m_mean, next.m_covariance, row, value, sdL * sdL);
+    what.after = next.reserve();
+    next.m_evidence.push_back(std::move(what));
+    return next;
+}
+
+HiddenReserve HiddenReserve::with(const FullFill& fill) const
+{
+    // litres shown = (qF - level) k, linearised: qF - q0 - above + span (k - 1).
+    Row row = kSpanRow;
+    row[kScale] = m_spanL;
+    const double above = fill.aboveZeroBefore.mean.litres();
+    const double sd = std::sqrt(variance(fill.volume) + variance(fill.aboveZeroBefore));
+    return observed(row, fill.volume.mean.litres() + above + m_spanL, sd,
+                    item(EvidenceKind::fill, fill.time,
+                         words("%.1f L to full from %.1f L above zero",
+                               fill.volume.mean.litres(), above)));
+}
+
+HiddenReserve HiddenReserve::with(const TankVolume& volume) const
+{
+    return observed(kTankRow, volume.volume.mean.litres(), std::sqrt(variance(volume.volume)),
+                    item(EvidenceKind::tankVolume, volume.time,
+                         words("tank volume known to be %.1f L", volume.volume.mean.litres())));
+}
+
+Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext& context) const
+{
+    switch (proof.kind) {
+    case ProofKind::drained:
+        return drained(proof, context);
+    case ProofKind::base: {
+        if (!proof.volume)
+            return failInput("a base proof needs the litres poured after draining");
+        const double poured = proof.volume->mean.litres();
+        return ProofOutcome{observed(kZeroRow, poured, std::sqrt(variance(*proof.volume)),
+                                     item(EvidenceKind::base, proof.time,
+                                          words("base of %.1f L poured after draining", poured))),
+                            {}};
+    }
+    case ProofKind::stalled:
+    case ProofKind::pastZero:
+        break;
+    }
+    return driven(proof, context);
+}
+
+Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofContext& context) const
+{
+    if (!proof.volume && !proof.leftBehind)
+        return failInput("a drained proof needs the litres pumped out or found behind");
+    HiddenReserve next = *this;
+    if (proof.volume) {
+        if (proof.signal && !context.aboveZero)
+            return failInput("a drained proof from a reading needs a calibration for that reading");
+        const Estimate<Volume> above = proof.signal ? *context.aboveZero : Estimate<Volume>{};
+        const double out = proof.volume->mean.litres();
+        const double sd = std::sqrt(variance(*proof.volume) + variance(above));
+        next = next.observed(kZeroRow, out - above.mean.litres(), sd,
+                             item(EvidenceKind::drained, proof.time,
+                                  words("%.1f L drained from %.1f L above zero", out,
+                                        above.mean.litres())));
+    }
+    if (proof.leftBehind) {
+        const double found = proof.leftBehind->mean.litres();
+        next = next.observed(kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
+                             item(EvidenceKind::leftBehind, proof.time,
+                                  words("%.2f L found left behind", found)));
+    }
+    return ProofOutcome{std::move(next), {}};
+}
+
+// Over (state, c): the margin r - surge - c d that was left at the end, with the
+// route, the crossing and the distance's own error as noise. Stalled: it was 0.
+// Still running: it was above 0.
+Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContext& context) const
+{
+    if (!proof.distance)
+        return failInput("a proof past zero needs the distance past the zero mark");
+    if (!context.rate)
+        return failInput("a proof past zero needs the consumption of its driving mode");
+    const double km = proof.distance->mean.km();
+    const double kmSd = proof.distance->sd.km();
+    const double rate = context.rate->mean.litresPerKm();
+    const double rateSd = context.rate->sd.litresPerKm();
+    assert(km >= 0.0 && kmSd >= 0.0 && rate > 0.0 && rateSd >= 0.0);
+    const double noiseL2 = square(context.crossingSd.litres())
+        + context.routeVarianceL2PerKm * km + (square(rate) + square(rateSd)) * square(kmSd);
+
+    constexpr std::size_t kJoint = kSize + 1;
+    std::array<double, kJoint> mean{};
+    std::array<double, kJoint> row{};
+    std::array<double, kJoint * kJoint> covariance{};
+    for (std::size_t i = 0; i < kSize; ++i) {
+        mean[i] = m_mean[i];
+        row[i] = kReserveRow[i];
+        for (std::size_t j = 0; j < kSize; ++j)
+            covariance[i * kJoint + j] = m_covariance[i * kSize + j];
+    }
+    mean[kSize] = rate;
+    row[kSize] = -km;
+    covariance.back() = square(rateSd);
+
+    const bool stalled = proof.kind == ProofKind::stalled;
+    EvidenceItem what = item(stalled ? EvidenceKind::stalled : EvidenceKind::pastZero, proof.time,
+                             words(stalled ? "stalled %.0f km past zero"
+                                           : "%.0f km past zero, still running", km));
+    if (proof.mode)
+        what.text += " (" + *proof.mode + ")";
+    what.before = reserve();
+    const double surge = context.surgeMargin.litres();
+    what.surprise = stalled ? conditionOn(mean, covariance, row, surge, noiseL2)
+                            : conditionOnAbove(mean, covariance, row, surge, noiseL2);
+
+    HiddenReserve next = *this;
+    for (std::size_t i = 0; i < kSize; ++i) {
+        next.m_mean[i] = mean[i];
+        for (std::size_t j = 0; j < kSize; ++j)
+            next.m_covariance[i * kSize + j] = covariance[i * kJoint + j];
+    }
+    what.after = next.reserve();
+    next.m_evidence.push_back(std::move(what));
+    const Estimate<Consumption> learnt{
+        Consumption::fromLitresPerKm(mean[kSize]),
+        Consumption::fromLitresPerKm(std::sqrt(std::max(0.0, covariance.back())))};
+    return ProofOutcome{std::move(next), learnt};
+}
+
+Volume HiddenReserve::reserveSdAfter(const Row& row, double sdL) const
+{
+    Row mean = m_mean;
+    auto covariance = m_covariance;
+    conditionOn(mean, covariance, row, 0.0, sdL * sdL);
+    return litres(0.0, project(mean, covariance, kReserveRow).variance).sd;
+}
+
+Distances pastZero(const HiddenReserve& reserve, const RangeLaw& law, Volume surgeMargin)
+{
+    return distances(law.withFuel(reserve.usableAt({}, surgeMargin)));
+}
+
+} // namespace undermark

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tank/next_proof.h"
+
+namespace undermark {
+
+namespace {
+
+constexpr const char* kLowFuel =
+    "Do not drive until it stops: running low harms pumps, and in diesels the injection.";
+
+constexpr const char* kDraining =
+    "Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition "
+    "source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the "
+    "first spit. Do not drive until it stops: running low harms pumps, and in diesels the "
+    "injection.";
+
+struct Candidate {
+    NextProofKind kind;
+    HiddenReserve::Row row;   // over b, u, q0, qF, k
+    double sdL;
+    const char* text;
+    const char* caution;
+};
+
+constexpr Candidate kCandidates[] = {
+    {NextProofKind::tankVolume, {1, 0, 0, 1, 0}, 1.0,
+     "Find the tank's volume to the first click from its maker or another tank of the kind",
+     kLowFuel},
+    {NextProofKind::base, {0, 0, 1, 0, 0}, 0.2,
+     "Drain the tank, pour a measured base and read the zero mark anew", kDraining},
+    {NextProofKind::measureLeftBehind, {1, 0, 0, 0, 0}, 0.2,
+     "Drain the tank and measure what the pump left behind, with the tank open", kDraining},
+};
+
+} // namespace
+
+std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve)
+{
+    constexpr double kClearGain = 0.90;
+    constexpr double kSomeGain = 0.98;
+    const Volume now = reserve.reserve().sd;
+    std::optional<NextProof> best;
+    for (const Candidate& candidate : kCandidates) {
+        const Volume after = reserve.reserveSdAfter(candidate.row, candidate.sdL);
+        const NextProof proof{candidate.kind, now, after, candidate.text, candidate.caution};
+        if (after <= kClearGain * now && now > Volume())
+            return proof;
+        if (after <= kSomeGain * now && (!best || after < best->sdAfter))
+            best = proof;
+    }
+    return now > Volume() ? best : std::nullopt;
+}
+
+} // namespace undermark
