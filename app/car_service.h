@@ -7,6 +7,8 @@
 
 #include "engine/error.h"
 #include "engine/quantity.h"
+#include "engine/range/horizon.h"
+#include "engine/range/range_law.h"
 #include "engine/records.h"
 
 #include <optional>
@@ -23,31 +25,8 @@ struct Notice {
     std::string text;
 };
 
-// pNN: the distance made with probability NN/100; p99 <= p90 <= p50 <= p10.
-// May be negative (the level itself is in doubt); shown as 0, and said.
-struct Distances {
-    Distance p99;
-    Distance p90;
-    Distance p50;
-    Distance p10;
-};
-
-// The falling curves of the fuel horizon. Sample i of n stands for the
-// distance i / (n - 1) of the strip's length. Both have the same size (64 or
-// more, so that the drawn curve is smooth), values 0 to 1, never rising, and
-// running >= aboveZero everywhere.
-struct Sureness {
-    std::vector<double> aboveZero;  // P(the level is still above the zero mark)
-    std::vector<double> running;    // P(the engine still runs)
-};
-
-// A named place ahead, so far along the road.
-struct Peg {
-    std::string name;
-    Distance at;
-};
-
-// How far one car goes, now, in one driving mode.
+// How far one car goes, now, in one driving mode. Made whole, by designated
+// initializers: there is no state without its two laws.
 struct NowState {
     std::string vehicle;
     std::string mode;                    // one of `modes`
@@ -56,11 +35,9 @@ struct NowState {
     Estimate<Volume> aboveZero;          // usable litres above the zero mark; may be negative
     Estimate<Volume> reserve;            // usable litres below it
     Estimate<Consumption> rate;          // of `mode`, with its predictive spread
-    Distances toZero;
-    Distances toDry;
-    Sureness sureness;
-    Distance stripLength;                // > 0
-    std::vector<Peg> pegs;               // in no particular order
+    RangeLaw toZero;                     // down to the zero mark
+    RangeLaw toDry;                      // the same road, down to dry
+    std::vector<HorizonPlace> places;    // where fuel can be had ahead, in no particular order
     std::vector<Notice> notices;         // in no particular order
     std::string why;                     // one line: what the answer rests on
 };

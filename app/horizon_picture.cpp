@@ -2,9 +2,6 @@
 #include "app/horizon_picture.h"
 
 #include <QCoreApplication>
-#include <algorithm>
-#include <cassert>
-#include <cmath>
 
 namespace undermark {
 
@@ -14,84 +11,74 @@ struct HorizonWords {
     Q_DECLARE_TR_FUNCTIONS(HorizonWords)
 };
 
-constexpr int kMostMajorTicks = 7;
+constexpr int kBands = 160;
+constexpr int kMostTicks = 7;
 constexpr int kMinorPerMajor = 5;
 constexpr double kRoomForUnit = 0.06;    // share of the ruler kept for the unit at its end
 constexpr double kRoomForHere = 0.11;    // and for "here" at its start
 constexpr double kOutside = 0.2;         // share of the strip, beyond each edge
 
-// The outline between the curve and one edge of the strip (0 top, 1 ruler). It
-// closes outside the strip, where its line is not seen.
-QList<QPointF> outline(const std::vector<double>& curve, double edge)
+// The outline between the curve of `probability` over the bands and one edge of
+// the strip (0 top, 1 ruler). It closes outside, where its line is not seen.
+QList<QPointF> outline(const std::vector<HorizonBand>& bands, double HorizonBand::*probability,
+                       double edge)
 {
     edge += edge > 0.5 ? kOutside : -kOutside;
-    QList<QPointF> points{{-kOutside, edge}, {-kOutside, 1.0 - curve.front()}};
-    for (std::size_t i = 0; i < curve.size(); ++i)
-        points.append({double(i) / double(curve.size() - 1), 1.0 - curve[i]});
-    points.append({1.0 + kOutside, 1.0 - curve.back()});
+    QList<QPointF> points{{-kOutside, edge}, {-kOutside, 1.0 - bands.front().*probability}};
+    for (const HorizonBand& band : bands)
+        points.append({(band.from + band.to) / 2.0, 1.0 - band.*probability});
+    points.append({1.0 + kOutside, 1.0 - bands.back().*probability});
     points.append({1.0 + kOutside, edge});
     points.append({-kOutside, edge});
     return points;
 }
 
-// 1, 2 or 5 times a power of ten.
-double roundStep(double atLeast)
+// The engine's ticks with minor ones between; the ends are named "here" and by
+// the unit, and numbers too near them are left out.
+QList<HorizonTickMark> ruler(const Horizon& horizon, const UnitFormat& format)
 {
-    const double decade = std::pow(10.0, std::floor(std::log10(atLeast)));
-    for (const double factor : {1.0, 2.0, 5.0}) {
-        if (factor * decade >= atLeast)
-            return factor * decade;
+    const double length = format.inUnit(horizon.length);
+    const double minor = tickStep(length, kMostTicks) / kMinorPerMajor / length;
+    QList<HorizonTickMark> marks{{0.0, HorizonWords::tr("here"), true}};
+    for (int i = 1; i * minor < 1.0; ++i)
+        marks.append({i * minor, {}, i % kMinorPerMajor == 0});
+    for (const HorizonTick& tick : horizon.ticks) {
+        if (tick.at > kRoomForHere && tick.at < 1.0 - kRoomForUnit)
+            marks.append({tick.at, QString::fromStdString(tick.label), true});
     }
-    return 10.0 * decade;
-}
-
-QList<HorizonTick> ticks(double length, const QString& unit)
-{
-    const double major = roundStep(length / kMostMajorTicks);
-    const double minor = major / kMinorPerMajor;
-    QList<HorizonTick> result{{0.0, HorizonWords::tr("here"), true}};
-    for (int i = 1; i * minor < length; ++i) {
-        const double at = i * minor / length;
-        HorizonTick tick{at, {}, i % kMinorPerMajor == 0};
-        if (tick.major && at > kRoomForHere && at < 1.0 - kRoomForUnit)
-            tick.label = QString::number(i * minor, 'g', 6);
-        result.append(tick);
-    }
-    result.append({1.0, unit, true});
-    return result;
+    marks.append({1.0, format.distanceUnit(), true});
+    return marks;
 }
 
 } // namespace
 
 HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
 {
-    const Sureness& sureness = state.sureness;
-    assert(state.stripLength > Distance{});
-    assert(sureness.aboveZero.size() >= 2);
-    assert(sureness.running.size() == sureness.aboveZero.size());
+    HorizonRequest request;
+    request.bands = kBands;
+    request.unit = format.oneUnit();
+    request.mostTicks = kMostTicks;
+    request.places = state.places;
+    const Horizon horizon = undermark::horizon(state.toZero, state.toDry, request);
 
     HorizonPicture picture;
-    picture.aboveZero = outline(sureness.aboveZero, 1.0);
-    picture.notRunning = outline(sureness.running, 0.0);
-    picture.ticks = ticks(format.inUnit(state.stripLength), format.distanceUnit());
+    picture.aboveZero = outline(horizon.bands, &HorizonBand::aboveZero, 1.0);
+    picture.notRunning = outline(horizon.bands, &HorizonBand::running, 0.0);
+    picture.ticks = ruler(horizon, format);
+    if (horizon.zeroPost)
+        picture.marks.append({*horizon.zeroPost, HorizonWords::tr("zero mark"), false});
+    if (horizon.sureToDry)
+        picture.marks.append({*horizon.sureToDry, HorizonWords::tr("sure to dry"), false});
+    for (const HorizonPeg& peg : horizon.pegs)
+        picture.marks.append({peg.at, QString::fromStdString(peg.name), true});
 
-    const auto mark = [&](Distance at, const QString& label, HorizonMark::Kind kind) {
-        const double share = std::max(0.0, at / state.stripLength);
-        if (share <= 1.0)
-            picture.marks.append({share, label, kind});
-    };
-    mark(state.toZero.p50, HorizonWords::tr("zero mark"), HorizonMark::Kind::zeroMark);
-    mark(state.toDry.p99, HorizonWords::tr("sure to dry"), HorizonMark::Kind::sureToDry);
-    for (const Peg& peg : state.pegs)
-        mark(peg.at, QString::fromStdString(peg.name), HorizonMark::Kind::fuelPoint);
-    std::stable_sort(picture.marks.begin(), picture.marks.end(),
-                     [](const HorizonMark& a, const HorizonMark& b) { return a.at < b.at; });
-
+    const Distances toZero = distances(state.toZero);
+    const Distances toDry = distances(state.toDry);
     picture.spoken = HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
                                       "sure to dry for %3")
-                         .arg(format.distanceWithUnit(state.toZero.p99),
-                              format.distanceWithUnit(state.toZero.p50),
-                              format.distanceWithUnit(state.toDry.p99));
+                         .arg(format.distanceWithUnit(toZero.p99),
+                              format.distanceWithUnit(toZero.p50),
+                              format.distanceWithUnit(toDry.p99));
     return picture;
 }
 

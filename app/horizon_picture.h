@@ -16,9 +16,9 @@
 namespace undermark {
 
 // A line of the ruler below the strip; minor lines have no label.
-struct HorizonTick {
+struct HorizonTickMark {
     Q_GADGET
-    QML_VALUE_TYPE(horizonTick)
+    QML_VALUE_TYPE(horizonTickMark)
     Q_PROPERTY(qreal at MEMBER at FINAL)
     Q_PROPERTY(QString label MEMBER label FINAL)
     Q_PROPERTY(bool major MEMBER major FINAL)
@@ -26,7 +26,7 @@ public:
     qreal at = 0;
     QString label;
     bool major = false;
-    friend bool operator==(const HorizonTick&, const HorizonTick&) = default;
+    friend bool operator==(const HorizonTickMark&, const HorizonTickMark&) = default;
 };
 
 // A post or a peg with its name.
@@ -35,13 +35,11 @@ struct HorizonMark {
     QML_VALUE_TYPE(horizonMark)
     Q_PROPERTY(qreal at MEMBER at FINAL)
     Q_PROPERTY(QString label MEMBER label FINAL)
-    Q_PROPERTY(bool peg READ peg FINAL)
+    Q_PROPERTY(bool peg MEMBER peg FINAL)
 public:
-    enum class Kind { zeroMark, sureToDry, fuelPoint };
-    bool peg() const { return kind == Kind::fuelPoint; }  // else a post
     qreal at = 0;
     QString label;
-    Kind kind = Kind::fuelPoint;
+    bool peg = false;   // else a post
     friend bool operator==(const HorizonMark&, const HorizonMark&) = default;
 };
 
@@ -50,21 +48,20 @@ struct HorizonPicture {
     QML_VALUE_TYPE(horizonPicture)
     Q_PROPERTY(QList<QPointF> aboveZero MEMBER aboveZero FINAL)
     Q_PROPERTY(QList<QPointF> notRunning MEMBER notRunning FINAL)
-    Q_PROPERTY(QList<undermark::HorizonTick> ticks MEMBER ticks FINAL)
+    Q_PROPERTY(QList<undermark::HorizonTickMark> ticks MEMBER ticks FINAL)
     Q_PROPERTY(QList<undermark::HorizonMark> marks MEMBER marks FINAL)
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
     QList<QPointF> aboveZero;   // closed outline under P(above zero); y points down, 1 = ruler
     QList<QPointF> notRunning;  // closed outline over P(running)
-    QList<HorizonTick> ticks;
-    QList<HorizonMark> marks;   // posts and pegs on the strip, nearest first
+    QList<HorizonTickMark> ticks;
+    QList<HorizonMark> marks;   // posts and pegs on the strip
     QString spoken;             // the picture in one sentence, for those who cannot see it
     friend bool operator==(const HorizonPicture&, const HorizonPicture&) = default;
 };
 
-// Marks beyond the strip's end are left out. The zero post stands at the even
-// distance, where the mark is as likely passed as not; the other at the sure
-// distance to dry.
+// The engine's geometry (engine/range/horizon.h) in words and shapes. Where
+// labels go is decided where their width is known (app/label_lanes.h).
 HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format);
 
 } // namespace undermark

@@ -51,7 +51,7 @@ QList<PlacedLabel> placeLabels(const QList<HorizonMark>& marks, const QList<qrea
     QList<PlacedLabel> posts;
     QList<PlacedLabel> pegs;
     for (qsizetype i = 0; i < marks.size(); ++i)
-        (marks[i].peg() ? pegs : posts).append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
+        (marks[i].peg ? pegs : posts).append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
     const auto placeAll = [&](QList<PlacedLabel> done, const QList<PlacedLabel>& labels) {
         for (PlacedLabel label : labels) {
             place(label, done, stripWidth, gap, lanes);

@@ -30,10 +30,10 @@ std::vector<Notice> withDoubt(const NowState& state)
     const auto say = [&notices](Notice::Severity severity, const QString& text) {
         notices.insert(notices.begin(), {severity, text.toStdString()});
     };
-    if (state.toDry.p99 <= Distance{})
+    if (distances(state.toDry).sureIsNegative)
         say(Notice::Severity::error, NowViewModel::tr("The tank may be dry already: no distance "
                                                       "is sure. Fill before driving on."));
-    else if (state.toZero.p99 <= Distance{})
+    else if (distances(state.toZero).sureIsNegative)
         say(Notice::Severity::warning, NowViewModel::tr("The zero mark may be passed already: "
                                                         "no distance to it is sure."));
     return notices;
@@ -62,7 +62,7 @@ void NowViewModel::ask(const std::string& mode)
 {
     Result<NowState> answer = m_car.now(mode);
     if (answer) {
-        m_state = std::move(*answer);
+        m_state.emplace(std::move(*answer));
         m_horizon = horizonPicture(*m_state, m_format);
         m_notices = noticeTexts(withDoubt(*m_state));
     } else {
@@ -86,13 +86,14 @@ QString NowViewModel::title() const
 
 QString NowViewModel::sureNumber() const
 {
-    return m_state ? m_format.distance(m_state->toZero.p99) : tr("–");
+    return m_state ? m_format.distance(distances(m_state->toZero).p99) : QString();
 }
 
-RangeRow NowViewModel::row(const QString& name, const Distances& distances) const
+RangeRow NowViewModel::row(const QString& name, const RangeLaw& law) const
 {
-    return {name, m_format.distance(distances.p99), m_format.distance(distances.p50),
-            m_format.distance(distances.p10)};
+    const Distances made = distances(law);
+    return {name, m_format.distance(made.p99), m_format.distance(made.p50),
+            m_format.distance(made.p10)};
 }
 
 RangeRow NowViewModel::toZero() const
@@ -119,7 +120,8 @@ QList<Fact> NowViewModel::facts() const
 
 QString NowViewModel::why() const
 {
-    return m_state ? QString::fromStdString(m_state->why) : QString();
+    return m_state ? QString::fromStdString(m_state->why)
+                   : tr("Once the logbook can answer, the distance stands here.");
 }
 
 QStringList NowViewModel::modes() const

@@ -88,7 +88,7 @@ signals:
 
 private:
     void ask(const std::string& mode);
-    RangeRow row(const QString& name, const Distances& distances) const;
+    RangeRow row(const QString& name, const RangeLaw& law) const;
 
     CarService& m_car;
     UnitFormat m_format;

@@ -61,9 +61,14 @@ QString UnitFormat::rateUnit() const
     return {};
 }
 
+Distance UnitFormat::oneUnit() const
+{
+    return m_units.distance == Units::Distances::km ? Distance::fromKm(1) : Distance::fromMiles(1);
+}
+
 double UnitFormat::inUnit(Distance d) const
 {
-    return m_units.distance == Units::Distances::km ? d.km() : d.miles();
+    return d / oneUnit();
 }
 
 double UnitFormat::litresPerUnit() const
@@ -154,8 +159,7 @@ std::optional<Distance> UnitFormat::distanceFrom(const QString& text) const
     const auto number = numberFrom(text);
     if (!number)
         return std::nullopt;
-    return m_units.distance == Units::Distances::km ? Distance::fromKm(*number)
-                                                    : Distance::fromMiles(*number);
+    return oneUnit() * *number;
 }
 
 std::optional<double> UnitFormat::pricePerLitreFrom(const QString& text) const

@@ -39,6 +39,7 @@ public:
     QString volumeUnit() const;                         // "L"
     QString rateUnit() const;                           // "L/100 km"
 
+    Distance oneUnit() const;                           // 1 km, or 1 mile
     double inUnit(Distance d) const;                    // a bare number of distanceUnit()
     QString distance(Distance d) const;                 // "148"
     QString distanceWithUnit(Distance d) const;         // "148 km"

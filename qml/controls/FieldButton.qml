@@ -26,7 +26,7 @@ T.AbstractButton {
         radius: Theme.step
         color: Theme.surface
         border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
-        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.track
+        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
     }
     contentItem: Item {
         Text {

@@ -117,7 +117,7 @@ Item {
 
         Item {
             id: tick
-            required property horizonTick modelData
+            required property horizonTickMark modelData
             readonly property real at: modelData.at * root.width
 
             y: strip.y + strip.height

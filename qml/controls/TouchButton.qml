@@ -27,7 +27,7 @@ T.AbstractButton {
         radius: Theme.step
         color: root.leading ? Theme.sure : root.down ? Theme.track : Theme.surface
         border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
-        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.track
+        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
     }
     contentItem: Text {
         id: label

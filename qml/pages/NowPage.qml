@@ -27,18 +27,19 @@ FocusScope {
         Text {
             Layout.fillWidth: true
             text: root.view.title
-            color: Theme.quietInk
-            font.pixelSize: Theme.body
+            color: root.view.known ? Theme.quietInk : Theme.ink
+            font.pixelSize: root.view.known ? Theme.body : Theme.large
             elide: Text.ElideRight
         }
         GridLayout {
             Layout.fillWidth: true
             columns: root.portrait ? 1 : 2
             columnSpacing: 2 * Theme.step
-            rowSpacing: 0
+            rowSpacing: root.portrait ? Theme.step : 0
 
             BigNumber {
                 Layout.fillWidth: true
+                visible: root.view.known
                 caption: qsTr("sure to the zero mark")
                 number: root.view.sureNumber
                 unit: root.view.distanceUnit
@@ -101,6 +102,11 @@ FocusScope {
         }
         Item {
             Layout.fillHeight: true
+        }
+        TouchButton {
+            visible: !root.view.known
+            text: qsTr("Ask again")
+            onClicked: root.view.refresh()
         }
         ModeBar {
             Layout.fillWidth: true

@@ -2,66 +2,30 @@
 #include "tests/support/fake_car.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace undermark::test {
 
-namespace {
-
-constexpr int kSamples = 128;
-
-// P(D > d) for a normal level (litres) and rate (litres per km), design 4.5
-// without route noise.
-double sureness(double km, const Estimate<Volume>& level, const Estimate<Consumption>& rate)
-{
-    const double spread = std::hypot(level.sd.litres(), km * rate.sd.litresPerKm());
-    const double z = (rate.mean.litresPerKm() * km - level.mean.litres()) / spread;
-    return 0.5 * std::erfc(z / std::sqrt(2.0));
-}
-
-Distance quantile(double p, const Estimate<Volume>& level, const Estimate<Consumption>& rate)
-{
-    double low = -1000.0;
-    double high = 3000.0;
-    for (int i = 0; i < 60; ++i) {
-        const double middle = (low + high) / 2.0;
-        (sureness(middle, level, rate) > p ? low : high) = middle;
-    }
-    return Distance::fromKm(low);
-}
-
-Distances distances(const Estimate<Volume>& level, const Estimate<Consumption>& rate)
-{
-    return {quantile(0.99, level, rate), quantile(0.90, level, rate),
-            quantile(0.50, level, rate), quantile(0.10, level, rate)};
-}
-
-} // namespace
-
 NowState inventedState(double aboveZeroLitres)
 {
-    NowState s;
-    s.vehicle = "Kestrel van";
-    s.modes = {kTown, kOpenRoad, kMotorway, kSpecialStage};
-    s.mode = kOpenRoad;
-    s.sinceFill = Distance::fromKm(312.4);
-    s.aboveZero = {Volume::fromLitres(aboveZeroLitres), Volume::fromLitres(0.6)};
-    s.reserve = {Volume::fromLitres(5.9), Volume::fromLitres(0.7)};
-    s.rate = {Consumption::fromLitresPer100Km(8.1), Consumption::fromLitresPer100Km(0.35)};
-    const Estimate<Volume> toDry{s.aboveZero.mean + s.reserve.mean,
-                                 Volume::fromLitres(std::hypot(0.6, 0.7))};
-    s.toZero = distances(s.aboveZero, s.rate);
-    s.toDry = distances(toDry, s.rate);
-    s.stripLength = std::max(Distance::fromKm(50), s.toDry.p10 * 1.15);
-    for (int i = 0; i < kSamples; ++i) {
-        const double km = s.stripLength.km() * i / (kSamples - 1);
-        s.sureness.aboveZero.push_back(sureness(km, s.aboveZero, s.rate));
-        s.sureness.running.push_back(
-            std::max(sureness(km, toDry, s.rate), s.sureness.aboveZero.back()));
-    }
-    s.pegs = {{"Ferry ramp", Distance::fromKm(96)}, {"Mill bridge", Distance::fromKm(181)}};
-    s.why = "Rate from 9 full fills; level from the last reading, 4 km ago; reserve from base and drain.";
-    return s;
+    const Estimate<Volume> aboveZero{Volume::fromLitres(aboveZeroLitres), Volume::fromLitres(0.6)};
+    const Estimate<Volume> reserve{Volume::fromLitres(5.9), Volume::fromLitres(0.7)};
+    const Estimate<Volume> usable{aboveZero.mean + reserve.mean, Volume::fromLitres(0.92)};
+    const Estimate<Consumption> rate{Consumption::fromLitresPer100Km(8.1),
+                                     Consumption::fromLitresPer100Km(0.35)};
+    const RangeLaw toZero = *RangeLaw::make(aboveZero, rate);
+    return {.vehicle = "Kestrel van",
+            .mode = kOpenRoad,
+            .modes = {kTown, kOpenRoad, kMotorway, kSpecialStage},
+            .sinceFill = Distance::fromKm(312.4),
+            .aboveZero = aboveZero,
+            .reserve = reserve,
+            .rate = rate,
+            .toZero = toZero,
+            .toDry = toZero.withFuel(usable),
+            .places = {{"Ferry ramp", Distance::fromKm(96)}, {"Mill bridge", Distance::fromKm(181)}},
+            .notices = {},
+            .why = "Rate from 9 full fills; level from the last reading, 4 km ago; "
+                   "reserve from base and drain."};
 }
 
 FakeCar::FakeCar() : state(inventedState(13.8))

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// An invented car for the tests of the screen: its numbers follow from the
-// range law in its simplest form, so that they fit each other.
+// An invented car for the tests of the screen; its distances come from the
+// engine's range law, so that they fit each other.
 #pragma once
 
 #include "app/car_service.h"
