@@ -11,6 +11,7 @@
 #include <QObject>
 #include <QPointF>
 #include <QString>
+#include <QVariant>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -46,12 +47,15 @@ public:
 struct HorizonPicture {
     Q_GADGET
     QML_VALUE_TYPE(horizonPicture)
-    Q_PROPERTY(QList<QPointF> aboveZero MEMBER aboveZero FINAL)
-    Q_PROPERTY(QList<QPointF> notRunning MEMBER notRunning FINAL)
+    Q_PROPERTY(QVariant aboveZero READ aboveZeroPath FINAL)
+    Q_PROPERTY(QVariant notRunning READ notRunningPath FINAL)
     Q_PROPERTY(QList<undermark::HorizonTickMark> ticks MEMBER ticks FINAL)
     Q_PROPERTY(QList<undermark::HorizonMark> marks MEMBER marks FINAL)
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
+    QVariant aboveZeroPath() const { return QVariant::fromValue(aboveZero); }  // as Shapes take it
+    QVariant notRunningPath() const { return QVariant::fromValue(notRunning); }
+
     QList<QPointF> aboveZero;   // closed outline under P(above zero); y points down, 1 = ruler
     QList<QPointF> notRunning;  // closed outline over P(running)
     QList<HorizonTickMark> ticks;

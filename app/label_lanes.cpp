@@ -2,7 +2,10 @@
 #include "app/label_lanes.h"
 
 #include <QFontMetricsF>
+#include <QGuiApplication>
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 namespace undermark {
 
@@ -23,10 +26,14 @@ bool clearOf(const PlacedLabel& placed, qreal left, const PlacedLabel& label, in
     return !hitBy(label.markX, placed.left, placed.left + placed.width);
 }
 
+enum class Prefer { right, left };
+
 void place(PlacedLabel& label, const QList<PlacedLabel>& done, qreal stripWidth, qreal gap,
-           int lanes)
+           int lanes, Prefer prefer)
 {
-    const qreal sides[] = {label.markX + gap, label.markX - gap - label.width};
+    qreal sides[] = {label.markX + gap, label.markX - gap - label.width};
+    if (prefer == Prefer::left)
+        std::swap(sides[0], sides[1]);
     for (label.lane = 0; label.lane < lanes; ++label.lane) {
         for (const qreal left : sides) {
             const bool inside = left >= 0 && left + label.width <= stripWidth;
@@ -52,28 +59,31 @@ QList<PlacedLabel> placeLabels(const QList<HorizonMark>& marks, const QList<qrea
     QList<PlacedLabel> pegs;
     for (qsizetype i = 0; i < marks.size(); ++i)
         (marks[i].peg ? pegs : posts).append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
-    const auto placeAll = [&](QList<PlacedLabel> done, const QList<PlacedLabel>& labels) {
+    const auto placeAll = [&](QList<PlacedLabel> done, const QList<PlacedLabel>& labels,
+                              Prefer prefer) {
         for (PlacedLabel label : labels) {
-            place(label, done, stripWidth, gap, lanes);
+            place(label, done, stripWidth, gap, lanes, prefer);
             done.append(label);
         }
         return done;
     };
     // From the right, names stand to the right of the lines of those placed
-    // later; only where the right edge forbids that, from the left.
+    // later; where the right edge forbids that, the other way round.
     const auto byX = [](const auto& a, const auto& b) { return a.markX < b.markX; };
     std::stable_sort(posts.rbegin(), posts.rend(), byX);
-    QList<PlacedLabel> done = placeAll({}, posts);
+    QList<PlacedLabel> done = placeAll({}, posts, Prefer::right);
     if (std::ranges::any_of(done, [](const auto& label) { return label.lane < 0; })) {
         std::reverse(posts.begin(), posts.end());
-        done = placeAll({}, posts);
+        done = placeAll({}, posts, Prefer::left);
     }
-    return placeAll(std::move(done), pegs);
+    return placeAll(std::move(done), pegs, Prefer::right);
 }
 
 QList<PlacedLabel> LabelLanes::placed() const
 {
-    const QFontMetricsF metrics(m_font);
+    QFont font = QGuiApplication::font();
+    font.setPixelSize(m_pixelSize);
+    const QFontMetricsF metrics(font);
     QList<qreal> widths;
     for (const HorizonMark& mark : m_marks)
         widths.append(std::ceil(metrics.horizontalAdvance(mark.label)));

@@ -5,7 +5,6 @@
 
 #include "app/horizon_picture.h"
 
-#include <QFont>
 #include <QList>
 #include <QObject>
 #include <qqmlintegration.h>
@@ -37,12 +36,12 @@ public:
 QList<PlacedLabel> placeLabels(const QList<HorizonMark>& marks, const QList<qreal>& widths,
                                qreal stripWidth, qreal gap, int lanes);
 
-// The same as a QML object that measures the labels in its font.
+// The same as a QML object that measures the labels in the application's font.
 class LabelLanes : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QList<undermark::HorizonMark> marks MEMBER m_marks NOTIFY changed FINAL)
-    Q_PROPERTY(QFont font MEMBER m_font NOTIFY changed FINAL)
+    Q_PROPERTY(int pixelSize MEMBER m_pixelSize NOTIFY changed FINAL)
     Q_PROPERTY(qreal stripWidth MEMBER m_stripWidth NOTIFY changed FINAL)
     Q_PROPERTY(qreal gap MEMBER m_gap NOTIFY changed FINAL)
     Q_PROPERTY(int lanes MEMBER m_lanes NOTIFY changed FINAL)
@@ -59,7 +58,7 @@ signals:
 
 private:
     QList<HorizonMark> m_marks;
-    QFont m_font;
+    int m_pixelSize = 16;
     qreal m_stripWidth = 0;
     qreal m_gap = 8;
     int m_lanes = 3;

@@ -120,7 +120,7 @@ QList<Fact> NowViewModel::facts() const
 
 QString NowViewModel::why() const
 {
-    return m_state ? QString::fromStdString(m_state->why)
+    return m_state ? tr("An estimate: keep a margin. %1").arg(QString::fromStdString(m_state->why))
                    : tr("Once the logbook can answer, the distance stands here.");
 }
 

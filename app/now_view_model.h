@@ -58,7 +58,7 @@ class NowViewModel : public QObject {
     Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
     Q_PROPERTY(QString why READ why NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList modes READ modes NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
     Q_PROPERTY(int modeIndex READ modeIndex NOTIFY changed FINAL)
 
 public:

@@ -129,20 +129,21 @@ void PumpViewModel::select(int field)
     emit changed();
 }
 
-void PumpViewModel::press(const QString& pressed)
+bool PumpViewModel::press(const QString& pressed)
 {
     // Where the decimal key of a keyboard's pad gives a comma, the point is meant.
     const QString key = pressed == u"," ? u"."_qs : pressed;
     static const QString keys = QStringLiteral("0123456789.");
     if (saved() || key.size() != 1 || !keys.contains(key))
-        return;
+        return false;
     Typed& typed = active();
     const QString before = typed.guessed ? QString() : typed.text;
     if (before.size() >= kLongestNumber || (key == u"." && before.contains(u'.')))
-        return;
+        return true;
     typed = {before + key, false};
     m_notices.clear();
     emit changed();
+    return true;
 }
 
 void PumpViewModel::erase()

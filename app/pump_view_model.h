@@ -59,7 +59,7 @@ class PumpViewModel : public QObject {
     Q_PROPERTY(QList<undermark::PumpField> fields READ fields NOTIFY changed FINAL)
     Q_PROPERTY(int activeField READ activeField NOTIFY changed FINAL)
     Q_PROPERTY(QString padTitle READ padTitle NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList extents READ extents CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> extents READ extents CONSTANT FINAL)
     Q_PROPERTY(int extent READ extent NOTIFY changed FINAL)
     Q_PROPERTY(QString meterSwitch READ meterSwitch NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
@@ -85,8 +85,8 @@ public:
     // A row of fields() takes the keys from now on.
     Q_INVOKABLE void select(int field);
     // One digit or the point (or the comma of a keyboard's pad, for the point);
-    // anything else is ignored.
-    Q_INVOKABLE void press(const QString& key);
+    // anything else is ignored. Returns whether it was such a key.
+    Q_INVOKABLE bool press(const QString& key);
     Q_INVOKABLE void erase();
     Q_INVOKABLE void selectExtent(int extent);
     // Odometer or trip meter.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Layouts
 import QtQuick.Templates as T
 
 // A number to be typed: what it is, whether it is a guess, its value and unit.
@@ -19,8 +20,8 @@ T.AbstractButton {
     Accessible.role: Accessible.EditableText
     Accessible.name: spoken
     Accessible.focused: chosen
-    Accessible.onPressAction: click()
-    Keys.onSpacePressed: click()
+    Accessible.onPressAction: root.clicked()
+    Keys.onSpacePressed: root.clicked()
 
     background: Rectangle {
         radius: Theme.step
@@ -28,42 +29,45 @@ T.AbstractButton {
         border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
         border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
     }
-    contentItem: Item {
-        Text {
-            id: nameText
-            x: 1.5 * Theme.step
-            y: Theme.step
-            text: root.name
-            color: Theme.quietInk
-            font.pixelSize: Theme.small
+    contentItem: ColumnLayout {
+        spacing: 0
+
+        RowLayout {
+            Text {
+                Layout.fillWidth: true
+                text: root.name
+                color: Theme.quietInk
+                font.pixelSize: Theme.small
+            }
+            Text {
+                text: root.hint
+                color: Theme.quietInk
+                font.pixelSize: Theme.small
+                font.italic: true
+            }
         }
-        Text {
-            anchors.right: parent.right
-            anchors.rightMargin: 1.5 * Theme.step
-            anchors.baseline: nameText.baseline
-            text: root.hint
-            color: Theme.quietInk
-            font.pixelSize: Theme.small
-            font.italic: true
-        }
-        Text {
-            anchors.right: unitText.left
-            anchors.rightMargin: Theme.step
-            anchors.baseline: unitText.baseline
-            text: root.value
-            color: Theme.ink
-            font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
-            font.italic: root.hint !== ""
-        }
-        Text {
-            id: unitText
-            anchors.right: parent.right
-            anchors.rightMargin: 1.5 * Theme.step
-            anchors.bottom: parent.bottom
-            anchors.bottomMargin: Theme.step / 2
-            text: root.unit
-            color: Theme.ink
-            font.pixelSize: Theme.body
+        RowLayout {
+            Layout.fillHeight: true
+            spacing: Theme.step
+
+            Text {
+                Layout.fillWidth: true
+                Layout.alignment: Qt.AlignBaseline
+                text: root.value
+                color: Theme.ink
+                font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
+                font.italic: root.hint !== ""
+                horizontalAlignment: Text.AlignRight
+            }
+            Text {
+                Layout.alignment: Qt.AlignBaseline
+                text: root.unit
+                color: Theme.ink
+                font.pixelSize: Theme.body
+            }
         }
     }
+    padding: Theme.step / 2
+    leftPadding: 1.5 * Theme.step
+    rightPadding: 1.5 * Theme.step
 }

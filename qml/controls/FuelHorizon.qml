@@ -20,7 +20,7 @@ Item {
     LabelLanes {
         id: lanes
         marks: root.picture.marks
-        font.pixelSize: Theme.small
+        pixelSize: Theme.small
         stripWidth: root.width
         gap: Math.floor(1.25 * Theme.step)
         lanes: 2
@@ -102,12 +102,10 @@ Item {
             Text {
                 visible: place.modelData.lane >= 0
                 x: place.modelData.left
-                y: place.laneY
-                height: root.laneHeight
+                y: place.laneY + (root.laneHeight - height) / 2
                 text: place.modelData.mark.label
                 color: Theme.ink
                 font.pixelSize: Theme.small
-                verticalAlignment: Text.AlignVCenter
             }
         }
     }

@@ -41,10 +41,10 @@ FocusScope {
             Accessible.role: Accessible.PageTab
             Accessible.name: text
             Accessible.selected: open
-            Accessible.onPressAction: click()
+            Accessible.onPressAction: divider.clicked()
             onClicked: root.chosen(index)
-            Keys.onReturnPressed: click()
-            Keys.onEnterPressed: click()
+            Keys.onReturnPressed: divider.clicked()
+            Keys.onEnterPressed: divider.clicked()
 
             background: Item {
                 Rectangle {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Layouts
 import QtQuick.Templates as T
 import Undermark.App
 
@@ -25,16 +26,16 @@ T.AbstractButton {
     enabled: several
     focusPolicy: several ? Qt.StrongFocus : Qt.NoFocus
     implicitHeight: Math.max(several ? Theme.touch : 5 * Theme.step,
-                             messageText.implicitHeight + Theme.step)
+                             implicitContentHeight + Theme.step)
     padding: Theme.step
     topPadding: 0
     bottomPadding: 0
     Accessible.role: Accessible.AlertMessage
     Accessible.name: word + ": " + message
     Accessible.description: several ? qsTr("Press for the next notice") : ""
-    Accessible.onPressAction: click()
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Accessible.onPressAction: root.clicked()
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         radius: Theme.step / 2
@@ -42,15 +43,11 @@ T.AbstractButton {
         border.width: (root.visualFocus ? 4 : 2) * Theme.hairline
         border.color: root.accent
     }
-    contentItem: Item {
+    contentItem: RowLayout {
+        spacing: Theme.step
+
         Text {
-            id: messageText
-            anchors {
-                left: parent.left
-                right: counter.left
-                rightMargin: Theme.step
-                verticalCenter: parent.verticalCenter
-            }
+            Layout.fillWidth: true
             text: "<b>" + root.word + ":</b> " + root.message
             textFormat: Text.StyledText
             color: root.accent
@@ -60,10 +57,6 @@ T.AbstractButton {
             elide: Text.ElideRight
         }
         Text {
-            id: counter
-            anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
-            width: root.several ? implicitWidth : 0
             visible: root.several
             text: qsTr("%1 of %2, next").arg(root.shown + 1).arg(root.count)
             color: Theme.ink

@@ -12,16 +12,16 @@ T.AbstractButton {
     property bool leading: false
     property int textSize: Theme.body
 
-    implicitWidth: Math.max(Theme.touch, label.implicitWidth + 3 * Theme.step)
+    implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Theme.touch
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: text
     Accessible.checked: chosen
-    Accessible.onPressAction: click()
+    Accessible.onPressAction: root.clicked()
 
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         radius: Theme.step
@@ -30,7 +30,6 @@ T.AbstractButton {
         border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
     }
     contentItem: Text {
-        id: label
         text: root.text
         color: root.leading ? Theme.inkOnSure : Theme.ink
         font.pixelSize: root.textSize

@@ -76,6 +76,13 @@ GridLayout {
                 }
             }
         }
+        Text {
+            Layout.fillWidth: true
+            text: qsTr("At a halt only; engine off at the pump.")
+            color: Theme.caution
+            font.pixelSize: Theme.small
+            elide: Text.ElideRight
+        }
     }
     ColumnLayout {
         Layout.fillWidth: true

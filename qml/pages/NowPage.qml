@@ -33,13 +33,13 @@ FocusScope {
         }
         GridLayout {
             Layout.fillWidth: true
+            visible: root.view.known
             columns: root.portrait ? 1 : 2
             columnSpacing: 2 * Theme.step
             rowSpacing: root.portrait ? Theme.step : 0
 
             BigNumber {
                 Layout.fillWidth: true
-                visible: root.view.known
                 caption: qsTr("sure to the zero mark")
                 number: root.view.sureNumber
                 unit: root.view.distanceUnit
@@ -47,7 +47,6 @@ FocusScope {
             RangeTable {
                 Layout.fillWidth: root.portrait
                 Layout.alignment: Qt.AlignTop
-                visible: root.view.known
                 unit: root.view.distanceUnit
                 toZero: root.view.toZero
                 toDry: root.view.toDry
@@ -63,6 +62,7 @@ FocusScope {
         }
         GridLayout {
             Layout.fillWidth: true
+            visible: root.view.known
             columns: root.portrait ? 2 : 3
             columnSpacing: 3 * Theme.step
             rowSpacing: Theme.step

@@ -22,10 +22,8 @@ FocusScope {
             root.view.select(root.view.activeField - 1);
         else if (event.key === Qt.Key_Down)
             root.view.select(root.view.activeField + 1);
-        else if (event.text !== "")
-            root.view.press(event.text);
         else
-            event.accepted = false;
+            event.accepted = root.view.press(event.text);
     }
 
     ColumnLayout {
