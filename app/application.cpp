@@ -19,7 +19,7 @@ namespace undermark {
 
 namespace {
 
-std::atomic<int> g_warnings = 0;  // Qt's message handler takes no context
+std::atomic<int> g_warnings = 0; // Qt's message handler takes no context
 QtMessageHandler g_defaultHandler = nullptr;
 
 void countWarnings(QtMsgType type, const QMessageLogContext& context, const QString& text)
@@ -41,12 +41,12 @@ void useOffscreenIfHeadless(int argc, char** argv)
     bool draws = true;
     for (int i = 1; i < argc; ++i) {
         const QByteArray argument(argv[i]);
-        if (argument.startsWith("--grab") || argument == "--self-test" || argument == "--help"
-            || argument == "--version")
+        if (argument.startsWith("--grab") || argument == "--self-test" || argument == "--help" ||
+            argument == "--version")
             draws = false;
     }
-    const bool display = qEnvironmentVariableIsSet("DISPLAY")
-                         || qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
+    const bool display =
+        qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
     if (!draws && !display && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
 }
@@ -58,7 +58,7 @@ void prepareDrawing()
         return;
     }
     QSurfaceFormat format = QSurfaceFormat::defaultFormat();
-    format.setSamples(4);  // Shapes have no antialiasing of their own on a GPU
+    format.setSamples(4); // Shapes have no antialiasing of their own on a GPU
     QSurfaceFormat::setDefaultFormat(format);
 }
 

@@ -29,17 +29,17 @@ struct Notice {
 // initializers: there is no state without its two laws.
 struct NowState {
     std::string vehicle;
-    std::string mode;                    // one of `modes`
-    std::vector<std::string> modes;      // all that can be asked for
+    std::string mode;               // one of `modes`
+    std::vector<std::string> modes; // all that can be asked for
     std::optional<Distance> sinceFill;
-    Estimate<Volume> aboveZero;          // usable litres above the zero mark; may be negative
-    Estimate<Volume> reserve;            // usable litres below it
-    Estimate<Consumption> rate;          // of `mode`, with its predictive spread
-    RangeLaw toZero;                     // down to the zero mark
-    RangeLaw toDry;                      // the same road, down to dry
-    std::vector<HorizonPlace> places;    // where fuel can be had ahead, in no particular order
-    std::vector<Notice> notices;         // in no particular order
-    std::string why;                     // one line: what the answer rests on
+    Estimate<Volume> aboveZero;       // usable litres above the zero mark; may be negative
+    Estimate<Volume> reserve;         // usable litres below it
+    Estimate<Consumption> rate;       // of `mode`, with its predictive spread
+    RangeLaw toZero;                  // down to the zero mark
+    RangeLaw toDry;                   // the same road, down to dry
+    std::vector<HorizonPlace> places; // where fuel can be had ahead, in no particular order
+    std::vector<Notice> notices;      // in no particular order
+    std::string why;                  // one line: what the answer rests on
 };
 
 // A fill as it is typed at the pump. Exactly one of odometer and sinceLast is
@@ -47,24 +47,23 @@ struct NowState {
 struct FillDraft {
     Volume litres;
     std::optional<Distance> odometer;
-    std::optional<Distance> sinceLast;   // trip meter, from the fill before
+    std::optional<Distance> sinceLast; // trip meter, from the fill before
     FillExtent extent = FillExtent::full;
     std::optional<double> pricePerLitre; // in the user's currency
 };
 
 // Absent where there was, or is, nothing to estimate it from.
-template <class Q>
-struct Change {
+template <class Q> struct Change {
     std::optional<Estimate<Q>> before;
     std::optional<Estimate<Q>> after;
 };
 
 // What one fill taught.
 struct FillLesson {
-    std::string entryId;                 // for undoFill
+    std::string entryId; // for undoFill
     Change<Consumption> rate;
     Change<Volume> reserve;
-    std::vector<Notice> flags;           // what is implausible, with its likely cause
+    std::vector<Notice> flags; // what is implausible, with its likely cause
 };
 
 class CarService {

@@ -14,9 +14,9 @@ struct HorizonWords {
 constexpr int kBands = 160;
 constexpr int kMostTicks = 7;
 constexpr int kMinorPerMajor = 5;
-constexpr double kRoomForUnit = 0.06;    // share of the ruler kept for the unit at its end
-constexpr double kRoomForHere = 0.11;    // and for "here" at its start
-constexpr double kOutside = 0.2;         // share of the strip, beyond each edge
+constexpr double kRoomForUnit = 0.06; // share of the ruler kept for the unit at its end
+constexpr double kRoomForHere = 0.11; // and for "here" at its start
+constexpr double kOutside = 0.2;      // share of the strip, beyond each edge
 
 // The outline between the curve of `probability` over the bands and one edge of
 // the strip (0 top, 1 ruler). It closes outside, where its line is not seen.
@@ -74,11 +74,11 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
 
     const Distances toZero = distances(state.toZero);
     const Distances toDry = distances(state.toDry);
-    picture.spoken = HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
-                                      "sure to dry for %3")
-                         .arg(format.distanceWithUnit(toZero.p99),
-                              format.distanceWithUnit(toZero.p50),
-                              format.distanceWithUnit(toDry.p99));
+    picture.spoken =
+        HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
+                         "sure to dry for %3")
+            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
+                 format.distanceWithUnit(toDry.p99));
     return picture;
 }
 

@@ -40,7 +40,7 @@ struct HorizonMark {
 public:
     qreal at = 0;
     QString label;
-    bool peg = false;   // else a post
+    bool peg = false; // else a post
     friend bool operator==(const HorizonMark&, const HorizonMark&) = default;
 };
 
@@ -53,14 +53,14 @@ struct HorizonPicture {
     Q_PROPERTY(QList<undermark::HorizonMark> marks MEMBER marks FINAL)
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
-    QVariant aboveZeroPath() const { return QVariant::fromValue(aboveZero); }  // as Shapes take it
+    QVariant aboveZeroPath() const { return QVariant::fromValue(aboveZero); } // as Shapes take it
     QVariant notRunningPath() const { return QVariant::fromValue(notRunning); }
 
-    QList<QPointF> aboveZero;   // closed outline under P(above zero); y points down, 1 = ruler
-    QList<QPointF> notRunning;  // closed outline over P(running)
+    QList<QPointF> aboveZero;  // closed outline under P(above zero); y points down, 1 = ruler
+    QList<QPointF> notRunning; // closed outline over P(running)
     QList<HorizonTickMark> ticks;
-    QList<HorizonMark> marks;   // posts and pegs on the strip
-    QString spoken;             // the picture in one sentence, for those who cannot see it
+    QList<HorizonMark> marks; // posts and pegs on the strip
+    QString spoken;           // the picture in one sentence, for those who cannot see it
     friend bool operator==(const HorizonPicture&, const HorizonPicture&) = default;
 };
 

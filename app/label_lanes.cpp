@@ -11,19 +11,44 @@ namespace undermark {
 
 namespace {
 
-// Whether a label at [left, left + width] in `lane` keeps clear of one placed.
-// A placed label's mark rises as a line through all lanes below its own.
+// How far a mark reaches to either side: a peg's diamond, a post's line.
+qreal reach(const PlacedLabel& label, qreal gap)
+{
+    return label.mark.peg ? 0.9 * gap : 0.25 * gap;
+}
+
+// What a label at `left` and its mark take up of their lane: half a gap around.
+struct Span {
+    qreal from;
+    qreal to;
+};
+
+Span spanOf(const PlacedLabel& label, qreal left, qreal gap)
+{
+    return {std::min(left - gap / 2, label.markX - reach(label, gap)),
+            std::max(left + label.width + gap / 2, label.markX + reach(label, gap))};
+}
+
+// Whether the line of a mark above, at x, runs through a label at `left` or its
+// diamond. Through a post it may run: two posts can stand on one spot.
+bool crosses(qreal x, const PlacedLabel& below, qreal left, qreal gap)
+{
+    const bool label = x > left - gap / 2 && x < left + below.width + gap / 2;
+    return label || (below.mark.peg && std::abs(x - below.markX) < reach(below, gap));
+}
+
+// Whether a label at `left` in `lane` keeps clear of one placed. A mark rises as
+// a line through all lanes below its label's.
 bool clearOf(const PlacedLabel& placed, qreal left, const PlacedLabel& label, int lane, qreal gap)
 {
-    const qreal right = left + label.width;
-    const auto hitBy = [gap](qreal x, qreal from, qreal to) {
-        return x > from - gap / 2 && x < to + gap / 2;
-    };
-    if (placed.lane == lane)
-        return right + gap <= placed.left || left >= placed.left + placed.width + gap;
+    if (placed.lane == lane) {
+        const Span a = spanOf(placed, placed.left, gap);
+        const Span b = spanOf(label, left, gap);
+        return a.to <= b.from || b.to <= a.from;
+    }
     if (placed.lane > lane)
-        return !hitBy(placed.markX, left, right);
-    return !hitBy(label.markX, placed.left, placed.left + placed.width);
+        return !crosses(placed.markX, label, left, gap);
+    return !crosses(label.markX, placed, placed.left, gap);
 }
 
 enum class Prefer { right, left };
@@ -58,7 +83,8 @@ QList<PlacedLabel> placeLabels(const QList<HorizonMark>& marks, const QList<qrea
     QList<PlacedLabel> posts;
     QList<PlacedLabel> pegs;
     for (qsizetype i = 0; i < marks.size(); ++i)
-        (marks[i].peg ? pegs : posts).append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
+        (marks[i].peg ? pegs : posts)
+            .append({marks[i], marks[i].at * stripWidth, 0, widths[i], -1});
     const auto placeAll = [&](QList<PlacedLabel> done, const QList<PlacedLabel>& labels,
                               Prefer prefer) {
         for (PlacedLabel label : labels) {

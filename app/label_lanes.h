@@ -21,10 +21,10 @@ struct PlacedLabel {
     Q_PROPERTY(int lane MEMBER lane FINAL)
 public:
     HorizonMark mark;
-    qreal markX = 0;    // px from the strip's left edge
-    qreal left = 0;     // of the label, px
-    qreal width = 0;    // of the label, px
-    int lane = 0;       // 0 is nearest the strip; -1: no room for the label
+    qreal markX = 0; // px from the strip's left edge
+    qreal left = 0;  // of the label, px
+    qreal width = 0; // of the label, px
+    int lane = 0;    // 0 is nearest the strip; -1: no room for the label
     friend bool operator==(const PlacedLabel&, const PlacedLabel&) = default;
 };
 

@@ -15,9 +15,12 @@ struct NoticeWords {
 QString word(Notice::Severity severity)
 {
     switch (severity) {
-    case Notice::Severity::info: return NoticeWords::tr("Note");
-    case Notice::Severity::warning: return NoticeWords::tr("Caution");
-    case Notice::Severity::error: return NoticeWords::tr("Problem");
+    case Notice::Severity::info:
+        return NoticeWords::tr("Note");
+    case Notice::Severity::warning:
+        return NoticeWords::tr("Caution");
+    case Notice::Severity::error:
+        return NoticeWords::tr("Problem");
     }
     return {};
 }

@@ -75,13 +75,14 @@ void NowViewModel::ask(const std::string& mode)
 
 QString NowViewModel::title() const
 {
-    if (!m_state)
-        return tr("No answer");
-    const QString vehicle = QString::fromStdString(m_state->vehicle);
-    if (!m_state->sinceFill)
-        return vehicle;
-    return tr("%1 · %2 since the last fill")
-        .arg(vehicle, m_format.distanceWithUnit(*m_state->sinceFill));
+    return m_state ? QString::fromStdString(m_state->vehicle) : tr("No answer");
+}
+
+QString NowViewModel::sinceFill() const
+{
+    if (!m_state || !m_state->sinceFill)
+        return {};
+    return tr("%1 since the last fill").arg(m_format.distanceWithUnit(*m_state->sinceFill));
 }
 
 QString NowViewModel::sureNumber() const

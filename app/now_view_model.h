@@ -50,6 +50,7 @@ class NowViewModel : public QObject {
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString sinceFill READ sinceFill NOTIFY changed FINAL)
     Q_PROPERTY(QString sureNumber READ sureNumber NOTIFY changed FINAL)
     Q_PROPERTY(QString distanceUnit READ distanceUnit CONSTANT FINAL)
     Q_PROPERTY(undermark::RangeRow toZero READ toZero NOTIFY changed FINAL)
@@ -66,7 +67,8 @@ public:
     explicit NowViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
 
     bool known() const { return m_state.has_value(); }
-    QString title() const;
+    QString title() const;     // the vehicle
+    QString sinceFill() const; // empty where it is not known
     QString sureNumber() const;
     QString distanceUnit() const { return m_format.distanceUnit(); }
     RangeRow toZero() const;

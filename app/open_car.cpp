@@ -32,8 +32,8 @@ Result<std::unique_ptr<CarService>> openCar(const CarSource& source)
 {
     Error error;
     error.code = ErrorCode::internal;
-    error.detail = source.demo ? "This build has no demo logbook yet"
-                               : "This build cannot open a logbook yet";
+    error.detail =
+        source.demo ? "This build has no demo logbook yet" : "This build cannot open a logbook yet";
     return fail(error);
 }
 

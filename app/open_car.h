@@ -14,8 +14,8 @@ namespace undermark {
 
 // Which car the screen shows.
 struct CarSource {
-    std::optional<std::filesystem::path> logbook;  // absent: the default place
-    bool demo = false;                             // the demo car, in a logbook of its own
+    std::optional<std::filesystem::path> logbook; // absent: the default place
+    bool demo = false;                            // the demo car, in a logbook of its own
 };
 
 using CarOpener = std::function<Result<std::unique_ptr<CarService>>(const CarSource&)>;

@@ -65,11 +65,16 @@ PumpViewModel::Entry PumpViewModel::entryAt(int field) const
 QString PumpViewModel::entryName(Entry entry) const
 {
     switch (entry) {
-    case Litres: return tr("fuel put in");
-    case Odometer: return tr("odometer");
-    case TripMeter: return tr("trip meter");
-    case Price: return tr("price");
-    case EntryCount: break;
+    case Litres:
+        return tr("fuel put in");
+    case Odometer:
+        return tr("odometer");
+    case TripMeter:
+        return tr("trip meter");
+    case Price:
+        return tr("price");
+    case EntryCount:
+        break;
     }
     return {};
 }
@@ -77,11 +82,15 @@ QString PumpViewModel::entryName(Entry entry) const
 QString PumpViewModel::entryUnit(Entry entry) const
 {
     switch (entry) {
-    case Litres: return m_format.volumeUnit();
+    case Litres:
+        return m_format.volumeUnit();
     case Odometer:
-    case TripMeter: return m_format.distanceUnit();
-    case Price: return tr("per %1").arg(m_format.volumeUnit());
-    case EntryCount: break;
+    case TripMeter:
+        return m_format.distanceUnit();
+    case Price:
+        return tr("per %1").arg(m_format.volumeUnit());
+    case EntryCount:
+        break;
     }
     return {};
 }
@@ -89,8 +98,11 @@ QString PumpViewModel::entryUnit(Entry entry) const
 PumpField PumpViewModel::field(Entry entry) const
 {
     const Typed& typed = m_typed[entry];
-    PumpField field{entryName(entry), typed.text, entryUnit(entry),
-                    typed.guessed ? tr("guess") : QString(), {}};
+    PumpField field{entryName(entry),
+                    typed.text,
+                    entryUnit(entry),
+                    typed.guessed ? tr("guess") : QString(),
+                    {}};
     field.spoken = typed.text.isEmpty()
                        ? tr("%1: empty").arg(field.name)
                        : tr("%1: %2 %3 %4").arg(field.name, field.text, field.unit, field.hint);

@@ -33,8 +33,8 @@ public:
     QString name;
     QString text;
     QString unit;
-    QString hint;     // "guess" while nobody has confirmed or changed it, else empty
-    QString spoken;   // all of it, for those who cannot see it
+    QString hint;   // "guess" while nobody has confirmed or changed it, else empty
+    QString spoken; // all of it, for those who cannot see it
     friend bool operator==(const PumpField&, const PumpField&) = default;
 };
 

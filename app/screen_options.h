@@ -15,13 +15,13 @@ namespace undermark {
 
 struct ScreenOptions {
     CarSource source;
-    int page = 0;                  // index of screenPages()
+    int page = 0; // index of screenPages()
     bool night = false;
     QSize size{800, 480};
-    QString grab;                  // picture to save, or empty
+    QString grab; // picture to save, or empty
     bool selfTest = false;
     Units units;
-    QString answer;                // --help, --version: print this and leave
+    QString answer; // --help, --version: print this and leave
 };
 
 // The names of --page, in the order of the index dividers.

@@ -30,16 +30,16 @@ void hideMonoLetters()
     if (!config)
         return;
     const auto* xml = reinterpret_cast<const FcChar8*>(kHideMono);
-    if (!FcConfigParseAndLoadFromMemory(config, xml, FcTrue) || !FcConfigBuildFonts(config)
-        || !FcConfigSetCurrent(config))
+    if (!FcConfigParseAndLoadFromMemory(config, xml, FcTrue) || !FcConfigBuildFonts(config) ||
+        !FcConfigSetCurrent(config))
         FcConfigDestroy(config);
 }
 
 QString useTypeface()
 {
     const QString family = u"B612"_qs;
-    if (QFontDatabase::hasFamily(family) && isProportional(family, QFont::Normal)
-        && isProportional(family, QFont::Bold))
+    if (QFontDatabase::hasFamily(family) && isProportional(family, QFont::Normal) &&
+        isProportional(family, QFont::Bold))
         QGuiApplication::setFont(QFont(family));
     return QGuiApplication::font().family();
 }

@@ -13,7 +13,7 @@ struct UnitNames {
     Q_DECLARE_TR_FUNCTIONS(UnitNames)
 };
 
-constexpr double kRoundingSlack = 1e-9;  // 148.0 stored as 147.9999999999 is 148
+constexpr double kRoundingSlack = 1e-9; // 148.0 stored as 147.9999999999 is 148
 
 QString spread(double sd)
 {
@@ -53,10 +53,13 @@ QString UnitFormat::volumeUnit() const
 QString UnitFormat::rateUnit() const
 {
     switch (m_units.rate) {
-    case Units::Rates::litresPer100Km: return UnitNames::tr("L/100 km");
-    case Units::Rates::kmPerLitre: return UnitNames::tr("km/L");
+    case Units::Rates::litresPer100Km:
+        return UnitNames::tr("L/100 km");
+    case Units::Rates::kmPerLitre:
+        return UnitNames::tr("km/L");
     case Units::Rates::mpgUs:
-    case Units::Rates::mpgImperial: return UnitNames::tr("mpg");
+    case Units::Rates::mpgImperial:
+        return UnitNames::tr("mpg");
     }
     return {};
 }
@@ -74,9 +77,12 @@ double UnitFormat::inUnit(Distance d) const
 double UnitFormat::litresPerUnit() const
 {
     switch (m_units.volume) {
-    case Units::Volumes::litres: return 1.0;
-    case Units::Volumes::usGallons: return kLitresPerUsGallon;
-    case Units::Volumes::imperialGallons: return kLitresPerImperialGallon;
+    case Units::Volumes::litres:
+        return 1.0;
+    case Units::Volumes::usGallons:
+        return kLitresPerUsGallon;
+    case Units::Volumes::imperialGallons:
+        return kLitresPerImperialGallon;
     }
     return 1.0;
 }
@@ -89,10 +95,14 @@ double UnitFormat::inUnit(Volume v) const
 double UnitFormat::inUnit(Consumption c) const
 {
     switch (m_units.rate) {
-    case Units::Rates::litresPer100Km: return c.litresPer100Km();
-    case Units::Rates::kmPerLitre: return c.kmPerLitre();
-    case Units::Rates::mpgUs: return c.mpgUs();
-    case Units::Rates::mpgImperial: return c.mpgImperial();
+    case Units::Rates::litresPer100Km:
+        return c.litresPer100Km();
+    case Units::Rates::kmPerLitre:
+        return c.kmPerLitre();
+    case Units::Rates::mpgUs:
+        return c.mpgUs();
+    case Units::Rates::mpgImperial:
+        return c.mpgImperial();
     }
     return 0.0;
 }

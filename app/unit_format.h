@@ -20,8 +20,12 @@ namespace undermark {
 struct Units {
     enum class Distances { km, miles } distance = Distances::km;
     enum class Volumes { litres, usGallons, imperialGallons } volume = Volumes::litres;
-    enum class Rates { litresPer100Km, kmPerLitre, mpgUs, mpgImperial } rate =
-        Rates::litresPer100Km;
+    enum class Rates {
+        litresPer100Km,
+        kmPerLitre,
+        mpgUs,
+        mpgImperial
+    } rate = Rates::litresPer100Km;
     friend bool operator==(const Units&, const Units&) = default;
 
     static Units us() { return {Distances::miles, Volumes::usGallons, Rates::mpgUs}; }
@@ -35,9 +39,9 @@ class UnitFormat {
 public:
     explicit UnitFormat(Units units = {}) : m_units(units) {}
 
-    QString distanceUnit() const;                       // "km"
-    QString volumeUnit() const;                         // "L"
-    QString rateUnit() const;                           // "L/100 km"
+    QString distanceUnit() const; // "km"
+    QString volumeUnit() const;   // "L"
+    QString rateUnit() const;     // "L/100 km"
 
     Distance oneUnit() const;                           // 1 km, or 1 mile
     double inUnit(Distance d) const;                    // a bare number of distanceUnit()

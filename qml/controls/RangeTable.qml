@@ -30,7 +30,7 @@ GridLayout {
     }
 
     columns: 4
-    columnSpacing: 2 * Theme.step
+    columnSpacing: 1.5 * Theme.step
     rowSpacing: 0
 
     Head { text: root.unit; horizontalAlignment: Text.AlignLeft }
@@ -43,7 +43,12 @@ GridLayout {
     Cell { text: root.toZero.even }
     Cell { text: root.toZero.hopeful }
 
-    Cell { text: root.toDry.name; horizontalAlignment: Text.AlignLeft; color: Theme.reserve; font.pixelSize: Theme.body }
+    Cell {
+        text: root.toDry.name
+        horizontalAlignment: Text.AlignLeft
+        color: Theme.reserve
+        font.pixelSize: Theme.body
+    }
     Cell { text: root.toDry.sure; font.bold: true; color: Theme.reserve }
     Cell { text: root.toDry.even; color: Theme.reserve }
     Cell { text: root.toDry.hopeful; color: Theme.reserve }

@@ -24,12 +24,21 @@ FocusScope {
             Layout.fillWidth: true
             notices: root.view.notices
         }
-        Text {
-            Layout.fillWidth: true
-            text: root.view.title
-            color: root.view.known ? Theme.quietInk : Theme.ink
-            font.pixelSize: root.view.known ? Theme.body : Theme.large
-            elide: Text.ElideRight
+        RowLayout {
+            spacing: 2 * Theme.step
+
+            Text {
+                Layout.fillWidth: true
+                text: root.view.title
+                color: root.view.known ? Theme.quietInk : Theme.ink
+                font.pixelSize: root.view.known ? Theme.body : Theme.large
+                elide: Text.ElideRight
+            }
+            Text {
+                text: root.view.sinceFill
+                color: Theme.quietInk
+                font.pixelSize: Theme.body
+            }
         }
         GridLayout {
             Layout.fillWidth: true
@@ -56,7 +65,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.maximumHeight: implicitHeight + 6 * Theme.step
-            Layout.minimumHeight: implicitHeight - 3 * Theme.step
+            Layout.minimumHeight: implicitHeight - 3.5 * Theme.step
             visible: root.view.known
             picture: root.view.horizon
         }

@@ -67,7 +67,7 @@ private slots:
         const auto hundredMiles = std::ranges::find(miles, "100", &HorizonTickMark::label);
         QVERIFY(hundredMiles != miles.end());
         const double milesLength =
-            100.0 * kKmPerMile / hundredMiles->at;  // the strip's length in km, from its ruler
+            100.0 * kKmPerMile / hundredMiles->at; // the strip's length in km, from its ruler
         QVERIFY(milesLength >= distances(state.toDry).p10.km());
     }
 };

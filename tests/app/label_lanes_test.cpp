@@ -24,7 +24,8 @@ bool collide(const PlacedLabel& a, const PlacedLabel& b)
     if (a.lane < 0 || b.lane < 0)
         return false;
     if (a.lane == b.lane)
-        return a.left < b.left + b.width && b.left < a.left + a.width;
+        return (a.left < b.left + b.width && b.left < a.left + a.width) || covers(a, b.markX + 3) ||
+               covers(a, b.markX - 3) || covers(b, a.markX + 3) || covers(b, a.markX - 3);
     return a.lane > b.lane ? covers(b, a.markX) : covers(a, b.markX);
 }
 
@@ -50,9 +51,9 @@ private slots:
     {
         for (int zero = 0; zero <= 100; ++zero) {
             for (int dry = zero; dry <= 100; ++dry) {
-                const auto placed = placeLabels({{zero / 100.0, "zero mark", false},
-                                                 {dry / 100.0, "sure to dry", false}},
-                                                {80, 86}, kStrip, kGap, kLanes);
+                const auto placed = placeLabels(
+                    {{zero / 100.0, "zero mark", false}, {dry / 100.0, "sure to dry", false}},
+                    {80, 86}, kStrip, kGap, kLanes);
                 for (const PlacedLabel& label : placed)
                     QVERIFY2(label.lane >= 0, qPrintable(QString("%1 %2").arg(zero).arg(dry)));
                 QVERIFY(!collide(placed[0], placed[1]));
@@ -84,7 +85,7 @@ private slots:
                     QVERIFY(!collide(placed[i], placed[j]));
             }
         }
-        QVERIFY(named > 500 * 3);  // and it is not done by naming nothing
+        QVERIFY(named > 500 * 3); // and it is not done by naming nothing
     }
 };
 

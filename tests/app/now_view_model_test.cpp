@@ -28,9 +28,9 @@ private slots:
         test::FakeCar car;
         const NowViewModel now(car, Units::imperial());
         QCOMPARE(now.distanceUnit(), "mi");
-        QCOMPARE(now.sureNumber(),
-                 QString::number(int(distances(car.state.toZero).p99.miles())));
-        QCOMPARE(now.title(), "Kestrel van · 194 mi since the last fill");
+        QCOMPARE(now.sureNumber(), QString::number(int(distances(car.state.toZero).p99.miles())));
+        QCOMPARE(now.title(), "Kestrel van");
+        QCOMPARE(now.sinceFill(), "194 mi since the last fill");
         QVERIFY(now.facts()[0].value.endsWith("gal"));
         QVERIFY(now.facts()[2].value.endsWith("mpg"));
     }
@@ -83,8 +83,7 @@ private slots:
         test::FakeCar car;
         NowViewModel now(car);
         QSignalSpy changed(&now, &NowViewModel::changed);
-        QCOMPARE(now.modes(),
-                 (QStringList{"Town", "Open road", "Motorway", "Special stage"}));
+        QCOMPARE(now.modes(), (QStringList{"Town", "Open road", "Motorway", "Special stage"}));
         QCOMPARE(now.modeIndex(), 1);
         now.selectMode(3);
         QCOMPARE(now.modeIndex(), 3);

@@ -147,10 +147,8 @@ private slots:
         QVERIFY(pump.saved());
         QCOMPARE(pump.savedTitle(), "41.5 L saved");
         QCOMPARE(pump.lesson().size(), 2);
-        QCOMPARE(pump.lesson()[0],
-                 (LessonRow{"rate", "8.1 ± 0.4 L/100 km", "8.3 ± 0.4 L/100 km"}));
-        QCOMPARE(pump.lesson()[1],
-                 (LessonRow{"hidden reserve", "5.9 ± 0.7 L", "5.9 ± 0.7 L"}));
+        QCOMPARE(pump.lesson()[0], (LessonRow{"rate", "8.1 ± 0.4 L/100 km", "8.3 ± 0.4 L/100 km"}));
+        QCOMPARE(pump.lesson()[1], (LessonRow{"hidden reserve", "5.9 ± 0.7 L", "5.9 ± 0.7 L"}));
     }
     void whatWasNotKnownBeforeIsSaid()
     {
@@ -215,8 +213,8 @@ private slots:
         type(pump, 0, "10");
         type(pump, 1, "1000");
         pump.save();
-        QVERIFY(std::abs(car.stored[0].litres.litres() - 37.85411784) < 1e-9);  // NIST HB 44
-        QVERIFY(std::abs(car.stored[0].odometer->km() - 1609.344) < 1e-9);      // NIST HB 44
+        QVERIFY(std::abs(car.stored[0].litres.litres() - 37.85411784) < 1e-9); // NIST HB 44
+        QVERIFY(std::abs(car.stored[0].odometer->km() - 1609.344) < 1e-9);     // NIST HB 44
         // The untouched price guess is what was guessed, per litre, but for the
         // rounding to what was shown.
         QVERIFY(std::abs(*car.stored[0].pricePerLitre - 1.759) < 0.0005);

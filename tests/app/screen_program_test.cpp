@@ -77,8 +77,8 @@ private slots:
         const QString night = folder.filePath("night.png");
         QCOMPARE(run(kPreview, {"--grab", day}).code, 0);
         QCOMPARE(run(kPreview, {"--grab", night, "--night"}).code, 0);
-        QCOMPARE(QImage(day).pixelColor(4, 300).name(), "#f4efe4");    // look: paper by day
-        QCOMPARE(QImage(night).pixelColor(4, 300).name(), "#0f1211");  // look: paper by night
+        QCOMPARE(QImage(day).pixelColor(4, 300).name(), "#f4efe4");   // look: paper by day
+        QCOMPARE(QImage(night).pixelColor(4, 300).name(), "#0f1211"); // look: paper by night
     }
     void aPictureThatCannotBeSavedIsAnError()
     {

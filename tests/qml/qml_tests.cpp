@@ -26,13 +26,19 @@ public:
     PumpViewModel* pump() const { return m_pump.get(); }
     Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
 
-    // "calm", "warned" or "low". The view models before stay alive.
+    // "calm", "warned", "low" or "far". The view models before stay alive.
     Q_INVOKABLE void reset(const QString& state)
     {
         auto car = std::make_unique<test::FakeCar>();
         if (state == u"low")
             car->state = test::inventedState(0.9);
-        if (state != u"calm") {
+        if (state == u"far") {
+            car->state = test::inventedState(108.0);
+            car->state.vehicle = "Long-wheelbase expedition lorry with both tanks joined";
+            for (const double km : {20.0, 460.0, 470.0, 480.0, 1290.0})
+                car->state.places.push_back({"Harbour crossing", Distance::fromKm(km)});
+        }
+        if (state == u"warned" || state == u"low") {
             const Notice notice{Notice::Severity::warning,
                                 "The last fill is 12 L more than the distance explains: a can "
                                 "filled too, or a missed fill before it?"};

@@ -41,8 +41,17 @@ TestCase {
         return all;
     }
 
+    function visibleTexts(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
+    }
+    function visibleButtons(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton
+                                                                 && i.enabled);
+    }
+
     function describe(item: Item): string {
-        return item + " '" + (item.text ?? "") + "' in " + root.window.width + "x" + root.window.height;
+        return item + " '" + (item.text ?? "") + "' in " + root.window.width + "x"
+            + root.window.height;
     }
 
     // Inside the window, and inside whatever carries it.
@@ -54,8 +63,9 @@ TestCase {
 
     function sizes_data() {
         const rows = [];
-        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600), Qt.size(1920, 1080)]) {
-            for (const state of ["calm", "warned", "low"]) {
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
+                            Qt.size(1920, 1080)]) {
+            for (const state of ["calm", "warned", "low", "far"]) {
                 for (const page of [0, 1])
                     rows.push({tag: size.width + "x" + size.height + " " + state + " page " + page,
                                size: size, state: state, page: page});
@@ -69,23 +79,19 @@ TestCase {
     }
     function test_nothingIsClippedOrTooSmallToTouch(data) {
         open(data.size, data.state, data.page);
-        let texts = 0;
-        let buttons = 0;
-        for (const item of visibleItems(root.window.contentItem)) {
-            if (item instanceof T.AbstractButton && item.enabled) {
-                ++buttons;
-                verifyInside(item);
-                verify(item.width >= 64 && item.height >= 64, describe(item) + " is " + item.width + "x" + item.height);
-                verify(item.Accessible.name !== "", describe(item) + " has no accessible name");
-            } else if (item instanceof Text && item.text !== "") {
-                ++texts;
-                verifyInside(item);
-                verify(item.width + 0.5 >= item.paintedWidth, describe(item) + " is too narrow");
-                verify(item.height + 0.5 >= item.paintedHeight, describe(item) + " is too low");
-            }
+        for (const button of visibleButtons()) {
+            verifyInside(button);
+            verify(button.width >= 64 && button.height >= 64,
+                   describe(button) + " is " + button.width + "x" + button.height);
+            verify(button.Accessible.name !== "", describe(button) + " has no accessible name");
         }
-        verify(texts > 10, "texts: " + texts);
-        verify(buttons > 5, "buttons: " + buttons);
+        for (const text of visibleTexts()) {
+            verifyInside(text);
+            verify(text.width + 0.5 >= text.paintedWidth, describe(text) + " is too narrow");
+            verify(text.height + 0.5 >= text.paintedHeight, describe(text) + " is too low");
+        }
+        verify(visibleButtons().length > 5);
+        verify(visibleTexts().length > 10);
     }
 
     // No text runs into another one.
@@ -94,7 +100,7 @@ TestCase {
     }
     function test_noTextCoversAnother(data) {
         open(data.size, data.state, data.page);
-        const texts = visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
+        const texts = visibleTexts();
         const boxes = texts.map(t => {
             const left = t.horizontalAlignment === Text.AlignRight ? t.width - t.paintedWidth
                        : t.horizontalAlignment === Text.AlignHCenter ? (t.width - t.paintedWidth) / 2 : 0;
@@ -113,7 +119,7 @@ TestCase {
     }
 
     function buttonNamed(text: string): Item {
-        return visibleItems(root.window.contentItem).find(i => i instanceof T.AbstractButton && i.text === text) ?? null;
+        return visibleButtons().find(button => button.text === text) ?? null;
     }
     function touch(text: string) {
         const button = buttonNamed(text);
@@ -140,11 +146,9 @@ TestCase {
         Fixture.pump.save();
         wait(50);
         verify(buttonNamed("Undo"));
-        for (const item of visibleItems(root.window.contentItem)) {
-            if (item instanceof Text && item.text !== "") {
-                verifyInside(item);
-                verify(item.height + 0.5 >= item.paintedHeight, describe(item) + " is too low");
-            }
+        for (const text of visibleTexts()) {
+            verifyInside(text);
+            verify(text.height + 0.5 >= text.paintedHeight, describe(text) + " is too low");
         }
         touch("Undo");
         verify(!Fixture.pump.saved);
@@ -174,7 +178,7 @@ TestCase {
     }
     function test_everyButtonIsReachedByTabAndPressedByReturn(data) {
         open(Qt.size(800, 480), "warned", data.page);
-        const wanted = visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton && i.enabled);
+        const wanted = visibleButtons();
         const reached = new Set();
         for (let i = 0; i < 3 * wanted.length; ++i) {
             keyClick(Qt.Key_Tab);
@@ -195,7 +199,7 @@ TestCase {
 
     function test_warningsComeFirst() {
         open(Qt.size(800, 480), "warned", 0);
-        const texts = visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
+        const texts = visibleTexts();
         const top = t => t.mapToItem(null, 0, 0).y;
         const warning = texts.find(t => t.text.includes("Caution"));
         verify(warning);

@@ -13,19 +13,20 @@ NowState inventedState(double aboveZeroLitres)
     const Estimate<Consumption> rate{Consumption::fromLitresPer100Km(8.1),
                                      Consumption::fromLitresPer100Km(0.35)};
     const RangeLaw toZero = *RangeLaw::make(aboveZero, rate);
-    return {.vehicle = "Kestrel van",
-            .mode = kOpenRoad,
-            .modes = {kTown, kOpenRoad, kMotorway, kSpecialStage},
-            .sinceFill = Distance::fromKm(312.4),
-            .aboveZero = aboveZero,
-            .reserve = reserve,
-            .rate = rate,
-            .toZero = toZero,
-            .toDry = toZero.withFuel(usable),
-            .places = {{"Ferry ramp", Distance::fromKm(96)}, {"Mill bridge", Distance::fromKm(181)}},
-            .notices = {},
-            .why = "Rate from 9 full fills; level from the last reading, 4 km ago; "
-                   "reserve from base and drain."};
+    return {
+        .vehicle = "Kestrel van",
+        .mode = kOpenRoad,
+        .modes = {kTown, kOpenRoad, kMotorway, kSpecialStage},
+        .sinceFill = Distance::fromKm(312.4),
+        .aboveZero = aboveZero,
+        .reserve = reserve,
+        .rate = rate,
+        .toZero = toZero,
+        .toDry = toZero.withFuel(usable),
+        .places = {{"Ferry ramp", Distance::fromKm(96)}, {"Mill bridge", Distance::fromKm(181)}},
+        .notices = {},
+        .why = "Rate from 9 full fills; level from the last reading, 4 km ago; "
+               "reserve from base and drain."};
 }
 
 FakeCar::FakeCar() : state(inventedState(13.8))

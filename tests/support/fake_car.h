@@ -21,7 +21,7 @@ public:
     NowState state;
     FillDraft guess;
     FillLesson lesson;
-    std::optional<Error> error;          // answered instead, by every call
+    std::optional<Error> error; // answered instead, by every call
 
     // What was asked.
     std::vector<FillDraft> stored;

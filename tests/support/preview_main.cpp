@@ -23,10 +23,10 @@ Result<std::unique_ptr<CarService>> openPreview(const CarSource&)
     if (kind == "unknown")
         return failInput("no reading and no fill yet", "one of them", "an empty logbook");
     if (kind != "calm") {
-        car->state.notices = {
-            {Notice::Severity::info, "The odometer was reset with the new dash."},
-            {Notice::Severity::warning, "The last fill is 12 L more than the distance explains: "
-                                        "a can filled too, or a missed fill before it?"}};
+        car->state.notices = {{Notice::Severity::info, "The odometer was reset with the new dash."},
+                              {Notice::Severity::warning,
+                               "The last fill is 12 L more than the distance explains: "
+                               "a can filled too, or a missed fill before it?"}};
         car->lesson.flags = {car->state.notices[1]};
     }
     return car;
