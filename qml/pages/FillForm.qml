@@ -78,7 +78,7 @@ GridLayout {
         }
         Text {
             Layout.fillWidth: true
-            text: qsTr("At a halt only; engine off at the pump.")
+            text: qsTr("Caution: at a halt only, engine off.")
             color: Theme.caution
             font.pixelSize: Theme.small
             elide: Text.ElideRight
