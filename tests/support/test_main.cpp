@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/test_main.h"
 
+#ifdef UNDERMARK_SCREEN_TESTS
+#include "app/typeface.h"
+#include <QGuiApplication>
+#endif
 #include <QCoreApplication>
 #include <QFileInfo>
 #include <QMap>
@@ -25,7 +29,13 @@ bool registerTest(const char* file, Factory factory)
 
 int main(int argc, char** argv)
 {
+#ifdef UNDERMARK_SCREEN_TESTS
+    undermark::hideMonoLetters();
+    QGuiApplication application(argc, argv);
+    undermark::useTypeface();
+#else
     QCoreApplication application(argc, argv);
+#endif
     QStringList arguments = application.arguments();
     const auto& tests = undermark::test::registry();
     const bool one = arguments.size() > 1 && tests.contains(arguments[1]);

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/now_view_model.h"
+
+#include <algorithm>
+#include <string_view>
+
+namespace undermark {
+
+namespace {
+
+// The modes of a new vehicle have names to be read; the user's own stay as
+// they were typed.
+QString modeName(std::string_view mode)
+{
+    if (mode == kTown)
+        return NowViewModel::tr("Town");
+    if (mode == kOpenRoad)
+        return NowViewModel::tr("Open road");
+    if (mode == kMotorway)
+        return NowViewModel::tr("Motorway");
+    if (mode == kSpecialStage)
+        return NowViewModel::tr("Special stage");
+    return QString::fromUtf8(mode.data(), qsizetype(mode.size()));
+}
+
+// What no number on the page may be read without.
+std::vector<Notice> withDoubt(const NowState& state)
+{
+    std::vector<Notice> notices = state.notices;
+    const auto say = [&notices](Notice::Severity severity, const QString& text) {
+        notices.insert(notices.begin(), {severity, text.toStdString()});
+    };
+    if (distances(state.toDry).sureIsNegative)
+        say(Notice::Severity::error, NowViewModel::tr("The tank may be dry already: no distance "
+                                                      "is sure. Fill before driving on."));
+    else if (distances(state.toZero).sureIsNegative)
+        say(Notice::Severity::warning, NowViewModel::tr("The zero mark may be passed already: "
+                                                        "no distance to it is sure."));
+    return notices;
+}
+
+} // namespace
+
+NowViewModel::NowViewModel(CarService& car, Units units, QObject* parent)
+    : QObject(parent), m_car(car), m_format(units)
+{
+    ask({});
+}
+
+void NowViewModel::refresh()
+{
+    ask(m_state ? m_state->mode : std::string());
+}
+
+void NowViewModel::selectMode(int index)
+{
+    if (m_state && index >= 0 && std::size_t(index) < m_state->modes.size())
+        ask(std::string(m_state->modes[std::size_t(index)]));
+}
+
+void NowViewModel::ask(const std::string& mode)
+{
+    Result<NowState> answer = m_car.now(mode);
+    if (answer) {
+        m_state.emplace(std::move(*answer));
+        m_horizon = horizonPicture(*m_state, m_format);
+        m_notices = noticeTexts(withDoubt(*m_state));
+    } else {
+        m_state.reset();
+        m_horizon = {};
+        m_notices = {noticeText(answer.error())};
+    }
+    emit changed();
+}
+
+QString NowViewModel::title() const
+{
+    return m_state ? QString::fromStdString(m_state->vehicle) : tr("No answer");
+}
+
+QString NowViewModel::sinceFill() const
+{
+    if (!m_state || !m_state->sinceFill)
+        return {};
+    return tr("%1 since the last fill").arg(m_format.distanceWithUnit(*m_state->sinceFill));
+}
+
+QString NowViewModel::sureNumber() const
+{
+    return m_state ? m_format.distance(distances(m_state->toZero).p99) : QString();
+}
+
+RangeRow NowViewModel::row(const QString& name, const RangeLaw& law) const
+{
+    const Distances made = distances(law);
+    return {name, m_format.distance(made.p99), m_format.distance(made.p50),
+            m_format.distance(made.p10)};
+}
+
+RangeRow NowViewModel::toZero() const
+{
+    return m_state ? row(tr("zero"), m_state->toZero) : RangeRow{};
+}
+
+RangeRow NowViewModel::toDry() const
+{
+    return m_state ? row(tr("dry"), m_state->toDry) : RangeRow{};
+}
+
+QList<Fact> NowViewModel::facts() const
+{
+    if (!m_state)
+        return {};
+    const Estimate<Volume>& level = m_state->aboveZero;
+    const bool under = level.mean < Volume{};
+    return {{under ? tr("below zero") : tr("above zero"),
+             m_format.volume(Estimate<Volume>{abs(level.mean), level.sd})},
+            {tr("hidden reserve"), m_format.volume(m_state->reserve)},
+            {tr("rate"), m_format.rate(m_state->rate)}};
+}
+
+QString NowViewModel::why() const
+{
+    return m_state ? tr("An estimate: keep a margin. %1").arg(QString::fromStdString(m_state->why))
+                   : tr("Once the logbook can answer, the distance stands here.");
+}
+
+QStringList NowViewModel::modes() const
+{
+    QStringList names;
+    if (m_state) {
+        for (const std::string& mode : m_state->modes)
+            names.append(modeName(mode));
+    }
+    return names;
+}
+
+int NowViewModel::modeIndex() const
+{
+    if (!m_state)
+        return -1;
+    const auto found = std::ranges::find(m_state->modes, m_state->mode);
+    return found == m_state->modes.end() ? -1 : int(found - m_state->modes.begin());
+}
+
+} // namespace undermark

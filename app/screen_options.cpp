@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen_options.h"
+
+#include <QCommandLineParser>
+#include <QRegularExpression>
+
+namespace undermark {
+
+namespace {
+
+const QSize kSmallest(480, 480);
+const QSize kLargest(7680, 7680);
+
+tl::unexpected<Error> refuse(const QString& flag, const QString& expected, const QString& found)
+{
+    Error error;
+    error.code = ErrorCode::badInput;
+    error.detail = "this value cannot be used";
+    error.column = flag.toStdString();
+    error.expected = expected.toStdString();
+    error.found = found.toStdString();
+    return fail(error);
+}
+
+Result<QSize> parseSize(const QString& text)
+{
+    static const QRegularExpression pattern(u"^(\\d{3,4})x(\\d{3,4})$"_qs);
+    const QRegularExpressionMatch match = pattern.match(text);
+    const QSize size(match.captured(1).toInt(), match.captured(2).toInt());
+    if (!match.hasMatch() || size.expandedTo(kSmallest) != size || size.boundedTo(kLargest) != size)
+        return refuse(u"--size"_qs, u"WIDTHxHEIGHT, each 480 to 7680"_qs, text);
+    return size;
+}
+
+Result<Units> parseUnits(const QString& text)
+{
+    if (text == u"metric")
+        return Units{};
+    if (text == u"us")
+        return Units::us();
+    if (text == u"imperial")
+        return Units::imperial();
+    return refuse(u"--units"_qs, u"metric, us or imperial"_qs, text);
+}
+
+} // namespace
+
+QStringList screenPages()
+{
+    return {u"now"_qs, u"pump"_qs};
+}
+
+Result<ScreenOptions> parseScreenOptions(const QStringList& arguments)
+{
+    const QCommandLineOption logbook(u"logbook"_qs, u"Use this logbook."_qs, u"FILE"_qs);
+    const QCommandLineOption demo(u"demo"_qs, u"Show the demo car, in a logbook of its own."_qs);
+    const QCommandLineOption page(u"page"_qs, u"Open at this page: now or pump."_qs, u"PAGE"_qs,
+                                  u"now"_qs);
+    const QCommandLineOption night(u"night"_qs, u"Night colours."_qs);
+    const QCommandLineOption size(u"size"_qs, u"Size of the window."_qs, u"WxH"_qs, u"800x480"_qs);
+    const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs,
+                                   u"metric"_qs);
+    const QCommandLineOption grab(u"grab"_qs, u"Draw the page, save it and leave."_qs,
+                                  u"FILE.png"_qs);
+    const QCommandLineOption selfTest(u"self-test"_qs,
+                                      u"Load every page; fail if anything is warned."_qs);
+    QCommandLineParser parser;
+    parser.setApplicationDescription(u"How far the fuel goes: to the zero mark, and past it."_qs);
+    const QCommandLineOption help = parser.addHelpOption();
+    const QCommandLineOption version = parser.addVersionOption();
+    parser.addOptions({logbook, demo, page, night, size, units, grab, selfTest});
+    if (!parser.parse(arguments))
+        return failInput(parser.errorText().toStdString());
+    if (!parser.positionalArguments().isEmpty())
+        return failInput("an argument that is not a flag", "flags only; see --help",
+                         parser.positionalArguments().first().toStdString());
+
+    ScreenOptions options;
+    if (parser.isSet(help))
+        options.answer = parser.helpText();
+    else if (parser.isSet(version))
+        options.answer = u"undermark " UNDERMARK_VERSION "\n"_qs;
+    if (parser.isSet(logbook))
+        options.source.logbook = parser.value(logbook).toStdString();
+    options.source.demo = parser.isSet(demo);
+    options.page = int(screenPages().indexOf(parser.value(page)));
+    if (options.page < 0)
+        return refuse(u"--page"_qs, screenPages().join(u" or "), parser.value(page));
+    options.night = parser.isSet(night);
+    const Result<QSize> wantedSize = parseSize(parser.value(size));
+    if (!wantedSize)
+        return fail(wantedSize.error());
+    options.size = *wantedSize;
+    const Result<Units> wantedUnits = parseUnits(parser.value(units));
+    if (!wantedUnits)
+        return fail(wantedUnits.error());
+    options.units = *wantedUnits;
+    options.grab = parser.value(grab);
+    options.selfTest = parser.isSet(selfTest);
+    return options;
+}
+
+} // namespace undermark

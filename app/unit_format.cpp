@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/unit_format.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+struct UnitNames {
+    Q_DECLARE_TR_FUNCTIONS(UnitNames)
+};
+
+constexpr double kRoundingSlack = 1e-9; // 148.0 stored as 147.9999999999 is 148
+
+QString spread(double sd)
+{
+    return QString::number(std::ceil(sd * 10.0 - kRoundingSlack) / 10.0, 'f', 1);
+}
+
+// At most so many decimals, without trailing zeros.
+QString plain(double value, int decimals)
+{
+    QString text = QString::number(value, 'f', decimals);
+    while (text.contains(u'.') && (text.endsWith(u'0') || text.endsWith(u'.')))
+        text.chop(1);
+    return text;
+}
+
+std::optional<double> numberFrom(const QString& text)
+{
+    bool ok = false;
+    const double value = text.toDouble(&ok);
+    if (!ok || !std::isfinite(value) || value < 0.0)
+        return std::nullopt;
+    return value;
+}
+
+} // namespace
+
+QString UnitFormat::distanceUnit() const
+{
+    return m_units.distance == Units::Distances::km ? UnitNames::tr("km") : UnitNames::tr("mi");
+}
+
+QString UnitFormat::volumeUnit() const
+{
+    return m_units.volume == Units::Volumes::litres ? UnitNames::tr("L") : UnitNames::tr("gal");
+}
+
+QString UnitFormat::rateUnit() const
+{
+    switch (m_units.rate) {
+    case Units::Rates::litresPer100Km:
+        return UnitNames::tr("L/100 km");
+    case Units::Rates::kmPerLitre:
+        return UnitNames::tr("km/L");
+    case Units::Rates::mpgUs:
+    case Units::Rates::mpgImperial:
+        return UnitNames::tr("mpg");
+    }
+    return {};
+}
+
+Distance UnitFormat::oneUnit() const
+{
+    return m_units.distance == Units::Distances::km ? Distance::fromKm(1) : Distance::fromMiles(1);
+}
+
+double UnitFormat::inUnit(Distance d) const
+{
+    return d / oneUnit();
+}
+
+double UnitFormat::litresPerUnit() const
+{
+    switch (m_units.volume) {
+    case Units::Volumes::litres:
+        return 1.0;
+    case Units::Volumes::usGallons:
+        return kLitresPerUsGallon;
+    case Units::Volumes::imperialGallons:
+        return kLitresPerImperialGallon;
+    }
+    return 1.0;
+}
+
+double UnitFormat::inUnit(Volume v) const
+{
+    return v.litres() / litresPerUnit();
+}
+
+double UnitFormat::inUnit(Consumption c) const
+{
+    switch (m_units.rate) {
+    case Units::Rates::litresPer100Km:
+        return c.litresPer100Km();
+    case Units::Rates::kmPerLitre:
+        return c.kmPerLitre();
+    case Units::Rates::mpgUs:
+        return c.mpgUs();
+    case Units::Rates::mpgImperial:
+        return c.mpgImperial();
+    }
+    return 0.0;
+}
+
+QString UnitFormat::distance(Distance d) const
+{
+    return QString::number(std::max(0.0, std::floor(inUnit(d) + kRoundingSlack)), 'f', 0);
+}
+
+QString UnitFormat::distanceWithUnit(Distance d) const
+{
+    return UnitNames::tr("%1 %2").arg(distance(d), distanceUnit());
+}
+
+QString UnitFormat::volume(Volume v) const
+{
+    return QString::number(inUnit(v), 'f', 1);
+}
+
+QString UnitFormat::volume(const Estimate<Volume>& v) const
+{
+    if (v.sd == Volume{})
+        return UnitNames::tr("%1 %2").arg(volume(v.mean), volumeUnit());
+    return UnitNames::tr("%1 ± %2 %3").arg(volume(v.mean), spread(inUnit(v.sd)), volumeUnit());
+}
+
+QString UnitFormat::rate(const Estimate<Consumption>& c) const
+{
+    const double value = inUnit(c.mean);
+    const QString number = QString::number(value, 'f', 1);
+    // In every unit offered the number is proportional to the rate or to its
+    // reciprocal, so the relative spread is the same to first order.
+    const double sd = value * (c.sd / c.mean);
+    if (!(sd > 0.0))
+        return UnitNames::tr("%1 %2").arg(number, rateUnit());
+    return UnitNames::tr("%1 ± %2 %3").arg(number, spread(sd), rateUnit());
+}
+
+QString UnitFormat::typed(Volume v) const
+{
+    return plain(inUnit(v), 1);
+}
+
+QString UnitFormat::typed(Distance d) const
+{
+    return plain(inUnit(d), 1);
+}
+
+QString UnitFormat::typedPrice(double perLitre) const
+{
+    return plain(perLitre * litresPerUnit(), 3);
+}
+
+std::optional<Volume> UnitFormat::volumeFrom(const QString& text) const
+{
+    const auto number = numberFrom(text);
+    if (!number)
+        return std::nullopt;
+    return Volume::fromLitres(*number * litresPerUnit());
+}
+
+std::optional<Distance> UnitFormat::distanceFrom(const QString& text) const
+{
+    const auto number = numberFrom(text);
+    if (!number)
+        return std::nullopt;
+    return oneUnit() * *number;
+}
+
+std::optional<double> UnitFormat::pricePerLitreFrom(const QString& text) const
+{
+    const auto number = numberFrom(text);
+    if (!number)
+        return std::nullopt;
+    return *number / litresPerUnit();
+}
+
+} // namespace undermark

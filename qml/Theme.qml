@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma Singleton
+import QtQuick
+
+// Paper and ink of a road book. Sizes are steps of 8 px on an 800 x 480 screen
+// and grow with the window.
+QtObject {
+    id: root
+
+    property bool night: false
+    property real scale: 1
+
+    readonly property color paper: night ? "#0f1211" : "#f4efe4"
+    readonly property color ink: night ? "#e8dcc4" : "#1c2226"
+    readonly property color quietInk: night ? "#9c9482" : "#64645a"
+    readonly property color sure: night ? "#4f9f93" : "#0b5c62"
+    readonly property color inkOnSure: night ? "#0f1211" : "#fbf8f0"
+    readonly property color reserve: night ? "#d0705f" : "#9c2f2a"
+    readonly property color track: night ? "#1f2422" : "#e2dac8"
+    readonly property color edge: night ? "#666c66" : "#8f8a7c"
+    readonly property color surface: night ? "#171b1a" : "#fbf8f0"
+    readonly property color caution: night ? "#d79a3d" : "#8a5200"
+
+    readonly property real step: Math.floor(8 * scale)
+    readonly property real hairline: Math.max(1, Math.round(scale))
+    readonly property real touch: 8 * step
+    readonly property int small: 2 * step
+    readonly property int body: Math.floor(2.25 * step)
+    readonly property int large: Math.floor(3.5 * step)
+    readonly property int huge: 13 * step
+}

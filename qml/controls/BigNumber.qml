@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+
+// The one large number, under what it means.
+Item {
+    id: root
+
+    required property string caption
+    required property string number
+    required property string unit
+
+    implicitWidth: Math.max(captionText.implicitWidth, unitText.x + unitText.implicitWidth)
+    implicitHeight: captionText.height + metrics.tightBoundingRect.height + Theme.step
+    Accessible.role: Accessible.StaticText
+    Accessible.name: caption + ": " + number + " " + unit
+
+    TextMetrics {  // the digits' own height, without the room for accents
+        id: metrics
+        font: digits.font
+        text: "0"
+    }
+    Text {
+        id: captionText
+        height: 3 * Theme.step
+        text: root.caption
+        color: Theme.ink
+        font.pixelSize: Theme.body
+        verticalAlignment: Text.AlignVCenter
+    }
+    Text {
+        id: digits
+        y: captionText.height + Theme.step / 2 - metrics.tightBoundingRect.y - baselineOffset
+        text: root.number
+        color: Theme.ink
+        font.pixelSize: Theme.huge
+        font.bold: true
+    }
+    Text {
+        id: unitText
+        anchors.left: digits.right
+        anchors.leftMargin: Theme.step
+        anchors.baseline: digits.baseline
+        text: root.unit
+        color: Theme.ink
+        font.pixelSize: Theme.large
+    }
+}

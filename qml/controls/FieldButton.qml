@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+
+// A number to be typed: what it is, whether it is a guess, its value and unit.
+T.AbstractButton {
+    id: root
+
+    required property string name
+    required property string value
+    required property string unit
+    required property string hint
+    required property string spoken
+    property bool chosen: false
+
+    implicitHeight: Theme.touch
+    focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.EditableText
+    Accessible.name: spoken
+    Accessible.focused: chosen
+    Accessible.onPressAction: root.clicked()
+    Keys.onSpacePressed: root.clicked()
+
+    background: Rectangle {
+        radius: Theme.step
+        color: Theme.surface
+        border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
+        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
+    }
+    contentItem: ColumnLayout {
+        spacing: 0
+
+        RowLayout {
+            Text {
+                Layout.fillWidth: true
+                text: root.name
+                color: Theme.quietInk
+                font.pixelSize: Theme.small
+            }
+            Text {
+                text: root.hint
+                color: Theme.quietInk
+                font.pixelSize: Theme.small
+                font.italic: true
+            }
+        }
+        RowLayout {
+            Layout.fillHeight: true
+            spacing: Theme.step
+
+            Text {
+                Layout.fillWidth: true
+                Layout.alignment: Qt.AlignBaseline
+                text: root.value
+                color: Theme.ink
+                font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
+                font.italic: root.hint !== ""
+                horizontalAlignment: Text.AlignRight
+            }
+            Text {
+                Layout.alignment: Qt.AlignBaseline
+                text: root.unit
+                color: Theme.ink
+                font.pixelSize: Theme.body
+            }
+        }
+    }
+    padding: Theme.step / 2
+    leftPadding: 1.5 * Theme.step
+    rightPadding: 1.5 * Theme.step
+}

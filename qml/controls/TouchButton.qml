@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Templates as T
+
+// A raised piece of paper to press; `chosen` says which of several is on,
+// `leading` which one is the next thing to do.
+T.AbstractButton {
+    id: root
+
+    property bool chosen: false
+    property bool leading: false
+    property int textSize: Theme.body
+
+    implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
+    implicitHeight: Theme.touch
+    focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.Button
+    Accessible.name: text
+    Accessible.checked: chosen
+    Accessible.onPressAction: root.clicked()
+
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
+
+    background: Rectangle {
+        radius: Theme.step
+        color: root.leading ? Theme.sure : root.down ? Theme.track : Theme.surface
+        border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
+        border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
+    }
+    contentItem: Text {
+        text: root.text
+        color: root.leading ? Theme.inkOnSure : Theme.ink
+        font.pixelSize: root.textSize
+        font.bold: root.chosen || root.leading
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.WordWrap
+        fontSizeMode: Text.Fit
+        minimumPixelSize: Math.floor(0.75 * Theme.body)
+    }
+    leftPadding: Theme.step
+    rightPadding: Theme.step
+}

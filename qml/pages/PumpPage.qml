@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+FocusScope {
+    id: root
+
+    required property PumpViewModel view
+    readonly property bool portrait: height > width
+
+    Keys.onPressed: event => root.typed(event)
+
+    function typed(event: KeyEvent) {
+        event.accepted = true;
+        if (event.key === Qt.Key_Backspace || event.key === Qt.Key_Delete)
+            root.view.erase();
+        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            root.view.saved ? root.view.startAgain() : root.view.save();
+        else if (event.key === Qt.Key_Up)
+            root.view.select(root.view.activeField - 1);
+        else if (event.key === Qt.Key_Down)
+            root.view.select(root.view.activeField + 1);
+        else
+            event.accepted = root.view.press(event.text);
+    }
+
+    ColumnLayout {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: 3 * Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+        spacing: Theme.step
+
+        NoticeBar {
+            Layout.fillWidth: true
+            notices: root.view.notices
+        }
+        FillForm {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: !root.view.saved
+            view: root.view
+            portrait: root.portrait
+        }
+        FillEcho {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.saved
+            view: root.view
+        }
+    }
+}

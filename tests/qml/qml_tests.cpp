@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Runs the tst_*.qml files over the invented car. In QML: `import
+// Undermark.Fixture`, then Fixture.reset("calm"), Fixture.now, Fixture.pump.
+#include "app/now_view_model.h"
+#include "app/pump_view_model.h"
+#include "app/typeface.h"
+#include "tests/support/fake_car.h"
+
+#include <QGuiApplication>
+#include <QQmlEngine>
+#include <QQuickWindow>
+#include <QtQuickTest>
+#include <memory>
+
+using namespace undermark;
+
+class Fixture : public QObject {
+    Q_OBJECT
+    Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
+
+public:
+    Fixture() { reset("calm"); }
+    NowViewModel* now() const { return m_now.get(); }
+    PumpViewModel* pump() const { return m_pump.get(); }
+    Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
+
+    // "calm", "warned", "low" or "far". The view models before stay alive.
+    Q_INVOKABLE void reset(const QString& state)
+    {
+        auto car = std::make_unique<test::FakeCar>();
+        if (state == u"low")
+            car->state = test::inventedState(0.9);
+        if (state == u"far") {
+            car->state = test::inventedState(108.0);
+            car->state.vehicle = "Long-wheelbase expedition lorry with both tanks joined";
+            for (const double km : {20.0, 460.0, 470.0, 480.0, 1290.0})
+                car->state.places.push_back({"Harbour crossing", Distance::fromKm(km)});
+        }
+        if (state == u"warned" || state == u"low") {
+            const Notice notice{Notice::Severity::warning,
+                                "The last fill is 12 L more than the distance explains: a can "
+                                "filled too, or a missed fill before it?"};
+            car->state.notices = {notice, {Notice::Severity::info, "A second one."}};
+            car->lesson.flags = {notice};
+        }
+        auto now = std::make_unique<NowViewModel>(*car);
+        auto pump = std::make_unique<PumpViewModel>(*car);
+        connect(pump.get(), &PumpViewModel::stored, now.get(), &NowViewModel::refresh);
+        std::swap(m_car, car);
+        std::swap(m_now, now);
+        std::swap(m_pump, pump);
+        emit changed();
+        m_past.push_back({std::move(car), std::move(now), std::move(pump)});
+    }
+
+signals:
+    void changed();
+
+private:
+    struct Past {
+        std::unique_ptr<test::FakeCar> car;
+        std::unique_ptr<NowViewModel> now;
+        std::unique_ptr<PumpViewModel> pump;
+    };
+    std::unique_ptr<test::FakeCar> m_car;
+    std::unique_ptr<NowViewModel> m_now;
+    std::unique_ptr<PumpViewModel> m_pump;
+    std::vector<Past> m_past;
+};
+
+class Setup : public QObject {
+    Q_OBJECT
+public slots:
+    void applicationAvailable()
+    {
+        useTypeface();
+        QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
+    }
+    void qmlEngineAvailable(QQmlEngine* engine)
+    {
+        engine->addImportPath("qrc:/qt/qml");
+        qmlRegisterSingletonInstance("Undermark.Fixture", 1, 0, "Fixture", &m_fixture);
+    }
+
+private:
+    Fixture m_fixture;
+};
+
+int main(int argc, char** argv)
+{
+    hideMonoLetters();
+    Setup setup;
+    return quick_test_main_with_setup(argc, argv, "qml", QUICK_TEST_SOURCE_DIR, &setup);
+}
+
+#include "qml_tests.moc"

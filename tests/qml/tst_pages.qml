@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import QtTest
+import Undermark.Fixture
+import Undermark.Ui
+
+TestCase {
+    id: root
+
+    property Main window: null
+
+    name: "Pages"
+    when: windowShown
+
+    Component {
+        id: mainComponent
+        Main {
+            now: Fixture.now
+            pump: Fixture.pump
+        }
+    }
+
+    function open(size: size, state: string, page: int) {
+        Fixture.reset(state);
+        root.window = createTemporaryObject(mainComponent, root,
+                                            {width: size.width, height: size.height, page: page});
+        verify(root.window);
+        waitForRendering(root.window.contentItem);
+        wait(50);
+    }
+
+    // Every visible item below `item`, in a flat list.
+    function visibleItems(item: Item): var {
+        let all = [];
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
+            if (child.visible)
+                all = all.concat([child], visibleItems(child));
+        }
+        return all;
+    }
+
+    function visibleTexts(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
+    }
+    function visibleButtons(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton
+                                                                 && i.enabled);
+    }
+
+    function describe(item: Item): string {
+        return item + " '" + (item.text ?? "") + "' in " + root.window.width + "x"
+            + root.window.height;
+    }
+
+    // Inside the window, and inside whatever carries it.
+    function verifyInside(item: Item) {
+        const r = item.mapToItem(null, 0, 0, item.width, item.height);
+        verify(r.x >= -0.5 && r.y >= -0.5 && r.x + r.width <= root.window.width + 0.5
+               && r.y + r.height <= root.window.height + 0.5, describe(item) + " is outside: " + r);
+    }
+
+    function sizes_data() {
+        const rows = [];
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
+                            Qt.size(1920, 1080)]) {
+            for (const state of ["calm", "warned", "low", "far"]) {
+                for (const page of [0, 1])
+                    rows.push({tag: size.width + "x" + size.height + " " + state + " page " + page,
+                               size: size, state: state, page: page});
+            }
+        }
+        return rows;
+    }
+
+    function test_nothingIsClippedOrTooSmallToTouch_data() {
+        return sizes_data();
+    }
+    function test_nothingIsClippedOrTooSmallToTouch(data) {
+        open(data.size, data.state, data.page);
+        for (const button of visibleButtons()) {
+            verifyInside(button);
+            verify(button.width >= 64 && button.height >= 64,
+                   describe(button) + " is " + button.width + "x" + button.height);
+            verify(button.Accessible.name !== "", describe(button) + " has no accessible name");
+        }
+        for (const text of visibleTexts()) {
+            verifyInside(text);
+            verify(text.width + 0.5 >= text.paintedWidth, describe(text) + " is too narrow");
+            verify(text.height + 0.5 >= text.paintedHeight, describe(text) + " is too low");
+        }
+        verify(visibleButtons().length > 5);
+        verify(visibleTexts().length > 10);
+    }
+
+    // No text runs into another one.
+    function test_noTextCoversAnother_data() {
+        return sizes_data();
+    }
+    function test_noTextCoversAnother(data) {
+        open(data.size, data.state, data.page);
+        const texts = visibleTexts();
+        const boxes = texts.map(t => {
+            const left = t.horizontalAlignment === Text.AlignRight ? t.width - t.paintedWidth
+                       : t.horizontalAlignment === Text.AlignHCenter ? (t.width - t.paintedWidth) / 2 : 0;
+            return t.mapToItem(null, left, t.baselineOffset - 0.7 * t.font.pixelSize,
+                               t.paintedWidth, 0.7 * t.font.pixelSize);
+        });
+        for (let i = 0; i < boxes.length; ++i) {
+            for (let j = i + 1; j < boxes.length; ++j) {
+                const a = boxes[i];
+                const b = boxes[j];
+                const apart = a.x + a.width <= b.x || b.x + b.width <= a.x
+                            || a.y + a.height <= b.y || b.y + b.height <= a.y;
+                verify(apart, describe(texts[i]) + " and " + describe(texts[j]));
+            }
+        }
+    }
+
+    function buttonNamed(text: string): Item {
+        return visibleButtons().find(button => button.text === text) ?? null;
+    }
+    function touch(text: string) {
+        const button = buttonNamed(text);
+        verify(button, "no button " + text);
+        const event = touchEvent(button);
+        event.press(0, button).commit();
+        event.release(0, button).commit();
+    }
+
+    function test_aFillWithRightGuessesTakesTwoTouches() {
+        open(Qt.size(800, 480), "calm", 0);
+        touch("Pump");
+        touch("Save this fill");
+        compare(Fixture.storedFills(), 1);
+        verify(Fixture.pump.saved);
+        tryVerify(() => buttonNamed("Undo") !== null);
+    }
+
+    function test_theEchoFitsEverySize_data() {
+        return sizes_data().filter(row => row.page === 1);
+    }
+    function test_theEchoFitsEverySize(data) {
+        open(data.size, data.state, 1);
+        Fixture.pump.save();
+        wait(50);
+        verify(buttonNamed("Undo"));
+        for (const text of visibleTexts()) {
+            verifyInside(text);
+            verify(text.height + 0.5 >= text.paintedHeight, describe(text) + " is too low");
+        }
+        touch("Undo");
+        verify(!Fixture.pump.saved);
+    }
+
+    function test_aFillCanBeTypedWithTheKeyboardAlone() {
+        open(Qt.size(800, 480), "calm", 0);
+        keySequence("Ctrl+PgDown");
+        compare(root.window.page, 1);
+        for (const key of ["3", "8", ".", "2"])
+            keyClick(key);
+        compare(Fixture.pump.fields[0].text, "38.2");
+        keyClick(Qt.Key_Backspace);
+        keyClick("5");
+        keyClick(Qt.Key_Down);
+        compare(Fixture.pump.activeField, 1);
+        for (const key of ["4", "8", "3"])
+            keyClick(key);
+        compare(Fixture.pump.fields[1].text, "483");
+        keyClick(Qt.Key_Return);
+        verify(Fixture.pump.saved);
+        compare(Fixture.pump.savedTitle, "38.5 L saved");
+    }
+
+    function test_everyButtonIsReachedByTabAndPressedByReturn_data() {
+        return [{tag: "now", page: 0}, {tag: "pump", page: 1}];
+    }
+    function test_everyButtonIsReachedByTabAndPressedByReturn(data) {
+        open(Qt.size(800, 480), "warned", data.page);
+        const wanted = visibleButtons();
+        const reached = new Set();
+        for (let i = 0; i < 3 * wanted.length; ++i) {
+            keyClick(Qt.Key_Tab);
+            reached.add(root.window.activeFocusItem);
+        }
+        for (const button of wanted)
+            verify(reached.has(button), describe(button) + " is not reached");
+    }
+
+    function test_theModeIsSwitchedByTouchAndByKey() {
+        open(Qt.size(800, 480), "calm", 0);
+        touch("Motorway");
+        compare(Fixture.now.modeIndex, 2);
+        buttonNamed("Town").forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        compare(Fixture.now.modeIndex, 0);
+    }
+
+    function test_warningsComeFirst() {
+        open(Qt.size(800, 480), "warned", 0);
+        const texts = visibleTexts();
+        const top = t => t.mapToItem(null, 0, 0).y;
+        const warning = texts.find(t => t.text.includes("Caution"));
+        verify(warning);
+        for (const text of texts) {
+            if (text.mapToItem(null, 0, 0).x < 656 && !text.text.includes("1 of 2"))
+                verify(top(text) >= top(warning), describe(text));
+        }
+    }
+
+    function test_nightIsATouchAway() {
+        open(Qt.size(800, 480), "calm", 0);
+        touch("Night");
+        verify(Theme.night);
+        touch("Day");
+        verify(!Theme.night);
+    }
+}

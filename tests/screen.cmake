@@ -1,0 +1,42 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Tests of the touch screen: view models, the program, QML controls.
+find_package(Qt6 6.4 REQUIRED COMPONENTS QuickTest)
+
+add_library(undermark_fake_car STATIC support/fake_car.cpp support/fake_car.h)
+target_link_libraries(undermark_fake_car PUBLIC undermark_engine)
+
+# The screen over the invented car: for the eye, and for the self-test.
+add_executable(undermark-preview support/preview_main.cpp)
+target_link_libraries(undermark-preview PRIVATE undermark_fake_car undermark_app
+                      undermark_appplugin undermark_ui undermark_uiplugin)
+add_test(NAME screen_self_test COMMAND undermark-preview --self-test)
+set_tests_properties(screen_self_test PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
+
+undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
+target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
+  UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>"
+  UNDERMARK_PREVIEW_PROGRAM="$<TARGET_FILE:undermark-preview>")
+add_dependencies(app_tests undermark undermark-preview)
+
+add_executable(qml_tests qml/qml_tests.cpp)
+target_link_libraries(qml_tests PRIVATE undermark_fake_car undermark_app undermark_appplugin
+                      undermark_ui undermark_uiplugin Qt6::QuickTest)
+target_compile_definitions(qml_tests PRIVATE
+  QUICK_TEST_SOURCE_DIR="${CMAKE_CURRENT_SOURCE_DIR}/qml")
+file(GLOB qml_tests CONFIGURE_DEPENDS RELATIVE ${CMAKE_CURRENT_SOURCE_DIR}/qml qml/tst_*.qml)
+foreach(file ${qml_tests})
+  get_filename_component(stem ${file} NAME_WE)
+  add_test(NAME ${stem} COMMAND qml_tests -input ${CMAKE_CURRENT_SOURCE_DIR}/qml/${file})
+  set_tests_properties(${stem} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
+endforeach()
+
+
+# Every warning of qmllint fails. It needs the type descriptions that Debian
+# keeps in packages of their own.
+set(qml_types ${QT6_INSTALL_PREFIX}/${QT6_INSTALL_QML}/QtQml)
+if(EXISTS ${qml_types}/plugins.qmltypes AND EXISTS ${qml_types}/Models/plugins.qmltypes)
+  add_test(NAME qmllint
+           COMMAND ${CMAKE_COMMAND} --build ${PROJECT_BINARY_DIR} --target all_qmllint)
+else()
+  message(STATUS "No qmllint test: install qml6-module-qtqml and qml6-module-qtqml-models")
+endif()
