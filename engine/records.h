@@ -100,6 +100,8 @@ struct Fill {
     std::optional<std::string> blend;        // e0, e10, e85, ...
     std::optional<Temperature> temperature;  // of the fuel
     std::optional<Consumption> displayed;    // the car's own figure since the last fill
+    std::optional<bool> counted;             // the user's ruling on a flagged fill: counts, or is
+                                             // left out; without one the screening decides
     friend bool operator==(const Fill&, const Fill&) = default;
 };
 

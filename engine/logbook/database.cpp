@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/database.h"
+
+#include "engine/logbook/header.h"
+#include "engine/logbook/schema.h"
+
+#include <sqlite3.h>
+
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace undermark::logbook {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
+{
+    return {.code = code, .detail = std::move(detail), .file = file.string(),
+            .line = 0, .column = {}, .expected = {}, .found = {}};
+}
+
+// An empty file that only its owner can read, in a folder that is made if need
+// be. That another program made it meanwhile is fine.
+Result<void> createFile(const fs::path& file)
+{
+    std::error_code error;
+    if (file.has_parent_path())
+        fs::create_directories(file.parent_path(), error);
+    if (error)
+        return fail(errorAt(file, ErrorCode::fileAccess,
+                            "the folder cannot be made: " + error.message()));
+    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+    if (descriptor < 0 && errno != EEXIST)
+        return fail(errorAt(file, ErrorCode::fileAccess, std::strerror(errno)));
+    if (descriptor >= 0)
+        ::close(descriptor);
+    return {};
+}
+
+std::int64_t integer(SQLite::Database& database, const char* sql)
+{
+    return database.execAndGet(sql).getInt64();
+}
+
+// Schema and identification appear in one transaction, so the file is either
+// still empty or a whole logbook. Two programs may try at once: the second one
+// waits and finds it done.
+void createSchema(SQLite::Database& database)
+{
+    if (integer(database, "PRAGMA application_id") != 0)
+        return;
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    if (integer(database, "PRAGMA application_id") == 0) {
+        database.exec(createSchemaSql());
+        transaction.commit();
+    }
+}
+
+// FULL syncs the write-ahead log at every commit: what was acknowledged is kept.
+void prepareForWriting(SQLite::Database& database)
+{
+    database.exec("PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON");
+    if (database.execAndGet("PRAGMA journal_mode").getString() != "wal")
+        database.execAndGet("PRAGMA journal_mode = WAL");
+}
+
+Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenMode mode)
+{
+    if (integer(database, "PRAGMA application_id") != kApplicationId)
+        return fail(errorAt(file, ErrorCode::damaged, "this is not a logbook"));
+    const std::int64_t version = integer(database, "PRAGMA user_version");
+    if (version <= kSchemaVersion)
+        return {};
+    const bool readable = integer(database, "SELECT readable_by FROM schema_info") <= kSchemaVersion;
+    if (readable && mode == OpenMode::readOnly)
+        return {};
+    return fail(errorAt(file, ErrorCode::newerSchema,
+                        "a newer Undermark wrote this logbook (schema " + std::to_string(version)
+                            + ", this program knows " + std::to_string(kSchemaVersion)
+                            + (readable ? "); this one can read it, but not write"
+                                        : "); please update this one")));
+}
+
+Error refusal(const fs::path& file, const FileLook& look, OpenMode mode)
+{
+    std::string detail = look.why + "; it was left as it is";
+    if (look.kind == FileKind::damaged && mode != OpenMode::readOnly)
+        if (const fs::path copy = keepCopy(file); !copy.empty())
+            detail += ", with a copy in " + copy.filename().string();
+    return errorAt(file, ErrorCode::damaged, detail);
+}
+
+// The file as it must be before SQLite may open it.
+Result<void> prepareFile(const fs::path& file, OpenMode mode)
+{
+    const auto look = lookAt(file);
+    if (!look)
+        return fail(look.error());
+    const bool nothingThere = look->kind == FileKind::missing || look->kind == FileKind::empty;
+    if (nothingThere && mode == OpenMode::createIfMissing)
+        return createFile(file);
+    if (look->kind == FileKind::missing)
+        return fail(errorAt(file, ErrorCode::fileAccess, "there is no logbook"));
+    if (look->kind == FileKind::empty)
+        return fail(errorAt(file, ErrorCode::damaged, "this is not a logbook: the file is empty"));
+    if (look->kind != FileKind::logbook)
+        return fail(refusal(file, *look, mode));
+    return {};
+}
+
+} // namespace
+
+Error toError(const SQLite::Exception& exception, const fs::path& file)
+{
+    switch (exception.getErrorCode() & 0xFF) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return errorAt(file, ErrorCode::busy, "another program is writing to the logbook");
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+        return errorAt(file, ErrorCode::damaged,
+                       std::string("the logbook is damaged: ") + exception.what());
+    case SQLITE_READONLY:
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+    case SQLITE_IOERR:
+    case SQLITE_FULL:
+        return errorAt(file, ErrorCode::fileAccess, exception.what());
+    default:
+        return errorAt(file, ErrorCode::internal, exception.what());
+    }
+}
+
+Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
+                                      std::chrono::milliseconds busyTimeout)
+{
+    return guarded(file, [&]() -> Result<SQLite::Database> {
+        if (const auto prepared = prepareFile(file, mode); !prepared)
+            return fail(prepared.error());
+        const int flags = mode == OpenMode::readOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE;
+        SQLite::Database database(file.string(), flags, static_cast<int>(busyTimeout.count()));
+        // Trusts nothing that a prepared file may carry in its schema.
+        database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
+        if (mode == OpenMode::createIfMissing)
+            createSchema(database);
+        if (const auto checked = checkSchema(database, file, mode); !checked)
+            return fail(checked.error());
+        if (mode != OpenMode::readOnly)
+            prepareForWriting(database);
+        return database;
+    });
+}
+
+} // namespace undermark::logbook

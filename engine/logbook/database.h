@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Opens the logbook's file, or says why not, without touching what it refuses.
+// Only for the files of engine/logbook.
+#pragma once
+
+#include "engine/error.h"
+#include "engine/logbook/logbook.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+namespace undermark::logbook {
+
+// What SQLite says, as an Error: busy, damaged, fileAccess or internal.
+Error toError(const SQLite::Exception& exception, const std::filesystem::path& file);
+
+// Runs `action`, which returns some Result<T>; what SQLiteCpp throws in it stops
+// here and becomes that Result's error.
+template <class Action>
+auto guarded(const std::filesystem::path& file, Action action) -> decltype(action())
+{
+    try {
+        return action();
+    } catch (const SQLite::Exception& exception) {
+        return fail(toError(exception, file));
+    }
+}
+
+// Errors as in Logbook::open.
+Result<SQLite::Database> openDatabase(const std::filesystem::path& file, OpenMode mode,
+                                      std::chrono::milliseconds busyTimeout);
+
+} // namespace undermark::logbook

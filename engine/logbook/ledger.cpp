@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/ledger.h"
+
+#include "engine/logbook/uuid.h"
+
+#include <algorithm>
+
+namespace undermark::logbook {
+
+namespace {
+
+void putOptionalId(Cursor& cursor, std::optional<RowId> id)
+{
+    if (id)
+        cursor.put(*id);
+    else
+        cursor.putNull();
+}
+
+// The first column of the first row, where there is one that is not NULL.
+std::optional<std::int64_t> firstInteger(SQLite::Statement& select)
+{
+    if (!select.executeStep() || select.getColumn(0).isNull())
+        return std::nullopt;
+    return select.getColumn(0).getInt64();
+}
+
+} // namespace
+
+std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& id,
+                               const char* kind)
+{
+    SQLite::Statement select(database, "SELECT id, kind, vehicle FROM entries "
+                                       "WHERE uuid = ? AND corrects IS NULL");
+    select.bind(1, id.uuid);
+    if (!select.executeStep())
+        return std::nullopt;
+    Found found{select.getColumn(0).getInt64(), select.getColumn(1).getString(), std::nullopt};
+    if (const SQLite::Column vehicle = select.getColumn(2); !vehicle.isNull())
+        found.vehicle = vehicle.getInt64();
+    if (kind && found.kind != kind)
+        return std::nullopt;
+    return found;
+}
+
+std::optional<RowId> rowInForce(const SQLite::Database& database, RowId entry)
+{
+    SQLite::Statement select(database, "SELECT id FROM entries WHERE (id = ?1 OR corrects = ?1) "
+                                       "AND withdraws IS NULL AND id NOT IN (SELECT id FROM stale)");
+    select.bind(1, entry);
+    return firstInteger(select);
+}
+
+std::int64_t nextRevision(const SQLite::Database& database, RowId entry)
+{
+    SQLite::Statement select(database,
+                             "SELECT max(revision) + 1 FROM entries WHERE id = ?1 OR corrects = ?1");
+    select.bind(1, entry);
+    return firstInteger(select).value_or(1);
+}
+
+std::int64_t standingRows(const SQLite::Database& database, RowId entry)
+{
+    SQLite::Statement select(database, "SELECT count(*) FROM entries WHERE (id = ?1 OR corrects = ?1) "
+                                       "AND withdraws IS NULL "
+                                       "AND id NOT IN (SELECT id FROM withdrawn)");
+    select.bind(1, entry);
+    return firstInteger(select).value_or(0);
+}
+
+bool modeIsUsed(const SQLite::Database& database, RowId vehicle, const std::string& mode)
+{
+    for (const std::string table : {"trips", "proofs"}) {
+        SQLite::Statement select(database, "SELECT 1 FROM " + table
+                                               + " AS v CROSS JOIN entries AS e ON e.id = v.id "
+                                                 "WHERE v.mode = ?1 AND e.vehicle = ?2 "
+                                                 "AND v.id NOT IN (SELECT id FROM stale) LIMIT 1");
+        select.bind(1, mode);
+        select.bind(2, vehicle);
+        if (select.executeStep())
+            return true;
+    }
+    return false;
+}
+
+LedgerWriter::LedgerWriter(const SQLite::Database& database, const char* kind)
+    : m_database(database), m_kind(kind),
+      m_insert(database, "INSERT INTO entries (uuid, kind, vehicle, recorded, corrects, revision, "
+                         "withdraws) VALUES (?, ?, ?, ?, ?, ?, ?)")
+{
+}
+
+std::pair<RowId, EntryId> LedgerWriter::write(const LedgerRow& row)
+{
+    EntryId id{newUuid()};
+    Cursor cursor(m_insert, 1);
+    cursor.putText(id.uuid);
+    cursor.putText(m_kind);
+    putOptionalId(cursor, row.vehicle);
+    cursor.put(static_cast<std::int64_t>(row.recorded.time_since_epoch().count()));
+    putOptionalId(cursor, row.corrects);
+    cursor.put(row.revision);
+    putOptionalId(cursor, row.withdraws);
+    m_insert.exec();
+    m_insert.reset();
+    return {m_database.getLastInsertRowid(), std::move(id)};
+}
+
+std::string insertSql(const char* table, const char* columns)
+{
+    const std::string names(columns);
+    std::string places = "?, ?";   // the id and the first column
+    for (auto commas = std::ranges::count(names, ','); commas > 0; --commas)
+        places += ", ?";
+    return "INSERT INTO " + std::string(table) + " (id, " + names + ") VALUES (" + places + ")";
+}
+
+// CROSS JOIN keeps SQLite on one pass over the value table: the ledger is then
+// met in the order of its own row ids.
+std::string selectSql(const char* table, const char* columns, bool ofVehicle, bool byTime)
+{
+    std::string names = "v." + std::string(columns);
+    for (std::size_t at = 0; (at = names.find(", ", at)) != std::string::npos; at += 4)
+        names.replace(at, 2, ", v.");
+    return "SELECT v.id, CASE WHEN e.corrects IS NULL THEN e.uuid ELSE "
+           "(SELECT uuid FROM entries WHERE id = e.corrects) END, e.recorded, " + names
+           + " FROM " + table + " AS v CROSS JOIN entries AS e ON e.id = v.id WHERE "
+           + (ofVehicle ? "e.vehicle = ?1 AND " : "") + "v.id NOT IN (SELECT id FROM stale)"
+           + " ORDER BY " + (byTime ? "v.time, " : "") + "coalesce(e.corrects, e.id)";
+}
+
+std::string versionsSql(const char* table, const char* columns)
+{
+    std::string names = "v." + std::string(columns);
+    for (std::size_t at = 0; (at = names.find(", ", at)) != std::string::npos; at += 4)
+        names.replace(at, 2, ", v.");
+    return "SELECT e.id, e.uuid, e.recorded, "
+           "(SELECT min(w.recorded) FROM entries AS w WHERE w.withdraws = e.id), " + names
+           + " FROM entries AS e JOIN " + table + " AS v ON v.id = e.id "
+             "WHERE e.id = ?1 OR e.corrects = ?1 ORDER BY e.revision, e.recorded, e.uuid";
+}
+
+} // namespace undermark::logbook

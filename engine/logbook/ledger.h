@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Rows in and out of the ledger and its value tables. These functions know SQL
+// and throw SQLite::Exception; what may be done when is decided in logbook.cpp.
+// Only for the files of engine/logbook.
+#pragma once
+
+#include "engine/logbook/logbook.h"
+#include "engine/logbook/rows.h"
+
+namespace undermark::logbook {
+
+using RowId = std::int64_t;
+
+// An entry, named by the row id of its first row.
+struct Found {
+    RowId id = 0;
+    std::string kind;
+    std::optional<RowId> vehicle;   // empty for a vehicle itself
+};
+
+// What the ledger holds about a row to be written.
+struct LedgerRow {
+    std::optional<RowId> vehicle;
+    Instant recorded{};
+    std::optional<RowId> corrects;    // first row of the entry
+    std::int64_t revision = 0;
+    std::optional<RowId> withdraws;
+};
+
+// The entry of that id; `kind` narrows the search where it is given.
+std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& id,
+                               const char* kind = nullptr);
+
+// The row in force, if the entry is not gone.
+std::optional<RowId> rowInForce(const SQLite::Database& database, RowId entry);
+
+// One above every revision of the entry.
+std::int64_t nextRevision(const SQLite::Database& database, RowId entry);
+
+// Rows of the entry that a withdrawal would leave standing.
+std::int64_t standingRows(const SQLite::Database& database, RowId entry);
+
+// Whether a trip or proof in force names this mode of the vehicle.
+bool modeIsUsed(const SQLite::Database& database, RowId vehicle, const std::string& mode);
+
+// Adds rows of the ledger; prepared once, for as many as wanted.
+class LedgerWriter {
+public:
+    LedgerWriter(const SQLite::Database& database, const char* kind);
+    // The new row's id and UUID.
+    std::pair<RowId, EntryId> write(const LedgerRow& row);
+
+private:
+    const SQLite::Database& m_database;
+    std::string m_kind;
+    SQLite::Statement m_insert;
+};
+
+// "INSERT INTO TABLE (id, COLUMNS) VALUES (?, ...)".
+std::string insertSql(const char* table, const char* columns);
+// The entries of a table that are in force: row id, UUID of the entry, time of
+// recording, then COLUMNS. Parameter 1 is the vehicle, where there is one.
+std::string selectSql(const char* table, const char* columns, bool ofVehicle, bool byTime);
+// Every row of one entry (parameter 1): row id, UUID, time of recording, time of
+// withdrawal, then COLUMNS.
+std::string versionsSql(const char* table, const char* columns);
+
+// Adds rows of T, ledger and value.
+template <class T>
+class Writer {
+public:
+    explicit Writer(const SQLite::Database& database)
+        : m_database(database), m_ledger(database, Row<T>::kind),
+          m_insert(database, insertSql(Row<T>::table, Row<T>::columns))
+    {
+    }
+
+    std::pair<RowId, EntryId> write(const LedgerRow& row, const T& value)
+    {
+        auto written = m_ledger.write(row);
+        Cursor cursor(m_insert, 1);
+        cursor.put(written.first);
+        Row<T>::put(cursor, value);
+        m_insert.exec();
+        m_insert.reset();
+        if constexpr (kHasParts<T>)
+            insertParts(m_database, written.first, value);
+        return written;
+    }
+
+private:
+    const SQLite::Database& m_database;
+    LedgerWriter m_ledger;
+    SQLite::Statement m_insert;
+};
+
+inline Instant takeInstant(Cursor& cursor)
+{
+    return Instant(std::chrono::seconds(cursor.takeInteger()));
+}
+
+// The entries of T in force, of one vehicle or, for vehicles, all.
+template <class T>
+std::vector<Entry<T>> readInForce(const SQLite::Database& database, std::optional<RowId> vehicle)
+{
+    SQLite::Statement select(database, selectSql(Row<T>::table, Row<T>::columns,
+                                                 vehicle.has_value(), kHasTime<T>));
+    if (vehicle)
+        select.bind(1, *vehicle);
+    std::vector<Entry<T>> entries;
+    while (select.executeStep()) {
+        Cursor cursor(select, 0);
+        const RowId row = cursor.takeInteger();
+        std::string uuid = cursor.takeText();
+        const Instant recorded = takeInstant(cursor);
+        entries.push_back({{std::move(uuid)}, recorded, Row<T>::take(cursor)});
+        if constexpr (kHasParts<T>)
+            readParts(database, row, entries.back().value);
+    }
+    return entries;
+}
+
+// Every row of an entry, the first one first.
+template <class T>
+std::vector<Version<T>> readVersions(const SQLite::Database& database, RowId entry)
+{
+    SQLite::Statement select(database, versionsSql(Row<T>::table, Row<T>::columns));
+    select.bind(1, entry);
+    std::vector<Version<T>> versions;
+    while (select.executeStep()) {
+        Version<T> version;
+        Cursor cursor(select, 0);
+        const RowId row = cursor.takeInteger();
+        version.uuid = cursor.takeText();
+        version.recorded = takeInstant(cursor);
+        if (const SQLite::Column time = cursor.take(); !time.isNull())
+            version.withdrawn = Instant(std::chrono::seconds(time.getInt64()));
+        version.value = Row<T>::take(cursor);
+        if constexpr (kHasParts<T>)
+            readParts(database, row, version.value);
+        versions.push_back(std::move(version));
+    }
+    return versions;
+}
+
+} // namespace undermark::logbook

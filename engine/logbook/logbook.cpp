@@ -1,0 +1,318 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/logbook.h"
+
+#include "engine/logbook/database.h"
+#include "engine/logbook/ledger.h"
+#include "engine/logbook/validate.h"
+
+#include <algorithm>
+#include <set>
+
+namespace undermark {
+
+using namespace logbook;
+
+struct Logbook::Impl {
+    SQLite::Database database;
+    std::filesystem::path file;
+};
+
+namespace {
+
+using SQLite::TransactionBehavior;
+
+tl::unexpected<Error> notFound(std::string detail, std::string found)
+{
+    return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
+                 .column = {}, .expected = {}, .found = std::move(found)});
+}
+
+// The vehicle in force of that id.
+Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
+{
+    const auto found = findEntry(database, id, Row<Vehicle>::kind);
+    if (!found || !rowInForce(database, found->id))
+        return notFound("there is no such vehicle", id.uuid);
+    return *found;
+}
+
+std::set<std::string> modeNames(const SQLite::Database& database, RowId vehicle)
+{
+    std::set<std::string> names;
+    for (const Entry<Mode>& mode : readInForce<Mode>(database, vehicle))
+        names.insert(mode.value.name);
+    return names;
+}
+
+Result<void> nameIsFree(const SQLite::Database& database, const std::string& name,
+                        const EntryId& except)
+{
+    for (const Entry<Vehicle>& other : readInForce<Vehicle>(database, std::nullopt))
+        if (other.value.name == name && other.id != except)
+            return failInput("there is a vehicle of that name already", {}, name);
+    return {};
+}
+
+// What a value must not contradict in the logbook as it stands. `modes` are the
+// names of the vehicle's modes; a new mode's name is added to them.
+template <class T>
+Result<void> fits(const T& value, std::set<std::string>& modes)
+{
+    std::optional<std::string> named;
+    if constexpr (std::is_same_v<T, Mode>) {
+        if (!modes.insert(value.name).second)
+            return failInput("there is a mode of that name already", {}, value.name);
+    } else if constexpr (std::is_same_v<T, Trip> || std::is_same_v<T, Proof>) {
+        named = value.mode;
+    }
+    if (named && !modes.contains(*named))
+        return notFound("the vehicle has no such mode", *named);
+    return {};
+}
+
+// What a correction must not contradict; `entry` is the one that it corrects.
+template <class T>
+Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& id,
+                              const Found& entry, const T& value)
+{
+    if constexpr (std::is_same_v<T, Vehicle>) {
+        return nameIsFree(database, value.name, id);
+    } else {
+        std::set<std::string> modes = modeNames(database, *entry.vehicle);
+        if constexpr (std::is_same_v<T, Mode>) {
+            const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
+            if (value.name != name)
+                return failInput("a mode keeps its name", name, value.name);
+            if (rowInForce(database, entry.id))
+                modes.erase(name);
+        }
+        return fits(value, modes);
+    }
+}
+
+// A mode that trips name must stay.
+Result<void> mayBeUndone(const SQLite::Database& database, const Found& entry)
+{
+    if (entry.kind != Row<Mode>::kind || standingRows(database, entry.id) > 1)
+        return {};
+    const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
+    if (modeIsUsed(database, *entry.vehicle, name))
+        return failInput("trips or proofs name this mode", {}, name);
+    return {};
+}
+
+} // namespace
+
+Logbook::Logbook(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+Logbook::Logbook(Logbook&&) noexcept = default;
+Logbook& Logbook::operator=(Logbook&&) noexcept = default;
+Logbook::~Logbook() = default;
+
+Result<Logbook> Logbook::open(const std::filesystem::path& file, OpenMode mode,
+                              std::chrono::milliseconds busyTimeout)
+{
+    auto database = openDatabase(file, mode, busyTimeout);
+    if (!database)
+        return fail(database.error());
+    return Logbook(std::unique_ptr<Impl>(new Impl{std::move(*database), file}));
+}
+
+const std::filesystem::path& Logbook::file() const { return m_impl->file; }
+
+Result<EntryId> Logbook::addVehicle(const Vehicle& vehicle, Instant now)
+{
+    if (const auto valid = validateTime(now).and_then([&] { return validate(vehicle); }); !valid)
+        return fail(valid.error());
+    return guarded(m_impl->file, [&]() -> Result<EntryId> {
+        SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
+        if (const auto free = nameIsFree(m_impl->database, vehicle.name, {}); !free)
+            return fail(free.error());
+        LedgerRow row;
+        row.recorded = now;
+        const auto [id, uuid] = Writer<Vehicle>(m_impl->database).write(row, vehicle);
+        row.vehicle = id;
+        Writer<Mode> modes(m_impl->database);
+        for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+            modes.write(row, Mode{name, std::nullopt});
+        transaction.commit();
+        return uuid;
+    });
+}
+
+Result<std::vector<Entry<Vehicle>>> Logbook::vehicles() const
+{
+    return guarded(m_impl->file, [&]() -> Result<std::vector<Entry<Vehicle>>> {
+        return readInForce<Vehicle>(m_impl->database, std::nullopt);
+    });
+}
+
+template <class T>
+Result<EntryId> Logbook::add(const EntryId& vehicle, const T& value, Instant now)
+{
+    const auto added = addAll(vehicle, std::span<const T>(&value, 1), now);
+    if (!added)
+        return fail(added.error());
+    return added->front();
+}
+
+template <class T>
+Result<std::vector<EntryId>> Logbook::addAll(const EntryId& vehicle, std::span<const T> values,
+                                             Instant now)
+{
+    auto valid = validateTime(now);
+    for (const T& value : values)
+        valid = valid.and_then([&] { return validate(value); });
+    if (!valid)
+        return fail(valid.error());
+    return guarded(m_impl->file, [&]() -> Result<std::vector<EntryId>> {
+        SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
+        const auto owner = vehicleOf(m_impl->database, vehicle);
+        if (!owner)
+            return fail(owner.error());
+        std::set<std::string> modes = modeNames(m_impl->database, owner->id);
+        LedgerRow row;
+        row.vehicle = owner->id;
+        row.recorded = now;
+        Writer<T> writer(m_impl->database);
+        std::vector<EntryId> ids;
+        for (const T& value : values) {
+            if (const auto fitting = fits(value, modes); !fitting)
+                return fail(fitting.error());
+            ids.push_back(writer.write(row, value).second);
+        }
+        transaction.commit();
+        return ids;
+    });
+}
+
+template <class T>
+Result<std::vector<Entry<T>>> Logbook::entries(const EntryId& vehicle) const
+{
+    return guarded(m_impl->file, [&]() -> Result<std::vector<Entry<T>>> {
+        SQLite::Transaction snapshot(m_impl->database);
+        const auto owner = vehicleOf(m_impl->database, vehicle);
+        if (!owner)
+            return fail(owner.error());
+        return readInForce<T>(m_impl->database, owner->id);
+    });
+}
+
+Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
+{
+    return guarded(m_impl->file, [&]() -> Result<VehicleLog> {
+        SQLite::Database& database = m_impl->database;
+        SQLite::Transaction snapshot(database);
+        const auto owner = vehicleOf(database, vehicle);
+        if (!owner)
+            return fail(owner.error());
+        VehicleLog log;
+        auto vehicles = readInForce<Vehicle>(database, std::nullopt);
+        log.vehicle = std::move(*std::ranges::find(vehicles, vehicle, &Entry<Vehicle>::id));
+        log.modes = readInForce<Mode>(database, owner->id);
+        auto calibrations = readInForce<Calibration>(database, owner->id);
+        if (!calibrations.empty())
+            log.calibration = std::move(calibrations.back());
+        log.fills = readInForce<Fill>(database, owner->id);
+        log.trips = readInForce<Trip>(database, owner->id);
+        log.proofs = readInForce<Proof>(database, owner->id);
+        return log;
+    });
+}
+
+template <class T>
+Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
+{
+    if (const auto valid = validateTime(now).and_then([&] { return validate(value); }); !valid)
+        return valid;
+    return guarded(m_impl->file, [&]() -> Result<void> {
+        SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
+        const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
+        if (!entry)
+            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+        if (const auto fitting = fitsAsCorrection(m_impl->database, id, *entry, value); !fitting)
+            return fitting;
+        LedgerRow row;
+        row.vehicle = entry->vehicle;
+        row.recorded = now;
+        row.corrects = entry->id;
+        row.revision = nextRevision(m_impl->database, entry->id);
+        Writer<T>(m_impl->database).write(row, value);
+        transaction.commit();
+        return {};
+    });
+}
+
+Result<void> Logbook::undo(const EntryId& id, Instant now)
+{
+    if (const auto valid = validateTime(now); !valid)
+        return valid;
+    return guarded(m_impl->file, [&]() -> Result<void> {
+        SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
+        const auto entry = findEntry(m_impl->database, id);
+        if (!entry)
+            return notFound("there is no such entry", id.uuid);
+        LedgerRow row;
+        row.withdraws = rowInForce(m_impl->database, entry->id);
+        if (!row.withdraws)
+            return failInput("nothing of this entry is left to undo", {}, id.uuid);
+        if (const auto free = mayBeUndone(m_impl->database, *entry); !free)
+            return free;
+        row.vehicle = entry->vehicle;
+        row.recorded = now;
+        row.corrects = entry->id;
+        row.revision = nextRevision(m_impl->database, entry->id);
+        LedgerWriter(m_impl->database, entry->kind.c_str()).write(row);
+        transaction.commit();
+        return {};
+    });
+}
+
+template <class T>
+Result<std::vector<Version<T>>> Logbook::versions(const EntryId& id) const
+{
+    return guarded(m_impl->file, [&]() -> Result<std::vector<Version<T>>> {
+        SQLite::Transaction snapshot(m_impl->database);
+        const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
+        if (!entry)
+            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+        return readVersions<T>(m_impl->database, entry->id);
+    });
+}
+
+Result<std::int64_t> Logbook::dataVersion() const
+{
+    return guarded(m_impl->file, [&]() -> Result<std::int64_t> {
+        return m_impl->database.execAndGet("PRAGMA data_version").getInt64();
+    });
+}
+
+Result<void> Logbook::checkIntegrity() const
+{
+    return guarded(m_impl->file, [&]() -> Result<void> {
+        const std::string found =
+            m_impl->database.execAndGet("PRAGMA integrity_check(1)").getString();
+        if (found == "ok")
+            return {};
+        return fail({.code = ErrorCode::damaged, .detail = "the logbook is damaged",
+                     .file = m_impl->file.string(), .line = 0, .column = {}, .expected = {},
+                     .found = found});
+    });
+}
+
+#define UNDERMARK_CORRECTABLE(T)                                                                   \
+    template Result<void> Logbook::supersede(const EntryId&, const T&, Instant);                   \
+    template Result<std::vector<Version<T>>> Logbook::versions(const EntryId&) const;
+#define UNDERMARK_OF_VEHICLE(T)                                                                    \
+    UNDERMARK_CORRECTABLE(T)                                                                       \
+    template Result<EntryId> Logbook::add(const EntryId&, const T&, Instant);                      \
+    template Result<std::vector<EntryId>> Logbook::addAll(const EntryId&, std::span<const T>,      \
+                                                          Instant);                                \
+    template Result<std::vector<Entry<T>>> Logbook::entries(const EntryId&) const;
+UNDERMARK_CORRECTABLE(Vehicle)
+UNDERMARK_OF_VEHICLE(Mode)
+UNDERMARK_OF_VEHICLE(Calibration)
+UNDERMARK_OF_VEHICLE(Fill)
+UNDERMARK_OF_VEHICLE(Trip)
+UNDERMARK_OF_VEHICLE(Proof)
+
+} // namespace undermark

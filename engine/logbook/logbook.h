@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The logbook: everything that people recorded about their cars, in one SQLite
+// file that only grows.
+//
+//  * An entry (a vehicle, mode, calibration, fill, trip or proof) is one or more
+//    rows: the first as it was recorded, each correction a new row. Nothing is
+//    ever changed or deleted; triggers in the file see to that.
+//  * The entry's id is the UUID of its first row and never changes.
+//  * `undo` adds a row that withdraws the row in force; the one before it is in
+//    force again, or the entry is gone.
+//  * In force is, of the rows not withdrawn, the one of the highest revision,
+//    then of the newest UTC time, then of the highest UUID. A correction's
+//    revision is one above all that its author saw, so it always beats those,
+//    whatever the clocks said; only corrections made on two devices that had not
+//    met yet are settled by time. The rule looks at nothing but the set of rows,
+//    so merging logbooks is the union of their rows, in any order.
+//  * One action is one IMMEDIATE transaction, synced before it is acknowledged:
+//    a program killed or unplugged at any instant loses nothing acknowledged.
+//  * Impossible values are refused (badInput, the field is named) before SQL;
+//    the CHECKs in the file are the second wall. Implausible ones are stored.
+//  * A file that is not a sound logbook is refused and left as it is, to the byte.
+//
+// Not for use by two threads at once; two programs on one file are fine.
+#pragma once
+
+#include "engine/error.h"
+#include "engine/records.h"
+
+#include <chrono>
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+struct EntryId {
+    std::string uuid;   // version 4, 36 lower-case characters
+    friend bool operator==(const EntryId&, const EntryId&) = default;
+};
+
+// An entry as it stands now. `recorded` is when the row in force was written.
+template <class T>
+struct Entry {
+    EntryId id;
+    Instant recorded{};
+    T value;
+};
+
+// One row of an entry's history.
+template <class T>
+struct Version {
+    std::string uuid;       // of this row
+    Instant recorded{};
+    T value;
+    std::optional<Instant> withdrawn;   // when it was undone, if it was
+};
+
+// Everything of one vehicle that is in force. Calibrations, fills, trips and
+// proofs are in order of their own time, then of recording.
+struct VehicleLog {
+    Entry<Vehicle> vehicle;
+    std::vector<Entry<Mode>> modes;                  // in order of recording
+    std::optional<Entry<Calibration>> calibration;   // the latest
+    std::vector<Entry<Fill>> fills;
+    std::vector<Entry<Trip>> trips;
+    std::vector<Entry<Proof>> proofs;
+};
+
+enum class OpenMode {
+    readOnly,         // never changes the file; its folder may be read-only too
+    readWrite,        // the file must exist
+    createIfMissing,  // also makes the folders above it; the file is 0600
+};
+
+inline constexpr std::chrono::milliseconds kBusyTimeout{5000};
+
+// T below is one of Mode, Calibration, Fill, Trip, Proof; where it says so, also
+// Vehicle. Every call may return busy (another program held the file for longer
+// than the timeout), fileAccess or damaged; only further errors are listed.
+class Logbook {
+public:
+    // Errors: fileAccess (missing, no permission), damaged (not a logbook, or a
+    // broken one; a broken one is also copied to FILE.damaged-N, unless opened
+    // readOnly or the folder cannot be written), newerSchema.
+    // A newer file opens readOnly where that program said that this one can read it.
+    static Result<Logbook> open(const std::filesystem::path& file, OpenMode mode,
+                                std::chrono::milliseconds busyTimeout = kBusyTimeout);
+    Logbook(Logbook&&) noexcept;
+    Logbook& operator=(Logbook&&) noexcept;
+    ~Logbook();
+
+    // A new vehicle with the four standard modes. badInput if the name is taken.
+    Result<EntryId> addVehicle(const Vehicle& vehicle, Instant now);
+    Result<std::vector<Entry<Vehicle>>> vehicles() const;
+
+    // One new entry, or all of them or none. notFound: no such vehicle, or the
+    // vehicle lacks the mode that a trip or proof names; badInput: mode name taken.
+    template <class T>
+    Result<EntryId> add(const EntryId& vehicle, const T& value, Instant now);
+    template <class T>
+    Result<std::vector<EntryId>> addAll(const EntryId& vehicle, std::span<const T> values,
+                                        Instant now);
+
+    // The entries in force; order as in VehicleLog. notFound: no such vehicle.
+    template <class T>
+    Result<std::vector<Entry<T>>> entries(const EntryId& vehicle) const;
+    // All of them, as of one instant. Cost: about 1 us per fill or trip.
+    Result<VehicleLog> load(const EntryId& vehicle) const;
+
+    // Replaces an entry (T also Vehicle); also brings back one that was undone.
+    // notFound: no entry of that kind; badInput: a mode cannot be renamed, because
+    // trips name it.
+    template <class T>
+    Result<void> supersede(const EntryId& id, const T& value, Instant now);
+
+    // Takes the last step on an entry back (see above). badInput if nothing of it
+    // is left, or it is a mode that trips or proofs name.
+    Result<void> undo(const EntryId& id, Instant now);
+
+    // Every row of an entry, the first one first (T also Vehicle).
+    template <class T>
+    Result<std::vector<Version<T>>> versions(const EntryId& id) const;
+
+    // Another value than last time means that another program wrote since; this
+    // object's own writes do not count. Cheap enough to ask every second.
+    Result<std::int64_t> dataVersion() const;
+
+    // The whole file read and verified; damaged with what SQLite found.
+    Result<void> checkIntegrity() const;
+
+    const std::filesystem::path& file() const;
+
+private:
+    struct Impl;
+    explicit Logbook(std::unique_ptr<Impl> impl);
+    std::unique_ptr<Impl> m_impl;
+};
+
+} // namespace undermark

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The file's schema, version 1. Times are seconds UTC, quantities are in the
+// unit that their column names. Only for the files of engine/logbook.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+namespace undermark::logbook {
+
+inline constexpr std::uint32_t kApplicationId = 0x554D524B;   // "UMRK"
+inline constexpr std::uint32_t kSchemaVersion = 1;            // user_version
+
+// Makes schema 1 in an empty database, identification included; to be run
+// inside a transaction.
+std::string createSchemaSql();
+
+} // namespace undermark::logbook

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What can be true of a record. Impossible values are badInput, with the field
+// in Error::column; merely unlikely ones pass. Texts are UTF-8 of at most 200
+// bytes without control characters; numbers are finite and at most 1e9.
+#pragma once
+
+#include "engine/error.h"
+#include "engine/records.h"
+
+namespace undermark::logbook {
+
+Result<void> validate(const Vehicle& vehicle);
+Result<void> validate(const Mode& mode);
+Result<void> validate(const Calibration& calibration);
+Result<void> validate(const Fill& fill);
+Result<void> validate(const Trip& trip);
+Result<void> validate(const Proof& proof);
+Result<void> validateTime(Instant time);
+
+} // namespace undermark::logbook
