@@ -24,6 +24,9 @@ constexpr double kPriorShape = 2.5;
 constexpr double kMixConcentration = 10;
 // Kilometres of the usual mix never fade below this, so that shares stay defined.
 constexpr double kLeastMixKm = 1;
+// Scales beyond which a stretch counts less (Huber).
+constexpr double kBound = 2;
+constexpr double kLeastLitres = 1e-6;
 // What a rate may not fall below, L/km.
 constexpr double kLeastRate = 0.002;
 
@@ -66,6 +69,24 @@ double mixVariance(std::span<const double> mix, std::span<const double> mean)
         second += mix[i] * mean[i] * mean[i];
     }
     return std::max(second - first * first, 0.0) / (kMixConcentration + 1);
+}
+
+Circumstances circumstancesOf(const Interval& stretch)
+{
+    Circumstances known;
+    known.begin = stretch.begin;
+    known.litresPerDay = litresPerDay(stretch.burnt.mean, stretch.begin, stretch.end);
+    return known;
+}
+
+// Which bands held an outcome `away` scales from the middle.
+std::array<bool, 3> hits(double degreesOfFreedom, double away, const BandFactors& factors)
+{
+    const StudentT standard{0, 1, degreesOfFreedom};
+    std::array<bool, 3> hit{};
+    for (std::size_t k = 0; k < hit.size(); ++k)
+        hit[k] = away <= standard.quantile(0.5 + kBandLevels[k] / 2) * factors[k];
+    return hit;
 }
 
 } // namespace
@@ -117,7 +138,7 @@ std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
     return x;
 }
 
-double ConsumptionModel::relativeVariance(const Interval& interval, std::span<const double> x) const
+double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const double> x) const
 {
     const NoiseSetup& noise = m_setup.noise;
     const double km = interval.distance.km();
@@ -133,12 +154,44 @@ double ConsumptionModel::relativeVariance(const Interval& interval, std::span<co
         + noise.tauSquared_l2PerKm * km + drift_l * drift_l + mix_l2;
 }
 
+// Variance of log(litres / expected): noise and what is not known of the rates.
+double ConsumptionModel::relativeVariance(const Interval& interval, std::span<const double> x) const
+{
+    const StudentT line = m_regression.predict(x, 0);
+    const double expected_l = std::max(line.location, kLeastLitres);
+    // Spread of the rates, but for the noise scale, which the trend learns.
+    const double posterior_l2 = line.scale * line.scale * m_regression.shape() / m_regression.rate();
+    return (noiseVariance(interval, x) + posterior_l2) / (expected_l * expected_l);
+}
+
+Volume ConsumptionModel::expectedLitres(const Interval& stretch) const
+{
+    const std::vector<double> x = regressors(stretch);
+    return Volume::fromLitres(std::max(m_regression.predict(x, 0).location, kLeastLitres));
+}
+
+StudentT ConsumptionModel::predictLogRatio(const Interval& stretch) const
+{
+    return m_trend.predict(circumstancesOf(stretch),
+                           relativeVariance(stretch, regressors(stretch)));
+}
+
 void ConsumptionModel::observe(const Interval& interval)
 {
     const double keep = std::exp(-(interval.distance / m_setup.memory));
-    m_regression.forget(keep);
     const std::vector<double> x = regressors(interval);
-    m_regression.observe(x, interval.burnt.mean.litres(), relativeVariance(interval, x));
+    const Volume before = expectedLitres(interval);
+    const double y = std::log(interval.burnt.mean / before);
+    const StudentT expected = predictLogRatio(interval);
+    const double away = std::abs(y - expected.location) / expected.scale;
+    m_bands.observe(hits(expected.degreesOfFreedom, away, m_bands));
+    m_trend.observe(circumstancesOf(interval), y, relativeVariance(interval, x));
+
+    const double excess = std::max(1.0, away / kBound);
+    m_regression.forget(keep);
+    m_regression.observe(x, interval.burnt.mean.litres(),
+                         noiseVariance(interval, x) * excess * excess);
+    m_trend.rebase(std::log(expectedLitres(interval) / before));
     for (double& km : m_mixKm)
         km = std::max(keep * km, std::min(km, kLeastMixKm));
     for (const auto& [mode, distance] : interval.byMode)
@@ -147,48 +200,70 @@ void ConsumptionModel::observe(const Interval& interval)
     ++m_observed;
 }
 
-StudentT ConsumptionModel::predictLitres(const Interval& stretch) const
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now) const
 {
-    const std::vector<double> x = regressors(stretch);
-    return m_regression.predict(x, relativeVariance(stretch, x));
+    Interval stretch;
+    stretch.burnt.mean = burnt;
+    stretch.distance = Distance::fromKm(1);
+    const double rate_lPerKm = expectedLitres(stretch).litres();
+    stretch.distance = Distance::fromKm(burnt.litres() / rate_lPerKm);
+    const StudentT law = m_trend.predict(now, relativeVariance(stretch, regressors(stretch)));
+    const double median = std::log(stretch.distance.km()) - law.location;
+    DistanceForecast forecast;
+    forecast.point = Distance::fromKm(std::exp(median - law.scale * law.scale));
+    const StudentT standard{0, 1, law.degreesOfFreedom};
+    for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
+        const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * m_bands[k];
+        forecast.bands[k] = {Distance::fromKm(std::exp(median - half)),
+                             Distance::fromKm(std::exp(median + half))};
+    }
+    return forecast;
 }
 
-ModeRates ConsumptionModel::rates() const
+ModeRates ConsumptionModel::rates(const Circumstances& now) const
 {
     const std::size_t count = m_setup.modes.size();
     const std::size_t n = m_regression.size();
     std::vector<double> mean = m_regression.mean();
     std::vector<double> covariance = m_regression.relativeCovariance();
-    const double noise = m_regression.noiseVariance();
     for (double& entry : covariance)
-        entry *= noise;
+        entry *= m_regression.noiseVariance();
     for (std::size_t i = 0; i < n; ++i)
         conditionAbove(mean, covariance, i, i < count ? kLeastRate : 0.0);
-    ModeRates rates;
-    const double omega2 = noise * std::pow(m_setup.noise.omega.ratio(), 2);
+
+    // What the trend adds is common to all modes: its factor, and its spread.
+    const double omega = m_setup.noise.omega.ratio();
+    const StudentT trend = m_trend.predict(now, omega * omega);
+    const double factor = std::exp(trend.location);
+    const double common = trend.sd() * trend.sd();
+    const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);
     const std::vector<double> mix = usualMix();
-    rates.usualMixVariance = noise * mixVariance(mix, mean);
+    ModeRates rates;
     for (std::size_t i = 0; i < count; ++i) {
         rates.modes.push_back(m_setup.modes[i].name);
-        rates.mean.push_back(Consumption::fromLitresPerKm(mean[i]));
+        rates.mean.push_back(Consumption::fromLitresPerKm(mean[i] * factor));
         rates.usualMix.push_back(Fraction::fromRatio(mix[i]));
         for (std::size_t j = 0; j < count; ++j) {
-            rates.posterior.push_back(covariance[i * n + j]);
-            rates.covariance.push_back(covariance[i * n + j] + omega2 * mean[i] * mean[j]);
+            const double posterior = covariance[i * n + j] * factor * factor;
+            rates.posterior.push_back(posterior);
+            rates.covariance.push_back(
+                bands * (posterior + common * mean[i] * mean[j] * factor * factor));
         }
     }
     const auto sdOf = [&](std::size_t i) { return std::sqrt(std::max(covariance[i * n + i], 0.0)); };
     rates.idle = {FlowRate::fromLitresPerHour(mean[count]),
                   FlowRate::fromLitresPerHour(sdOf(count))};
     rates.coldStart = {Volume::fromLitres(mean[count + 1]), Volume::fromLitres(sdOf(count + 1))};
-    rates.degreesOfFreedom = 2 * m_regression.shape();
+    rates.degreesOfFreedom = trend.degreesOfFreedom;
+    const double noise = m_trend.noiseFactor() * bands;
+    rates.usualMixVariance = noise * mixVariance(mix, mean) * factor * factor;
     rates.tauSquaredPerKm = noise * m_setup.noise.tauSquared_l2PerKm;
     return rates;
 }
 
-RateForecast ConsumptionModel::forecast(const Mix& ahead) const
+RateForecast ConsumptionModel::forecast(const Mix& ahead, const Circumstances& now) const
 {
-    const ModeRates all = rates();
+    const ModeRates all = rates(now);
     const std::size_t count = all.modes.size();
     std::vector<double> share(count, 0.0);
     double total_km = 0;

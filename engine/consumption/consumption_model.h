@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What driving costs, by kind of driving, learnt from full-to-full stretches:
+// What driving costs, by kind of driving, learnt from full-to-full stretches in
+// two layers. The rates say what a kind of driving costs:
 //
 //     litres = sum of rate_m * km_m + idle * hours + start * cold starts + noise
 //     Var(noise) = s2 * (click^2 + tau^2 * km + omega^2 * km^2)
@@ -8,9 +9,11 @@
 // by conjugate regression (normal-inverse-gamma, see conjugate_regression.h).
 // The three terms of the noise are the scatter of the click (fill to fill, does
 // not grow), trip-to-trip noise (independent along the way) and the drift of
-// day, season and driver (common to a stretch, so it grows like the distance);
-// s2 is learnt. Without the first and the last, intervals are wrong away from
-// one tank. Old evidence fades over `memory`.
+// day, season and driver (common to a stretch, so it grows like the distance).
+// Without the first and the last, intervals are wrong away from one tank. Old
+// evidence fades over `memory`. The trend (trend.h) says how the car does just
+// now against those rates, and learns s2; its factor applies to all modes.
+// Band factors (coverage.h) keep what is shown calibrated.
 //
 // Guarantees (each has a test in tests/engine/consumption_model_test.cpp):
 //  * before any stretch the forecast is the stated prior, wide;
@@ -22,7 +25,9 @@
 #pragma once
 
 #include "engine/consumption/conjugate_regression.h"
+#include "engine/consumption/coverage.h"
 #include "engine/consumption/interval.h"
+#include "engine/consumption/trend.h"
 
 #include <string>
 
@@ -71,6 +76,19 @@ struct ModeRates {
     std::vector<double> posterior;          // (L/km)^2, row by row: without omega
 };
 
+struct Band {
+    Distance low;
+    Distance high;
+};
+
+// How far given litres go, as one number and as bands.
+struct DistanceForecast {
+    // Makes the expected relative error least: a little below the median, the
+    // median of a log-normal law weighted by 1/distance, exp(mu - s^2).
+    Distance point;
+    std::array<Band, 3> bands;   // for kBandLevels
+};
+
 class ConsumptionModel {
 public:
     explicit ConsumptionModel(ConsumptionSetup setup);
@@ -80,12 +98,16 @@ public:
 
     // The rate of `ahead` (its proportions; any total > 0). Empty: usual mix.
     // A mode that the setup lacks counts as usual mix.
-    RateForecast forecast(const Mix& ahead = {}) const;
+    RateForecast forecast(const Mix& ahead = {}, const Circumstances& now = {}) const;
 
-    ModeRates rates() const;
+    ModeRates rates(const Circumstances& now = {}) const;
 
-    // Law of the litres pumped for a stretch like this one, click to click.
-    StudentT predictLitres(const Interval& stretch) const;
+    // Distance of a stretch in the usual mix that burnt these litres (> 0).
+    DistanceForecast forecastDistance(Volume burnt, const Circumstances& now) const;
+
+    // Law of log(litres / expectedLitres) of a stretch like this one.
+    StudentT predictLogRatio(const Interval& stretch) const;
+    Volume expectedLitres(const Interval& stretch) const;
 
     std::size_t observed() const { return m_observed; }
     const ConsumptionSetup& setup() const { return m_setup; }
@@ -93,12 +115,15 @@ public:
 private:
     double unknownKm(const Interval& interval) const;
     std::vector<double> regressors(const Interval& interval) const;
+    double noiseVariance(const Interval& interval, std::span<const double> x) const;
     double relativeVariance(const Interval& interval, std::span<const double> x) const;
     std::vector<double> usualMix() const;
     std::optional<std::size_t> indexOf(const std::string& mode) const;
 
     ConsumptionSetup m_setup;
     ConjugateRegression m_regression;
+    Trend m_trend;
+    BandFactors m_bands;
     std::vector<double> m_mixKm;     // by mode: kilometres of trips, fading, with a prior
     std::size_t m_observed = 0;
 };
