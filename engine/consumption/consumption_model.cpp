@@ -202,6 +202,12 @@ void ConsumptionModel::observe(const Interval& interval)
 
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now) const
 {
+    return forecastDistance(burnt, now, m_bands);
+}
+
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
+                                                    const BandFactors& factors) const
+{
     Interval stretch;
     stretch.burnt.mean = burnt;
     stretch.distance = Distance::fromKm(1);
@@ -213,7 +219,7 @@ DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumst
     forecast.point = Distance::fromKm(std::exp(median - law.scale * law.scale));
     const StudentT standard{0, 1, law.degreesOfFreedom};
     for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
-        const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * m_bands[k];
+        const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * factors[k];
         forecast.bands[k] = {Distance::fromKm(std::exp(median - half)),
                              Distance::fromKm(std::exp(median + half))};
     }

@@ -103,7 +103,11 @@ public:
     ModeRates rates(const Circumstances& now = {}) const;
 
     // Distance of a stretch in the usual mix that burnt these litres (> 0).
+    // The first form stretches its bands by the model's own factors, which are
+    // those of one tank; other horizons bring theirs. O(modes^2).
     DistanceForecast forecastDistance(Volume burnt, const Circumstances& now) const;
+    DistanceForecast forecastDistance(Volume burnt, const Circumstances& now,
+                                      const BandFactors& factors) const;
 
     // Law of log(litres / expectedLitres) of a stretch like this one.
     StudentT predictLogRatio(const Interval& stretch) const;

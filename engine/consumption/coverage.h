@@ -18,12 +18,14 @@ inline constexpr std::array<double, 3> kBandLevels{0.5, 0.8, 0.9};
 // Gibbs & Candes 2021, here on the logarithm of the width). O(1).
 class BandFactors {
 public:
+    // What the factors begin with, > 0.
+    explicit BandFactors(double start = 1) : m_factor{start, start, start} {}
     double operator[](std::size_t band) const { return m_factor[band]; }
     // `hit[k]`: the outcome lay within the band as it was shown.
     void observe(const std::array<bool, 3>& hit);
 
 private:
-    std::array<double, 3> m_factor{1, 1, 1};
+    std::array<double, 3> m_factor;
 };
 
 // Split conformal: the k-th smallest score, k = ceil((n + 1)(1 - alpha));

@@ -173,4 +173,10 @@ private:
 
 } // namespace
 
+std::vector<Interval> intervalsFrom(std::span<const Fill> fills, std::span<const Trip> trips,
+                                    const IntervalOptions& options)
+{
+    return Builder(fills, trips, options).build();
+}
+
 } // namespace undermark
