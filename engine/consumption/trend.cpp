@@ -17,6 +17,7 @@ constexpr double kRecentWeight = 0.4;      // of the newest stretch
 constexpr double kKeep = 0.995;            // per stretch, towards the prior
 constexpr double kLongMemory = 60;         // stretches, of the usual pace
 constexpr double kBound = 2.0;             // scales beyond which a stretch counts less
+constexpr double kPaceBound = 2.0;         // standard deviations of this driver's pace
 // Prior of the noise factor: mean 1, and about five tanks' worth.
 constexpr double kPriorShape = 3.5;
 constexpr double kDaysPerYear = 365.2425;
@@ -57,8 +58,11 @@ std::vector<double> Trend::features(const Circumstances& now) const
         x[kCosine] = std::cos(yearAngle(*now.begin));
         x[kSine] = std::sin(yearAngle(*now.begin));
     }
-    if (now.litresPerDay && m_count > 0)
-        x[kPace] = std::log(*now.litresPerDay) - m_paceMean;
+    if (now.litresPerDay && m_count > 0) {
+        // A car that stood for months says no more than one that stood for weeks.
+        const double reach = kPaceBound * std::sqrt(m_paceVariance);
+        x[kPace] = std::clamp(std::log(*now.litresPerDay) - m_paceMean, -reach, reach);
+    }
     return x;
 }
 
