@@ -17,6 +17,7 @@ constexpr double kRecentWeight = 0.4;      // of the newest stretch
 constexpr double kKeep = 0.995;            // per stretch, towards the prior
 constexpr double kLongMemory = 60;         // stretches, of the usual pace
 constexpr double kBound = 2.0;             // scales beyond which a stretch counts less
+constexpr double kPacePersists = 0.4;      // of the last stretch's pace, where the next is unknown
 constexpr double kPaceBound = 2.0;         // standard deviations of this driver's pace
 // Prior of the noise factor: mean 1, and about five tanks' worth.
 constexpr double kPriorShape = 3.5;
@@ -62,6 +63,8 @@ std::vector<double> Trend::features(const Circumstances& now) const
         // A car that stood for months says no more than one that stood for weeks.
         const double reach = kPaceBound * std::sqrt(m_paceVariance);
         x[kPace] = std::clamp(std::log(*now.litresPerDay) - m_paceMean, -reach, reach);
+    } else {
+        x[kPace] = kPacePersists * m_lastPace;
     }
     return x;
 }
@@ -90,6 +93,7 @@ void Trend::observe(const Circumstances& then, double y, double relativeVariance
     m_recent += std::max(kRecentWeight, 1 / m_count) * (bounded - m_recent);
     if (!then.litresPerDay)
         return;
+    m_lastPace = features(then)[kPace];
     const double step = std::log(*then.litresPerDay) - m_paceMean;
     m_paceMean += step / m_count;
     m_paceVariance += (step * step * (1 - 1 / m_count) - m_paceVariance) / (m_count + 1);

@@ -12,8 +12,8 @@
 // regression with forgetting; what one stretch can teach is bounded (Huber), so
 // that one odd tank does not carry the level away.
 //
-// Where the pace is not known, its usual value stands in and its own scatter
-// goes into the variance.
+// Where the pace is not known, a part of the last stretch's stands in and its
+// scatter goes into the variance.
 #pragma once
 
 #include "engine/consumption/conjugate_regression.h"
@@ -54,6 +54,7 @@ private:
 
     ConjugateRegression m_regression;
     double m_recent = 0;         // mean of y over the last stretches
+    double m_lastPace = 0;       // of the last stretch, against the mean
     double m_paceMean = 0;       // of log litres per day
     double m_paceVariance = 0.5;
     double m_count = 0;
