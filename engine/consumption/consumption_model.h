@@ -113,6 +113,9 @@ public:
     StudentT predictLogRatio(const Interval& stretch) const;
     Volume expectedLitres(const Interval& stretch) const;
 
+    // Law of the trend: log of what is burnt now over what the rates expect.
+    StudentT trendNow(const Circumstances& now) const { return m_trend.predict(now, 0); }
+
     std::size_t observed() const { return m_observed; }
     const ConsumptionSetup& setup() const { return m_setup; }
 
