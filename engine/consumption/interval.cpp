@@ -100,12 +100,15 @@ private:
         m_steps_km += km.value_or(0);
     }
 
+    bool byOdometer(std::size_t i) const
+    {
+        return m_fills[m_begin->fill].odometer && m_fills[i].odometer && !m_reset;
+    }
+
     std::optional<double> kmTo(std::size_t i) const
     {
-        const auto& from = m_fills[m_begin->fill].odometer;
-        const auto& to = m_fills[i].odometer;
-        if (from && to && !m_reset)
-            return (*to - *from).km();
+        if (byOdometer(i))
+            return (*m_fills[i].odometer - *m_fills[m_begin->fill].odometer).km();
         return m_stepsKnown ? std::optional(m_steps_km) : std::nullopt;
     }
 
@@ -131,6 +134,7 @@ private:
         interval.begin = m_fills[interval.firstFill].time;
         interval.end = m_fills[interval.lastFill].time;
         interval.distance = Distance::fromKm(*km);
+        interval.byTripMeter = !byOdometer(level.fill);
         interval.burnt = {Volume::fromLitres(m_pumped_l - level.pumpedAfter_l + level.belowFull_l
                                              - m_begin->belowFull_l),
                           Volume::fromLitres(std::sqrt(level.variance_l2 + m_begin->variance_l2))};

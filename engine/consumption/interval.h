@@ -18,6 +18,7 @@ struct Interval {
     Estimate<Volume> burnt;      // sd: what is known beyond the click (neck, partial); 0 for click to click
     int clickEnds = 2;           // ends at the first click (0 to 2), each with the click's own scatter
     Distance distance;           // by odometer or trip meter, > 0
+    bool byTripMeter = false;    // typed as a distance, not the difference of two odometers
     std::map<std::string, Distance> byMode;   // what trips account for, at most `distance`
     double idleHours = 0;        // of the trips, standing with the engine running
     double coldStarts = 0;

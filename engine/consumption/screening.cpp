@@ -11,13 +11,20 @@ namespace undermark {
 namespace {
 
 constexpr double kRare = 1e-4;
+// Where a slip that leaves a fixed trace would make the stretch ordinary.
+constexpr double kRareExplained = 2e-3;
 constexpr std::size_t kLeastLearnt = 3;
 // Before anything is learnt only this factor either way is odd enough.
 constexpr double kAbsurdFactor = 3;
 // Past the click to the neck, and the pump's own error.
 constexpr double kNeckLitres = 6;
 constexpr double kCapacityError = 0.05;
+// A stretch below this probability stands out; two that make up for each other
+// do so alone and do not together.
+constexpr double kOddAlone = 0.01;
 constexpr int kRunOfChange = 3;
+// Minus the log of how common a slip is against a forgotten fill; judgement.
+constexpr double kUnitSlip = 1.5;
 
 std::string words(const char* pattern, double first, double second = 0)
 {
@@ -42,7 +49,7 @@ class Judge {
 public:
     Judge(const ConsumptionModel& model, const Interval& stretch,
           const std::optional<Volume>& capacity, const Interval* next)
-        : m_stretch(stretch), m_capacity(capacity), m_law(model.predictLogRatio(stretch)),
+        : m_model(model), m_stretch(stretch), m_capacity(capacity), m_law(model.predictLogRatio(stretch)),
           m_expected_l(model.expectedLitres(stretch).litres() * std::exp(m_law.location)),
           m_y(std::log(stretch.burnt.mean / model.expectedLitres(stretch)))
     {
@@ -52,6 +59,9 @@ public:
 
     double probability() const { return tail(m_law, m_y); }
     double factor() const { return std::exp(std::abs(m_y - m_law.location)); }
+
+    // Only when likeliest() has run.
+    bool explained() const { return m_explained; }
 
     FillFlag likeliest()
     {
@@ -70,7 +80,10 @@ public:
         }
         // Unexplained slips are as rare as they are broad.
         add(std::move(plain), -std::log(20.0) - 2);
-        return std::ranges::max_element(m_found, {}, &Explanation::logWeight)->flag;
+        const FillFlag best = std::ranges::max_element(m_found, {}, &Explanation::logWeight)->flag;
+        m_explained = best.cause == FlagCause::gallonsAsLitres || best.cause == FlagCause::milesAsKm
+            || best.cause == FlagCause::wrongOdometer;
+        return best;
     }
 
 private:
@@ -100,7 +113,7 @@ private:
             return tail(model.predictLogRatio(one),
                         std::log(one.burnt.mean / model.expectedLitres(one)));
         };
-        m_nextMakesUp = odd(next) < 0.02 && odd(both) > 0.05;
+        m_nextMakesUp = odd(next) < kOddAlone && odd(both) > kOddAlone;
     }
 
     void byUnits()
@@ -111,14 +124,27 @@ private:
             flag.volume = Volume::fromLitres(litres() * perGallon);
             flag.text = words("%.1f L fit if the number typed was gallons: %.1f L", litres(),
                               litres() * perGallon);
+            Interval mended = m_stretch;
+            mended.burnt.mean = *flag.volume;
             if (fits(*flag.volume))
-                add(std::move(flag), m_law.logDensity(m_y + std::log(perGallon)) - 2.5);
+                add(std::move(flag), logDensity(mended) - kUnitSlip);
         }
+        if (!m_stretch.byTripMeter)
+            return;   // an odometer in miles would be far off, not by 1.6
         FillFlag flag = make(FlagCause::milesAsKm);
         flag.distance = m_stretch.distance * kKmPerMile;
         flag.text = words("%.0f km fit if the number typed was miles: %.0f km",
                           m_stretch.distance.km(), flag.distance->km());
-        add(std::move(flag), m_law.logDensity(m_y - std::log(kKmPerMile)) - 2.5);
+        Interval mended = m_stretch;
+        mended.distance = *flag.distance;
+        add(std::move(flag), logDensity(mended) - kUnitSlip);
+    }
+
+    // How ordinary a stretch would be, the fuel law of which moves with its litres.
+    double logDensity(const Interval& stretch) const
+    {
+        return m_model.predictLogRatio(stretch).logDensity(
+            std::log(stretch.burnt.mean / m_model.expectedLitres(stretch)));
     }
 
     bool fits(Volume volume) const
@@ -135,7 +161,11 @@ private:
             flag.missing = Volume::fromLitres(-more_l);
             flag.text = words("%.0f km on %.1f L", m_stretch.distance.km(), litres())
                 + words(": a fill of about %.0f L seems to be missing before this one", -more_l);
-            add(std::move(flag), -1.5);
+            // What was pumped is then any part of a tank: a density of litres/tank
+            // over the log ratio. One tank that would have done needs no other fill.
+            const double tank_l = m_capacity ? m_capacity->litres() : 1.5 * m_expected_l;
+            const double need = !m_capacity ? 0 : m_expected_l > tank_l ? 2 : -1;
+            add(std::move(flag), std::log(std::min(litres() / tank_l, 1.0)) + need);
         } else if (!fits(m_stretch.burnt.mean) || (m_capacity && fits(Volume::fromLitres(m_expected_l))
                                                    && litres() > m_capacity->litres())) {
             FillFlag flag = make(FlagCause::secondCan);
@@ -160,15 +190,18 @@ private:
         flag.distance = m_stretch.distance * (litres() / m_expected_l);
         flag.text = words("%.0f km do not fit the fuel, but together with the next stretch they do: "
                           "about %.0f km would", m_stretch.distance.km(), flag.distance->km());
-        add(std::move(flag), 1);
+        // The next stretch would look like that by chance once in 1/kOddAlone.
+        add(std::move(flag), -std::log(kOddAlone) - kUnitSlip);
     }
 
+    const ConsumptionModel& m_model;
     const Interval& m_stretch;
     const std::optional<Volume>& m_capacity;
     StudentT m_law;
     double m_expected_l;
     double m_y;
     bool m_nextMakesUp = false;
+    bool m_explained = false;
     std::vector<Explanation> m_found;
 };
 
@@ -241,10 +274,13 @@ std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& str
                               const std::optional<Volume>& capacity, const Interval* next)
 {
     Judge judgement(model, stretch, capacity, next);
-    const bool odd = judgement.probability() < kRare;
-    if (!odd || (model.observed() < kLeastLearnt && judgement.factor() < kAbsurdFactor))
+    if (judgement.probability() >= kRareExplained
+        || (model.observed() < kLeastLearnt && judgement.factor() < kAbsurdFactor))
         return std::nullopt;
-    return judgement.likeliest();
+    FillFlag flag = judgement.likeliest();
+    if (judgement.probability() >= kRare && !judgement.explained())
+        return std::nullopt;
+    return flag;
 }
 
 bool ChangeWatch::admits(int side)

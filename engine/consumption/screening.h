@@ -47,8 +47,8 @@ struct ScreenOptions {
 };
 
 // Judges one stretch against what `model` has learnt before it: flagged where
-// its probability under the predictive law is below 1 in 10,000, or where more
-// was pumped than fits. A model that has seen fewer than three stretches flags
+// its probability under the predictive law is below 1 in 10,000; below 1 in 500
+// where a wrong unit or a wrong odometer would make it ordinary. A model that has seen fewer than three stretches flags
 // only what no car does. `next` helps to tell a wrong odometer.
 std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
                               const std::optional<Volume>& capacity,
