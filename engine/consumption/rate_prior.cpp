@@ -28,7 +28,7 @@ constexpr double kCarSpread = 0.35;
 constexpr double kModeSpread = 0.20;
 constexpr double kIdle_lPerHour = 0.8;
 constexpr double kIdleSd_lPerHour = 0.4;
-constexpr double kColdStart_l = 0.12;
+constexpr double kColdStart_l = 0.10;
 constexpr double kColdStartSd_l = 0.08;
 
 const KindOfMode& kindOf(std::string_view name)

@@ -109,7 +109,7 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
         const double rate = ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
         const double kmPerDay = 20 * std::exp(2 * motorway + 0.4 * normal(random));
         const double wanted_l = car.tank_l * uniform(random, 0.4, 0.95);
-        const double starts = 2 * (1 - motorway) * wanted_l / rate / 20;
+        const double starts = std::round(2 * (1 - motorway) * wanted_l / rate / 20 * uniform(random, 0.5, 1.5));
         const double km = wanted_l / rate;
         const double burnt_l = wanted_l + starts * car.coldStart_l
             + car.tripNoise_l * std::sqrt(km) * normal(random);
