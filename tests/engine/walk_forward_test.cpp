@@ -141,4 +141,4 @@ private slots:
 };
 
 UNDERMARK_TEST(BacktestTest)
-#include "backtest_test.moc"
+#include "walk_forward_test.moc"
