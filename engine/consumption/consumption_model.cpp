@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/consumption/consumption_model.h"
+
+#include "engine/consumption/rate_prior.h"
+
+#include <Eigen/Core>
+#include <boost/math/distributions/normal.hpp>
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <numeric>
+
+namespace undermark {
+
+namespace {
+
+using Square = Eigen::Map<Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>>;
+
+// Degrees of freedom 2a of the prior noise: about four tanks' worth.
+constexpr double kPriorShape = 2.5;
+// Driving that no trip accounts for: how closely its mix keeps to the usual
+// one, as the concentration of a Dirichlet law.
+constexpr double kMixConcentration = 10;
+// Kilometres of the usual mix never fade below this, so that shares stay defined.
+constexpr double kLeastMixKm = 1;
+// Scales beyond which a stretch counts less (Huber).
+constexpr double kBound = 2;
+constexpr double kLeastLitres = 1e-6;
+// What a rate may not fall below, L/km.
+constexpr double kLeastRate = 0.002;
+
+ConjugateRegression priorRegression(const RatePrior& prior)
+{
+    // Prior mean of s2 is 1: the noise setup is believed as it stands.
+    return {prior.mean, prior.covariance, kPriorShape, kPriorShape - 1};
+}
+
+// Conditions a Gaussian (mean, covariance) on coefficient i being at least
+// `least`, keeping its first two moments: mean and variance of the truncated
+// normal, carried to the others along their covariance.
+void conditionAbove(std::vector<double>& mean, std::vector<double>& covariance, std::size_t i,
+                    double least)
+{
+    const auto n = Eigen::Index(mean.size());
+    Square square(covariance.data(), n, n);
+    const Eigen::Index k = Eigen::Index(i);
+    const double variance = square(k, k);
+    const double cut = (least - mean[i]) / std::sqrt(variance);
+    if (cut < -4)
+        return;   // the condition changes nothing that matters
+    const boost::math::normal law;
+    const double beyond = boost::math::cdf(boost::math::complement(law, cut));
+    const double hazard = beyond > 1e-12 ? boost::math::pdf(law, cut) / beyond : cut + 1 / cut;
+    const double shrink = std::clamp(hazard * (hazard - cut), 0.0, 1.0);
+    const Eigen::VectorXd gain = square.col(k) / variance;
+    Eigen::Map<Eigen::VectorXd>(mean.data(), n) += gain * (hazard * std::sqrt(variance));
+    square -= gain * gain.transpose() * (variance * shrink);
+}
+
+// Variance of the rate of an unknown mix about that of the usual one, (L/km)^2:
+// sum of Dirichlet variances, (E[r^2] - E[r]^2) / (concentration + 1).
+double mixVariance(std::span<const double> mix, std::span<const double> mean)
+{
+    double first = 0;
+    double second = 0;
+    for (std::size_t i = 0; i < mix.size(); ++i) {
+        first += mix[i] * mean[i];
+        second += mix[i] * mean[i] * mean[i];
+    }
+    return std::max(second - first * first, 0.0) / (kMixConcentration + 1);
+}
+
+Circumstances circumstancesOf(const Interval& stretch)
+{
+    Circumstances known;
+    known.begin = stretch.begin;
+    known.litresPerDay = litresPerDay(stretch.burnt.mean, stretch.begin, stretch.end);
+    return known;
+}
+
+// Which bands held an outcome `away` scales from the middle.
+std::array<bool, 3> hits(double degreesOfFreedom, double away, const BandFactors& factors)
+{
+    const StudentT standard{0, 1, degreesOfFreedom};
+    std::array<bool, 3> hit{};
+    for (std::size_t k = 0; k < hit.size(); ++k)
+        hit[k] = away <= standard.quantile(0.5 + kBandLevels[k] / 2) * factors[k];
+    return hit;
+}
+
+} // namespace
+
+ConsumptionModel::ConsumptionModel(ConsumptionSetup setup)
+    : m_setup(std::move(setup)), m_regression(priorRegression(ratePrior(m_setup.modes))),
+      m_mixKm(ratePrior(m_setup.modes).usualMixKm)
+{
+}
+
+std::optional<std::size_t> ConsumptionModel::indexOf(const std::string& mode) const
+{
+    const auto found = std::ranges::find(m_setup.modes, mode, &Mode::name);
+    if (found == m_setup.modes.end())
+        return std::nullopt;
+    return std::size_t(found - m_setup.modes.begin());
+}
+
+std::vector<double> ConsumptionModel::usualMix() const
+{
+    const double total = std::accumulate(m_mixKm.begin(), m_mixKm.end(), 0.0);
+    std::vector<double> mix = m_mixKm;
+    for (double& share : mix)
+        share /= total;
+    return mix;
+}
+
+double ConsumptionModel::unknownKm(const Interval& interval) const
+{
+    double unknown_km = interval.distance.km();
+    for (const auto& [mode, distance] : interval.byMode)
+        if (indexOf(mode))
+            unknown_km -= distance.km();
+    return std::max(unknown_km, 0.0);
+}
+
+std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
+{
+    std::vector<double> x(m_regression.size(), 0.0);
+    for (const auto& [mode, distance] : interval.byMode)
+        if (const auto index = indexOf(mode))
+            x[*index] += distance.km();
+    const double unknown_km = unknownKm(interval);
+    const std::vector<double> mix = usualMix();
+    for (std::size_t i = 0; i < mix.size(); ++i)
+        x[i] += unknown_km * mix[i];
+    x[mix.size()] = interval.idleHours;
+    x[mix.size() + 1] = interval.coldStarts;
+    return x;
+}
+
+double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const double> x) const
+{
+    const NoiseSetup& noise = m_setup.noise;
+    const double km = interval.distance.km();
+    const double click_l = noise.clickSd.litres();
+    const double level_l = interval.burnt.sd.litres();
+    double driving_l = 0;   // what the stretch burns as far as is known
+    for (std::size_t i = 0; i < m_setup.modes.size(); ++i)
+        driving_l += x[i] * m_regression.mean()[i];
+    const double drift_l = noise.omega.ratio() * driving_l;
+    const double unknown_km = unknownKm(interval);
+    const double mix_l2 = unknown_km * unknown_km * mixVariance(usualMix(), m_regression.mean());
+    return interval.clickEnds * click_l * click_l + level_l * level_l
+        + noise.tauSquared_l2PerKm * km + drift_l * drift_l + mix_l2;
+}
+
+// Variance of log(litres / expected): noise and what is not known of the rates.
+double ConsumptionModel::relativeVariance(const Interval& interval, std::span<const double> x) const
+{
+    const StudentT line = m_regression.predict(x, 0);
+    const double expected_l = std::max(line.location, kLeastLitres);
+    // Spread of the rates, but for the noise scale, which the trend learns.
+    const double posterior_l2 = line.scale * line.scale * m_regression.shape() / m_regression.rate();
+    return (noiseVariance(interval, x) + posterior_l2) / (expected_l * expected_l);
+}
+
+Volume ConsumptionModel::expectedLitres(const Interval& stretch) const
+{
+    const std::vector<double> x = regressors(stretch);
+    return Volume::fromLitres(std::max(m_regression.predict(x, 0).location, kLeastLitres));
+}
+
+StudentT ConsumptionModel::predictLogRatio(const Interval& stretch) const
+{
+    return m_trend.predict(circumstancesOf(stretch),
+                           relativeVariance(stretch, regressors(stretch)));
+}
+
+void ConsumptionModel::observe(const Interval& interval)
+{
+    const double keep = std::exp(-(interval.distance / m_setup.memory));
+    const std::vector<double> x = regressors(interval);
+    const Volume before = expectedLitres(interval);
+    const double y = std::log(interval.burnt.mean / before);
+    const StudentT expected = predictLogRatio(interval);
+    const double away = std::abs(y - expected.location) / expected.scale;
+    m_bands.observe(hits(expected.degreesOfFreedom, away, m_bands));
+    m_trend.observe(circumstancesOf(interval), y, relativeVariance(interval, x));
+
+    const double excess = std::max(1.0, away / kBound);
+    m_regression.forget(keep);
+    m_regression.observe(x, interval.burnt.mean.litres(),
+                         noiseVariance(interval, x) * excess * excess);
+    m_trend.rebase(std::log(expectedLitres(interval) / before));
+    for (double& km : m_mixKm)
+        km = std::max(keep * km, std::min(km, kLeastMixKm));
+    for (const auto& [mode, distance] : interval.byMode)
+        if (const auto index = indexOf(mode))
+            m_mixKm[*index] += distance.km();
+    ++m_observed;
+}
+
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now) const
+{
+    return forecastDistance(burnt, now, m_bands);
+}
+
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
+                                                    const BandFactors& factors) const
+{
+    Interval stretch;
+    stretch.burnt.mean = burnt;
+    stretch.distance = Distance::fromKm(1);
+    const double rate_lPerKm = expectedLitres(stretch).litres();
+    stretch.distance = Distance::fromKm(burnt.litres() / rate_lPerKm);
+    const StudentT law = m_trend.predict(now, relativeVariance(stretch, regressors(stretch)));
+    const double median = std::log(stretch.distance.km()) - law.location;
+    DistanceForecast forecast;
+    forecast.point = Distance::fromKm(std::exp(median - law.scale * law.scale));
+    const StudentT standard{0, 1, law.degreesOfFreedom};
+    for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
+        const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * factors[k];
+        forecast.bands[k] = {Distance::fromKm(std::exp(median - half)),
+                             Distance::fromKm(std::exp(median + half))};
+    }
+    return forecast;
+}
+
+ModeRates ConsumptionModel::rates(const Circumstances& now) const
+{
+    const std::size_t count = m_setup.modes.size();
+    const std::size_t n = m_regression.size();
+    std::vector<double> mean = m_regression.mean();
+    std::vector<double> covariance = m_regression.relativeCovariance();
+    for (double& entry : covariance)
+        entry *= m_regression.noiseVariance();
+    for (std::size_t i = 0; i < n; ++i)
+        conditionAbove(mean, covariance, i, i < count ? kLeastRate : 0.0);
+
+    // What the trend adds is common to all modes: its factor, and its spread.
+    const double omega = m_setup.noise.omega.ratio();
+    const StudentT trend = m_trend.predict(now, omega * omega);
+    const double factor = std::exp(trend.location);
+    const double common = trend.sd() * trend.sd();
+    const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);
+    const std::vector<double> mix = usualMix();
+    ModeRates rates;
+    for (std::size_t i = 0; i < count; ++i) {
+        rates.modes.push_back(m_setup.modes[i].name);
+        rates.mean.push_back(Consumption::fromLitresPerKm(mean[i] * factor));
+        rates.usualMix.push_back(Fraction::fromRatio(mix[i]));
+        for (std::size_t j = 0; j < count; ++j) {
+            const double posterior = covariance[i * n + j] * factor * factor;
+            rates.posterior.push_back(posterior);
+            rates.covariance.push_back(
+                bands * (posterior + common * mean[i] * mean[j] * factor * factor));
+        }
+    }
+    const auto sdOf = [&](std::size_t i) { return std::sqrt(std::max(covariance[i * n + i], 0.0)); };
+    rates.idle = {FlowRate::fromLitresPerHour(mean[count]),
+                  FlowRate::fromLitresPerHour(sdOf(count))};
+    rates.coldStart = {Volume::fromLitres(mean[count + 1]), Volume::fromLitres(sdOf(count + 1))};
+    rates.degreesOfFreedom = trend.degreesOfFreedom;
+    const double noise = m_trend.noiseFactor() * bands;
+    rates.usualMixVariance = noise * mixVariance(mix, mean) * factor * factor;
+    rates.tauSquaredPerKm = noise * m_setup.noise.tauSquared_l2PerKm;
+    return rates;
+}
+
+RateForecast ConsumptionModel::forecast(const Mix& ahead, const Circumstances& now) const
+{
+    const ModeRates all = rates(now);
+    const std::size_t count = all.modes.size();
+    std::vector<double> share(count, 0.0);
+    double total_km = 0;
+    double unknown_km = 0;
+    for (const auto& [mode, distance] : ahead) {
+        total_km += distance.km();
+        if (const auto index = indexOf(mode))
+            share[*index] += distance.km();
+        else
+            unknown_km += distance.km();
+    }
+    if (!(total_km > 0))
+        total_km = unknown_km = 1;
+    for (std::size_t i = 0; i < count; ++i)
+        share[i] = (share[i] + unknown_km * all.usualMix[i].ratio()) / total_km;
+    double mean = 0;
+    double variance = std::pow(unknown_km / total_km, 2) * all.usualMixVariance;
+    for (std::size_t i = 0; i < count; ++i) {
+        mean += share[i] * all.mean[i].litresPerKm();
+        for (std::size_t j = 0; j < count; ++j)
+            variance += share[i] * share[j] * all.covariance[i * count + j];
+    }
+    const double sd = std::sqrt(variance);
+    const double df = all.degreesOfFreedom;
+    return {{Consumption::fromLitresPerKm(mean), Consumption::fromLitresPerKm(sd)},
+            Consumption::fromLitresPerKm(sd * std::sqrt((df - 2) / df)), df, all.tauSquaredPerKm};
+}
+
+} // namespace undermark

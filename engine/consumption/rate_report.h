@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is known about the rates, and how it came about: for the `rates` command
+// and the logbook page.
+#pragma once
+
+#include "engine/consumption/consumption_model.h"
+
+namespace undermark {
+
+struct RateLine {
+    std::string mode;                    // empty: the usual mix
+    Estimate<Consumption> rate;          // posterior, without the noise of a single drive
+    Consumption low90;                   // 90 % interval of the rate
+    Consumption high90;
+    std::optional<Fraction> share;       // of usual driving; nothing for the usual mix itself
+    // Further tanks like the last ones until the interval is at most as wide as
+    // wanted; 0 if it already is, nothing if 200 would not do.
+    std::optional<int> tanksToNarrow;
+};
+
+// What one stretch taught.
+struct Lesson {
+    std::size_t lastFill = 0;
+    Volume expected;
+    Volume burnt;
+    Consumption usualBefore;             // rate of the usual mix
+    Consumption usualAfter;
+    bool learnt = true;                  // false: flagged and kept out
+};
+
+struct RateReport {
+    RateLine usual;
+    std::vector<RateLine> modes;
+    Estimate<FlowRate> idle;
+    Estimate<Volume> coldStart;
+    Fraction trend;                      // how the car does just now against the long run, +0.03 = thirstier
+    std::vector<Lesson> lessons;         // the last ones, oldest first
+};
+
+struct RateReportOptions {
+    Consumption wantedWidth = Consumption::fromLitresPer100Km(1);   // of the 90 % interval
+    std::size_t lessons = 5;
+    Circumstances now;
+};
+
+// `learnt` by interval as from screen(); `fresh` has learnt from nothing yet.
+// O(intervals * modes^3).
+RateReport reportRates(std::span<const Interval> intervals, const std::vector<bool>& learnt,
+                       ConsumptionModel fresh, const RateReportOptions& options = {});
+
+} // namespace undermark

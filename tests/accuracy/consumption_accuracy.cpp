@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// How good the consumption forecast is: on the real log beside the repository,
+// where it is present, and on simulated cars of known truth. Prints a table;
+// judges nothing.
+#include "engine/consumption/backtest.h"
+#include "engine/files/fills_csv.h"
+#include "tests/support/simulated_car.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+
+using namespace undermark;
+
+namespace {
+
+// A vehicle of which nothing is stated.
+ConsumptionModel freshModel()
+{
+    ConsumptionSetup setup;
+    for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+        setup.modes.push_back({name, std::nullopt});
+    return ConsumptionModel(setup);
+}
+
+std::vector<Interval> tanksOf(std::vector<Fill> fills)
+{
+    if (!fills.empty() && !fills.front().odometer) {   // km since the fill before: begin with one
+        Fill begin = fills.front();
+        begin.volume = Volume();
+        fills.insert(fills.begin(), begin);
+    }
+    return intervalsFrom(fills, {});
+}
+
+void printRow(const char* name, const BandScores& s)
+{
+    std::printf("  %-14s n %4zu  coverage %.3f %.3f %.3f  width %4.0f %4.0f %4.0f  score %6.1f %6.1f %6.1f\n",
+                name, s.count, s.coverage[0], s.coverage[1], s.coverage[2], s.width[0].km(),
+                s.width[1].km(), s.width[2].km(), s.intervalScore[0].km(), s.intervalScore[1].km(),
+                s.intervalScore[2].km());
+}
+
+// Interval scores of the rival: EWMA(.3) with a split conformal band of the
+// relative errors so far.
+BandScores rival(std::span<const Interval> tanks)
+{
+    BandScores mean;
+    std::vector<double> errors;
+    double rate = 0;
+    for (std::size_t i = 0; i < tanks.size(); ++i) {
+        const double now = (tanks[i].burnt.mean / tanks[i].distance).litresPerKm();
+        if (i > 0) {
+            const double km = tanks[i].burnt.mean.litres() / rate;
+            const double actual = tanks[i].distance.km();
+            for (std::size_t k = 0; i >= kWarmUpTanks && k < 3; ++k) {
+                const double most = *std::ranges::max_element(errors);
+                const double half = km * std::min(splitConformal(errors, 1 - kBandLevels[k]), most);
+                mean.width[k] += Distance::fromKm(2 * half);
+                mean.coverage[k] += std::abs(actual - km) <= half;
+                mean.intervalScore[k] += Distance::fromKm(
+                    intervalScore(km - half, km + half, actual, kBandLevels[k]));
+            }
+            mean.count += i >= kWarmUpTanks;
+            errors.push_back(std::abs(actual / km - 1));
+        }
+        rate = i == 0 ? now : 0.7 * rate + 0.3 * now;
+    }
+    for (std::size_t k = 0; k < 3; ++k) {
+        mean.coverage[k] /= double(mean.count);
+        mean.width[k] = mean.width[k] / double(mean.count);
+        mean.intervalScore[k] = mean.intervalScore[k] / double(mean.count);
+    }
+    return mean;
+}
+
+double best(const BaselineErrors& b) { return std::min({b.last, b.mean5, b.mean10, b.ewma}); }
+
+void reportLog(const char* name, std::span<const Interval> tanks)
+{
+    for (const bool pace : {true, false}) {
+        const Backtest test = backtest(tanks, freshModel(), pace);
+        std::printf("%s, %s: %zu tanks, %zu forecasts\n", name,
+                    pace ? "litres and date" : "litres and season only", test.tanks,
+                    test.forecasts.size());
+        std::printf("  mean error %.4f; last %.4f, mean of 5 %.4f, of 10 %.4f, EWMA %.4f; "
+                    "%.1f %% below the best\n", test.meanError, test.baseline.last,
+                    test.baseline.mean5, test.baseline.mean10, test.baseline.ewma,
+                    100 * (1 - test.meanError / best(test.baseline)));
+        std::printf("  over-promised by more than 10 %%: %.3f; flagged %zu (%.1f %%)\n",
+                    test.overPromised, test.flags.size(),
+                    100.0 * double(test.flags.size()) / double(test.tanks));
+        printRow("one tank", test.oneTank);
+        printRow("three tanks", test.threeTanks);
+    }
+    printRow("EWMA+conformal", rival(tanks));
+}
+
+void reportSimulated(std::size_t cars)
+{
+    for (const bool pace : {true, false}) {
+        std::size_t below = 0, within = 0, checks = 0, flags = 0, slips = 0, caught = 0, tanks = 0;
+        double gain = 0;
+        std::array<double, 3> score{}, coverage{}, long3{};
+        for (std::size_t c = 0; c < cars; ++c) {
+            std::mt19937_64 random(c + 1);
+            const test::CarTruth car = test::randomCar(random);
+            const test::SimulatedLog log = test::simulate(car, 100 + 40 * (c % 6), random);
+            const auto intervals = intervalsFrom(log.fills, {});
+            const Backtest t = backtest(intervals, freshModel(), pace);
+            const BandScores other = rival(intervals);
+            gain += 1 - t.meanError / best(t.baseline);
+            below += t.meanError <= 0.95 * best(t.baseline);
+            tanks += t.tanks;
+            flags += t.flags.size();
+            for (const FillFlag& flag : t.flags)
+                caught += log.slip[intervals[flag.fill].lastFill];
+            slips += std::size_t(std::ranges::count(log.slip, true));
+            for (std::size_t k = 0; k < 3; ++k) {
+                score[k] += t.oneTank.intervalScore[k] / other.intervalScore[k] / double(cars);
+                coverage[k] += t.oneTank.coverage[k] / double(cars);
+                long3[k] += t.threeTanks.coverage[k] / double(cars);
+                const double p = kBandLevels[k];
+                within += std::abs(t.oneTank.coverage[k] - p)
+                    <= 2.6 * std::sqrt(p * (1 - p) / double(t.oneTank.count));
+                ++checks;
+            }
+        }
+        std::printf("%zu simulated cars, %s\n  mean gain on the best baseline %.1f %%, 5 %% or more for "
+                    "%zu; bands within 2.6 sd %zu of %zu\n", cars,
+                    pace ? "litres and date" : "litres and season only",
+                    100 * gain / double(cars), below, within, checks);
+        std::printf("  coverage one tank %.3f %.3f %.3f, three tanks %.3f %.3f %.3f; score against "
+                    "EWMA+conformal %.3f %.3f %.3f\n", coverage[0], coverage[1], coverage[2],
+                    long3[0], long3[1], long3[2], score[0], score[1], score[2]);
+        std::printf("  flagged %zu of %zu tanks; %zu of %zu slips caught\n", flags, tanks, caught, slips);
+    }
+}
+
+} // namespace
+
+int main()
+{
+    const std::filesystem::path file = UNDERMARK_SHARED_DATA "/fills_2012_2018.csv";
+    if (std::filesystem::exists(file)) {
+        if (const auto log = readFillsCsv(file)) {
+            std::vector<Fill> fills;
+            for (const FillRow& row : log->rows)
+                fills.push_back(row.fill);
+            reportLog("the real log", tanksOf(std::move(fills)));
+        }
+    } else {
+        std::printf("the real log is not here: skipped\n");
+    }
+    reportSimulated(60);
+    return 0;
+}
