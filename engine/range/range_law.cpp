@@ -166,6 +166,14 @@ RangeLaw RangeLaw::withFuel(Estimate<Volume> fuel) const
     return law;
 }
 
+RangeLaw RangeLaw::after(Distance driven) const
+{
+    assert(driven >= Distance());
+    RangeLaw law = *this;
+    law.m_driven = m_driven + driven;
+    return law;
+}
+
 void RangeLaw::findPeaks()
 {
     for (Component& part : m_components) {
@@ -216,13 +224,14 @@ double RangeLaw::peakWithin(const Segment& segment, double stretch, double t) co
 Probability RangeLaw::dryBefore(Distance d) const
 {
     assert(d >= Distance());
-    const auto after = std::upper_bound(m_segments.begin(), m_segments.end(), d.km(),
-                                        [](double km, const Segment& s) { return km < s.startKm; });
-    const std::size_t index = static_cast<std::size_t>(after - m_segments.begin()) - 1;
+    const double atKm = (m_driven + d).km();
+    const auto next = std::upper_bound(m_segments.begin(), m_segments.end(), atKm,
+                                       [](double km, const Segment& s) { return km < s.startKm; });
+    const std::size_t index = static_cast<std::size_t>(next - m_segments.begin()) - 1;
     const Segment& segment = m_segments[index];
     double sum = 0.0;
     for (const Component& part : m_components) {
-        const double here = peakWithin(segment, part.stretch, d.km() - segment.startKm);
+        const double here = peakWithin(segment, part.stretch, atKm - segment.startKm);
         sum += part.weight * phi(std::max(part.peakBefore[index], here));
     }
     return Probability::of(std::min(1.0, sum / m_positive));

@@ -81,6 +81,12 @@ public:
     // The same road and rates with other fuel: from zero to dry, or past zero.
     RangeLaw withFuel(Estimate<Volume> fuel) const;
 
+    // The same law seen from `driven` >= 0 down its road: distances count from
+    // there, fuel() stays that of the start. What was burnt on the way and what
+    // will be share the rates' common error, so this is wider than a new law from
+    // an independent level would be.
+    RangeLaw after(Distance driven) const;
+
     // Probability that the limit is reached within `d` >= 0. Under 1 us for the
     // normal, a few for the t.
     Probability dryBefore(Distance d) const;
@@ -123,6 +129,7 @@ private:
 
     Estimate<Volume> m_fuel;
     double m_routeVarianceL2PerKm = 0.0;
+    Distance m_driven;
     double m_positive = 1.0;   // P(rate > 0), of the mode where it is least
     std::vector<Segment> m_segments;
     std::vector<Component> m_components;

@@ -43,13 +43,15 @@ std::array<Candidate, 4> candidates(double spanL)
 
 } // namespace
 
-std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve)
+std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve, NextProofKind safest)
 {
     constexpr double kClearGain = 0.90;
     constexpr double kSomeGain = 0.98;
     const Volume now = reserve.reserve().sd;
     std::optional<NextProof> best;
     for (const Candidate& candidate : candidates(reserve.zeroToFull().mean.litres())) {
+        if (candidate.kind < safest)
+            continue;
         const Volume after = reserve.reserveSdAfter(candidate.row, candidate.sdL);
         const NextProof proof{candidate.kind, now, after, candidate.text, candidate.caution};
         if (after <= kClearGain * now && now > Volume())

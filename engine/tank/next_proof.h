@@ -32,6 +32,9 @@ struct NextProof {
 // would not help. Filling from zero helps only where the capacity is known from
 // elsewhere; the state knows. Assumed errors of the proofs (common practice, no
 // source): tank volume 1 L, fill from zero 0.95 L, base 0.2 L, left-behind 0.2 L.
-std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve);
+// Kinds safer than `safest` are not considered: for a caller that has no place to
+// keep such a proof.
+std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve,
+                                          NextProofKind safest = NextProofKind::tankVolume);
 
 } // namespace undermark

@@ -321,6 +321,18 @@ private slots:
         QVERIFY(!law);
         QCOMPARE(law.error().code, ErrorCode::badInput);
     }
+
+    void seenFromDownTheRoadTheSameRiskComesSoManyKmSooner()
+    {
+        const RangeLaw law = checkLaw();
+        const RangeLaw later = law.after(Distance::fromKm(100));
+        QCOMPARE(later.dryBefore(Distance::fromKm(120)).value(),
+                 law.dryBefore(Distance::fromKm(220)).value());
+        const double sooner = law.madeWith(Probability::of(0.99)).km()
+            - later.madeWith(Probability::of(0.99)).km();
+        QVERIFY(qAbs(sooner - 100) < 1e-6);
+        QCOMPARE(law.after(Distance::fromKm(400)).madeWith(Probability::of(0.99)).km(), 0.0);
+    }
 };
 
 UNDERMARK_TEST(RangeLawTest)

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/outlook/car_knowledge.h"
+
+#include <map>
+
+namespace undermark {
+
+namespace {
+
+std::optional<LevelReading> readLevel(const std::optional<CalibrationFit>& fit, Signal signal)
+{
+    if (!fit || !fit->curve)
+        return std::nullopt;
+    LevelReading reading = fit->curve->read(signal);
+    reading.added.mean -= fit->readsHighBy;
+    return reading;
+}
+
+std::optional<CalibrationSummary> summaryOf(const std::optional<CalibrationFit>& fit,
+                                            const std::optional<Entry<Calibration>>& calibration)
+{
+    if (!fit || !fit->curve || !calibration)
+        return std::nullopt;
+    const LevelCurve& curve = *fit->curve;
+    const Volume zero = calibration->value.zeroMark;
+    const Volume zeroSd = curve.read(curve.signalAt(zero)).added.sd;
+    const CurveKnot& top = curve.highest();
+    return CalibrationSummary{{zero, zeroSd}, {top.added + top.width, top.sd}, std::nullopt};
+}
+
+// Full fills that began at a known level: they check curve and meter, and may
+// not shrink the reserve (hidden_reserve.h sees to that).
+HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log,
+                        const std::optional<CalibrationFit>& fit)
+{
+    for (const Entry<Fill>& entry : log.fills) {
+        const Fill& fill = entry.value;
+        if (!fit || fill.extent != FillExtent::full || !fill.signalBefore
+            || fill.counted == std::optional(false))
+            continue;
+        const auto level = readLevel(fit, *fill.signalBefore);
+        if (!level || level->bound != LevelBound::exact)
+            continue;
+        const Volume clickSd = NoiseSetup{}.clickSd;
+        reserve = reserve.with(
+            FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(level->added)});
+    }
+    return reserve;
+}
+
+ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
+{
+    ProofContext context;
+    const std::string mode = proof.mode.value_or(std::string());
+    const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
+    const RateForecast rate = car.consumption.model.forecast(ahead);
+    context.rate = rate.rate;
+    context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
+    context.surgeMargin = car.surgeMargin(mode);
+    if (proof.signal)
+        if (const auto level = levelAt(car, *proof.signal); level && level->bound == LevelBound::exact)
+            context.aboveZero = car.reserve.toZero(level->added);
+    return context;
+}
+
+// Of the drives past zero in one mode only the farthest counts: alike drives are
+// not independent evidence.
+std::map<std::string, std::size_t> farthestDrives(const VehicleLog& log)
+{
+    std::map<std::string, std::size_t> farthest;
+    for (std::size_t i = 0; i < log.proofs.size(); ++i) {
+        const Proof& proof = log.proofs[i].value;
+        if (proof.kind != ProofKind::pastZero || !proof.distance)
+            continue;
+        const auto [known, isNew] = farthest.emplace(proof.mode.value_or(std::string()), i);
+        if (!isNew && log.proofs[known->second].value.distance->mean < proof.distance->mean)
+            known->second = i;
+    }
+    return farthest;
+}
+
+void weighProofs(CarKnowledge& car)
+{
+    const auto farthest = farthestDrives(car.log);
+    for (std::size_t i = 0; i < car.log.proofs.size(); ++i) {
+        const Proof& proof = car.log.proofs[i].value;
+        if (proof.kind == ProofKind::pastZero && proof.distance
+            && farthest.at(proof.mode.value_or(std::string())) != i) {
+            continue;
+        }
+        const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
+        if (!outcome) {
+            car.proofFlags.push_back({i, "not used: " + outcome.error().detail});
+            continue;
+        }
+        car.reserve = outcome->reserve;
+        if (!car.reserve.evidence().empty() && std::abs(car.reserve.evidence().back().surprise) > 3)
+            car.proofFlags.push_back({i, "contradicts what was known: check the entry"});
+    }
+}
+
+template <class T>
+std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
+{
+    std::vector<T> values;
+    values.reserve(entries.size());
+    for (const Entry<T>& entry : entries)
+        values.push_back(entry.value);
+    return values;
+}
+
+Screened learnConsumption(const VehicleLog& log, const std::optional<CalibrationFit>& fit,
+                          const HiddenReserve& reserve)
+{
+    ScreenOptions options;
+    options.capacity = std::max(log.vehicle.value.capacity, reserve.usableCapacity().mean);
+    for (const Entry<Fill>& entry : log.fills)
+        options.rulings.push_back(entry.value.counted);
+    if (fit && fit->curve) {
+        options.intervals.fullLevel = fit->curve->highest().added + fit->curve->highest().width;
+        options.intervals.levelOf = [&fit](Signal signal) -> std::optional<Estimate<Volume>> {
+            const auto level = readLevel(fit, signal);
+            return level && level->bound == LevelBound::exact ? std::optional(level->added)
+                                                              : std::nullopt;
+        };
+    }
+    ConsumptionSetup setup;
+    setup.modes = valuesOf(log.modes);
+    return screen(valuesOf(log.fills), valuesOf(log.trips), ConsumptionModel(std::move(setup)),
+                  options);
+}
+
+} // namespace
+
+Volume CarKnowledge::surgeMargin(const std::string& mode) const
+{
+    const auto found = vehicle().surgeMargin.find(mode);
+    return found == vehicle().surgeMargin.end() ? Volume() : found->second;
+}
+
+std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal)
+{
+    return readLevel(car.fit, signal);
+}
+
+Result<CarKnowledge> learn(VehicleLog log)
+{
+    std::optional<CalibrationFit> fit;
+    if (log.calibration) {
+        auto fitted = fitCalibration(log.calibration->value.points, log.vehicle.value.sender);
+        if (!fitted)
+            return fail(fitted.error());
+        fit = std::move(*fitted);
+    }
+    const ReservePrior prior = priorFor(log.vehicle.value, summaryOf(fit, log.calibration));
+    HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, fit);
+    Screened consumption = learnConsumption(log, fit, reserve);
+    CarKnowledge car{std::move(log), std::move(fit), std::move(reserve), std::move(consumption), {}};
+    weighProofs(car);
+    return car;
+}
+
+} // namespace undermark

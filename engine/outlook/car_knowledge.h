@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a logbook teaches about one car: level curve, hidden reserve, rates and
+// the entries that look wrong. Made once, then asked (outlook.h).
+//
+// Simplifications: the stated capacity is no evidence about the reserve (its
+// error is not known); proofs are weighed with the rates as they are now.
+#pragma once
+
+#include "engine/calibration/calibrate.h"
+#include "engine/consumption/screening.h"
+#include "engine/logbook/logbook.h"
+#include "engine/tank/hidden_reserve.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// A proof that could not be used, or that contradicts what was known.
+struct ProofFlag {
+    std::size_t proof = 0;   // position in VehicleLog::proofs
+    std::string text;
+};
+
+struct CarKnowledge {
+    VehicleLog log;
+    std::optional<CalibrationFit> fit;   // of the latest calibration
+    HiddenReserve reserve;
+    Screened consumption;                // the model, its flags and stretches
+    std::vector<ProofFlag> proofFlags;
+
+    const Vehicle& vehicle() const { return log.vehicle.value; }
+    const LevelCurve* curve() const { return fit && fit->curve ? &*fit->curve : nullptr; }
+    // Litres that surge makes unusable in a mode; none for the usual mix.
+    Volume surgeMargin(const std::string& mode) const;
+};
+
+// Errors: badInput where a stored calibration cannot be fitted.
+// Cost: O(fills * modes^3 + trips + points^2).
+Result<CarKnowledge> learn(VehicleLog log);
+
+// Litres since drained at a reading, lowered by what the sender may read high
+// while driving. Nothing without a curve.
+std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal);
+
+} // namespace undermark

@@ -1,0 +1,330 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/outlook/outlook.h"
+
+#include "engine/calibration/circuit.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+std::string text(double value, int decimals = 1)
+{
+    char digits[64];
+    std::snprintf(digits, sizeof digits, "%.*f", decimals, value);
+    return digits;
+}
+
+// What is known of the level, before the range law: litres at the start of
+// `driven`, and the road driven since, by mode (usual mix: empty name).
+struct Level {
+    LevelSource source = LevelSource::given;
+    LevelBound bound = LevelBound::exact;
+    std::optional<Volume> boundAt;
+    Estimate<Volume> aboveZero;
+    Estimate<Volume> usable;
+    Mix driven;
+    std::optional<Distance> sinceFill;
+    std::string why;
+};
+
+Distance total(const Mix& mix)
+{
+    Distance sum;
+    for (const auto& [mode, distance] : mix)
+        sum += distance;
+    return sum;
+}
+
+// Rates of all modes, and of the usual mix as one more at the end.
+struct RateTable {
+    std::vector<std::string> names;
+    RangeBasis basis;   // rates, covariance, degrees of freedom, route noise
+
+    std::size_t indexOf(const std::string& mode) const
+    {
+        const auto found = std::find(names.begin(), names.end(), mode);
+        return static_cast<std::size_t>((found == names.end() ? names.end() - 1 : found)
+                                        - names.begin());
+    }
+};
+
+RateTable rateTable(const ModeRates& rates)
+{
+    const std::size_t n = rates.modes.size();
+    std::vector<double> withUsual(n, 0.0);   // covariance of each mode with the usual mix
+    double usualRate = 0, usualVariance = rates.usualMixVariance;
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t j = 0; j < n; ++j)
+            withUsual[i] += rates.covariance[i * n + j] * rates.usualMix[j].ratio();
+        usualRate += rates.usualMix[i].ratio() * rates.mean[i].litresPerKm();
+    }
+    for (std::size_t i = 0; i < n; ++i)
+        usualVariance += rates.usualMix[i].ratio() * withUsual[i];
+    RateTable table;
+    table.names = rates.modes;
+    table.names.push_back("");
+    table.basis.rates = rates.mean;
+    table.basis.rates.push_back(Consumption::fromLitresPerKm(usualRate));
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto row = rates.covariance.begin() + static_cast<std::ptrdiff_t>(i * n);
+        table.basis.rateCovariance.insert(table.basis.rateCovariance.end(), row,
+                                          row + static_cast<std::ptrdiff_t>(n));
+        table.basis.rateCovariance.push_back(withUsual[i]);
+    }
+    table.basis.rateCovariance.insert(table.basis.rateCovariance.end(), withUsual.begin(),
+                                      withUsual.end());
+    table.basis.rateCovariance.push_back(usualVariance);
+    if (rates.degreesOfFreedom > 2)
+        table.basis.degreesOfFreedom = rates.degreesOfFreedom;
+    table.basis.routeVarianceL2PerKm = rates.tauSquaredPerKm;
+    return table;
+}
+
+// The road since the last full fill, and the fuel that standing took.
+struct SinceFull {
+    const Fill* full = nullptr;
+    Mix driven;
+    Estimate<Volume> stood;      // idling and cold starts
+    Volume partials;             // poured in since, short of full
+    std::size_t partialCount = 0;
+};
+
+SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
+{
+    SinceFull since;
+    for (const Entry<Fill>& entry : car.log.fills) {
+        if (entry.value.extent != FillExtent::partial) {
+            since.full = &entry.value;
+            since.partials = Volume();
+            since.partialCount = 0;
+        } else {
+            since.partials += entry.value.volume;
+            ++since.partialCount;
+        }
+    }
+    double variance = 0;
+    for (const Entry<Trip>& entry : car.log.trips) {
+        const Trip& trip = entry.value;
+        if (!since.full || trip.time <= since.full->time)
+            continue;
+        since.driven[trip.mode] += trip.distance;
+        const double hours = trip.idle ? trip.idle->count() / 60 : 0;
+        const double starts = trip.starts.value_or(0);
+        since.stood.mean += Volume::fromLitres(hours * rates.idle.mean.litresPerHour())
+            + starts * rates.coldStart.mean;
+        variance += std::pow(hours * rates.idle.sd.litresPerHour(), 2)
+            + std::pow(starts * rates.coldStart.sd.litres(), 2);
+    }
+    since.stood.sd = Volume::fromLitres(std::sqrt(variance));
+    return since;
+}
+
+// The furthest odometer known since the full fill: a partial fill tells one too.
+std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full)
+{
+    std::optional<Distance> latest;
+    for (const Entry<Fill>& entry : car.log.fills)
+        if (entry.value.time >= full.time && entry.value.odometer && !entry.value.odometerReset)
+            latest = std::max(latest.value_or(*entry.value.odometer), *entry.value.odometer);
+    return latest;
+}
+
+Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, const ModeRates& rates)
+{
+    SinceFull since = sinceFull(car, rates);
+    if (!since.full)
+        return failInput("the level is not known: the log holds no full fill, give a reading "
+                         "(--signal) or the usable litres (--litres)");
+    std::optional<Distance> odometer = question.odometer;
+    if (!odometer)
+        odometer = latestOdometer(car, *since.full);
+    if (question.odometer && !since.full->odometer)
+        return failInput("the last full fill has no odometer to count from");
+    if (odometer && since.full->odometer) {
+        const Distance driven = *odometer - *since.full->odometer;
+        if (question.odometer && driven < Distance())
+            return failInput("the odometer is lower than at the last full fill",
+                             "at least " + text(since.full->odometer->km()) + " km",
+                             text(odometer->km()) + " km");
+        // The odometer is trusted; what no trip accounts for was the usual mix.
+        const Distance told = total(since.driven);
+        if (question.odometer && told > driven && told > Distance())
+            for (auto& [mode, distance] : since.driven)
+                distance = distance * (driven / told);
+        else if (driven > told)
+            since.driven[""] += driven - told;
+    }
+    const Volume clickSd = NoiseSetup{}.clickSd;
+    const Volume change = since.partials - since.stood.mean;
+    const auto after = [&](Estimate<Volume> full) {
+        return Estimate<Volume>{full.mean + change,
+                                Volume::fromLitres(std::hypot(full.sd.litres(), clickSd.litres(),
+                                                              since.stood.sd.litres()))};
+    };
+    Level level;
+    level.source = LevelSource::log;
+    level.aboveZero = after(car.reserve.zeroToFull());
+    level.usable = after(car.reserve.usableCapacity());
+    level.driven = since.driven;
+    level.sinceFill = total(since.driven);
+    level.why = "log: full, then " + text(level.sinceFill->km()) + " km";
+    if (since.partialCount > 0)
+        level.why += " and " + text(since.partials.litres()) + " L more";
+    return level;
+}
+
+Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
+{
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    Level level;
+    level.usable = usable;
+    level.aboveZero = {usable.mean - reserve.mean,
+                       Volume::fromLitres(std::hypot(usable.sd.litres(), reserve.sd.litres()))};
+    level.why = "litres as given";
+    return level;
+}
+
+// Anything from dry to a bound is as likely as anything else: the mean and sd of
+// the uniform law. Never more than the bound, on the safe side of it.
+Estimate<Volume> anywhereBelow(Volume bound)
+{
+    const Volume top = std::max(bound, Volume());
+    return {0.5 * top, top / std::sqrt(12.0)};
+}
+
+Level levelFromSignal(const CarKnowledge& car, Signal signal)
+{
+    const LevelReading reading = *levelAt(car, signal);
+    Level level;
+    level.source = LevelSource::signal;
+    level.bound = reading.bound;
+    level.aboveZero = car.reserve.toZero(reading.added);
+    level.usable = car.reserve.toDry(reading.added);
+    level.why = "sender at " + text(signal.value(), 3) + " " + car.vehicle().sender.unit;
+    if (reading.bound == LevelBound::exact)
+        return level;
+    level.boundAt = level.usable.mean;
+    const bool below = reading.bound == LevelBound::atMost;
+    level.why += below ? ", on the float's lower stop" : ", on the float's upper stop";
+    if (below) {
+        const Volume zero = level.usable.mean - level.aboveZero.mean;
+        const Estimate<Volume> usable = anywhereBelow(level.usable.mean);
+        level.aboveZero = {usable.mean - zero, usable.sd};
+        level.usable = usable;
+    }
+    return level;
+}
+
+// A one-sided reading says less than the log where the log agrees with it.
+bool agrees(const Level& log, const Level& reading, const RateTable& table)
+{
+    Volume left = log.usable.mean;
+    for (const auto& [mode, distance] : log.driven)
+        left -= table.basis.rates[table.indexOf(mode)] * distance;
+    return reading.bound == LevelBound::atMost ? left <= *reading.boundAt
+                                               : left >= *reading.boundAt;
+}
+
+const char* faultText(CircuitFault fault)
+{
+    switch (fault) {
+    case CircuitFault::open: return "the sender reads open: check its wire and connector";
+    case CircuitFault::shorted: return "the sender reads shorted: check its wire for contact with ground";
+    case CircuitFault::impossible: break;
+    }
+    return "the sender's circuit cannot give this reading: check its unit and wiring";
+}
+
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
+                        const RateTable& table, std::vector<std::string>& warnings)
+{
+    if (question.usable)
+        return levelFromUsable(car, *question.usable);
+    if (!question.signal)
+        return levelFromLog(car, question, rates);
+    if (const auto fault = circuitFault(*question.signal, car.vehicle().sender)) {
+        warnings.push_back(std::string(faultText(*fault)) + "; the distance is from the log alone");
+        return levelFromLog(car, question, rates);
+    }
+    if (!car.curve())
+        return failInput("a reading says nothing before the sender is calibrated");
+    const Level reading = levelFromSignal(car, *question.signal);
+    if (reading.bound == LevelBound::exact)
+        return reading;
+    const std::string words = (reading.bound == LevelBound::atMost ? "at most " : "at least ")
+        + text(reading.boundAt->litres()) + " usable litres";
+    Result<Level> log = levelFromLog(car, question, rates);
+    if (log && agrees(*log, reading, table)) {
+        log->bound = reading.bound;
+        log->boundAt = reading.boundAt;
+        warnings.push_back("the float rests on its stop: " + words + "; the distance is from the log");
+        return log;
+    }
+    warnings.push_back("the float rests on its stop: " + words
+                       + (log ? "; the log disagrees, the distance follows the reading" : ""));
+    return reading;
+}
+
+} // namespace
+
+Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
+{
+    const ModeRates rates = car.consumption.model.rates();
+    RateTable table = rateTable(rates);
+    if (std::find(table.names.begin(), table.names.end(), question.mode) == table.names.end()) {
+        std::string known;
+        for (const std::string& name : rates.modes)
+            known += (known.empty() ? "" : ", ") + name;
+        return fail(Error{ErrorCode::notFound, "there is no driving mode of this name", {}, 0, "mode",
+                          known, question.mode});
+    }
+    std::vector<std::string> warnings;
+    const Result<Level> level = findLevel(car, question, rates, table, warnings);
+    if (!level)
+        return fail(level.error());
+
+    const std::size_t ahead = table.indexOf(question.mode);
+    for (const auto& [mode, distance] : level->driven)
+        table.basis.legs.push_back({distance, table.indexOf(mode)});
+    table.basis.legs.push_back({Distance(), ahead});
+    RangeBasis toDry = table.basis;
+    table.basis.fuel = level->aboveZero;
+    toDry.fuel = {level->usable.mean - car.surgeMargin(question.mode), level->usable.sd};
+    const Result<RangeLaw> zeroLaw = RangeLaw::make(table.basis);
+    const Result<RangeLaw> dryLaw = RangeLaw::make(toDry);
+    if (!zeroLaw)
+        return fail(zeroLaw.error());
+    if (!dryLaw)
+        return fail(dryLaw.error());
+
+    // Litres now: what was there, less what the road took.
+    Volume burnt;
+    double variance = 0;
+    const std::size_t n = table.names.size();
+    for (const auto& [a, kmA] : level->driven) {
+        burnt += table.basis.rates[table.indexOf(a)] * kmA;
+        for (const auto& [b, kmB] : level->driven)
+            variance += table.basis.rateCovariance[table.indexOf(a) * n + table.indexOf(b)]
+                * kmA.km() * kmB.km();
+    }
+    const Distance driven = total(level->driven);
+    variance += rates.tauSquaredPerKm * driven.km();
+    const auto now = [&](Estimate<Volume> start) {
+        return Estimate<Volume>{start.mean - burnt,
+                                Volume::fromLitres(std::hypot(start.sd.litres(), std::sqrt(variance)))};
+    };
+    const double rateVariance = table.basis.rateCovariance[ahead * n + ahead];
+    const Estimate<Consumption> rate{table.basis.rates[ahead],
+                                     Consumption::fromLitresPerKm(std::sqrt(rateVariance))};
+    return Outlook{question.mode,         level->source,      level->bound,
+                   level->boundAt,        now(level->usable), now(level->aboveZero),
+                   car.reserve.reserve(), rate,               level->sinceFill,
+                   zeroLaw->after(driven), dryLaw->after(driven), std::move(warnings),
+                   level->why};
+}
+
+} // namespace undermark

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The one answer for one car now: how far to the zero mark and to dry, with its
+// probability, from whatever is known of the level.
+#pragma once
+
+#include "engine/outlook/car_knowledge.h"
+#include "engine/range/range_law.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// At most one of signal, usable and odometer; none asks the log.
+struct Question {
+    std::optional<Signal> signal;
+    std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
+    std::optional<Distance> odometer;
+    std::string mode;                         // empty: the usual mix
+};
+
+enum class LevelSource { signal, given, log };
+
+struct Outlook {
+    std::string mode;
+    LevelSource source = LevelSource::log;
+    LevelBound bound = LevelBound::exact;     // of a signal at or past a float stop
+    std::optional<Volume> boundAt;            // at most or at least so many usable litres
+    Estimate<Volume> usable;                  // down to dry on a level road
+    Estimate<Volume> aboveZero;               // down to the zero mark; may be negative
+    Estimate<Volume> reserve;                 // below it
+    Estimate<Consumption> rate;               // of `mode`, predictive
+    std::optional<Distance> sinceFill;        // driven since the last full fill, as far as known
+    RangeLaw toZero;
+    RangeLaw toDry;                           // surge margin of the mode taken off
+    std::vector<std::string> warnings;        // one sentence each
+    std::string why;                          // one line: what the answer rests on
+};
+
+// Errors: notFound for an unknown mode; badInput where the level cannot be known
+// (no full fill in the log and no reading), or the odometer runs backwards.
+// A reading that the circuit cannot give is a warning, and the log answers.
+Result<Outlook> outlook(const CarKnowledge& car, const Question& question);
+
+} // namespace undermark
