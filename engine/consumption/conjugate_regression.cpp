@@ -32,7 +32,19 @@ Eigen::Map<Eigen::VectorXd> column(std::vector<double>& v)
     return {v.data(), Eigen::Index(v.size())};
 }
 
-using StudentsT = boost::math::students_t;
+std::vector<double> inverse(std::vector<double> matrix, std::size_t n)
+{
+    const Matrix given = square(matrix, n);
+    const Eigen::LLT<Matrix> cholesky(given);
+    assert(cholesky.info() == Eigen::Success);
+    const auto size = Eigen::Index(n);
+    square(matrix, n) = cholesky.solve(Matrix::Identity(size, size));
+    return matrix;
+}
+
+// Double is precise enough here; long double, Boost's default, takes twice as long.
+using Policy = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+using StudentsT = boost::math::students_t_distribution<double, Policy>;
 
 } // namespace
 
@@ -62,32 +74,35 @@ double StudentT::sd() const
 
 ConjugateRegression::ConjugateRegression(std::vector<double> mean, std::vector<double> covariance,
                                          double shape, double rate)
-    : m_mean(std::move(mean)), m_covariance(std::move(covariance)), m_shape(shape), m_rate(rate),
+    : m_mean(std::move(mean)), m_shape(shape), m_rate(rate),
       m_priorShape(shape), m_priorRate(rate)
 {
     const std::size_t n = m_mean.size();
-    assert(n > 0 && n <= kLargest && m_covariance.size() == n * n && shape > 0 && rate > 0);
-    const Matrix v = square(m_covariance, n);
-    const Eigen::LLT<Matrix> cholesky(v);
-    assert(cholesky.info() == Eigen::Success);
-    m_precision.resize(n * n);
+    assert(n > 0 && n <= kLargest && covariance.size() == n * n && shape > 0 && rate > 0);
+    m_precision = inverse(covariance, n);
     m_weighted.resize(n);
-    square(m_precision, n) = cholesky.solve(Matrix::Identity(Eigen::Index(n), Eigen::Index(n)));
     column(m_weighted) = square(m_precision, n) * column(m_mean);
     m_priorPrecision = m_precision;
     m_priorWeighted = m_weighted;
+    m_factor.resize(n * n);
+    solve();
 }
 
-// Mean and V from the information form, by one Cholesky factorisation.
+std::vector<double> ConjugateRegression::relativeCovariance() const
+{
+    return inverse(m_precision, size());
+}
+
+// Mean and Cholesky factor from the information form; V itself is not needed.
 void ConjugateRegression::solve()
 {
     const std::size_t n = size();
     const Matrix precision = square(m_precision, n);
     const Eigen::LLT<Matrix> cholesky(precision);
     assert(cholesky.info() == Eigen::Success);
-    square(m_covariance, n) =
-        cholesky.solve(Matrix::Identity(Eigen::Index(n), Eigen::Index(n)));
-    column(m_mean) = cholesky.solve(column(m_weighted));
+    square(m_factor, n) = cholesky.matrixLLT();
+    const Vector mean = cholesky.solve(Vector(column(m_weighted)));
+    column(m_mean) = mean;
 }
 
 void ConjugateRegression::observe(std::span<const double> x, double y, double relativeVariance)
@@ -96,7 +111,8 @@ void ConjugateRegression::observe(std::span<const double> x, double y, double re
     const StudentT before = predict(x, relativeVariance);
     const double spread = before.scale * before.scale * m_shape / m_rate;
     const double error = y - before.location;
-    square(m_precision, size()) += column(x) * column(x).transpose() / relativeVariance;
+    square(m_precision, size()).noalias() +=
+        (column(x) / relativeVariance) * column(x).transpose();
     column(m_weighted) += column(x) * (y / relativeVariance);
     m_shape += 0.5;
     m_rate += 0.5 * error * error / spread;
@@ -119,9 +135,11 @@ StudentT ConjugateRegression::predict(std::span<const double> x, double relative
 {
     assert(x.size() == size() && relativeVariance >= 0);
     const auto n = Eigen::Index(size());
-    const Eigen::Map<const Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>>
-        covariance(m_covariance.data(), n, n);
-    const double spread = relativeVariance + column(x).dot(covariance * column(x));
+    const Eigen::Map<const Matrix> factor(m_factor.data(), n, n);
+    // x'Vx = |L^-1 x|^2 with precision = L L'.
+    Vector across = column(x);
+    factor.triangularView<Eigen::Lower>().solveInPlace(across);
+    const double spread = relativeVariance + across.squaredNorm();
     return {column(x).dot(column(std::span<const double>(m_mean))),
             std::sqrt(m_rate / m_shape * spread), 2 * m_shape};
 }

@@ -53,8 +53,8 @@ public:
 
     std::size_t size() const { return m_mean.size(); }
     const std::vector<double>& mean() const { return m_mean; }
-    // V, row by row: the covariance of the coefficients is V * noiseVariance().
-    const std::vector<double>& relativeCovariance() const { return m_covariance; }
+    // V, row by row: the covariance of the coefficients is V * noiseVariance(). O(n^3).
+    std::vector<double> relativeCovariance() const;
     double shape() const { return m_shape; }
     double rate() const { return m_rate; }
     // Mean of s2, b / (a - 1); needs a > 1.
@@ -64,8 +64,8 @@ private:
     void solve();
 
     std::vector<double> m_mean;        // m
-    std::vector<double> m_covariance;  // V
     std::vector<double> m_precision;   // inverse of V
+    std::vector<double> m_factor;      // its Cholesky factor, lower triangle
     std::vector<double> m_weighted;    // inverse of V times m
     std::vector<double> m_priorPrecision;
     std::vector<double> m_priorWeighted;

@@ -85,7 +85,7 @@ std::array<bool, 3> hits(double degreesOfFreedom, double away, const BandFactors
     const StudentT standard{0, 1, degreesOfFreedom};
     std::array<bool, 3> hit{};
     for (std::size_t k = 0; k < hit.size(); ++k)
-        hit[k] = away <= standard.quantile(0.5 + kBandLevels[k] / 2) * factors[k];
+        hit[k] = standard.cdf(away / factors[k]) <= 0.5 + kBandLevels[k] / 2;   // cheaper than a quantile
     return hit;
 }
 
@@ -164,10 +164,15 @@ double ConsumptionModel::relativeVariance(const Interval& interval, std::span<co
     return (noiseVariance(interval, x) + posterior_l2) / (expected_l * expected_l);
 }
 
+double ConsumptionModel::expectedLitres(std::span<const double> x) const
+{
+    return std::max(std::inner_product(x.begin(), x.end(), m_regression.mean().begin(), 0.0),
+                    kLeastLitres);
+}
+
 Volume ConsumptionModel::expectedLitres(const Interval& stretch) const
 {
-    const std::vector<double> x = regressors(stretch);
-    return Volume::fromLitres(std::max(m_regression.predict(x, 0).location, kLeastLitres));
+    return Volume::fromLitres(expectedLitres(regressors(stretch)));
 }
 
 StudentT ConsumptionModel::predictLogRatio(const Interval& stretch) const
@@ -180,18 +185,20 @@ void ConsumptionModel::observe(const Interval& interval)
 {
     const double keep = std::exp(-(interval.distance / m_setup.memory));
     const std::vector<double> x = regressors(interval);
-    const Volume before = expectedLitres(interval);
-    const double y = std::log(interval.burnt.mean / before);
-    const StudentT expected = predictLogRatio(interval);
+    const double before_l = expectedLitres(x);
+    const double y = std::log(interval.burnt.mean.litres() / before_l);
+    const double noise_l2 = noiseVariance(interval, x);
+    const double relative = relativeVariance(interval, x);
+    const Circumstances known = circumstancesOf(interval);
+    const StudentT expected = m_trend.predict(known, relative);
     const double away = std::abs(y - expected.location) / expected.scale;
     m_bands.observe(hits(expected.degreesOfFreedom, away, m_bands));
-    m_trend.observe(circumstancesOf(interval), y, relativeVariance(interval, x));
+    m_trend.observe(known, y, relative);
 
     const double excess = std::max(1.0, away / kBound);
     m_regression.forget(keep);
-    m_regression.observe(x, interval.burnt.mean.litres(),
-                         noiseVariance(interval, x) * excess * excess);
-    m_trend.rebase(std::log(expectedLitres(interval) / before));
+    m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
+    m_trend.rebase(std::log(expectedLitres(x) / before_l));
     for (double& km : m_mixKm)
         km = std::max(keep * km, std::min(km, kLeastMixKm));
     for (const auto& [mode, distance] : interval.byMode)

@@ -122,6 +122,7 @@ public:
 private:
     double unknownKm(const Interval& interval) const;
     std::vector<double> regressors(const Interval& interval) const;
+    double expectedLitres(std::span<const double> x) const;
     double noiseVariance(const Interval& interval, std::span<const double> x) const;
     double relativeVariance(const Interval& interval, std::span<const double> x) const;
     std::vector<double> usualMix() const;

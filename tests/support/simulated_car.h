@@ -106,10 +106,12 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
         const double day = time_s / kDay;
         const double season = 1 + car.season * std::cos(2 * std::numbers::pi * (day - 15) / 365.25);
         const double factor = season * std::exp(level + car.noise * normal(random));
-        const double rate = ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
+        const double rate =
+            ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
         const double kmPerDay = 20 * std::exp(2 * motorway + 0.4 * normal(random));
         const double wanted_l = car.tank_l * uniform(random, 0.4, 0.95);
-        const double starts = std::round(2 * (1 - motorway) * wanted_l / rate / 20 * uniform(random, 0.5, 1.5));
+        const double starts =
+            std::round((1 - motorway) * wanted_l / rate / 10 * uniform(random, 0.5, 1.5));
         const double km = wanted_l / rate;
         const double burnt_l = wanted_l + starts * car.coldStart_l
             + car.tripNoise_l * std::sqrt(km) * normal(random);
