@@ -32,6 +32,7 @@ public:
     {
         m_plan.feasible = true;
         m_level = m_problem.start;
+        m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
         auto next = purchases.begin();
         for (int i = 0; i < m_problem.points; ++i) {
             pass(i);
