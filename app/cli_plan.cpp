@@ -3,6 +3,7 @@
 // undermark-cli plan: fuel stops along a route, with the risk as a number.
 #include "app/cli_plan.h"
 
+#include <algorithm>
 #include <cstdio>
 
 namespace undermark {
@@ -11,91 +12,13 @@ namespace {
 
 constexpr double kSure = 2.3263478740408408;   // the normal 99 % quantile: "sure"
 
-Json estimate(const Estimate<Volume>& value)
-{
-    return {{"mean", value.mean.litres()}, {"sd", value.sd.litres()}};
-}
-
-Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional<double> kgPerLitre)
-{
-    const RoutePoint& point = request.route.points[stop.point];
-    Json json{{"at_km", point.at.km()},
-              {"name", point.name},
-              {"fuel", fuelWord(point.fuel)},
-              {"buy_l", stop.buy.litres()},
-              {"to_full", stop.toFull},
-              {"arrive_l", estimate(stop.arrive)},
-              {"leave_l", stop.leave.litres()},
-              {"cost", stop.cost}};
-    if (stop.cans > 0)
-        json["cans"] = stop.cans;
-    if (kgPerLitre) {
-        json["buy_kg"] = stop.buy.litres() * *kgPerLitre;
-        json["leave_kg"] = stop.leave.litres() * *kgPerLitre;
-    }
-    return json;
-}
-
-Json passageJson(const PlanRequest& request, const Passage& passage)
-{
-    const RoutePoint& point = request.route.points[passage.point];
-    return {{"at_km", point.at.km()},
-            {"name", point.name},
-            {"mode", point.mode},
-            {"used_l", passage.used.litres()},
-            {"arrive_l", estimate(passage.arrive)},
-            {"leave_l", passage.leave.litres()},
-            {"below_floor_risk", passage.belowFloor},
-            {"dry_risk", passage.dry},
-            {"margin_l", passage.margin.litres()},
-            {"margin_km", passage.marginDistance.km()}};
-}
-
-Json gapsJson(const PlanRequest& request, const Plan& plan)
-{
-    Json gaps = Json::array();
-    for (const Gap& gap : plan.gaps) {
-        gaps.push_back({{"from_km", request.route.points[gap.from].at.km()},
-                        {"to_km", request.route.points[gap.to].at.km()},
-                        {"no_return_km", gap.noReturn ? Json(gap.noReturn->km()) : Json(nullptr)}});
-    }
-    return gaps;
-}
-
-Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre)
-{
-    Json json{{"feasible", plan.feasible}, {"stops", Json::array()}};
-    for (const PlannedStop& stop : plan.stops)
-        json["stops"].push_back(stopJson(request, stop, kgPerLitre));
-    if (plan.feasible) {
-        json["bought_l"] = plan.bought.litres();
-        json["cost"] = plan.cost;
-        json["finish_l"] = estimate(plan.finish);
-        json["dry_risk"] = plan.dryRisk;
-        json["below_floor_risk"] = plan.floorRisk;
-        json["stop_min"] = plan.stopTime.count();
-        json["litre_km"] = plan.litreKm;
-        json["gaps"] = gapsJson(request, plan);
-    } else {
-        for (const char* unknown : {"bought_l", "cost", "finish_l", "dry_risk"})
-            json[unknown] = nullptr;
-        json["farthest_km"] = plan.shortfall->farthest.km();
-        json["short_l"] = plan.shortfall->missing.litres();
-        json["short_before"] = request.route.points[plan.shortfall->towards].name;
-    }
-    json["points"] = Json::array();
-    for (const Passage& passage : plan.passages)
-        json["points"].push_back(passageJson(request, passage));
-    return json;
-}
-
 void printRow(const PlanRequest& request, const Plan& plan, std::size_t i)
 {
     const Passage& passage = plan.passages[i];
     const RoutePoint& point = request.route.points[passage.point];
     const double leg = i > 0 ? (point.at - request.route.points[i - 1].at).km() : 0.0;
-    const double even = passage.arrive.mean.litres();
-    const double sure = even - kSure * passage.arrive.sd.litres();
+    const double even = std::max(passage.arrive.mean.litres(), 0.0);   // never "-0.0"
+    const double sure = std::max(even - kSure * passage.arrive.sd.litres(), 0.0);
     std::string take;
     for (const PlannedStop& stop : plan.stops) {
         if (stop.point == passage.point)
@@ -107,21 +30,61 @@ void printRow(const PlanRequest& request, const Plan& plan, std::size_t i)
                 passage.leave.litres());
 }
 
+void printShortfall(const PlanRequest& request, const Shortfall& shortfall, const std::vector<Cure>& cures)
+{
+    std::printf("No plan: at this confidence the fuel lasts to km %.1f, %.1f L short of %s.\n",
+                shortfall.farthest.km(), shortfall.missing.litres(),
+                request.route.points[shortfall.towards].name.c_str());
+    for (const Cure& cure : cures)
+        std::printf("  would do: %s (%zu stops, planned again to be sure)\n", cureWords(cure).c_str(),
+                    cure.plan.stops.size());
+}
+
+void printWhatIfs(const Plan& base, const std::vector<WhatIf>& whatIfs)
+{
+    if (whatIfs.empty())
+        return;
+    std::printf("\n%-32s %6s %8s %9s %9s\n", "what if", "stops", "litres", "cost", "dry risk");
+    const auto row = [](const std::string& words, const Plan& plan) {
+        if (plan.feasible)
+            std::printf("%-32.32s %6zu %8.1f %9.2f %8.3g %%\n", words.c_str(), plan.stops.size(),
+                        plan.bought.litres(), plan.cost, plan.dryRisk * 100);
+        else
+            std::printf("%-32.32s no plan: %.1f L short, the fuel lasts to km %.1f\n", words.c_str(),
+                        plan.shortfall->missing.litres(), plan.shortfall->farthest.km());
+    };
+    row("as it is", base);
+    for (const WhatIf& whatIf : whatIfs)
+        row(whatIf.words, whatIf.plan);
+}
+
+void printRules(const Plan& plan)
+{
+    for (const RuleFinding& finding : plan.rules)
+        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN", finding.rule.c_str(),
+                    finding.text.c_str());
+    for (const std::string& note : plan.notes)
+        std::printf("note: %s\n", note.c_str());
+}
+
+void printGaps(const PlanRequest& request, const Plan& plan)
+{
+    for (const Gap& gap : plan.gaps) {
+        if (gap.noReturn)
+            std::printf("Turn back by km %.1f, or there must be fuel at %s.\n", gap.noReturn->km(),
+                        request.route.points[gap.to].name.c_str());
+    }
+}
+
 void printText(const PlanRequest& request, const Plan& plan)
 {
-    if (!plan.feasible) {
-        const Shortfall& shortfall = *plan.shortfall;
-        std::printf("No plan: at this confidence the fuel ends at km %.1f, %.1f L short of %s.\n",
-                    shortfall.farthest.km(), shortfall.missing.litres(),
-                    request.route.points[shortfall.towards].name.c_str());
-        return;
-    }
     std::printf("%8s %7s  %-18s %-13s %7s %8s %6s  %-10s %6s\n", "km", "leg", "place", "mode on", "needs",
                 "sure", "even", "take on", "leave");
     for (std::size_t i = 0; i < plan.passages.size(); ++i)
         printRow(request, plan, i);
     std::printf("\n%zu stops, %.1f L, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
                 plan.stops.size(), plan.bought.litres(), plan.cost, plan.dryRisk * 100);
+    printGaps(request, plan);
     std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n");
 }
 
@@ -133,10 +96,27 @@ Result<void> run(const PlanOptions& options, const CliContext& context)
     const Result<Plan> answer = plan(*request);
     if (!answer)
         return fail(answer.error());
-    if (context.json)
-        print(planJson(*request, *answer, options.kgPerLitre));
-    else
+    const Result<std::vector<WhatIf>> whatIfs = whatIfsFrom(options, *request);
+    if (!whatIfs)
+        return fail(whatIfs.error());
+    const Result<std::vector<Cure>> cures = findCures(*request);
+    if (!cures)
+        return fail(cures.error());
+    if (context.json) {
+        Json json = planJson(*request, *answer, options.kgPerLitre);
+        if (!answer->feasible)
+            json["cures"] = curesJson(*cures);
+        if (!whatIfs->empty())
+            json["what_if"] = whatIfsJson(*answer, *whatIfs);
+        print(json);
+        return {};
+    }
+    if (answer->feasible)
         printText(*request, *answer);
+    else
+        printShortfall(*request, *answer->shortfall, *cures);
+    printRules(*answer);
+    printWhatIfs(*answer, *whatIfs);
     return {};
 }
 

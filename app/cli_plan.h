@@ -4,7 +4,9 @@
 #pragma once
 
 #include "app/cli_command.h"
+#include "engine/planning/cures.h"
 #include "engine/planning/plan.h"
+#include "engine/planning/what_if.h"
 
 #include <filesystem>
 #include <optional>
@@ -43,5 +45,16 @@ void addPlanFlags(CLI::App& command, PlanOptions& options);
 
 // Reads the route file and gathers the request; warnings go to stderr.
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context);
+
+// The what-ifs that the flags ask for, planned.
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
+
+// One JSON object with everything a plan says (app/cli_plan_json.cpp).
+Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
+Json curesJson(const std::vector<Cure>& cures);
+Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs);
+
+// "start with 8.4 L more", for people.
+std::string cureWords(const Cure& cure);
 
 } // namespace undermark

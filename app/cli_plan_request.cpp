@@ -42,6 +42,16 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
         ->expected(2)->type_name("KM KM");
 }
 
+void addWhatIfFlags(CLI::App& command, PlanOptions& options)
+{
+    command.add_option("--close", options.close, "what if this fuel point were closed")
+        ->type_name("NAME")->allow_extra_args(false);
+    command.add_option("--repeat", options.repeat, "what if the section from here were driven twice")
+        ->type_name("NAME")->allow_extra_args(false);
+    addNumber(command, "--rate-up", options.rateUp, kNotNegative, "what if it burnt so many per cent more");
+    addNumber(command, "--fill-less", options.fillLess, kPositive, "what if each fill ended so many litres earlier");
+}
+
 void addWishFlags(CLI::App& command, PlanOptions& options)
 {
     command.add_option("--aim", options.aim, "cost, stops, time or weight (cost where prices are known)")
@@ -159,12 +169,33 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
     addRouteFlags(command, options);
     addTankFlags(command, options);
     addWishFlags(command, options);
+    addWhatIfFlags(command, options);
 }
 
 Result<TankAndRate> tankFromLogbook(const CliContext&)
 {
     return failInput("tank and rate from the logbook are not connected yet",
                      "--capacity-l, --start-l and --rate");
+}
+
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+{
+    std::vector<Result<WhatIf>> answers;
+    for (const std::string& name : options.close)
+        answers.push_back(whatIfClosed(request, name));
+    for (const std::string& name : options.repeat)
+        answers.push_back(whatIfRepeated(request, name));
+    if (options.rateUp)
+        answers.push_back(whatIfRateUp(request, Fraction::fromPercent(*options.rateUp)));
+    if (options.fillLess)
+        answers.push_back(whatIfFillsLess(request, Volume::fromLitres(*options.fillLess)));
+    std::vector<WhatIf> whatIfs;
+    for (Result<WhatIf>& answer : answers) {
+        if (!answer)
+            return fail(answer.error());
+        whatIfs.push_back(std::move(*answer));
+    }
+    return whatIfs;
 }
 
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context)

@@ -86,7 +86,8 @@ private:
         stop.arrive = {litres(m_level - detour / 2), m_plan.passages.back().arrive.sd};
         m_level += purchase.litres - detour;
         stop.leave = litres(m_level + detour / 2);
-        stop.toFull = purchase.full || stop.leave.litres() > m_problem.capacity - 1e-6;
+        stop.toFull = purchase.full
+            || (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
@@ -158,7 +159,7 @@ private:
                 m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
             if (stop != m_plan.stops.end()) {
                 // A full tank is known again from here on.
-                if (m_problem.uncertain && stop->toFull)
+                if (stop->toFull && m_problem.uncertain)
                     since = static_cast<int>(stop->point);
                 ++stop;
             }

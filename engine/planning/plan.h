@@ -116,6 +116,8 @@ struct RuleFinding {
     std::string rule;
     bool kept = true;
     std::string text;                // what fails, where and by how much
+    Distance overBy;                 // km a section between two chances to refuel is too long
+    Volume shortBy;                  // litres the tank is too small for the autonomy
 };
 
 struct Plan {

@@ -138,6 +138,7 @@ Result<void> addOffers(const PlanRequest& request, Problem& problem)
         if (!offer.open)
             continue;
         offer.fromCans = point.fuel == FuelSource::can && request.cans > 0;
+        offer.clicks = point.fuel != FuelSource::can;
         offer.least = point.leastPurchase.value_or(Volume()).litres();
         offer.most = point.mostPurchase ? point.mostPurchase->litres() : kNoLimit;
         offer.perLitre = point.pricePerLitre.value_or(0.0);

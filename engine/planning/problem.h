@@ -22,6 +22,7 @@ inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 struct Offer {
     bool open = false;
     bool fromCans = false;         // in whole own cans
+    bool clicks = true;            // filling up here makes the level known (no can does)
     double perLitre = 0.0;         // objective
     double perStop = 0.0;          // objective
     double least = 0.0;            // L

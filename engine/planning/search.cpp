@@ -88,7 +88,7 @@ private:
     void buy()
     {
         std::vector<Run> fills;
-        if (m_problem.uncertain) {
+        if (m_problem.uncertain && offer().clicks) {
             for (int cans = 0; cans <= m_problem.cans; ++cans)
                 addBestFill(cans, fills);
         }

@@ -125,7 +125,8 @@ private:
             tryLitres();
             return;
         }
-        const int kinds = !m_problem.offers[i].open ? 1 : m_problem.uncertain ? 3 : 2;
+        const int kinds = !m_problem.offers[i].open ? 1
+            : m_problem.uncertain && m_problem.offers[i].clicks ? 3 : 2;
         for (m_kinds[i] = 0; m_kinds[i] < kinds; ++m_kinds[i])
             tryFrom(i + 1);
         m_kinds[i] = 0;
