@@ -2,6 +2,7 @@
 #include "app/cli_plan.h"
 
 #include "engine/files/route_csv.h"
+#include "engine/files/route_gpx.h"
 
 #include <algorithm>
 
@@ -117,7 +118,10 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
 
 Result<Route> readRoute(const PlanOptions& options)
 {
-    Result<RouteFile> file = readRouteCsv(options.route);
+    const bool gpx = options.route.extension() == ".gpx" || options.route.extension() == ".GPX";
+    GpxOptions gpxOptions;
+    gpxOptions.fuelWaypoints = options.fuelWaypoints;
+    Result<RouteFile> file = gpx ? readRouteGpx(options.route, gpxOptions) : readRouteCsv(options.route);
     if (!file)
         return fail(file.error());
     for (const std::string& text : file->warnings)
