@@ -38,6 +38,7 @@ static int runCommandLine(int argc, char** argv)
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
     // Each command adds itself here.
     addPlanCommand(app, context);
+    addCardCommand(app, context);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& help) {   // --help, --version
