@@ -2,7 +2,7 @@
 //
 // undermark-cli card: the plan on one page of paper.
 #include "app/cli_plan.h"
-#include "app/plan_card.h"
+#include "app/cli_plan_card.h"
 
 #include <cstdio>
 
@@ -35,8 +35,9 @@ Result<void> run(const CardOptions& options, const CliContext& context)
     } else if (answer->feasible) {
         std::printf("%s: %zu stops on one page\n", options.out.c_str(), answer->stops.size());
     } else {
-        std::printf("No card: there is no plan, the fuel lasts to km %.1f. `plan` says what would do.\n",
-                    answer->shortfall->farthest.km());
+        std::printf(
+            "No card: there is no plan, the fuel lasts to km %.1f. `plan` says what would do.\n",
+            answer->shortfall->farthest.km());
     }
     return {};
 }
@@ -46,7 +47,8 @@ Result<void> run(const CardOptions& options, const CliContext& context)
 void addCardCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<CardOptions>();
-    CLI::App* command = app.add_subcommand("card", "the plan as one page for the door pocket (PDF)");
+    CLI::App* command =
+        app.add_subcommand("card", "the plan as one page for the door pocket (PDF)");
     addPlanFlags(*command, options->plan);
     command->add_option("--out", options->out, "PDF file to write")->required()->type_name("FILE");
     command->add_option("--paper", options->paper, "a5 or a4")->check(CLI::IsMember({"a5", "a4"}));

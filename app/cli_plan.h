@@ -17,15 +17,15 @@ namespace undermark {
 
 struct PlanOptions {
     std::filesystem::path route;
-    std::optional<double> capacity, start, startSd, floor, end, fullSd;        // L
-    std::optional<double> rate, rateSd;                                        // L/100 km
-    std::optional<double> legSd;                                               // L per sqrt(km)
-    std::optional<double> idleRate;                                            // L/h
+    std::optional<double> capacity, start, startSd, floor, end, fullSd; // L
+    std::optional<double> rate, rateSd;                                 // L/100 km
+    std::optional<double> legSd;                                        // L per sqrt(km)
+    std::optional<double> idleRate;                                     // L/h
     std::optional<double> stopCost, confidence, tripConfidence, canLitres;
     std::optional<int> cans;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
     std::optional<double> autonomyKm, autonomySafety;
-    std::optional<std::vector<double>> check;                                  // official, shown
+    std::optional<std::vector<double>> check; // official, shown
     std::string aim, departure, fuelWaypoints;
     bool zonesOnly = false, noCans = false, zoneLimit = false;
     std::vector<std::string> close, repeat;

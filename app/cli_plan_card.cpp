@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/plan_card.h"
+#include "app/cli_plan_card.h"
 
 #include "app/cli_command.h"
 
@@ -12,7 +12,7 @@ namespace undermark {
 
 namespace {
 
-constexpr double kSure = 2.3263478740408408;   // the normal 99 % quantile
+constexpr double kSure = 2.3263478740408408; // the normal 99 % quantile
 
 const char* const kLegend[] = {
     "sure: litres on arrival with 99 % probability.  even: half the time there is more, half less.",
@@ -35,12 +35,25 @@ std::string latin1(const std::string& text)
         if (length == 1)
             out += first < 0x20 ? ' ' : text[i];
         else if (length == 2 && first <= 0xc3 && i + 1 < text.size())
-            out += static_cast<char>(((first & 0x03) << 6) | (static_cast<unsigned char>(text[i + 1]) & 0x3f));
+            out += static_cast<char>(((first & 0x03) << 6) |
+                                     (static_cast<unsigned char>(text[i + 1]) & 0x3f));
         else
             out += '?';
         i += length;
     }
     return out;
+}
+
+// As many letters as a column has room for.
+std::string shortened(const std::string& text, std::size_t letters)
+{
+    std::size_t end = 0;
+    for (std::size_t count = 0; end < text.size(); ++end) {
+        const bool begins = (static_cast<unsigned char>(text[end]) & 0xc0) != 0x80;
+        if (begins && count++ == letters)
+            break;
+    }
+    return text.substr(0, end);
 }
 
 struct Document {
@@ -60,15 +73,20 @@ struct Document {
 
 struct Column {
     const char* title;
-    double right;      // fraction of the width; the text ends here (name: begins)
+    double right; // fraction of the width; the text ends here (name: begins)
 };
-constexpr Column kColumns[] = {{"km", .10}, {"leg", .19}, {"place", .21}, {"needs", .54}, {"sure", .64},
-                               {"even", .73}, {"take on", .88}, {"leave", 1.0}};
-constexpr std::size_t kNameColumn = 2;
+constexpr Column kColumns[] = {{"km", .10},   {"leg", .19},     {"place", .21},
+                               {"mode", .39}, {"needs", .59},   {"sure", .67},
+                               {"even", .75}, {"take on", .88}, {"leave", 1.0}};
+constexpr bool startsThere(std::size_t column)
+{
+    return column == 2 || column == 3;
+}
 
 class Card {
 public:
-    Card(const PlanRequest& request, const Plan& plan, Paper paper) : m_request(request), m_plan(plan)
+    Card(const PlanRequest& request, const Plan& plan, Paper paper)
+        : m_request(request), m_plan(plan)
     {
         m_page = HPDF_AddPage(m_document.doc);
         HPDF_Page_SetSize(m_page, paper == Paper::a5 ? HPDF_PAGE_SIZE_A5 : HPDF_PAGE_SIZE_A4,
@@ -90,7 +108,8 @@ public:
         const auto room = static_cast<std::size_t>(std::max((m_y - foot) / rowHeight - 1, 0.0));
         const std::vector<std::size_t> rows = rowsThatFit(room);
         if (rows.empty())
-            return failInput("the plan has too many stops for one page", "--paper a4, or a shorter way",
+            return failInput("the plan has too many stops for one page",
+                             "--paper a4, or a shorter way",
                              std::to_string(m_plan.stops.size()) + " stops");
         table(rows, rowHeight);
         m_y = foot - 10 * m_scale;
@@ -107,13 +126,15 @@ public:
     }
 
 private:
-    void put(double x, double y, const std::string& words, HPDF_Font font, double size, bool endsThere = false)
+    void put(double x, double y, const std::string& words, HPDF_Font font, double size,
+             bool endsThere = false)
     {
         const std::string text = latin1(words);
         HPDF_Page_SetFontAndSize(m_page, font, static_cast<float>(size * m_scale));
         const double shift = endsThere ? HPDF_Page_TextWidth(m_page, text.c_str()) : 0.0;
         HPDF_Page_BeginText(m_page);
-        HPDF_Page_TextOut(m_page, static_cast<float>(x - shift), static_cast<float>(y), text.c_str());
+        HPDF_Page_TextOut(m_page, static_cast<float>(x - shift), static_cast<float>(y),
+                          text.c_str());
         HPDF_Page_EndText(m_page);
     }
 
@@ -121,16 +142,19 @@ private:
     {
         const auto& points = m_request.route.points;
         put(m_left, m_y, "Fuel card", m_bold, 16);
-        put(m_left + m_width, m_y, format("%.1f km", (points.back().at - points.front().at).km()), m_bold, 13, true);
+        put(m_left + m_width, m_y, format("%.1f km", (points.back().at - points.front().at).km()),
+            m_bold, 13, true);
         m_y -= 16 * m_scale;
         put(m_left, m_y,
-            format("%zu stops, %.1f L to buy. Risk of running dry on the way: %.2g %%.", m_plan.stops.size(),
-                   m_plan.bought.litres(), m_plan.dryRisk * 100), m_text, 9.5);
+            format("%zu stops, %.1f L to buy. Risk of running dry on the way: %.2g %%.",
+                   m_plan.stops.size(), m_plan.bought.litres(), m_plan.dryRisk * 100),
+            m_text, 9.5);
         m_y -= 12 * m_scale;
     }
 
     // One area under a line of levels.
-    void area(const std::vector<StripPoint>& points, double height, Volume StripPoint::*level, float grey)
+    void area(const std::vector<StripPoint>& points, double height, Volume StripPoint::*level,
+              float grey)
     {
         const auto x = [&](Distance at) { return static_cast<float>(m_left + m_width * part(at)); };
         HPDF_Page_SetGrayFill(m_page, grey);
@@ -163,7 +187,8 @@ private:
                             static_cast<float>(m_width), static_cast<float>(height));
         HPDF_Page_Stroke(m_page);
         for (const PlannedStop& stop : m_plan.stops) {
-            const auto x = static_cast<float>(m_left + m_width * part(m_request.route.points[stop.point].at));
+            const auto x =
+                static_cast<float>(m_left + m_width * part(m_request.route.points[stop.point].at));
             HPDF_Page_SetLineWidth(m_page, 1.6f);
             HPDF_Page_MoveTo(m_page, x, static_cast<float>(m_y - 4));
             HPDF_Page_LineTo(m_page, x, static_cast<float>(m_y + height));
@@ -192,7 +217,7 @@ private:
     void cells(const std::string (&texts)[std::size(kColumns)], HPDF_Font font)
     {
         for (std::size_t i = 0; i < std::size(kColumns); ++i)
-            put(m_left + m_width * kColumns[i].right, m_y, texts[i], font, 9.5, i != kNameColumn);
+            put(m_left + m_width * kColumns[i].right, m_y, texts[i], font, 9.5, !startsThere(i));
     }
 
     void table(const std::vector<std::size_t>& rows, double rowHeight)
@@ -204,10 +229,13 @@ private:
         for (std::size_t k = 0; k < rows.size(); ++k) {
             m_y -= rowHeight;
             HPDF_Page_SetLineWidth(m_page, 0.3f);
-            HPDF_Page_MoveTo(m_page, static_cast<float>(m_left), static_cast<float>(m_y + rowHeight - 4));
-            HPDF_Page_LineTo(m_page, static_cast<float>(m_left + m_width), static_cast<float>(m_y + rowHeight - 4));
+            HPDF_Page_MoveTo(m_page, static_cast<float>(m_left),
+                             static_cast<float>(m_y + rowHeight - 4));
+            HPDF_Page_LineTo(m_page, static_cast<float>(m_left + m_width),
+                             static_cast<float>(m_y + rowHeight - 4));
             HPDF_Page_Stroke(m_page);
-            row(rows[k], k > 0 ? rows[k - 1] : rows[k], k + 1 < rows.size() ? rows[k + 1] : rows[k]);
+            row(rows[k], k > 0 ? rows[k - 1] : rows[k],
+                k + 1 < rows.size() ? rows[k + 1] : rows[k]);
         }
     }
 
@@ -222,8 +250,9 @@ private:
         const bool stops = stop != m_plan.stops.end();
         const double even = std::max(passage.arrive.mean.litres(), 0.0);
         const double sure = std::max(even - kSure * passage.arrive.sd.litres(), 0.0);
-        const std::string name = points[i].name.substr(0, 20);
-        cells({fixed(points[i].at.km()), fixed((points[i].at - points[before].at).km()), name,
+        cells({fixed(points[i].at.km()), fixed((points[i].at - points[before].at).km()),
+               shortened(points[i].name, 15),
+               i + 1 < points.size() ? shortened(points[i].mode, 13) : "",
                next > i ? fixed(needs) : "", fixed(sure), fixed(even),
                stops ? fixed(stop->buy.litres()) + (stop->toFull ? " full" : "") : "",
                fixed(std::max(passage.leave.litres(), 0.0))},
@@ -233,11 +262,11 @@ private:
     void footer()
     {
         for (const char* line : kLegend) {
-            put(m_left, m_y, line, m_text, 7.5);
+            put(m_left, m_y, line, m_text, 8.5);
             m_y -= 10 * m_scale;
         }
         for (const char* line : kCautions) {
-            put(m_left, m_y, line, m_bold, 7.5);
+            put(m_left, m_y, line, m_bold, 8.5);
             m_y -= 10 * m_scale;
         }
     }
@@ -248,7 +277,7 @@ private:
     HPDF_Page m_page = nullptr;
     HPDF_Font m_text = nullptr;
     HPDF_Font m_bold = nullptr;
-    double m_left = 0.0, m_width = 0.0, m_y = 0.0, m_scale = 1.0;   // points of 1/72 inch
+    double m_left = 0.0, m_width = 0.0, m_y = 0.0, m_scale = 1.0; // points of 1/72 inch
 };
 
 } // namespace

@@ -13,14 +13,10 @@ Json estimate(const Estimate<Volume>& value)
 Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional<double> kgPerLitre)
 {
     const RoutePoint& point = request.route.points[stop.point];
-    Json json{{"at_km", point.at.km()},
-              {"name", point.name},
-              {"fuel", fuelWord(point.fuel)},
-              {"buy_l", stop.buy.litres()},
-              {"to_full", stop.toFull},
-              {"arrive_l", estimate(stop.arrive)},
-              {"leave_l", stop.leave.litres()},
-              {"cost", stop.cost}};
+    Json json{{"at_km", point.at.km()},         {"name", point.name},
+              {"fuel", fuelWord(point.fuel)},   {"buy_l", stop.buy.litres()},
+              {"to_full", stop.toFull},         {"arrive_l", estimate(stop.arrive)},
+              {"leave_l", stop.leave.litres()}, {"cost", stop.cost}};
     if (stop.cans > 0)
         json["cans"] = stop.cans;
     if (kgPerLitre) {
@@ -125,7 +121,7 @@ Json curesJson(const std::vector<Cure>& cures)
         else
             one["litres"] = cure.litres.litres();
         one["kind"] = cure.kind == CureKind::startWithMore ? "start-with-more"
-            : cure.kind == CureKind::carryInCans           ? "carry-in-cans"
+                      : cure.kind == CureKind::carryInCans ? "carry-in-cans"
                                                            : "drive-gentler";
         one["stops"] = cure.plan.stops.size();
         one["dry_risk"] = cure.plan.dryRisk;
@@ -142,8 +138,8 @@ Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
         if (base.feasible && whatIf.plan.feasible) {
             one["cost_change"] = whatIf.plan.cost - base.cost;
             one["bought_change_l"] = (whatIf.plan.bought - base.bought).litres();
-            one["stops_change"] = static_cast<long>(whatIf.plan.stops.size())
-                - static_cast<long>(base.stops.size());
+            one["stops_change"] =
+                static_cast<long>(whatIf.plan.stops.size()) - static_cast<long>(base.stops.size());
         }
         json.push_back(std::move(one));
     }

@@ -11,7 +11,8 @@ namespace undermark {
 namespace {
 
 constexpr NumberRange kConfidence{0.5, 0.9999999, "a probability from 0.5 to below 1"};
-constexpr double kFullSdLitres = 0.3;   // of a full fill, common practice: tenths of a litre
+constexpr NumberRange kRate{1e-9, 1e6, "L/100 km above 0, a million at most"};
+constexpr double kFullSdLitres = 0.3; // of a full fill, common practice: tenths of a litre
 
 void addTankFlags(CLI::App& command, PlanOptions& options)
 {
@@ -20,9 +21,10 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
     addNumber(command, "--start-sd-l", options.startSd, kNotNegative, "standard deviation of that");
     addNumber(command, "--floor-l", options.floor, kNotNegative, "never arrive with less");
     addNumber(command, "--end-l", options.end, kNotNegative, "litres wanted at the finish");
-    addNumber(command, "--full-sd-l", options.fullSd, kNotNegative,
-              "standard deviation of the level after a full fill (0.3 where anything is uncertain)");
-    addNumber(command, "--rate", options.rate, kPositive, "consumption, L/100 km, for every mode");
+    addNumber(
+        command, "--full-sd-l", options.fullSd, kNotNegative,
+        "standard deviation of the level after a full fill (0.3 where anything is uncertain)");
+    addNumber(command, "--rate", options.rate, kRate, "consumption, L/100 km, for every mode");
     addNumber(command, "--rate-sd", options.rateSd, kNotNegative,
               "its standard deviation, L/100 km, common to the trip");
     addNumber(command, "--leg-sd-per-sqrt-km", options.legSd, kNotNegative,
@@ -38,34 +40,48 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
     command.add_option("--fuel-waypoints", options.fuelWaypoints,
                        "GPX: waypoints whose name holds this text are pumps");
     addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
-    command.add_option("--odometer-check", options.check,
-                       "check section: official km and km shown; the route is read off the car's meter")
-        ->expected(2)->type_name("KM KM");
+    command
+        .add_option(
+            "--odometer-check", options.check,
+            "check section: official km and km shown; the route is read off the car's meter")
+        ->expected(2)
+        ->type_name("KM KM");
 }
 
 void addWhatIfFlags(CLI::App& command, PlanOptions& options)
 {
     command.add_option("--close", options.close, "what if this fuel point were closed")
-        ->type_name("NAME")->allow_extra_args(false);
-    command.add_option("--repeat", options.repeat, "what if the section from here were driven twice")
-        ->type_name("NAME")->allow_extra_args(false);
-    addNumber(command, "--rate-up", options.rateUp, kNotNegative, "what if it burnt so many per cent more");
-    addNumber(command, "--fill-less", options.fillLess, kPositive, "what if each fill ended so many litres earlier");
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    command
+        .add_option("--repeat", options.repeat, "what if the section from here were driven twice")
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    addNumber(command, "--rate-up", options.rateUp, kNotNegative,
+              "what if it burnt so many per cent more");
+    addNumber(command, "--fill-less", options.fillLess, kPositive,
+              "what if each fill ended so many litres earlier");
 }
 
 void addWishFlags(CLI::App& command, PlanOptions& options)
 {
-    command.add_option("--aim", options.aim, "cost, stops, time or weight (cost where prices are known)")
+    command
+        .add_option("--aim", options.aim,
+                    "cost, stops, time or weight (cost where prices are known)")
         ->check(CLI::IsMember({"cost", "stops", "time", "weight"}));
     addNumber(command, "--confidence", options.confidence, kConfidence, "of each arrival (0.99)");
-    addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence, "of the whole way");
+    addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
+              "of the whole way");
     addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
-    command.add_option("--depart", options.departure, "HH:MM, for opening hours")->type_name("HH:MM");
+    command.add_option("--depart", options.departure, "HH:MM, for opening hours")
+        ->type_name("HH:MM");
     addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
-    addNumber(command, "--autonomy-km", options.autonomyKm, kPositive, "the event demands this autonomy");
-    addNumber(command, "--autonomy-safety", options.autonomySafety, kNotNegative, "per cent on top of it");
+    addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
+              "the event demands this autonomy");
+    addNumber(command, "--autonomy-safety", options.autonomySafety, kNotNegative,
+              "per cent on top of it");
     command.add_flag("--zones-only", options.zonesOnly, "fuel from refuel zones only");
     command.add_flag("--no-cans", options.noCans, "own cans are forbidden");
     command.add_flag("--zone-limits", options.zoneLimit, "every zone must state max_litres");
@@ -83,9 +99,9 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
 {
     if (!options.capacity && !options.start && !options.rate)
         return tankFromLogbook(context);
-    for (const auto& [flag, value] : {std::pair("--capacity-l", options.capacity),
-                                      std::pair("--start-l", options.start),
-                                      std::pair("--rate", options.rate)}) {
+    for (const auto& [flag, value] :
+         {std::pair("--capacity-l", options.capacity), std::pair("--start-l", options.start),
+          std::pair("--rate", options.rate)}) {
         if (const auto given = needed(flag, value); !given)
             return fail(given.error());
     }
@@ -94,8 +110,8 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
     both.tank.start.mean = Volume::fromLitres(*options.start);
     both.rates = RateModel::single({Consumption::fromLitresPer100Km(*options.rate),
                                     Consumption::fromLitresPer100Km(options.rateSd.value_or(0.0))});
-    const bool uncertain = options.startSd.value_or(0) > 0 || options.rateSd.value_or(0) > 0
-        || options.legSd.value_or(0) > 0;
+    const bool uncertain = options.startSd.value_or(0) > 0 || options.rateSd.value_or(0) > 0 ||
+                           options.legSd.value_or(0) > 0;
     both.tank.fullSd = Volume::fromLitres(uncertain ? kFullSdLitres : 0.0);
     return both;
 }
@@ -121,7 +137,8 @@ Result<Route> readRoute(const PlanOptions& options)
     const bool gpx = options.route.extension() == ".gpx" || options.route.extension() == ".GPX";
     GpxOptions gpxOptions;
     gpxOptions.fuelWaypoints = options.fuelWaypoints;
-    Result<RouteFile> file = gpx ? readRouteGpx(options.route, gpxOptions) : readRouteCsv(options.route);
+    Result<RouteFile> file =
+        gpx ? readRouteGpx(options.route, gpxOptions) : readRouteCsv(options.route);
     if (!file)
         return fail(file.error());
     for (const std::string& text : file->warnings)
@@ -224,6 +241,9 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     request.cans = options.cans.value_or(0);
     if (request.cans > 0 && !options.canLitres)
         return failInput("--cans needs the litres in each", "--can-l");
+    const auto isCan = [](const RoutePoint& point) { return point.fuel == FuelSource::can; };
+    if (request.cans > 0 && std::ranges::none_of(request.route.points, isCan))
+        warn("no point of the route has fuel 'can': the cans are not used");
     request.canVolume = Volume::fromLitres(options.canLitres.value_or(0.0));
     if (options.autonomyKm)
         request.rules.autonomy = Distance::fromKm(*options.autonomyKm);

@@ -10,13 +10,36 @@ namespace undermark {
 namespace {
 
 enum Column : std::size_t {
-    atKm, legKm, name, mode, fuel, price, least, most, stopMin, detour, opens, closes, timed, idle,
+    atKm,
+    legKm,
+    name,
+    mode,
+    fuel,
+    price,
+    least,
+    most,
+    stopMin,
+    detour,
+    opens,
+    closes,
+    timed,
+    idle,
 };
 
 constexpr std::array<CsvColumn, 14> kColumns{{
-    {"at_km", false}, {"leg_km", false}, {"name", false}, {"mode", false}, {"fuel", true},
-    {"price_per_l", false}, {"min_litres", false}, {"max_litres", false}, {"stop_min", false},
-    {"detour_km", false}, {"opens", false}, {"closes", false}, {"timed", false},
+    {"at_km", false},
+    {"leg_km", false},
+    {"name", false},
+    {"mode", false},
+    {"fuel", true},
+    {"price_per_l", false},
+    {"min_litres", false},
+    {"max_litres", false},
+    {"stop_min", false},
+    {"detour_km", false},
+    {"opens", false},
+    {"closes", false},
+    {"timed", false},
     {"idle_min", false},
 }};
 
@@ -29,7 +52,8 @@ public:
     Result<RouteFile> read()
     {
         if (!m_reader.has(atKm) && !m_reader.has(legKm))
-            return fail(m_reader.errorAt(atKm, "the header lacks the distance", "'at_km' or 'leg_km'"));
+            return fail(
+                m_reader.errorAt(atKm, "the header lacks the distance", "'at_km' or 'leg_km'"));
         if (m_reader.has(atKm) && m_reader.has(legKm))
             return fail(m_reader.errorAt(legKm, "two columns of distance contradict each other",
                                          "'at_km' or 'leg_km', not both"));
@@ -46,8 +70,8 @@ public:
                 return fail(added.error());
         }
         if (file.route.points.size() < 2)
-            return fail(m_reader.errorAt(m_reader.has(atKm) ? atKm : legKm, "the route has no finish",
-                                         "two rows or more"));
+            return fail(m_reader.errorAt(m_reader.has(atKm) ? atKm : legKm,
+                                         "the route has no finish", "two rows or more"));
         return file;
     }
 
@@ -103,7 +127,8 @@ private:
     }
 
     template <class Q, class Make>
-    Result<void> readAmount(Column column, std::optional<Q>& target, const NumberRange& range, Make make)
+    Result<void> readAmount(Column column, std::optional<Q>& target, const NumberRange& range,
+                            Make make)
     {
         const auto value = m_reader.optionalNumber(column, range);
         if (!value)
@@ -133,7 +158,9 @@ private:
             if (done)
                 done = next();
         };
-        then([&] { return readAmount(least, point.leastPurchase, kNotNegative, Volume::fromLitres); });
+        then([&] {
+            return readAmount(least, point.leastPurchase, kNotNegative, Volume::fromLitres);
+        });
         then([&] { return readAmount(most, point.mostPurchase, kPositive, Volume::fromLitres); });
         then([&] { return readAmount(stopMin, point.stopTime, kNotNegative, minutes); });
         then([&] { return readAmount(detour, point.detour, kKm, Distance::fromKm); });
@@ -141,7 +168,8 @@ private:
         then([&] { return readClock(opens, point.opens); });
         then([&] { return readClock(closes, point.closes); });
         then([&] { return readTimed(point); });
-        if (done && point.leastPurchase && point.mostPurchase && *point.leastPurchase > *point.mostPurchase)
+        if (done && point.leastPurchase && point.mostPurchase &&
+            *point.leastPurchase > *point.mostPurchase)
             return fail(m_reader.errorAt(least, "the minimum purchase is above the limit",
                                          "max_litres or less"));
         return done;
@@ -167,7 +195,8 @@ Result<Minutes> parseClock(std::string_view text)
         return failInput("this is not a time of day", "HH:MM, 00:00 to 24:00", std::string(text));
     };
     const auto isDigit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
-    if (text.size() != 5 || text[2] != ':' || !isDigit(0) || !isDigit(1) || !isDigit(3) || !isDigit(4))
+    if (text.size() != 5 || text[2] != ':' || !isDigit(0) || !isDigit(1) || !isDigit(3) ||
+        !isDigit(4))
         return wrong();
     const int hours = (text[0] - '0') * 10 + (text[1] - '0');
     const int minutes = (text[3] - '0') * 10 + (text[4] - '0');

@@ -14,7 +14,7 @@ namespace undermark {
 
 struct RouteFile {
     Route route;
-    std::vector<std::string> warnings;   // unknown columns, gaps in a track
+    std::vector<std::string> warnings; // unknown columns, gaps in a track
 };
 
 // Columns: at_km or leg_km, and fuel (none, pump, zone, can) are required; name,

@@ -18,8 +18,8 @@ constexpr std::uintmax_t kMostBytes = 256u << 20;
 struct Place {
     double lat;
     double lon;
-    Distance at;       // along the line
-    bool afterGap;     // nothing joins it to the place before
+    Distance at;   // along the line
+    bool afterGap; // nothing joins it to the place before
 };
 
 Error wrong(const std::filesystem::path& file, std::string detail, std::string expected = {},
@@ -63,7 +63,8 @@ public:
         const pugi::xml_node rte = gpx.child("rte");
         const pugi::xml_node trk = gpx.child("trk");
         if (!rte && !trk)
-            return fail(wrong(m_path, "the file has no route and no track", "a rte or trk element"));
+            return fail(
+                wrong(m_path, "the file has no route and no track", "a rte or trk element"));
         if (auto read = rte ? readRoute(rte) : readTrack(trk); !read)
             return fail(read.error());
         if (m_line.size() < 2)
@@ -88,18 +89,21 @@ private:
         }
         if (bytes > kMostBytes)
             return fail(wrong(m_path, "the file is too large", "256 MiB at most"));
-        const auto parsed = m_document.load_file(m_path.c_str(), pugi::parse_default | pugi::parse_doctype);
+        const auto parsed =
+            m_document.load_file(m_path.c_str(), pugi::parse_default | pugi::parse_doctype);
         if (!parsed)
-            return fail(wrong(m_path, "this is not sound XML: " + std::string(parsed.description())
-                                          + " at byte " + std::to_string(parsed.offset)));
+            return fail(
+                wrong(m_path, "this is not sound XML: " + std::string(parsed.description()) +
+                                  " at byte " + std::to_string(parsed.offset)));
         for (const pugi::xml_node& node : m_document.children()) {
             if (node.type() == pugi::node_doctype)
                 return fail(wrong(m_path, "a document type has no place in a GPX file"));
         }
         const pugi::xml_node gpx = m_document.child("gpx");
         if (!gpx || gpx.attribute("version").value() != std::string_view("1.1"))
-            return fail(wrong(m_path, "this is not GPX 1.1", "a gpx element of version 1.1",
-                              gpx ? gpx.attribute("version").value() : m_document.first_child().name()));
+            return fail(
+                wrong(m_path, "this is not GPX 1.1", "a gpx element of version 1.1",
+                      gpx ? gpx.attribute("version").value() : m_document.first_child().name()));
         return {};
     }
 
@@ -107,7 +111,8 @@ private:
     {
         double degrees[2] = {0, 0};
         const std::pair<const char*, NumberRange> axes[] = {
-            {"lat", {-90, 90, "degrees from -90 to 90"}}, {"lon", {-180, 180, "degrees from -180 to 180"}}};
+            {"lat", {-90, 90, "degrees from -90 to 90"}},
+            {"lon", {-180, 180, "degrees from -180 to 180"}}};
         for (int i = 0; i < 2; ++i) {
             const auto value = parseNumber(node.attribute(axes[i].first).value(), axes[i].second);
             if (!value) {
@@ -142,9 +147,10 @@ private:
     void noteGap(Distance width, Distance at)
     {
         char text[160];
-        std::snprintf(text, sizeof text,
-                      "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
-                      width.km(), at.km());
+        std::snprintf(
+            text, sizeof text,
+            "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
+            width.km(), at.km());
         m_result.warnings.emplace_back(text);
     }
 
@@ -218,8 +224,8 @@ private:
                     return {};
                 }
             }
-            return fail(wrong(m_path, "this kind of fuel point is not known", "none, pump, zone or can",
-                              std::string(text)));
+            return fail(wrong(m_path, "this kind of fuel point is not known",
+                              "none, pump, zone or can", std::string(text)));
         }
         const Result<double> value = parseNumber(text, kNotNegative);
         if (!value) {
@@ -228,12 +234,18 @@ private:
             error.column = std::string(name);
             return fail(error);
         }
-        if (name == "price_per_l") point.pricePerLitre = *value;
-        else if (name == "min_litres") point.leastPurchase = Volume::fromLitres(*value);
-        else if (name == "max_litres") point.mostPurchase = Volume::fromLitres(*value);
-        else if (name == "stop_min") point.stopTime = Minutes(*value);
-        else if (name == "detour_km") point.detour = Distance::fromKm(*value);
-        else if (name == "idle_min") point.idle = Minutes(*value);
+        if (name == "price_per_l")
+            point.pricePerLitre = *value;
+        else if (name == "min_litres")
+            point.leastPurchase = Volume::fromLitres(*value);
+        else if (name == "max_litres")
+            point.mostPurchase = Volume::fromLitres(*value);
+        else if (name == "stop_min")
+            point.stopTime = Minutes(*value);
+        else if (name == "detour_km")
+            point.detour = Distance::fromKm(*value);
+        else if (name == "idle_min")
+            point.idle = Minutes(*value);
         return {};
     }
 
@@ -242,12 +254,13 @@ private:
         Result<RoutePoint> point = pointFrom(node);
         if (!point)
             return fail(point.error());
-        const bool named = !m_options.fuelWaypoints.empty()
-            && point->name.find(m_options.fuelWaypoints) != std::string::npos;
+        const bool named = !m_options.fuelWaypoints.empty() &&
+                           point->name.find(m_options.fuelWaypoints) != std::string::npos;
         if (named && point->fuel == FuelSource::none)
             point->fuel = FuelSource::pump;
-        const bool ours = std::ranges::any_of(node.child("extensions").children(),
-                                              [](const auto& own) { return !ourName(own).empty(); });
+        const bool ours =
+            std::ranges::any_of(node.child("extensions").children(),
+                                [](const auto& own) { return !ourName(own).empty(); });
         if (!named && !ours)
             return {};
         const Result<Place> place = placeOf(node);
@@ -255,7 +268,8 @@ private:
             return fail(place.error());
         const auto [off, at] = nearest(*place);
         if (off > m_options.reach) {
-            m_result.warnings.push_back("waypoint '" + point->name + "' is too far from the line and is left out");
+            m_result.warnings.push_back("waypoint '" + point->name +
+                                        "' is too far from the line and is left out");
             return {};
         }
         point->at = at;
@@ -271,7 +285,9 @@ private:
         Distance best = Distance::fromKm(1e9);
         Distance at;
         const double narrow = std::cos(place.lat * M_PI / 180);
-        const auto x = [&](const Place& p) { return std::remainder(p.lon - place.lon, 360.0) * narrow; };
+        const auto x = [&](const Place& p) {
+            return std::remainder(p.lon - place.lon, 360.0) * narrow;
+        };
         const auto y = [&](const Place& p) { return p.lat - place.lat; };
         for (std::size_t i = 0; i < m_line.size(); ++i) {
             const Place& b = m_line[i];
@@ -279,7 +295,8 @@ private:
             const double dx = x(b) - x(a);
             const double dy = y(b) - y(a);
             const double square = dx * dx + dy * dy;
-            const double part = square > 0 ? std::clamp(-(x(a) * dx + y(a) * dy) / square, 0.0, 1.0) : 0.0;
+            const double part =
+                square > 0 ? std::clamp(-(x(a) * dx + y(a) * dy) / square, 0.0, 1.0) : 0.0;
             const double lat = a.lat + part * (b.lat - a.lat);
             const double lon = a.lon + part * std::remainder(b.lon - a.lon, 360.0);
             const double roughKm = std::hypot(x(a) + part * dx, y(a) + part * dy) * 111.0;
@@ -299,8 +316,8 @@ private:
         auto& points = m_result.route.points;
         for (RoutePoint& point : m_fromWaypoints) {
             // At the very finish a waypoint would hide it; it goes in before.
-            const auto behind = std::ranges::upper_bound(points.begin(), points.end() - 1, point.at, {},
-                                                         &RoutePoint::at);
+            const auto behind = std::ranges::upper_bound(points.begin(), points.end() - 1, point.at,
+                                                         {}, &RoutePoint::at);
             points.insert(behind, std::move(point));
         }
         for (std::size_t i = 1; i < points.size(); ++i) {

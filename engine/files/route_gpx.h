@@ -22,7 +22,7 @@ namespace undermark {
 inline constexpr const char* kGpxNamespace = "urn:undermark:route:1";
 
 struct GpxOptions {
-    std::string fuelWaypoints;                    // part of a name; empty: none
+    std::string fuelWaypoints; // part of a name; empty: none
     Distance reach = Distance::fromMetres(300);
 };
 

@@ -8,10 +8,13 @@ namespace undermark {
 
 namespace {
 
-constexpr double kMostGentle = 0.5;   // nobody halves a car's consumption
+constexpr double kMostGentle = 0.5; // nobody halves a car's consumption
 constexpr int kPourPlacesPerTank = 16;
 
-double roundedUp(double value, double step) { return std::ceil(value / step - 1e-9) * step; }
+double roundedUp(double value, double step)
+{
+    return std::ceil(value / step - 1e-9) * step;
+}
 
 // The least litres of one kind of fuel: that kind costs 1 a litre, everything
 // else nothing, and the cheapest plan is the answer.
@@ -47,7 +50,8 @@ Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
         return std::optional<Cure>();
     const double exact = least->stops.front().buy.litres();
     const double room = (request.tank.capacity - request.tank.start.mean).litres();
-    Cure cure{CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room)), {}, {}};
+    Cure cure{
+        CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room)), {}, {}};
     PlanRequest cured = request;
     cured.tank.start.mean += cure.litres;
     Result<Plan> proof = plan(cured);
@@ -104,8 +108,10 @@ Result<std::optional<Cure>> carryInCans(const PlanRequest& request)
         if (asked.route.points[stop.point].name == "own can")
             poured += stop.buy;
     }
-    return std::optional(Cure{CureKind::carryInCans, Volume::fromLitres(roundedUp(poured.litres(), 0.1)),
-                              {}, std::move(*proof)});
+    return std::optional(Cure{CureKind::carryInCans,
+                              Volume::fromLitres(roundedUp(poured.litres(), 0.1)),
+                              {},
+                              std::move(*proof)});
 }
 
 PlanRequest gentlerBy(const PlanRequest& request, double fraction)

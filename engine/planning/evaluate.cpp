@@ -10,7 +10,10 @@ namespace undermark::planning {
 
 namespace {
 
-Volume litres(double value) { return Volume::fromLitres(value); }
+Volume litres(double value)
+{
+    return Volume::fromLitres(value);
+}
 
 double rateAt(const Problem& problem, const PlanRequest& request, std::size_t section)
 {
@@ -23,7 +26,8 @@ double rateAt(const Problem& problem, const PlanRequest& request, std::size_t se
 // Walks along the route once.
 class Walk {
 public:
-    Walk(const PlanRequest& request, const Problem& problem) : m_request(request), m_problem(problem)
+    Walk(const PlanRequest& request, const Problem& problem)
+        : m_request(request), m_problem(problem)
     {
         m_someTimed = std::ranges::any_of(request.route.points, &RoutePoint::timed);
     }
@@ -52,7 +56,8 @@ private:
         passage.point = at;
         if (i > 0) {
             const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
-            const double km = (m_request.route.points[at].at - m_request.route.points[at - 1].at).km();
+            const double km =
+                (m_request.route.points[at].at - m_request.route.points[at - 1].at).km();
             if (m_request.route.points[at - 1].timed || !m_someTimed)
                 m_plan.litreKm += (m_level - used / 2) * km;
             m_level -= used;
@@ -86,14 +91,15 @@ private:
         stop.arrive = {litres(m_level - detour / 2), m_plan.passages.back().arrive.sd};
         m_level += purchase.litres - detour;
         stop.leave = litres(m_level + detour / 2);
-        stop.toFull = purchase.full
-            || (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
+        stop.toFull = purchase.full ||
+                      (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
         m_plan.stopTime += point.stopTime.value_or(Minutes{});
         if (m_request.pumpFlow)
-            m_plan.stopTime += Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
+            m_plan.stopTime +=
+                Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
         if (m_request.speed && point.detour)
             m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
         if (purchase.full)
@@ -174,7 +180,8 @@ private:
         const auto& points = m_request.route.points;
         const double length = (points[to].at - points[from].at).km();
         const double used = m_problem.fuelTo[to] - m_problem.fuelTo[from];
-        const double spread = m_problem.z * std::sqrt(m_problem.variance(since, static_cast<int>(to)));
+        const double spread =
+            m_problem.z * std::sqrt(m_problem.variance(since, static_cast<int>(to)));
         const double spare = m_plan.passages[from].leave.litres() - m_request.tank.floor.litres();
         const double perKm = length > 0 ? (used + spread) / length : 0.0;
         if (perKm <= 0 || spare >= 2 * length * perKm)
@@ -192,7 +199,8 @@ private:
 };
 
 // How many km of a section a level lasts to the floor, at the confidence.
-double kmInto(const Problem& problem, const PlanRequest& request, int since, double supply, int section)
+double kmInto(const Problem& problem, const PlanRequest& request, int since, double supply,
+              int section)
 {
     const auto at = static_cast<std::size_t>(section);
     const auto& points = request.route.points;
@@ -202,16 +210,18 @@ double kmInto(const Problem& problem, const PlanRequest& request, int since, dou
     double highest = 1.0;
     for (int i = 0; i < 60; ++i) {
         const double part = (lowest + highest) / 2;
-        const double fuel = problem.fuelTo[at]
-            + part * (problem.fuelTo[at + 1] - problem.fuelTo[at]);
+        const double fuel =
+            problem.fuelTo[at] + part * (problem.fuelTo[at + 1] - problem.fuelTo[at]);
         // Inside a section the variance is a quadratic in the part driven.
         const double a = problem.variance(since, section);
         const double b = problem.variance(since, section + 1);
         const double noise = problem.noiseTo[at + 1] - problem.noiseTo[at];
         const double common = std::max(b - a - noise, 0.0);
-        const double own = std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);
+        const double own =
+            std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);
         const double variance = a + part * noise + part * part * own + part * (common - own);
-        const double least = fuel + floor + (problem.uncertain ? problem.z * std::sqrt(variance) : 0.0);
+        const double least =
+            fuel + floor + (problem.uncertain ? problem.z * std::sqrt(variance) : 0.0);
         (least <= supply ? lowest : highest) = part;
     }
     return lowest * length;

@@ -10,10 +10,10 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kFree = 2e-9;   // the tie-breaking cost of a stop is not a stop cost
+constexpr double kFree = 2e-9; // the tie-breaking cost of a stop is not a stop cost
 
 struct Batch {
-    int point;      // kStart: aboard from the beginning, cannot be handed back
+    int point; // kStart: aboard from the beginning, cannot be handed back
     double price;
     double litres;
 };
@@ -69,7 +69,7 @@ private:
             m_aboard.pop_back();
         }
         if (m_aboard.empty())
-            m_content = 0.0;   // rounding does not pile up
+            m_content = 0.0; // rounding does not pile up
         const double debt = point == 0 ? m_owed : 0.0;
         if (m_content < m_room + debt)
             add({point, price, m_room + debt - m_content});
@@ -92,11 +92,11 @@ private:
     }
 
     const Problem& m_problem;
-    std::deque<Batch> m_aboard;   // cheapest first
-    std::vector<double> m_used;   // litres burnt of each point's fuel
+    std::deque<Batch> m_aboard; // cheapest first
+    std::vector<double> m_used; // litres burnt of each point's fuel
     double m_room = 0.0;
     double m_content = 0.0;
-    double m_owed = 0.0;          // litres the start lies below the floor
+    double m_owed = 0.0; // litres the start lies below the floor
 };
 
 } // namespace
@@ -104,12 +104,12 @@ private:
 bool isPriceOnly(const Problem& problem)
 {
     const auto plain = [&](const Offer& offer) {
-        return !offer.open || (!offer.fromCans && offer.perStop <= kFree && offer.least == 0
-                               && offer.most >= problem.capacity && offer.detourLitres == 0);
+        return !offer.open || (!offer.fromCans && offer.perStop <= kFree && offer.least == 0 &&
+                               offer.most >= problem.capacity && offer.detourLitres == 0);
     };
     const auto light = [](double hold) { return hold == 0; };
-    return !problem.uncertain && std::ranges::all_of(problem.offers, plain)
-        && std::ranges::all_of(problem.hold, light);
+    return !problem.uncertain && std::ranges::all_of(problem.offers, plain) &&
+           std::ranges::all_of(problem.hold, light);
 }
 
 std::optional<std::vector<Purchase>> cheapestByPriceOnly(const Problem& problem)

@@ -10,14 +10,14 @@
 
 namespace undermark::planning {
 
-inline constexpr double kLitreTolerance = 1e-9;   // two levels this close are the same
+inline constexpr double kLitreTolerance = 1e-9; // two levels this close are the same
 
 struct Piece {
     double from;
     double to;
-    double cost;    // at `from`
-    double slope;   // cost per litre
-    int trace;      // how this level was reached
+    double cost;  // at `from`
+    double slope; // cost per litre
+    int trace;    // how this level was reached
     double at(double litres) const { return cost + slope * (litres - from); }
 };
 

@@ -27,7 +27,8 @@ Result<void> checkTank(const Tank& tank)
         return failInput("the floor and the level at the finish must fit the tank",
                          "0 to " + std::to_string(capacity) + " L");
     if (!isOneOf(tank.start.sd.litres(), 0, 1e6) || !isOneOf(tank.fullSd.litres(), 0, 1e6))
-        return failInput("a standard deviation of the level must be 0 or more", "litres of 0 or more");
+        return failInput("a standard deviation of the level must be 0 or more",
+                         "litres of 0 or more");
     return {};
 }
 
@@ -58,7 +59,8 @@ Result<void> checkRequest(const PlanRequest& request)
     if (auto sound = checkRates(request.rates); !sound)
         return sound;
     const double trip = request.tripConfidence.value_or(request.confidence).value();
-    if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 && trip < 1))
+    if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
+          trip < 1))
         return failInput("a confidence must be from 0.5 to below 1", "0.5 to 0.999999");
     if (!isOneOf(request.stopCost, 0, 1e12))
         return failInput("a stop costs 0 or more");
@@ -67,7 +69,8 @@ Result<void> checkRequest(const PlanRequest& request)
     if (request.aim == Aim::time && request.pumpFlow && !(*request.pumpFlow > FlowRate()))
         return failInput("the pump's flow must be above 0", "litres per minute above 0");
     for (const RoutePoint& point : request.route.points) {
-        if (request.rules.zoneLimitDemanded && point.fuel == FuelSource::zone && !point.mostPurchase)
+        if (request.rules.zoneLimitDemanded && point.fuel == FuelSource::zone &&
+            !point.mostPurchase)
             return failInput("the event demands a limit for every refuel zone", "max_litres",
                              point.name);
     }
@@ -104,8 +107,8 @@ Result<void> addSections(const PlanRequest& request, Problem& problem)
         const auto m = static_cast<std::size_t>(*mode);
         const Distance length = points[i + 1].at - points[i].at;
         const double idleHours = points[i].idle.value_or(Minutes{}).count() / 60.0;
-        problem.fuelTo[i + 1] = problem.fuelTo[i] + (request.rates.mean[m] * length).litres()
-            + request.rates.idling.litresPerHour() * idleHours;
+        problem.fuelTo[i + 1] = problem.fuelTo[i] + (request.rates.mean[m] * length).litres() +
+                                request.rates.idling.litresPerHour() * idleHours;
         problem.noiseTo[i + 1] = problem.noiseTo[i] + noise * length.km();
         for (std::size_t k = 0; k < modes; ++k)
             problem.kmTo[(i + 1) * modes + k] = problem.kmTo[i * modes + k];
@@ -119,10 +122,14 @@ Result<void> addSections(const PlanRequest& request, Problem& problem)
 bool isOpen(const PlanRequest& request, const RoutePoint& point)
 {
     switch (point.fuel) {
-    case FuelSource::none: return false;
-    case FuelSource::pump: return !request.rules.zonesOnly;
-    case FuelSource::zone: return true;
-    case FuelSource::can: return !request.rules.cansForbidden && (request.cans > 0 || point.mostPurchase);
+    case FuelSource::none:
+        return false;
+    case FuelSource::pump:
+        return !request.rules.zonesOnly;
+    case FuelSource::zone:
+        return true;
+    case FuelSource::can:
+        return !request.rules.cansForbidden && (request.cans > 0 || point.mostPurchase);
     }
     return false;
 }
@@ -161,10 +168,12 @@ void applyAim(const PlanRequest& request, Problem& problem)
     double dearest = 0.0;
     for (const Offer& offer : problem.offers)
         dearest = std::max(dearest, offer.perLitre);
-    const double mostMoney = 1.0 + request.stopCost * problem.points
-        + dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
+    const double mostMoney =
+        1.0 + request.stopCost * problem.points +
+        dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
     const bool someTimed = std::ranges::any_of(request.route.points, &RoutePoint::timed);
-    const double flow = request.pumpFlow.value_or(FlowRate::fromLitresPerHour(2400)).litresPerHour();
+    const double flow =
+        request.pumpFlow.value_or(FlowRate::fromLitresPerHour(2400)).litresPerHour();
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
         Offer& offer = problem.offers[i];
@@ -176,14 +185,15 @@ void applyAim(const PlanRequest& request, Problem& problem)
         if (stops)
             offer.perStop += 1.0;
         if (request.aim == Aim::cost || request.aim == Aim::weight)
-            offer.perStop += 1e-9;   // of equal plans, the one with fewer stops
+            offer.perStop += 1e-9; // of equal plans, the one with fewer stops
         if (request.aim == Aim::time) {
             offer.perLitre += 60.0 / flow;
             offer.perStop += point.stopTime.value_or(Minutes{}).count();
             if (point.detour && request.speed)
                 offer.perStop += 60.0 * point.detour->km() / request.speed->kmPerHour();
         }
-        if (request.aim == Aim::weight && i + 1 < problem.offers.size() && (point.timed || !someTimed))
+        if (request.aim == Aim::weight && i + 1 < problem.offers.size() &&
+            (point.timed || !someTimed))
             problem.hold[i] = (request.route.points[i + 1].at - point.at).km();
     }
 }
@@ -199,17 +209,19 @@ double Problem::variance(int since, int point) const
     double common = 0.0;
     for (int i = 0; i < modes; ++i) {
         for (int j = 0; j < modes; ++j)
-            common += (here[i] - there[i]) * covariance[static_cast<std::size_t>(i * modes + j)]
-                * (here[j] - there[j]);
+            common += (here[i] - there[i]) * covariance[static_cast<std::size_t>(i * modes + j)] *
+                      (here[j] - there[j]);
     }
-    const double noise = noiseTo[static_cast<std::size_t>(point)] - noiseTo[static_cast<std::size_t>(from)];
+    const double noise =
+        noiseTo[static_cast<std::size_t>(point)] - noiseTo[static_cast<std::size_t>(from)];
     return level + std::max(common, 0.0) + noise;
 }
 
 double Problem::leastSupply(int since, int point) const
 {
     const double spread = uncertain ? z * std::sqrt(variance(since, point)) : 0.0;
-    return fuelTo[static_cast<std::size_t>(point)] + least[static_cast<std::size_t>(point)] + spread;
+    return fuelTo[static_cast<std::size_t>(point)] + least[static_cast<std::size_t>(point)] +
+           spread;
 }
 
 Result<Problem> makeProblem(const PlanRequest& request)
@@ -235,10 +247,14 @@ Result<Problem> makeProblem(const PlanRequest& request)
     problem.offers.resize(count);
     if (const auto added = addSections(request, problem); !added)
         return fail(added.error());
+    if (!(std::isfinite(problem.fuelTo.back()) &&
+          std::isfinite(problem.variance(kStart, problem.points - 1))))
+        return failInput("the way needs more fuel than can be counted");
     if (const auto added = addOffers(request, problem); !added)
         return fail(added.error());
     applyAim(request, problem);
-    problem.uncertain = problem.variance(kStart, problem.points - 1) > 0 || problem.fullVariance > 0;
+    problem.uncertain =
+        problem.variance(kStart, problem.points - 1) > 0 || problem.fullVariance > 0;
     return problem;
 }
 

@@ -21,41 +21,41 @@ inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 // What may be bought at a point, priced by the aim.
 struct Offer {
     bool open = false;
-    bool fromCans = false;         // in whole own cans
-    bool clicks = true;            // filling up here makes the level known (no can does)
-    double perLitre = 0.0;         // objective
-    double perStop = 0.0;          // objective
-    double least = 0.0;            // L
-    double most = kNoLimit;        // L
-    double detourLitres = 0.0;     // burnt by stopping, half before and half after
+    bool fromCans = false;     // in whole own cans
+    bool clicks = true;        // filling up here makes the level known (no can does)
+    double perLitre = 0.0;     // objective
+    double perStop = 0.0;      // objective
+    double least = 0.0;        // L
+    double most = kNoLimit;    // L
+    double detourLitres = 0.0; // burnt by stopping, half before and half after
 };
 
 // A purchase as the algorithms decide it.
 struct Purchase {
     int point;
     double litres;
-    bool full;                     // makes the level known again
+    bool full; // makes the level known again
     int cans;
 };
 
 struct Problem {
     int points = 0;
     int modes = 1;
-    double capacity = 0.0;         // L
-    double start = 0.0;            // L
-    double startVariance = 0.0;    // L^2
-    double fullVariance = 0.0;     // L^2
-    double z = 0.0;                // normal quantile of the confidence
+    double capacity = 0.0;      // L
+    double start = 0.0;         // L
+    double startVariance = 0.0; // L^2
+    double fullVariance = 0.0;  // L^2
+    double z = 0.0;             // normal quantile of the confidence
     double canLitres = 0.0;
     int cans = 0;
-    bool uncertain = false;        // any spread at all
-    bool spreadGrows = true;       // no negative covariance: a longer run is never surer
-    std::vector<double> fuelTo;    // L, to the arrival at each point
-    std::vector<double> kmTo;      // km by mode, points x modes
-    std::vector<double> noiseTo;   // L^2
+    bool uncertain = false;      // any spread at all
+    bool spreadGrows = true;     // no negative covariance: a longer run is never surer
+    std::vector<double> fuelTo;  // L, to the arrival at each point
+    std::vector<double> kmTo;    // km by mode, points x modes
+    std::vector<double> noiseTo; // L^2
     std::vector<double> covariance;
-    std::vector<double> least;     // L, floor (and end level) on arrival
-    std::vector<double> hold;      // objective per litre carried over the section from here
+    std::vector<double> least; // L, floor (and end level) on arrival
+    std::vector<double> hold;  // objective per litre carried over the section from here
     std::vector<Offer> offers;
 
     // Variance in L^2 of the level on arrival at `point` after a run that began at

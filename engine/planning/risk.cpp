@@ -9,9 +9,12 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kFarthest = 8.5;   // the normal tail beyond is 1e-17
+constexpr double kFarthest = 8.5; // the normal tail beyond is 1e-17
 
-double tail(double below) { return 0.5 * std::erfc(below / std::sqrt(2.0)); }
+double tail(double below)
+{
+    return 0.5 * std::erfc(below / std::sqrt(2.0));
+}
 
 // P(some arrival of the trip is below the limit | c)
 double riskGiven(const std::vector<ArrivalLevel>& arrivals, double limit, double c)
@@ -44,7 +47,7 @@ std::vector<double> turns(const std::vector<ArrivalLevel>& arrivals, double limi
         const double centre = (arrival.mean - limit) / arrival.common;
         const double width = arrival.rest / arrival.common;
         if (width > 1)
-            continue;   // smooth enough for the steps above
+            continue; // smooth enough for the steps above
         for (const double steps : {-4.0, -1.5, 0.0, 1.5, 4.0}) {
             const double place = centre + steps * width;
             if (std::fabs(place) < kFarthest)
@@ -66,7 +69,8 @@ double arrivalRisk(double mean, double sd, double limit)
 
 double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit)
 {
-    const bool shared = std::ranges::any_of(arrivals, [](const ArrivalLevel& a) { return a.common > 0; });
+    const bool shared =
+        std::ranges::any_of(arrivals, [](const ArrivalLevel& a) { return a.common > 0; });
     if (!shared)
         return riskGiven(arrivals, limit, 0.0);
     // Whoever is more than 8.5 deviations from the limit adds nothing.
@@ -82,9 +86,9 @@ double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit)
             continue;
         const double middle = places[i] + half;
         risk += half * boost::math::quadrature::gauss<double, 10>::integrate([&](double u) {
-            const double c = middle + half * u;
-            return riskGiven(close, limit, c) * std::exp(-c * c / 2) / std::sqrt(2 * M_PI);
-        });
+                    const double c = middle + half * u;
+                    return riskGiven(close, limit, c) * std::exp(-c * c / 2) / std::sqrt(2 * M_PI);
+                });
     }
     return std::clamp(risk, 0.0, 1.0);
 }

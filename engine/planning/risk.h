@@ -11,11 +11,11 @@ namespace undermark::planning {
 // standard normal shared by the whole trip (the error of the rate), the rest
 // independent from run to run and positively correlated within a run.
 struct ArrivalLevel {
-    double mean;       // L
-    double common;     // L per unit of c
-    double rest;       // L, standard deviation
-    int run;           // arrivals of one run are neighbours
-    bool oneError;     // the rest is one and the same error for the whole run
+    double mean;   // L
+    double common; // L per unit of c
+    double rest;   // L, standard deviation
+    int run;       // arrivals of one run are neighbours
+    bool oneError; // the rest is one and the same error for the whole run
 };
 
 // P(level < limit at one of the arrivals or more). Fuel only falls between

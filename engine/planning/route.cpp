@@ -9,21 +9,21 @@ namespace {
 
 std::string label(const RoutePoint& point, std::size_t index)
 {
-    return "point " + std::to_string(index + 1) + (point.name.empty() ? "" : " '" + point.name + "'");
+    return "point " + std::to_string(index + 1) +
+           (point.name.empty() ? "" : " '" + point.name + "'");
 }
 
-template <class Q>
-bool isNegative(const std::optional<Q>& amount)
+template <class Q> bool isNegative(const std::optional<Q>& amount)
 {
-    return amount && !(*amount >= Q{});   // catches NaN as well
+    return amount && !(*amount >= Q{}); // catches NaN as well
 }
 
 Result<void> checkPoint(const RoutePoint& point, std::size_t index)
 {
     if (!isFinite(point.at))
         return failInput(label(point, index) + ": the distance is not a number", "km");
-    if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase)
-        || isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle))
+    if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase) ||
+        isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle))
         return failInput(label(point, index) + ": an amount is negative", "0 or more");
     if (point.mostPurchase && !(*point.mostPurchase > Volume()))
         return failInput(label(point, index) + ": nothing may be bought", "a limit above 0");
@@ -68,10 +68,14 @@ Result<void> checkRoute(const Route& route)
 const char* fuelWord(FuelSource source)
 {
     switch (source) {
-    case FuelSource::pump: return "pump";
-    case FuelSource::zone: return "zone";
-    case FuelSource::can: return "can";
-    case FuelSource::none: break;
+    case FuelSource::pump:
+        return "pump";
+    case FuelSource::zone:
+        return "zone";
+    case FuelSource::can:
+        return "can";
+    case FuelSource::none:
+        break;
     }
     return "none";
 }
@@ -83,8 +87,8 @@ Result<Route> routeFrom(const Route& route, Distance here)
     const auto& points = route.points;
     if (!(here >= points.front().at && here < points.back().at))
         return failInput("this place is not on the way to the finish",
-                         "from " + std::to_string(points.front().at.km()) + " to below "
-                             + std::to_string(points.back().at.km()) + " km",
+                         "from " + std::to_string(points.front().at.km()) + " to below " +
+                             std::to_string(points.back().at.km()) + " km",
                          std::to_string(here.km()) + " km");
     const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
     Route rest{{next, points.end()}};

@@ -19,28 +19,28 @@ using Minutes = std::chrono::duration<double, std::ratio<60>>;
 enum class FuelSource {
     none,
     pump,
-    zone,   // refuel zone of an event
-    can,    // a place where the car's own cans may be poured in
+    zone, // refuel zone of an event
+    can,  // a place where the car's own cans may be poured in
 };
 
 struct RoutePoint {
-    Distance at;                              // from the start of the route's own count
+    Distance at; // from the start of the route's own count
     std::string name;
-    std::string mode;                         // kind of driving from here to the next point
+    std::string mode; // kind of driving from here to the next point
     FuelSource fuel = FuelSource::none;
-    std::optional<double> pricePerLitre;      // >= 0
-    std::optional<Volume> leastPurchase;      // >= 0; nothing less is sold
-    std::optional<Volume> mostPurchase;       // > 0
-    std::optional<Minutes> stopTime;          // lost by stopping, without the pouring
-    std::optional<Distance> detour;           // there and back, only if one stops
-    std::optional<Minutes> opens;             // since midnight
+    std::optional<double> pricePerLitre; // >= 0
+    std::optional<Volume> leastPurchase; // >= 0; nothing less is sold
+    std::optional<Volume> mostPurchase;  // > 0
+    std::optional<Minutes> stopTime;     // lost by stopping, without the pouring
+    std::optional<Distance> detour;      // there and back, only if one stops
+    std::optional<Minutes> opens;        // since midnight
     std::optional<Minutes> closes;
-    std::optional<Minutes> idle;              // engine running at a control here
-    bool timed = false;                       // the section from here on is timed
+    std::optional<Minutes> idle; // engine running at a control here
+    bool timed = false;          // the section from here on is timed
 };
 
 struct Route {
-    std::vector<RoutePoint> points;           // distances never fall; the last is the finish
+    std::vector<RoutePoint> points; // distances never fall; the last is the finish
 };
 
 inline constexpr std::size_t kMostRoutePointsInFile = 200'000;

@@ -56,14 +56,16 @@ RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
         });
         if (!driven)
             continue;
-        const double variance = problem.fullVariance
-            + km * km * rates.covariance[m * rates.mean.size() + m] + km * rates.legNoiseSd * rates.legNoiseSd;
-        needed = std::max(needed, rates.mean[m].litresPerKm() * km + problem.z * std::sqrt(variance));
+        const double variance = problem.fullVariance +
+                                km * km * rates.covariance[m * rates.mean.size() + m] +
+                                km * rates.legNoiseSd * rates.legNoiseSd;
+        needed =
+            std::max(needed, rates.mean[m].litresPerKm() * km + problem.z * std::sqrt(variance));
     }
     const double there = problem.capacity - request.tank.floor.litres();
     RuleFinding finding{"autonomy: a full tank", needed <= there + 1e-9, {}, {}, {}};
-    finding.text = number(km) + " km need " + number(needed) + " L, a full tank has " + number(there)
-        + " L above the floor";
+    finding.text = number(km) + " km need " + number(needed) + " L, a full tank has " +
+                   number(there) + " L above the floor";
     finding.shortBy = Volume::fromLitres(std::max(needed - there, 0.0));
     return finding;
 }

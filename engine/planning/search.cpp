@@ -15,7 +15,7 @@ namespace {
 struct Step {
     int parent;
     int point;
-    double value;      // litres bought, or the supply before
+    double value; // litres bought, or the supply before
     bool fixedLitres;
     bool full;
     int cans;
@@ -118,7 +118,8 @@ private:
     Pieces boughtFrom(const Run& run)
     {
         const Pieces pieces = atPump(run);
-        Pieces bought = offer().most >= m_problem.capacity ? boughtFreely(pieces) : boughtWithin(pieces);
+        Pieces bought =
+            offer().most >= m_problem.capacity ? boughtFreely(pieces) : boughtWithin(pieces);
         cutAbove(bought, highest());
         return bought;
     }
@@ -126,7 +127,7 @@ private:
     int remember(const Step& step)
     {
         m_fresh.push_back(step);
-        return -1 - static_cast<int>(m_fresh.size());   // below kStart: not yet in m_steps
+        return -1 - static_cast<int>(m_fresh.size()); // below kStart: not yet in m_steps
     }
 
     // From `from` (on a piece) buying `litres` to `litres + more` at this price.
@@ -154,7 +155,7 @@ private:
         const double by = offer().least - offer().detourLitres;
         const double price = offer().perLitre;
         Pieces out;
-        double best = kNoLimit;   // of cost - price x supply
+        double best = kNoLimit; // of cost - price x supply
         const auto startAt = [&](const Piece& piece, double from) {
             if (!out.empty() && out.back().to == kNoLimit)
                 out.back().to = std::max(out.back().from, from + by);
@@ -168,8 +169,9 @@ private:
             const double atTo = piece.at(piece.to) - price * piece.to;
             if (!(atTo < best))
                 continue;
-            const double gain = price - piece.slope;   // > 0 here
-            const double cross = std::clamp(piece.from + (atFrom - best) / gain, piece.from, piece.to);
+            const double gain = price - piece.slope; // > 0 here
+            const double cross =
+                std::clamp(piece.from + (atFrom - best) / gain, piece.from, piece.to);
             if (offer().least > 0 && cross < piece.to) {
                 out.back().to = std::max(out.back().from, cross + by);
                 Piece part = piece;
@@ -193,7 +195,8 @@ private:
             if (piece.slope <= offer().perLitre)
                 parts.push_back({shifted(piece, least), rising(piece, piece.to, least, more)});
             else
-                parts.push_back({rising(piece, piece.from, least, more), shifted(piece, offer().most)});
+                parts.push_back(
+                    {rising(piece, piece.from, least, more), shifted(piece, offer().most)});
         }
         return lowerOfAll(std::move(parts));
     }
@@ -292,7 +295,7 @@ private:
     void pruneWithin(int cansUsed)
     {
         Pieces best;
-        double bestVariance = 0.0;   // the largest of the runs in `best`
+        double bestVariance = 0.0; // the largest of the runs in `best`
         for (Run& run : m_runs) {
             if (run.cansUsed != cansUsed)
                 continue;
@@ -321,7 +324,8 @@ private:
         }
         while (trace != kStart) {
             const Step& step = m_steps[static_cast<std::size_t>(trace)];
-            const double detour = m_problem.offers[static_cast<std::size_t>(step.point)].detourLitres;
+            const double detour =
+                m_problem.offers[static_cast<std::size_t>(step.point)].detourLitres;
             const double before = step.fixedLitres ? supply - step.value + detour : step.value;
             const double litres = step.fixedLitres ? step.value : supply - step.value + detour;
             m_result.purchases.push_back({step.point, litres, step.full, step.cans});
@@ -334,13 +338,16 @@ private:
     const Problem& m_problem;
     int m_point = 0;
     std::vector<Run> m_runs;
-    std::vector<Step> m_steps;   // kept
-    std::vector<Step> m_fresh;   // of the purchase being worked on
+    std::vector<Step> m_steps; // kept
+    std::vector<Step> m_fresh; // of the purchase being worked on
     SearchResult m_result;
 };
 
 } // namespace
 
-SearchResult search(const Problem& problem) { return Search(problem).run(); }
+SearchResult search(const Problem& problem)
+{
+    return Search(problem).run();
+}
 
 } // namespace undermark::planning

@@ -12,8 +12,8 @@
 namespace undermark::planning {
 
 struct SearchResult {
-    std::vector<Purchase> purchases;        // in driving order
-    std::optional<int> stuckBefore;         // first point nobody reaches
+    std::vector<Purchase> purchases; // in driving order
+    std::optional<int> stuckBefore;  // first point nobody reaches
     // The levels that could leave the point before it: run begin and supply.
     std::vector<std::pair<int, double>> lastReached;
 };

@@ -41,7 +41,8 @@ Result<WhatIf> whatIfClosed(const PlanRequest& request, const std::string& name)
 
 Result<WhatIf> whatIfRepeated(const PlanRequest& request, const std::string& name)
 {
-    return onRoute(request, withSectionRepeated(request.route, name), "from " + name + " driven twice");
+    return onRoute(request, withSectionRepeated(request.route, name),
+                   "from " + name + " driven twice");
 }
 
 Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by)

@@ -8,8 +8,8 @@
 namespace undermark {
 
 struct WhatIf {
-    std::string words;      // "Alder pump closed"
-    PlanRequest request;    // as changed
+    std::string words;   // "Alder pump closed"
+    PlanRequest request; // as changed
     Plan plan;
 };
 

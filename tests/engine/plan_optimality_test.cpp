@@ -43,7 +43,8 @@ bool keepsBounds(const Problem& problem, const std::vector<Purchase>& purchases)
             return false;
         if (next != purchases.end() && next->point == i) {
             const Offer& offer = problem.offers[static_cast<std::size_t>(i)];
-            const bool fits = next->litres >= offer.least - 1e-6 && next->litres <= offer.most + 1e-6;
+            const bool fits =
+                next->litres >= offer.least - 1e-6 && next->litres <= offer.most + 1e-6;
             supply += next->litres - offer.detourLitres;
             const double content = supply - problem.fuelTo[static_cast<std::size_t>(i)];
             if (!fits || !offer.open || content > problem.capacity + 1e-6)
@@ -99,24 +100,31 @@ PlanRequest randomRequest(Draw& draw, int points, bool limits, bool spread)
         sd = draw.between(0, 0.6);
         request.confidence = Probability::of(draw.between(0.8, 0.999));
     }
-    request.rates = RateModel::single({Consumption::fromLitresPer100Km(draw.between(6, 12)),
-                                       Consumption::fromLitresPer100Km(sd)},
-                                      spread ? draw.between(0, 0.1) : 0.0);
+    request.rates = RateModel::single(
+        {Consumption::fromLitresPer100Km(draw.between(6, 12)), Consumption::fromLitresPer100Km(sd)},
+        spread ? draw.between(0, 0.1) : 0.0);
     const double aim = draw.between(0, 1);
-    request.aim = aim < 0.55 ? Aim::cost : aim < 0.7 ? Aim::stops : aim < 0.85 ? Aim::time : Aim::weight;
+    request.aim = aim < 0.55   ? Aim::cost
+                  : aim < 0.7  ? Aim::stops
+                  : aim < 0.85 ? Aim::time
+                               : Aim::weight;
     return request;
 }
 
-void compare(const Problem& problem, const std::optional<double>& expected, int number, int& feasible)
+void compare(const Problem& problem, const std::optional<double>& expected, int number,
+             int& feasible)
 {
     const SearchResult found = search(problem);
-    QVERIFY2(expected.has_value() == !found.stuckBefore, qPrintable(QString("case %1").arg(number)));
+    QVERIFY2(expected.has_value() == !found.stuckBefore,
+             qPrintable(QString("case %1").arg(number)));
     if (!expected)
         return;
     ++feasible;
     const double cost = objective(problem, found.purchases);
     QVERIFY2(std::fabs(cost - *expected) <= 1e-6 * std::max(1.0, std::fabs(*expected)),
-             qPrintable(QString("case %1: found %2, expected %3").arg(number).arg(cost, 0, 'g', 12)
+             qPrintable(QString("case %1: found %2, expected %3")
+                            .arg(number)
+                            .arg(cost, 0, 'g', 12)
                             .arg(*expected, 0, 'g', 12)));
     QVERIFY2(keepsBounds(problem, found.purchases), qPrintable(QString("case %1").arg(number)));
 }

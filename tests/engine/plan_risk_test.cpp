@@ -25,8 +25,8 @@ PlanRequest threeLegs(double startLitres)
     }
     request.tank.capacity = Volume::fromLitres(100);
     request.tank.start.mean = Volume::fromLitres(startLitres);
-    request.rates = RateModel::single({Consumption::fromLitresPer100Km(10),
-                                       Consumption::fromLitresPer100Km(1)});
+    request.rates = RateModel::single(
+        {Consumption::fromLitresPer100Km(10), Consumption::fromLitresPer100Km(1)});
     return request;
 }
 
@@ -47,12 +47,14 @@ Driven drive(const PlanRequest& request, const Plan& plan, int times)
     int trips = 0;
     for (int i = 0; i < times; ++i) {
         const double trueRate = rate + rateSd * normal(random);
-        double level = request.tank.start.mean.litres() + request.tank.start.sd.litres() * normal(random);
+        double level =
+            request.tank.start.mean.litres() + request.tank.start.sd.litres() * normal(random);
         bool failedOnce = false;
         auto stop = plan.stops.begin();
         for (std::size_t at = 0; at < request.route.points.size(); ++at) {
             if (at > 0) {
-                const double km = (request.route.points[at].at - request.route.points[at - 1].at).km();
+                const double km =
+                    (request.route.points[at].at - request.route.points[at - 1].at).km();
                 level -= trueRate * km + request.rates.legNoiseSd * std::sqrt(km) * normal(random);
                 if (level < request.tank.floor.litres()) {
                     ++failed[at];
@@ -60,9 +62,9 @@ Driven drive(const PlanRequest& request, const Plan& plan, int times)
                 }
             }
             if (stop != plan.stops.end() && stop->point == at) {
-                level = stop->toFull
-                    ? request.tank.capacity.litres() + request.tank.fullSd.litres() * normal(random)
-                    : level + stop->buy.litres();
+                level = stop->toFull ? request.tank.capacity.litres() +
+                                           request.tank.fullSd.litres() * normal(random)
+                                     : level + stop->buy.litres();
                 ++stop;
             }
         }
@@ -139,8 +141,9 @@ private slots:
             const int times = 40000;
             const Driven driven = drive(request, *best, times);
             const double allowed = 1 - confidence;
-            const double noise = 4 * std::sqrt(allowed * confidence / times);   // 4 sd of the count
-            QVERIFY2(driven.worstArrival <= allowed + noise, qPrintable(QString::number(driven.worstArrival)));
+            const double noise = 4 * std::sqrt(allowed * confidence / times); // 4 sd of the count
+            QVERIFY2(driven.worstArrival <= allowed + noise,
+                     qPrintable(QString::number(driven.worstArrival)));
             worst = std::max(worst, driven.worstArrival + noise);
             const double tripNoise = 4 * std::sqrt(best->floorRisk / times);
             QVERIFY2(driven.trip <= best->floorRisk + tripNoise,
@@ -171,9 +174,11 @@ private slots:
         QVERIFY(std::fabs(planning::tripRisk({{4, 1.2, 1.6, 0, true}}, 0) - 0.022750131948) < 1e-7);
         QVERIFY(std::fabs(planning::tripRisk({{4, 0, 2, 0, false}}, 0) - 0.022750131948) < 1e-9);
         // One shared error: two arrivals are as risky as the riskier one.
-        QVERIFY(std::fabs(planning::tripRisk({{4, 2, 0, 0, true}, {5, 2, 0, 1, true}}, 0) - 0.022750131948) < 1e-9);
+        QVERIFY(std::fabs(planning::tripRisk({{4, 2, 0, 0, true}, {5, 2, 0, 1, true}}, 0) -
+                          0.022750131948) < 1e-9);
         // Independent: 1 - (1 - p)^2.
-        QVERIFY(std::fabs(planning::tripRisk({{4, 0, 2, 0, false}, {4, 0, 2, 1, false}}, 0) - 0.04498269539) < 1e-9);
+        QVERIFY(std::fabs(planning::tripRisk({{4, 0, 2, 0, false}, {4, 0, 2, 1, false}}, 0) -
+                          0.04498269539) < 1e-9);
     }
 
     // Without spread. With it a larger tank may cost more: only a full fill makes
@@ -230,7 +235,7 @@ private slots:
         request.tank.capacity = Volume::fromLitres(50);
         const auto large = plan(request);
         QVERIFY(large->rules.at(1).kept);
-        QVERIFY(!large->rules.at(0).kept);   // 360 km without a chance to refuel
+        QVERIFY(!large->rules.at(0).kept); // 360 km without a chance to refuel
         QVERIFY(std::fabs(large->rules.at(0).overBy.km() - 140) < 1e-9);
         request.tank.capacity = request.tank.start.mean = Volume::fromLitres(18);
         QVERIFY(std::fabs(plan(request)->rules.at(1).shortBy.litres() - 0.15) < 1e-9);
@@ -247,7 +252,8 @@ private slots:
         QVERIFY(whatIfFillsLess(named, Volume::fromLitres(5))->plan.cost >= base - 1e-9);
         const auto twice = whatIfRepeated(named, "Alder");
         const Distance section = named.route.points[4].at - named.route.points[3].at;
-        const Distance longer = twice->request.route.points.back().at - named.route.points.back().at;
+        const Distance longer =
+            twice->request.route.points.back().at - named.route.points.back().at;
         QVERIFY(std::fabs((longer - section).km()) < 1e-9);
         QCOMPARE(whatIfClosed(named, "Beech").error().code, ErrorCode::notFound);
     }

@@ -52,8 +52,14 @@ PlanRequest exercise(std::vector<std::pair<double, double>> pumps)
 
 PlanRequest exercise()
 {
-    return exercise({{0, 7.10}, {150, 7.00}, {200, 7.20}, {300, 6.85}, {400, 7.50}, {600, 7.00},
-                     {1000, 7.30}, {1250, 6.00}});
+    return exercise({{0, 7.10},
+                     {150, 7.00},
+                     {200, 7.20},
+                     {300, 6.85},
+                     {400, 7.50},
+                     {600, 7.00},
+                     {1000, 7.30},
+                     {1250, 6.00}});
 }
 
 std::vector<double> boughtAtEach(const Plan& plan, std::size_t points)
@@ -66,8 +72,10 @@ std::vector<double> boughtAtEach(const Plan& plan, std::size_t points)
 
 void near(double found, double expected, double tolerance)
 {
-    QVERIFY2(std::fabs(found - expected) <= tolerance,
-             qPrintable(QString("found %1, expected %2").arg(found, 0, 'g', 12).arg(expected, 0, 'g', 12)));
+    QVERIFY2(
+        std::fabs(found - expected) <= tolerance,
+        qPrintable(
+            QString("found %1, expected %2").arg(found, 0, 'g', 12).arg(expected, 0, 'g', 12)));
 }
 
 } // namespace
@@ -76,7 +84,7 @@ class PlanTablesTest : public QObject {
     Q_OBJECT
 
 private slots:
-    void a1FixedPathCoursePage()   // Biola University, math course page on fixed-path refuelling
+    void a1FixedPathCoursePage() // Biola University, math course page on fixed-path refuelling
     {
         const auto best = plan(fromNeeds(15, {3, 1, 6, 2}, {1, 5, 2, 13}));
         QVERIFY(best && best->feasible);
@@ -89,7 +97,7 @@ private slots:
         QVERIFY(best->stops[1].toFull);
     }
 
-    void a2LinsSlides()   // Lin, slides "Finding Optimal Refueling Policies"; cost recomputed
+    void a2LinsSlides() // Lin, slides "Finding Optimal Refueling Policies"; cost recomputed
     {
         const auto best = plan(fromNeeds(12, {3.5, 3.7, 3.6, 3.0}, {6, 8, 4, 4}));
         QVERIFY(best && best->feasible);
@@ -99,7 +107,7 @@ private slots:
             near(boughtAtEach(*best, 4)[i], expected[i], 1e-9);
     }
 
-    void a2rWithAFloorAndAnEndLevelOfOne()   // A2, recomputed
+    void a2rWithAFloorAndAnEndLevelOfOne() // A2, recomputed
     {
         PlanRequest request = fromNeeds(12, {3.5, 3.7, 3.6, 3.0}, {6, 8, 4, 4});
         request.tank.floor = Volume::fromLitres(1);
@@ -112,7 +120,7 @@ private slots:
         near(best->finish.mean.litres(), 1, 1e-9);
     }
 
-    void a3Exercise_data()   // public programming exercise; the variants by MILP
+    void a3Exercise_data() // public programming exercise; the variants by MILP
     {
         QTest::addColumn<double>("floor");
         QTest::addColumn<double>("stopCost");
@@ -145,12 +153,12 @@ private slots:
         }
         const auto best = plan(request);
         QVERIFY(best && best->feasible);
-        near(best->cost, cost, cost == 749.17 ? 0.005 : 1e-6);   // printed with so many digits
+        near(best->cost, cost, cost == 749.17 ? 0.005 : 1e-6); // printed with so many digits
         if (stops > 0)
             QCOMPARE(best->stops.size(), std::size_t(stops));
     }
 
-    void a3xEndsAtTwelveHundred()   // the same exercise: only two pumps
+    void a3xEndsAtTwelveHundred() // the same exercise: only two pumps
     {
         const auto none = plan(exercise({{0, 7.10}, {600, 7.00}}));
         QVERIFY(none && !none->feasible);
@@ -159,7 +167,7 @@ private slots:
         QCOMPARE(none->shortfall->towards, std::size_t(2));
     }
 
-    void c1FewestStops()   // public exercise: 950 km, range 400
+    void c1FewestStops() // public exercise: 950 km, range 400
     {
         PlanRequest request = exercise({{200, 0}, {375, 0}, {550, 0}, {750, 0}});
         request.route.points.insert(request.route.points.begin(), RoutePoint());
@@ -170,7 +178,7 @@ private slots:
         QCOMPARE(plan(request)->stops.size(), std::size_t(2));
     }
 
-    void d1FewestStopsWithLimits()   // public exercise: (km, most) (10,60)(20,30)(30,30)(60,40)
+    void d1FewestStopsWithLimits() // public exercise: (km, most) (10,60)(20,30)(30,30)(60,40)
     {
         PlanRequest request = fromNeeds(1e6, {0, 0, 0, 0, 0}, {10, 10, 10, 30, 40});
         request.route.points[0].fuel = FuelSource::none;

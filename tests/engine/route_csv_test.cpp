@@ -23,11 +23,12 @@ class RouteCsvTest : public QObject {
 private slots:
     void readsEveryColumn()
     {
-        const auto file = readRouteCsv(fileWith(
-            "at_km,name,mode,fuel,price_per_l,min_litres,max_litres,stop_min,detour_km,opens,closes,"
-            "timed,idle_min,colour\n"
-            "0,Start,road,pump,1.8,5,40,4,1.5,06:30,22:00,1,3,red\n"
-            "12.5,Finish,,none,,,,,,,,,,\n"));
+        const auto file =
+            readRouteCsv(fileWith("at_km,name,mode,fuel,price_per_l,min_litres,max_litres,stop_min,"
+                                  "detour_km,opens,closes,"
+                                  "timed,idle_min,colour\n"
+                                  "0,Start,road,pump,1.8,5,40,4,1.5,06:30,22:00,1,3,red\n"
+                                  "12.5,Finish,,none,,,,,,,,,,\n"));
         QVERIFY2(file, file ? "" : describe(file.error()).c_str());
         const RoutePoint& start = file->route.points[0];
         QCOMPARE(start.fuel, FuelSource::pump);
@@ -50,7 +51,8 @@ private slots:
     void sectionsThatStartFromZeroAddUp()
     {
         const auto file = readRouteCsv(fileWith(
-            "leg_km,name,mode,fuel\n0,s,road,none\n97.54,a,stage,none\n16.65,b,road,none\n19.53,c,stage,none\n"
+            "leg_km,name,mode,fuel\n0,s,road,none\n97.54,a,stage,none\n16.65,b,road,none\n19.53,c,"
+            "stage,none\n"
             "33.58,d,road,none\n39.74,e,stage,none\n23.85,f,road,none\n91.68,g,road,none\n"));
         QVERIFY(file);
         double road = 0;
@@ -75,17 +77,26 @@ private slots:
         QTest::addColumn<QByteArray>("text");
         QTest::addColumn<int>("line");
         QTest::addColumn<QString>("words");
-        QTest::newRow("backwards") << QByteArray("at_km,fuel\n0,none\n9,none\n8,none\n") << 4 << "backwards";
-        QTest::newRow("unknown fuel") << QByteArray("at_km,fuel\n0,shed\n9,none\n") << 2 << "none, pump, zone or can";
+        QTest::newRow("backwards")
+            << QByteArray("at_km,fuel\n0,none\n9,none\n8,none\n") << 4 << "backwards";
+        QTest::newRow("unknown fuel")
+            << QByteArray("at_km,fuel\n0,shed\n9,none\n") << 2 << "none, pump, zone or can";
         QTest::newRow("no finish") << QByteArray("at_km,fuel\n0,none\n") << 2 << "no finish";
         QTest::newRow("NaN") << QByteArray("at_km,fuel\n0,none\nnan,none\n") << 3 << "outside";
-        QTest::newRow("negative leg") << QByteArray("leg_km,fuel\n0,none\n-1,none\n") << 3 << "outside";
+        QTest::newRow("negative leg")
+            << QByteArray("leg_km,fuel\n0,none\n-1,none\n") << 3 << "outside";
         QTest::newRow("no distance") << QByteArray("fuel\nnone\nnone\n") << 1 << "at_km";
-        QTest::newRow("two distances") << QByteArray("at_km,leg_km,fuel\n0,0,none\n") << 1 << "contradict";
-        QTest::newRow("clock") << QByteArray("at_km,fuel,opens\n0,none,7:30\n9,none,\n") << 2 << "HH:MM";
-        QTest::newRow("limits") << QByteArray("at_km,fuel,min_litres,max_litres\n0,pump,9,8\n9,none,,\n") << 2 << "above the limit";
-        QTest::newRow("timed") << QByteArray("at_km,fuel,timed\n0,none,yes\n9,none,\n") << 2 << "1 or 0";
-        QTest::newRow("a million rows") << "at_km,fuel\n" + QByteArray("5,none\n").repeated(1'000'000) << 200'002 << "too long";
+        QTest::newRow("two distances")
+            << QByteArray("at_km,leg_km,fuel\n0,0,none\n") << 1 << "contradict";
+        QTest::newRow("clock") << QByteArray("at_km,fuel,opens\n0,none,7:30\n9,none,\n") << 2
+                               << "HH:MM";
+        QTest::newRow("limits") << QByteArray(
+                                       "at_km,fuel,min_litres,max_litres\n0,pump,9,8\n9,none,,\n")
+                                << 2 << "above the limit";
+        QTest::newRow("timed") << QByteArray("at_km,fuel,timed\n0,none,yes\n9,none,\n") << 2
+                               << "1 or 0";
+        QTest::newRow("a million rows")
+            << "at_km,fuel\n" + QByteArray("5,none\n").repeated(1'000'000) << 200'002 << "too long";
     }
 
     void saysWhatIsWrongWithARoute()
@@ -97,13 +108,14 @@ private slots:
         QVERIFY(!file);
         QCOMPARE(file.error().code, ErrorCode::badInput);
         QCOMPARE(file.error().line, long(line));
-        QVERIFY2(QString::fromStdString(describe(file.error())).contains(words), describe(file.error()).c_str());
+        QVERIFY2(QString::fromStdString(describe(file.error())).contains(words),
+                 describe(file.error()).c_str());
     }
 
     void onTheWayTheRestOfTheRouteIsLeft()
     {
-        const auto file = readRouteCsv(fileWith(
-            "at_km,name,mode,fuel\n0,a,road,none\n100,b,stage,pump\n200,c,road,none\n"));
+        const auto file = readRouteCsv(
+            fileWith("at_km,name,mode,fuel\n0,a,road,none\n100,b,stage,pump\n200,c,road,none\n"));
         const auto rest = routeFrom(file->route, Distance::fromKm(130));
         QCOMPARE(rest->points.size(), std::size_t(2));
         QCOMPARE(rest->points[0].name, std::string("here"));

@@ -41,8 +41,8 @@ inline PlanRequest withRisk(PlanRequest request)
     request.stopCost = 4;
     request.tank.start.sd = Volume::fromLitres(1.0);
     request.tank.fullSd = Volume::fromLitres(0.3);
-    request.rates = RateModel::single({Consumption::fromLitresPer100Km(8),
-                                       Consumption::fromLitresPer100Km(0.4)}, 0.02);
+    request.rates = RateModel::single(
+        {Consumption::fromLitresPer100Km(8), Consumption::fromLitresPer100Km(0.4)}, 0.02);
     return request;
 }
 
@@ -50,11 +50,11 @@ inline PlanRequest withRisk(PlanRequest request)
 // mixed-integer program: litres q, stop or not y, content on leaving.
 inline std::optional<double> optimumByMixedInteger(const planning::Problem& problem)
 {
-    const int n = problem.points - 1;   // the finish sells nothing
+    const int n = problem.points - 1; // the finish sells nothing
     glp_term_out(GLP_OFF);
     glp_prob* lp = glp_create_prob();
     glp_set_obj_dir(lp, GLP_MIN);
-    glp_add_cols(lp, 2 * n);            // q_i, y_i
+    glp_add_cols(lp, 2 * n); // q_i, y_i
     glp_add_rows(lp, 4 * n);
     const double whole = problem.capacity + problem.fuelTo.back();
     for (int i = 0; i < n; ++i) {
@@ -77,9 +77,11 @@ inline std::optional<double> optimumByMixedInteger(const planning::Problem& prob
             ones.push_back(1);
         }
         glp_set_mat_row(lp, 4 * i + 1, i + 1, columns.data(), ones.data());
-        glp_set_row_bnds(lp, 4 * i + 1, GLP_LO, problem.leastSupply(planning::kStart, i + 1) - problem.start, 0);
+        glp_set_row_bnds(lp, 4 * i + 1, GLP_LO,
+                         problem.leastSupply(planning::kStart, i + 1) - problem.start, 0);
         glp_set_mat_row(lp, 4 * i + 2, i + 1, columns.data(), ones.data());
-        glp_set_row_bnds(lp, 4 * i + 2, GLP_UP, 0, problem.capacity + problem.fuelTo[at] - problem.start);
+        glp_set_row_bnds(lp, 4 * i + 2, GLP_UP, 0,
+                         problem.capacity + problem.fuelTo[at] - problem.start);
         // least y <= q <= most y
         const int pair[] = {0, i + 1, n + i + 1};
         const double atMost[] = {0, 1, -std::min(most, whole)};
@@ -125,8 +127,9 @@ private:
             tryLitres();
             return;
         }
-        const int kinds = !m_problem.offers[i].open ? 1
-            : m_problem.uncertain && m_problem.offers[i].clicks ? 3 : 2;
+        const int kinds = !m_problem.offers[i].open                           ? 1
+                          : m_problem.uncertain && m_problem.offers[i].clicks ? 3
+                                                                              : 2;
         for (m_kinds[i] = 0; m_kinds[i] < kinds; ++m_kinds[i])
             tryFrom(i + 1);
         m_kinds[i] = 0;
@@ -163,7 +166,8 @@ private:
             if (m_kinds[at] == 2)
                 since = i;
             glp_set_mat_row(lp, 2 * i + 2, i + 1, columns.data(), ones.data());
-            glp_set_row_bnds(lp, 2 * i + 2, GLP_LO, m_problem.leastSupply(since, i + 1) - m_problem.start, 0);
+            glp_set_row_bnds(lp, 2 * i + 2, GLP_LO,
+                             m_problem.leastSupply(since, i + 1) - m_problem.start, 0);
         }
         if (glp_simplex(lp, nullptr) == 0 && glp_get_status(lp) == GLP_OPT) {
             const double cost = fixed + glp_get_obj_val(lp);
