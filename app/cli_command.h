@@ -76,6 +76,7 @@ void addProofCommand(CLI::App& app, CliContext& context);
 void addLogCommand(CLI::App& app, CliContext& context);
 void addRangeCommand(CLI::App& app, CliContext& context);
 void addReserveCommand(CLI::App& app, CliContext& context);
+void addRatesCommand(CLI::App& app, CliContext& context);
 void addDemoCommand(CLI::App& app, CliContext& context);
 void addBacktestCommand(CLI::App& app, CliContext& context);
 void addPlanCommand(CLI::App& app, CliContext& context);

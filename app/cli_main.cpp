@@ -36,8 +36,11 @@ static int runCommandLine(int argc, char** argv)
     app.add_option("--vehicle", context.vehicle, "vehicle by name, where the logbook has several");
     app.require_subcommand(1);
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
-    // Each command adds itself here.
-    addBacktestCommand(app, context);
+    for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
+                           addFillCommand, addTripCommand, addProofCommand, addLogCommand,
+                           addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
+                           addCardCommand, addBacktestCommand})
+        add(app, context);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& help) {   // --help, --version

@@ -21,6 +21,7 @@ nlohmann-json3-dev|the --json answers
 libcli11-dev|the command line
 libfccp-dev|reading CSV
 libpugixml-dev|reading GPX
+libhpdf-dev|the fuel card as PDF
 libgeographiclib-dev|distances on the WGS84 ellipsoid
 qt6-base-dev|the touch screen
 qt6-declarative-dev|the touch screen
@@ -33,6 +34,9 @@ qml6-module-qtquick-layouts|the touch screen at run time
 qml6-module-qtquick-shapes|the fuel horizon's drawing
 qml6-module-qtquick-window|the touch screen at run time
 qml6-module-qtqml-workerscript|the touch screen at run time
+libfontconfig-dev|finds the typeface's proportional letters
+qml6-module-qtqml|the touch screen at run time
+qml6-module-qtqml-models|the touch screen at run time
 fonts-b612|the typeface of the screen
 "
 test_packages="

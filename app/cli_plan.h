@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What `plan` and `card` share: the flags, and the request made from them.
+#pragma once
+
+#include "app/cli_command.h"
+#include "engine/planning/cures.h"
+#include "engine/planning/plan.h"
+#include "engine/planning/what_if.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+struct PlanOptions {
+    std::filesystem::path route;
+    std::optional<double> capacity, start, startSd, floor, end, fullSd; // L
+    std::optional<double> rate, rateSd;                                 // L/100 km
+    std::optional<double> legSd;                                        // L per sqrt(km)
+    std::optional<double> idleRate;                                     // L/h
+    std::optional<double> stopCost, confidence, tripConfidence, canLitres;
+    std::optional<int> cans;
+    std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
+    std::optional<double> autonomyKm, autonomySafety;
+    std::optional<std::vector<double>> check; // official, shown
+    std::string aim, departure, fuelWaypoints;
+    bool zonesOnly = false, noCans = false, zoneLimit = false;
+    std::vector<std::string> close, repeat;
+    std::optional<double> rateUp, fillLess;
+};
+
+// The tank as it is now and the rates, as the planner takes them.
+struct TankAndRate {
+    Tank tank;
+    RateModel rates;
+};
+
+// Tank and rates from the logbook, for flags that were not given.
+Result<TankAndRate> tankFromLogbook(const CliContext& context);
+
+void addPlanFlags(CLI::App& command, PlanOptions& options);
+
+// Reads the route file and gathers the request; warnings go to stderr.
+Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context);
+
+// The what-ifs that the flags ask for, planned.
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
+
+// One JSON object with everything a plan says (app/cli_plan_json.cpp).
+Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
+Json curesJson(const std::vector<Cure>& cures);
+Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs);
+
+// "start with 8.4 L more", for people.
+std::string cureWords(const Cure& cure);
+
+} // namespace undermark

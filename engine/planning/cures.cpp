@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/cures.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+constexpr double kMostGentle = 0.5; // nobody halves a car's consumption
+constexpr int kPourPlacesPerTank = 16;
+
+double roundedUp(double value, double step)
+{
+    return std::ceil(value / step - 1e-9) * step;
+}
+
+// The least litres of one kind of fuel: that kind costs 1 a litre, everything
+// else nothing, and the cheapest plan is the answer.
+PlanRequest pricedAtNothing(const PlanRequest& request)
+{
+    PlanRequest free = request;
+    free.aim = Aim::cost;
+    free.stopCost = 0.0;
+    for (RoutePoint& point : free.route.points)
+        point.pricePerLitre = 0.0;
+    return free;
+}
+
+Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
+{
+    PlanRequest asked = pricedAtNothing(request);
+    RoutePoint before = asked.route.points.front();
+    before.fuel = FuelSource::pump;
+    if (asked.rules.zonesOnly)
+        before.fuel = FuelSource::zone;
+    before.pricePerLitre = 1.0;
+    before.leastPurchase.reset();
+    before.mostPurchase = asked.tank.capacity;
+    before.detour.reset();
+    before.opens.reset();
+    before.closes.reset();
+    before.idle.reset();
+    asked.route.points.insert(asked.route.points.begin(), before);
+    const Result<Plan> least = plan(asked);
+    if (!least)
+        return fail(least.error());
+    if (!least->feasible || least->stops.empty() || least->stops.front().point != 0)
+        return std::optional<Cure>();
+    const double exact = least->stops.front().buy.litres();
+    const double room = (request.tank.capacity - request.tank.start.mean).litres();
+    Cure cure{
+        CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room)), {}, {}};
+    PlanRequest cured = request;
+    cured.tank.start.mean += cure.litres;
+    Result<Plan> proof = plan(cured);
+    if (!proof)
+        return fail(proof.error());
+    cure.plan = std::move(*proof);
+    return cure.plan.feasible ? std::optional(cure) : std::nullopt;
+}
+
+// The route with a place to pour a can in at every point and, on long sections,
+// between points.
+Route withPourPlaces(const PlanRequest& request, double price)
+{
+    Route route;
+    const auto& points = request.route.points;
+    double thirst = 0.0;
+    for (const Consumption rate : request.rates.mean)
+        thirst = std::max(thirst, rate.litresPerKm());
+    const double step = request.tank.capacity.litres() / thirst / kPourPlacesPerTank;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        route.points.push_back(points[i]);
+        if (i + 1 == points.size())
+            break;
+        const double length = (points[i + 1].at - points[i].at).km();
+        const int places = static_cast<int>(std::min(std::floor(length / step), 1000.0));
+        for (int k = 0; k <= places; ++k) {
+            RoutePoint pour;
+            pour.at = points[i].at + Distance::fromKm(length * k / (places + 1));
+            pour.name = "own can";
+            pour.mode = points[i].mode;
+            pour.timed = points[i].timed;
+            pour.fuel = FuelSource::can;
+            pour.pricePerLitre = price;
+            pour.mostPurchase = request.tank.capacity;
+            route.points.push_back(pour);
+        }
+    }
+    return route;
+}
+
+Result<std::optional<Cure>> carryInCans(const PlanRequest& request)
+{
+    if (request.rules.cansForbidden || request.cans > 0)
+        return std::optional<Cure>();
+    PlanRequest asked = pricedAtNothing(request);
+    asked.route = withPourPlaces(asked, 1.0);
+    Result<Plan> proof = plan(asked);
+    if (!proof)
+        return fail(proof.error());
+    if (!proof->feasible)
+        return std::optional<Cure>();
+    Volume poured;
+    for (const PlannedStop& stop : proof->stops) {
+        if (asked.route.points[stop.point].name == "own can")
+            poured += stop.buy;
+    }
+    return std::optional(Cure{CureKind::carryInCans,
+                              Volume::fromLitres(roundedUp(poured.litres(), 0.1)),
+                              {},
+                              std::move(*proof)});
+}
+
+PlanRequest gentlerBy(const PlanRequest& request, double fraction)
+{
+    PlanRequest gentle = request;
+    for (Consumption& rate : gentle.rates.mean)
+        rate = rate * (1 - fraction);
+    return gentle;
+}
+
+Result<std::optional<Cure>> driveGentler(const PlanRequest& request)
+{
+    double tooLittle = 0.0;
+    double enough = kMostGentle;
+    for (int i = 0; i < 16; ++i) {
+        const double tried = i == 0 ? enough : (tooLittle + enough) / 2;
+        const Result<Plan> answer = plan(gentlerBy(request, tried));
+        if (!answer)
+            return fail(answer.error());
+        if (i == 0 && !answer->feasible)
+            return std::optional<Cure>();
+        (answer->feasible ? enough : tooLittle) = tried;
+    }
+    const double fraction = roundedUp(enough, 0.001);
+    Result<Plan> proof = plan(gentlerBy(request, fraction));
+    if (!proof)
+        return fail(proof.error());
+    Cure cure{CureKind::driveGentler, {}, Fraction::fromRatio(fraction), std::move(*proof)};
+    return cure.plan.feasible ? std::optional(cure) : std::nullopt;
+}
+
+} // namespace
+
+Result<std::vector<Cure>> findCures(const PlanRequest& request)
+{
+    std::vector<Cure> cures;
+    const Result<Plan> asIs = plan(request);
+    if (!asIs)
+        return fail(asIs.error());
+    if (asIs->feasible)
+        return cures;
+    for (const auto find : {startWithMore, carryInCans, driveGentler}) {
+        Result<std::optional<Cure>> cure = find(request);
+        if (!cure)
+            return fail(cure.error());
+        if (*cure)
+            cures.push_back(std::move(**cure));
+    }
+    return cures;
+}
+
+} // namespace undermark

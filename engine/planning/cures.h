@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What would make an infeasible way feasible, each cure the least of its kind
+// and proven by planning again.
+#pragma once
+
+#include "engine/planning/plan.h"
+
+namespace undermark {
+
+enum class CureKind {
+    startWithMore, // litres on top at the start
+    carryInCans,   // litres in own cans, poured in on the way with the engine off
+    driveGentler,  // every rate lower by a fraction
+};
+
+struct Cure {
+    CureKind kind;
+    Volume litres;    // startWithMore, carryInCans: least, rounded up to 0.1 L
+    Fraction gentler; // driveGentler: least, rounded up to 0.1 %
+    Plan plan;        // what planning again with the cure gave: feasible
+};
+
+// Nothing where the request is feasible as it is. Cans are left out where the
+// rules forbid them. Costs a few dozen plans.
+Result<std::vector<Cure>> findCures(const PlanRequest& request);
+
+} // namespace undermark

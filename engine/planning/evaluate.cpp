@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/evaluate.h"
+
+#include "engine/planning/risk.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark::planning {
+
+namespace {
+
+Volume litres(double value)
+{
+    return Volume::fromLitres(value);
+}
+
+double rateAt(const Problem& problem, const PlanRequest& request, std::size_t section)
+{
+    const auto& points = request.route.points;
+    const double km = (points[section + 1].at - points[section].at).km();
+    const double used = problem.fuelTo[section + 1] - problem.fuelTo[section];
+    return km > 0 ? used / km : request.rates.mean.front().litresPerKm();
+}
+
+// Walks along the route once.
+class Walk {
+public:
+    Walk(const PlanRequest& request, const Problem& problem)
+        : m_request(request), m_problem(problem)
+    {
+        m_someTimed = std::ranges::any_of(request.route.points, &RoutePoint::timed);
+    }
+
+    Plan run(const std::vector<Purchase>& purchases)
+    {
+        m_plan.feasible = true;
+        m_level = m_problem.start;
+        m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
+        auto next = purchases.begin();
+        for (int i = 0; i < m_problem.points; ++i) {
+            pass(i);
+            if (next != purchases.end() && next->point == i)
+                stop(*next++);
+            m_plan.passages.back().leave = litres(m_level);
+        }
+        finish();
+        return std::move(m_plan);
+    }
+
+private:
+    void pass(int i)
+    {
+        const auto at = static_cast<std::size_t>(i);
+        Passage passage;
+        passage.point = at;
+        if (i > 0) {
+            const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
+            const double km =
+                (m_request.route.points[at].at - m_request.route.points[at - 1].at).km();
+            if (m_request.route.points[at - 1].timed || !m_someTimed)
+                m_plan.litreKm += (m_level - used / 2) * km;
+            m_level -= used;
+            passage.used = litres(used);
+        }
+        const double sd = std::sqrt(m_problem.variance(m_since, i));
+        passage.arrive = {litres(m_level), litres(sd)};
+        if (i > 0) {
+            const double rate = rateAt(m_problem, m_request, at - 1);
+            passage.belowFloor = arrivalRisk(m_level, sd, m_request.tank.floor.litres());
+            passage.dry = arrivalRisk(m_level, sd, 0.0);
+            passage.margin = litres(m_level - m_problem.least[at] - m_problem.z * sd);
+            passage.marginDistance = Distance::fromKm(passage.margin.litres() / rate);
+        }
+        m_plan.passages.push_back(passage);
+        if (i + 1 == m_problem.points)
+            noteRisk(i);
+    }
+
+    void stop(const Purchase& purchase)
+    {
+        const auto at = static_cast<std::size_t>(purchase.point);
+        const RoutePoint& point = m_request.route.points[at];
+        if (purchase.point > 0)
+            noteRisk(purchase.point);
+        const double detour = m_problem.offers[at].detourLitres;
+        PlannedStop stop;
+        stop.point = at;
+        stop.buy = litres(purchase.litres);
+        stop.cans = purchase.cans;
+        stop.arrive = {litres(m_level - detour / 2), m_plan.passages.back().arrive.sd};
+        m_level += purchase.litres - detour;
+        stop.leave = litres(m_level + detour / 2);
+        stop.toFull = purchase.full ||
+                      (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
+        stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
+        m_plan.bought += stop.buy;
+        m_plan.cost += stop.cost;
+        m_plan.stopTime += point.stopTime.value_or(Minutes{});
+        if (m_request.pumpFlow)
+            m_plan.stopTime +=
+                Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
+        if (m_request.speed && point.detour)
+            m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
+        if (purchase.full)
+            m_since = purchase.point;
+        m_plan.stops.push_back(std::move(stop));
+    }
+
+    // The level on this arrival as the trip's risk needs it: what of its spread
+    // is the error of the rates over the whole way, and what is left.
+    void noteRisk(int i)
+    {
+        const double variance = m_problem.variance(m_since, i);
+        const double shared = sharedError(m_since, i);
+        const double rest = std::sqrt(std::max(variance - shared * shared, 0.0));
+        const bool oneError = m_request.rates.legNoiseSd == 0 && m_problem.modes == 1;
+        m_risks.push_back({m_level, shared, oneError ? levelSd() : rest, m_since, oneError});
+    }
+
+    double levelSd() const
+    {
+        return std::sqrt(m_since == kStart ? m_problem.startVariance : m_problem.fullVariance);
+    }
+
+    // Litres of this run's error per unit of the whole way's rate error: x' C w /
+    // sqrt(w' C w), w the km of the whole way by mode. With one mode it is sd x km.
+    double sharedError(int since, int point) const
+    {
+        const auto modes = static_cast<std::size_t>(m_problem.modes);
+        const auto from = static_cast<std::size_t>(std::max(since, 0)) * modes;
+        const auto to = static_cast<std::size_t>(point) * modes;
+        const auto end = m_problem.kmTo.size() - modes;
+        double cross = 0.0;
+        double whole = 0.0;
+        for (std::size_t a = 0; a < modes; ++a) {
+            for (std::size_t b = 0; b < modes; ++b) {
+                const double weight = m_problem.covariance[a * modes + b] * m_problem.kmTo[end + b];
+                cross += (m_problem.kmTo[to + a] - m_problem.kmTo[from + a]) * weight;
+                whole += m_problem.kmTo[end + a] * weight;
+            }
+        }
+        return whole > 0 ? std::max(cross, 0.0) / std::sqrt(whole) : 0.0;
+    }
+
+    void finish()
+    {
+        m_plan.finish = m_plan.passages.back().arrive;
+        m_plan.dryRisk = tripRisk(m_risks, 0.0);
+        m_plan.floorRisk = tripRisk(m_risks, m_request.tank.floor.litres());
+        addGaps();
+    }
+
+    void addGaps()
+    {
+        std::vector<std::size_t> ends;
+        for (const PlannedStop& stop : m_plan.stops)
+            ends.push_back(stop.point);
+        ends.push_back(m_plan.passages.size() - 1);
+        std::size_t from = 0;
+        int since = kStart;
+        auto stop = m_plan.stops.begin();
+        for (const std::size_t to : ends) {
+            if (to > from)
+                m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
+            if (stop != m_plan.stops.end()) {
+                // A full tank is known again from here on.
+                if (stop->toFull && m_problem.uncertain)
+                    since = static_cast<int>(stop->point);
+                ++stop;
+            }
+            from = to;
+        }
+    }
+
+    // Turning round at x km means 2x km on what was left with, at the rate of the
+    // way out; the spread is taken as that of the gap, scaled to 2x.
+    std::optional<Distance> noReturn(std::size_t from, std::size_t to, int since) const
+    {
+        const auto& points = m_request.route.points;
+        const double length = (points[to].at - points[from].at).km();
+        const double used = m_problem.fuelTo[to] - m_problem.fuelTo[from];
+        const double spread =
+            m_problem.z * std::sqrt(m_problem.variance(since, static_cast<int>(to)));
+        const double spare = m_plan.passages[from].leave.litres() - m_request.tank.floor.litres();
+        const double perKm = length > 0 ? (used + spread) / length : 0.0;
+        if (perKm <= 0 || spare >= 2 * length * perKm)
+            return std::nullopt;
+        return points[from].at + Distance::fromKm(std::max(spare, 0.0) / (2 * perKm));
+    }
+
+    const PlanRequest& m_request;
+    const Problem& m_problem;
+    Plan m_plan;
+    double m_level = 0.0;
+    int m_since = kStart;
+    bool m_someTimed = false;
+    std::vector<ArrivalLevel> m_risks;
+};
+
+// How many km of a section a level lasts to the floor, at the confidence.
+double kmInto(const Problem& problem, const PlanRequest& request, int since, double supply,
+              int section)
+{
+    const auto at = static_cast<std::size_t>(section);
+    const auto& points = request.route.points;
+    const double length = (points[at + 1].at - points[at].at).km();
+    const double floor = request.tank.floor.litres();
+    double lowest = 0.0;
+    double highest = 1.0;
+    for (int i = 0; i < 60; ++i) {
+        const double part = (lowest + highest) / 2;
+        const double fuel =
+            problem.fuelTo[at] + part * (problem.fuelTo[at + 1] - problem.fuelTo[at]);
+        // Inside a section the variance is a quadratic in the part driven.
+        const double a = problem.variance(since, section);
+        const double b = problem.variance(since, section + 1);
+        const double noise = problem.noiseTo[at + 1] - problem.noiseTo[at];
+        const double common = std::max(b - a - noise, 0.0);
+        const double own =
+            std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);
+        const double variance = a + part * noise + part * part * own + part * (common - own);
+        const double least =
+            fuel + floor + (problem.uncertain ? problem.z * std::sqrt(variance) : 0.0);
+        (least <= supply ? lowest : highest) = part;
+    }
+    return lowest * length;
+}
+
+} // namespace
+
+Plan evaluate(const PlanRequest& request, const Problem& problem,
+              const std::vector<Purchase>& purchases)
+{
+    return Walk(request, problem).run(purchases);
+}
+
+Plan infeasible(const PlanRequest& request, const Problem& problem, const SearchResult& result)
+{
+    const auto& points = request.route.points;
+    const int stuck = *result.stuckBefore;
+    int next = stuck;
+    while (next + 1 < problem.points && !problem.offers[static_cast<std::size_t>(next)].open)
+        ++next;
+    Shortfall shortfall;
+    shortfall.from = static_cast<std::size_t>(stuck - 1);
+    shortfall.towards = static_cast<std::size_t>(next);
+    double farthest = 0.0;
+    double missing = kNoLimit;
+    for (const auto& [since, supply] : result.lastReached) {
+        farthest = std::max(farthest, kmInto(problem, request, since, supply, stuck - 1));
+        missing = std::min(missing, problem.leastSupply(since, next) - supply);
+    }
+    shortfall.farthest = points[shortfall.from].at + Distance::fromKm(farthest);
+    shortfall.missing = litres(missing);
+    Plan plan;
+    plan.shortfall = shortfall;
+    return plan;
+}
+
+} // namespace undermark::planning

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Where to stop for fuel, how much to take on, and what the risk is.
+//
+// The rule: on arrival at every point, P(usable fuel >= floor) >= confidence.
+// The level's uncertainty on arrival is
+//     sd^2 = sd0^2 + x' C x + n,
+// sd0 that of the last known level (the start, or the last full fill), x the km
+// driven since then in each mode, C the covariance of the modes' rates (so a
+// common error adds linearly over the run), n the sum of the legs' own noise
+// (in quadrature). Only a full fill makes the level known again; litres poured
+// are counted exactly. Levels are means; a partial fill keeps the run going.
+//
+// Which algorithm serves which request, its cost, sources, and what is not
+// exact: engine/planning/README.md.
+#pragma once
+
+#include "engine/planning/route.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+struct Tank {
+    Volume capacity;        // usable litres at the first click, > 0
+    Estimate<Volume> start; // usable litres now; mean from 0 to capacity
+    Volume floor;           // never below this on arrival
+    Volume end;             // wanted at the finish (the larger of it and floor counts)
+    Volume fullSd;          // of the level after a full fill
+};
+
+// Consumption by mode, as one jointly normal vector.
+struct RateModel {
+    std::vector<std::string> modes; // empty: mean[0] holds for every mode
+    std::vector<Consumption> mean;  // > 0, one per mode
+    std::vector<double> covariance; // (L/km)^2, row by row, modes x modes
+    double legNoiseSd = 0.0;        // L per square root of km
+    FlowRate idling;                // L/h, for idle minutes at controls
+
+    static RateModel single(Estimate<Consumption> rate, double legNoiseSd = 0.0);
+};
+
+enum class Aim {
+    cost,   // fuel and stop costs
+    stops,  // fewest purchases, then cost
+    time,   // stop minutes, litres at the pump's flow, detours; then cost
+    weight, // litre-km carried on timed sections (on all if none is), then cost
+};
+
+struct Rules {
+    std::optional<Distance> autonomy; // demanded between two chances to refuel
+    double autonomySafety = 0.0;      // 0.10 = ten per cent on top
+    bool zonesOnly = false;           // pumps do not count
+    bool cansForbidden = false;
+    bool zoneLimitDemanded = false; // a zone without a limit is bad input
+};
+
+struct PlanRequest {
+    Route route;
+    Tank tank;
+    RateModel rates;
+    Aim aim = Aim::cost;
+    Probability confidence = Probability::of(0.99); // of each arrival, 0.5 to below 1
+    std::optional<Probability> tripConfidence;      // of the whole way
+    double stopCost = 0.0;                          // per purchase, >= 0
+    int cans = 0;                                   // full own cans on board
+    Volume canVolume;                               // of each, > 0 if there are any
+    Rules rules;
+    std::optional<FlowRate> pumpFlow; // L/h, aim time
+    std::optional<Speed> speed;       // for opening hours and detours
+    std::optional<Minutes> departure; // since midnight
+};
+
+struct PlannedStop {
+    std::size_t point = 0; // in the route
+    Volume buy;            // litres to ask for (mean, where it is to full)
+    bool toFull = false;
+    int cans = 0; // own cans poured, where the fuel is a can's
+    Estimate<Volume> arrive;
+    Volume leave;
+    double cost = 0.0; // fuel and stop cost
+};
+
+// One row of the plan: a point of the route as it is passed.
+struct Passage {
+    std::size_t point = 0;
+    Volume used; // since the point before, mean
+    Estimate<Volume> arrive;
+    Volume leave;
+    double belowFloor = 0.0; // probability on arrival
+    double dry = 0.0;        // probability on arrival
+    Volume margin;           // arrival mean above what the confidence demands
+    Distance marginDistance; // the same at the rate of the section behind
+};
+
+// The way between two stops (or start, or finish).
+struct Gap {
+    std::size_t from = 0; // points
+    std::size_t to = 0;
+    // Until here the car can still turn round and reach the place it left at the
+    // chosen confidence, with fuel to the floor; empty where that holds all the way.
+    std::optional<Distance> noReturn;
+};
+
+// Why there is no plan.
+struct Shortfall {
+    Distance farthest;       // on the route, at the confidence
+    Volume missing;          // to the next fuel, or the finish
+    std::size_t from = 0;    // the section that fails starts here
+    std::size_t towards = 0; // the next fuel or the finish
+};
+
+struct RuleFinding {
+    std::string rule;
+    bool kept = true;
+    std::string text; // what fails, where and by how much
+    Distance overBy;  // km a section between two chances to refuel is too long
+    Volume shortBy;   // litres the tank is too small for the autonomy
+};
+
+struct Plan {
+    bool feasible = false;
+    std::vector<PlannedStop> stops;
+    std::vector<Passage> passages; // every point, from the start
+    std::vector<Gap> gaps;
+    Volume bought;
+    double cost = 0.0;    // fuel and stop costs
+    Minutes stopTime{};   // stops, pouring and detours
+    double litreKm = 0.0; // carried on the sections that count
+    Estimate<Volume> finish;
+    double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
+    double floorRisk = 0.0; // of the whole way: below the floor somewhere
+    std::optional<Shortfall> shortfall;
+    std::vector<RuleFinding> rules;
+    std::vector<std::string> notes; // simplifications that touched this plan
+};
+
+// Errors (badInput): what checkRoute says, an impossible tank, rate or
+// probability, a mode without a rate, a zone without a limit where the rules
+// demand one, a price that is missing while others are stated (aim cost). An
+// infeasible plan is an answer: feasible is false and shortfall says why.
+// The request's route must be in the order it is driven.
+Result<Plan> plan(const PlanRequest& request);
+
+} // namespace undermark

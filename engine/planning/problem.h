@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The planner's question in bare numbers: litres, km, and one objective that is
+// linear in litres bought and carried. Made once from a PlanRequest; what the
+// algorithms and the evaluation of a plan share.
+//
+// Levels are counted along the road as **supply** = start + everything bought
+// (less what detours burnt): driving does not change it, the tank's content on
+// arrival at point j is supply - fuelTo[j].
+#pragma once
+
+#include "engine/planning/plan.h"
+
+#include <limits>
+#include <vector>
+
+namespace undermark::planning {
+
+inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
+
+// What may be bought at a point, priced by the aim.
+struct Offer {
+    bool open = false;
+    bool fromCans = false;     // in whole own cans
+    bool clicks = true;        // filling up here makes the level known (no can does)
+    double perLitre = 0.0;     // objective
+    double perStop = 0.0;      // objective
+    double least = 0.0;        // L
+    double most = kNoLimit;    // L
+    double detourLitres = 0.0; // burnt by stopping, half before and half after
+};
+
+// A purchase as the algorithms decide it.
+struct Purchase {
+    int point;
+    double litres;
+    bool full; // makes the level known again
+    int cans;
+};
+
+struct Problem {
+    int points = 0;
+    int modes = 1;
+    double capacity = 0.0;      // L
+    double start = 0.0;         // L
+    double startVariance = 0.0; // L^2
+    double fullVariance = 0.0;  // L^2
+    double z = 0.0;             // normal quantile of the confidence
+    double canLitres = 0.0;
+    int cans = 0;
+    bool uncertain = false;      // any spread at all
+    bool spreadGrows = true;     // no negative covariance: a longer run is never surer
+    std::vector<double> fuelTo;  // L, to the arrival at each point
+    std::vector<double> kmTo;    // km by mode, points x modes
+    std::vector<double> noiseTo; // L^2
+    std::vector<double> covariance;
+    std::vector<double> least; // L, floor (and end level) on arrival
+    std::vector<double> hold;  // objective per litre carried over the section from here
+    std::vector<Offer> offers;
+
+    // Variance in L^2 of the level on arrival at `point` after a run that began at
+    // `since` (kStart: the start level). O(modes^2).
+    double variance(int since, int point) const;
+    // Least supply with which a run since `since` may arrive at `point`.
+    double leastSupply(int since, int point) const;
+};
+
+inline constexpr int kStart = -1;
+
+// Errors as of plan().
+Result<Problem> makeProblem(const PlanRequest& request);
+
+} // namespace undermark::planning

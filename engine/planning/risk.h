@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The risk of the whole way, from the risk on each arrival.
+#pragma once
+
+#include <vector>
+
+namespace undermark::planning {
+
+// A level on arrival as a normal variable: mean - common x c + rest, c a
+// standard normal shared by the whole trip (the error of the rate), the rest
+// independent from run to run and positively correlated within a run.
+struct ArrivalLevel {
+    double mean;   // L
+    double common; // L per unit of c
+    double rest;   // L, standard deviation
+    int run;       // arrivals of one run are neighbours
+    bool oneError; // the rest is one and the same error for the whole run
+};
+
+// P(level < limit at one of the arrivals or more). Fuel only falls between
+// stops, so the arrivals at stops and at the finish are all that is needed.
+//
+// Given c the runs are independent, and the integral over c is by Gauss-Legendre
+// between the places where the integrand turns. Within a run it is exact where
+// the rest is one error, and else the bound 1 - prod(1 - p) of Slepian's
+// inequality (never below the true risk).
+double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit);
+
+// P(level < limit) on one arrival.
+double arrivalRisk(double mean, double sd, double limit);
+
+} // namespace undermark::planning

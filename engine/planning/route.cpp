@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/route.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+std::string label(const RoutePoint& point, std::size_t index)
+{
+    return "point " + std::to_string(index + 1) +
+           (point.name.empty() ? "" : " '" + point.name + "'");
+}
+
+template <class Q> bool isNegative(const std::optional<Q>& amount)
+{
+    return amount && !(*amount >= Q{}); // catches NaN as well
+}
+
+Result<void> checkPoint(const RoutePoint& point, std::size_t index)
+{
+    if (!isFinite(point.at))
+        return failInput(label(point, index) + ": the distance is not a number", "km");
+    if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase) ||
+        isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle))
+        return failInput(label(point, index) + ": an amount is negative", "0 or more");
+    if (point.mostPurchase && !(*point.mostPurchase > Volume()))
+        return failInput(label(point, index) + ": nothing may be bought", "a limit above 0");
+    if (point.leastPurchase && point.mostPurchase && *point.leastPurchase > *point.mostPurchase)
+        return failInput(label(point, index) + ": the minimum purchase is above the limit",
+                         "at most " + std::to_string(point.mostPurchase->litres()) + " L",
+                         std::to_string(point.leastPurchase->litres()) + " L");
+    return {};
+}
+
+Result<std::size_t> indexOf(const Route& route, const std::string& name)
+{
+    const auto found = std::ranges::find(route.points, name, &RoutePoint::name);
+    if (found == route.points.end()) {
+        Error error;
+        error.code = ErrorCode::notFound;
+        error.detail = "the route has no point of this name";
+        error.found = name;
+        return fail(error);
+    }
+    return static_cast<std::size_t>(found - route.points.begin());
+}
+
+} // namespace
+
+Result<void> checkRoute(const Route& route)
+{
+    if (route.points.size() < 2)
+        return failInput("the route has no finish", "at least two points",
+                         std::to_string(route.points.size()));
+    for (std::size_t i = 0; i < route.points.size(); ++i) {
+        if (const auto sound = checkPoint(route.points[i], i); !sound)
+            return sound;
+        if (i > 0 && route.points[i].at < route.points[i - 1].at)
+            return failInput(label(route.points[i], i) + ": the distance runs backwards",
+                             std::to_string(route.points[i - 1].at.km()) + " km or more",
+                             std::to_string(route.points[i].at.km()) + " km");
+    }
+    return {};
+}
+
+const char* fuelWord(FuelSource source)
+{
+    switch (source) {
+    case FuelSource::pump:
+        return "pump";
+    case FuelSource::zone:
+        return "zone";
+    case FuelSource::can:
+        return "can";
+    case FuelSource::none:
+        break;
+    }
+    return "none";
+}
+
+Result<Route> routeFrom(const Route& route, Distance here)
+{
+    if (const auto sound = checkRoute(route); !sound)
+        return fail(sound.error());
+    const auto& points = route.points;
+    if (!(here >= points.front().at && here < points.back().at))
+        return failInput("this place is not on the way to the finish",
+                         "from " + std::to_string(points.front().at.km()) + " to below " +
+                             std::to_string(points.back().at.km()) + " km",
+                         std::to_string(here.km()) + " km");
+    const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
+    Route rest{{next, points.end()}};
+    if (next->at > here) {
+        const RoutePoint& behind = *(next - 1);
+        RoutePoint start;
+        start.at = here;
+        start.name = "here";
+        start.mode = behind.mode;
+        start.timed = behind.timed;
+        rest.points.insert(rest.points.begin(), start);
+    }
+    return rest;
+}
+
+Result<Route> withPointClosed(const Route& route, const std::string& name)
+{
+    const auto index = indexOf(route, name);
+    if (!index)
+        return fail(index.error());
+    Route changed = route;
+    for (RoutePoint& point : changed.points) {
+        if (point.name == name)
+            point.fuel = FuelSource::none;
+    }
+    return changed;
+}
+
+Result<Route> withSectionRepeated(const Route& route, const std::string& name)
+{
+    const auto index = indexOf(route, name);
+    if (!index)
+        return fail(index.error());
+    if (*index + 1 >= route.points.size())
+        return failInput("nothing follows this point, so nothing can be driven again", {}, name);
+    Route changed = route;
+    const Distance length = route.points[*index + 1].at - route.points[*index].at;
+    RoutePoint again;
+    again.name = name + " again";
+    again.mode = route.points[*index].mode;
+    again.timed = route.points[*index].timed;
+    again.idle = route.points[*index].idle;
+    again.at = route.points[*index + 1].at;
+    for (std::size_t i = *index + 1; i < changed.points.size(); ++i)
+        changed.points[i].at += length;
+    changed.points.insert(changed.points.begin() + static_cast<std::ptrdiff_t>(*index) + 1, again);
+    return changed;
+}
+
+Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
+{
+    if (!(official > Distance() && shownOnCheck > Distance()))
+        return failInput("both lengths of the check section must be above 0", "km above 0");
+    return official / shownOnCheck;
+}
+
+} // namespace undermark

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/rules.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace undermark::planning {
+
+namespace {
+
+std::string number(double value)
+{
+    char text[32];
+    std::snprintf(text, sizeof text, "%.2f", value);
+    return text;
+}
+
+std::string nameOf(const RoutePoint& point)
+{
+    return point.name.empty() ? "km " + number(point.at.km()) : point.name;
+}
+
+RuleFinding longestSection(const PlanRequest& request, const Problem& problem)
+{
+    const auto& points = request.route.points;
+    const double allowed = request.rules.autonomy->km();
+    RuleFinding finding{"autonomy: distance between two chances to refuel", true, {}, {}, {}};
+    std::size_t from = 0;
+    double longest = 0.0;
+    std::string where;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        if (!problem.offers[i].open && i + 1 < points.size())
+            continue;
+        const double km = (points[i].at - points[from].at).km();
+        if (km > longest) {
+            longest = km;
+            where = nameOf(points[from]) + " to " + nameOf(points[i]);
+        }
+        from = i;
+    }
+    finding.kept = longest <= allowed;
+    finding.text = where + " is " + number(longest) + " km, " + number(allowed) + " km are allowed";
+    finding.overBy = Distance::fromKm(std::max(longest - allowed, 0.0));
+    return finding;
+}
+
+RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
+{
+    const double km = request.rules.autonomy->km() * (1 + request.rules.autonomySafety);
+    const auto& rates = request.rates;
+    double needed = 0.0;
+    for (std::size_t m = 0; m < rates.mean.size(); ++m) {
+        const bool driven = std::ranges::any_of(request.route.points, [&](const RoutePoint& point) {
+            return rates.modes.empty() || point.mode == rates.modes[m];
+        });
+        if (!driven)
+            continue;
+        const double variance = problem.fullVariance +
+                                km * km * rates.covariance[m * rates.mean.size() + m] +
+                                km * rates.legNoiseSd * rates.legNoiseSd;
+        needed =
+            std::max(needed, rates.mean[m].litresPerKm() * km + problem.z * std::sqrt(variance));
+    }
+    const double there = problem.capacity - request.tank.floor.litres();
+    RuleFinding finding{"autonomy: a full tank", needed <= there + 1e-9, {}, {}, {}};
+    finding.text = number(km) + " km need " + number(needed) + " L, a full tank has " +
+                   number(there) + " L above the floor";
+    finding.shortBy = Volume::fromLitres(std::max(needed - there, 0.0));
+    return finding;
+}
+
+} // namespace
+
+std::vector<RuleFinding> checkRules(const PlanRequest& request, const Problem& problem)
+{
+    if (!request.rules.autonomy)
+        return {};
+    return {longestSection(request, problem), fullTank(request, problem)};
+}
+
+} // namespace undermark::planning
