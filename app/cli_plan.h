@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/cli_command.h"
+#include "engine/outlook/outlook.h"
 #include "engine/planning/cures.h"
 #include "engine/planning/plan.h"
 #include "engine/planning/what_if.h"
@@ -40,6 +41,7 @@ struct TankAndRate {
 
 // Tank and rates from the logbook, for flags that were not given.
 Result<TankAndRate> tankFromLogbook(const CliContext& context);
+Result<TankAndRate> tankFromCar(const CarKnowledge& car);
 
 void addPlanFlags(CLI::App& command, PlanOptions& options);
 

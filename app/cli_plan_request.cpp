@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli_plan.h"
 
+#include "app/cli_logbook.h"
 #include "engine/files/route_csv.h"
 #include "engine/files/route_gpx.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace undermark {
 
@@ -193,10 +195,31 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
     addWhatIfFlags(command, options);
 }
 
-Result<TankAndRate> tankFromLogbook(const CliContext&)
+Result<TankAndRate> tankFromLogbook(const CliContext& context)
 {
-    return failInput("tank and rate from the logbook are not connected yet",
-                     "--capacity-l, --start-l and --rate");
+    const Result<CarKnowledge> car = learnVehicle(context);
+    if (!car)
+        return fail(car.error());
+    return tankFromCar(*car);
+}
+
+Result<TankAndRate> tankFromCar(const CarKnowledge& car)
+{
+    const Result<Outlook> now = outlook(car, Question{});
+    if (!now)
+        return fail(now.error());
+    const Estimate<Volume> capacity = car.reserve.usableCapacity();
+    TankAndRate both;
+    both.tank.capacity = capacity.mean;
+    both.tank.start = {std::clamp(now->usable.mean, Volume(), capacity.mean), now->usable.sd};
+    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), kFullSdLitres));
+    const ModeRates rates = car.consumption.model.rates();
+    both.rates.modes = rates.modes;
+    both.rates.mean = rates.mean;
+    both.rates.covariance = rates.covariance;
+    both.rates.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
+    both.rates.idling = rates.idle.mean;
+    return both;
 }
 
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)

@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli range and reserve: how far, and how big the hidden reserve is.
+#include "app/cli_range.h"
+
+#include "engine/tank/next_proof.h"
+
+#include <cmath>
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+struct RangeOptions {
+    std::optional<double> signal, litres, litresSd, odometer, rate, rateSd, zero, legSd;
+    std::string mode;
+};
+
+// What `range` answers, from a logbook or from flags alone.
+struct RangeAnswer {
+    Estimate<Volume> usable, reserve;
+    Estimate<Consumption> rate;
+    Distances toZero, toDry;
+    std::string why;
+    const Outlook* outlook = nullptr;
+};
+
+const char* wordOf(LevelBound bound)
+{
+    return bound == LevelBound::exact ? "exact" : bound == LevelBound::atMost ? "at-most" : "at-least";
+}
+
+const char* wordOf(LevelSource source)
+{
+    return source == LevelSource::signal ? "signal" : source == LevelSource::given ? "given" : "log";
+}
+
+void addDetails(const Outlook& now, Json& json)
+{
+    json["above_zero_l"] = estimateJson(now.aboveZero.mean.litres(), now.aboveZero.sd.litres());
+    json["mode"] = now.mode.empty() ? Json() : Json(now.mode);
+    json["level_source"] = wordOf(now.source);
+    json["level_bound"] = wordOf(now.bound);
+    json["bound_l"] = now.boundAt ? Json(now.boundAt->litres()) : Json();
+    json["warnings"] = now.warnings;
+}
+
+Json rangeJson(const RangeAnswer& a)
+{
+    Json json{{"usable_l", estimateJson(a.usable.mean.litres(), a.usable.sd.litres())},
+              {"reserve_l", estimateJson(a.reserve.mean.litres(), a.reserve.sd.litres())},
+              {"rate_l_per_100km",
+               estimateJson(a.rate.mean.litresPer100Km(), a.rate.sd.litresPer100Km())},
+              {"to_zero_km", distancesJson(a.toZero)},
+              {"to_dry_km", distancesJson(a.toDry)},
+              {"sure_is_negative", {{"zero", a.toZero.sureIsNegative}, {"dry", a.toDry.sureIsNegative}}}};
+    if (a.outlook)
+        addDetails(*a.outlook, json);
+    json["why"] = a.why;
+    return json;
+}
+
+// A sure distance is never rounded up.
+std::string kmDown(Distance d) { return fixed(std::floor(d.km()), 0); }
+
+void printDistances(const char* where, const Distances& d)
+{
+    std::cout << format("%-18s %8s km %8s km %8s km\n", where, kmDown(d.p99).c_str(),
+                        kmDown(d.p50).c_str(), kmDown(d.p10).c_str());
+    if (d.sureIsNegative)
+        std::cout << "  (not even the start is sure: it may be passed already)\n";
+}
+
+} // namespace
+
+void printRange(const Distances& toZero, const Distances& toDry)
+{
+    std::cout << format("%-18s %11s %11s %11s\n", "", "sure 99 %", "even 50 %", "hopeful 10 %");
+    printDistances("to the zero mark", toZero);
+    printDistances("to dry", toDry);
+}
+
+namespace {
+
+void printText(const RangeAnswer& a)
+{
+    printRange(a.toZero, a.toDry);
+    std::cout << format("\n%.1f ± %.1f L usable, of them %.1f ± %.1f L hidden below the zero mark; "
+                        "%.2f ± %.2f L/100 km\n",
+                        a.usable.mean.litres(), a.usable.sd.litres(), a.reserve.mean.litres(),
+                        a.reserve.sd.litres(), a.rate.mean.litresPer100Km(), a.rate.sd.litresPer100Km());
+    std::cout << "why: " << a.why << ". An estimate: keep a margin.\n";
+}
+
+void answer(const RangeAnswer& a, const CliContext& context)
+{
+    if (context.json)
+        print(rangeJson(a));
+    else
+        printText(a);
+}
+
+// Without a logbook: litres, rate and zero mark are all on the command line.
+Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
+{
+    if (!o.litres)
+        return failInput("without a logbook the level must be given", "--litres with --rate");
+    const auto volume = [](const std::optional<double>& v) { return Volume::fromLitres(v.value_or(0)); };
+    RangeAnswer a;
+    a.usable = {volume(o.litres), volume(o.litresSd)};
+    a.reserve = {volume(o.zero), Volume()};
+    a.rate = {Consumption::fromLitresPer100Km(*o.rate),
+              Consumption::fromLitresPer100Km(o.rateSd.value_or(0))};
+    const double legVariance = std::pow(o.legSd.value_or(0), 2);
+    const auto dry = RangeLaw::make(a.usable, a.rate, std::nullopt, legVariance);
+    if (!dry)
+        return fail(dry.error());
+    a.toDry = distances(*dry);
+    a.toZero = distances(dry->withFuel({a.usable.mean - a.reserve.mean, a.usable.sd}));
+    a.why = "litres and rate as given";
+    answer(a, context);
+    return {};
+}
+
+Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
+{
+    const Result<CarKnowledge> car = learnVehicle(context);
+    if (!car)
+        return fail(car.error());
+    Question question;
+    if (o.signal)
+        question.signal = Signal::of(*o.signal);
+    if (o.litres)
+        question.usable = Estimate<Volume>{Volume::fromLitres(*o.litres),
+                                           Volume::fromLitres(o.litresSd.value_or(0))};
+    if (o.odometer)
+        question.odometer = Distance::fromKm(*o.odometer);
+    question.mode = o.mode;
+    const Result<Outlook> now = outlook(*car, question);
+    if (!now)
+        return fail(now.error());
+    for (const std::string& warning : now->warnings)
+        warn(warning);
+    const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
+    answer({now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
+            now->why + "; " + mode, &*now},
+           context);
+    return {};
+}
+
+Result<void> runRange(const RangeOptions& o, const CliContext& context)
+{
+    if (int(o.signal.has_value()) + int(o.litres.has_value()) + int(o.odometer.has_value()) > 1)
+        return failInput("the level can be told in one way only",
+                         "one of --signal, --litres, --odometer-km");
+    if (o.litresSd && !o.litres)
+        return failInput("--litres-sd goes with --litres");
+    if (!o.rate && (o.rateSd || o.zero || o.legSd))
+        return failInput("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+    return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
+}
+
+const char* wordOf(EvidenceKind kind)
+{
+    switch (kind) {
+    case EvidenceKind::fill: return "fill";
+    case EvidenceKind::tankVolume: return "tank-volume";
+    case EvidenceKind::drained: return "drained";
+    case EvidenceKind::leftBehind: return "left-behind";
+    case EvidenceKind::base: return "base";
+    case EvidenceKind::stalled: return "stalled";
+    case EvidenceKind::pastZero: return "past-zero";
+    }
+    return "";
+}
+
+Json reserveJson(const CarKnowledge& car, const Distances& past, const std::optional<NextProof>& next)
+{
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    Json json{{"reserve_l", estimateJson(reserve.mean.litres(), reserve.sd.litres())},
+              {"past_zero_km", distancesJson(past)},
+              {"evidence", Json::array()}};
+    for (const EvidenceItem& item : car.reserve.evidence())
+        json["evidence"].push_back(
+            {{"kind", wordOf(item.kind)},
+             {"date", item.time ? Json(dateText(*item.time)) : Json()},
+             {"text", item.text},
+             {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
+             {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
+             {"surprise_sd", item.surprise}});
+    if (next)
+        json["next_proof"] = {{"text", next->text},
+                              {"caution", next->caution},
+                              {"sd_now_l", next->sdNow.litres()},
+                              {"sd_after_l", next->sdAfter.litres()}};
+    return json;
+}
+
+} // namespace
+
+Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool json)
+{
+    Question question;
+    question.mode = mode;
+    question.usable = car.reserve.reserve();
+    const Result<Outlook> atZero = outlook(car, question);
+    if (!atZero)
+        return fail(atZero.error());
+    const Distances past = pastZero(car.reserve, atZero->toDry, car.surgeMargin(mode));
+    const auto next = suggestNextProof(car.reserve, NextProofKind::base);
+    if (json) {
+        print(reserveJson(car, past, next));
+        return {};
+    }
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    std::cout << format("%s km past the zero mark are sure (99 %%), %s even, %s hopeful.\n",
+                        kmDown(past.p99).c_str(), kmDown(past.p50).c_str(), kmDown(past.p10).c_str())
+              << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
+                        reserve.sd.litres());
+    std::cout << (car.reserve.evidence().empty()
+                      ? "Evidence: the calibration and what is usually left behind; no proof yet.\n"
+                      : "Evidence:\n");
+    for (const EvidenceItem& item : car.reserve.evidence())
+        std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
+                            item.time ? dateText(*item.time).c_str() : "", item.text.c_str(),
+                            item.before.mean.litres(), item.before.sd.litres(),
+                            item.after.mean.litres(), item.after.sd.litres());
+    if (next)
+        std::cout << format("Next proof: %s. It would leave ± %.2f L.\n  Caution: %s\n",
+                            next->text.c_str(), next->sdAfter.litres(), next->caution.c_str());
+    std::cout << "Never test the reserve on a public road.\n";
+    return {};
+}
+
+void addRangeCommand(CLI::App& app, CliContext& context)
+{
+    auto o = std::make_shared<RangeOptions>();
+    CLI::App* range = app.add_subcommand("range", "how far to the zero mark, and to dry");
+    addNumber(*range, "--signal", o->signal, kAnyNumber, "the sender's reading now");
+    addNumber(*range, "--litres", o->litres, kNotNegative, "usable litres now");
+    addNumber(*range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
+    addNumber(*range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
+    range->add_option("--mode", o->mode, "driving mode ahead; default the usual mix");
+    addNumber(*range, "--rate", o->rate, kPositive, "without a logbook: consumption, L/100 km");
+    addNumber(*range, "--rate-sd", o->rateSd, kNotNegative, "its uncertainty, L/100 km");
+    addNumber(*range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
+    addNumber(*range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
+              "noise of the road, L per square root of km");
+    addJson(*range, context);
+    onRun(*range, context, [o, &context] { return runRange(*o, context); });
+}
+
+void addReserveCommand(CLI::App& app, CliContext& context)
+{
+    auto mode = std::make_shared<std::string>();
+    CLI::App* reserve = app.add_subcommand("reserve", "how far the hidden reserve goes, and on what evidence");
+    reserve->add_option("--mode", *mode, "driving mode; default the usual mix");
+    addJson(*reserve, context);
+    onRun(*reserve, context, [mode, &context]() -> Result<void> {
+        const Result<CarKnowledge> car = learnVehicle(context);
+        if (!car)
+            return fail(car.error());
+        return printReserve(*car, *mode, context.json);
+    });
+}
+
+} // namespace undermark
