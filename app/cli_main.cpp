@@ -3,22 +3,11 @@
 // undermark-cli: parses the command line, runs the one command named on it and
 // turns its result into an exit code: 0 done, 1 failed, 2 bad input.
 #include "app/cli_command.h"
+#include "app/logbook_place.h"
 
-#include <cstdlib>
 #include <iostream>
 
 namespace undermark {
-
-// $XDG_DATA_HOME/undermark/logbook.sqlite, as the XDG base directory
-// specification has it.
-static std::filesystem::path defaultLogbook()
-{
-    const char* data = std::getenv("XDG_DATA_HOME");
-    const char* home = std::getenv("HOME");
-    const std::filesystem::path folder = data && *data == '/' ? std::filesystem::path(data)
-        : std::filesystem::path(home ? home : ".") / ".local" / "share";
-    return folder / "undermark" / "logbook.sqlite";
-}
 
 static int exitCode(const Error& error)
 {

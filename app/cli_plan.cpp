@@ -79,7 +79,9 @@ void printGaps(const PlanRequest& request, const Plan& plan)
     }
 }
 
-void printText(const PlanRequest& request, const Plan& plan)
+} // namespace
+
+void printPlan(const PlanRequest& request, const Plan& plan)
 {
     std::printf("%8s %7s  %-18s %-13s %7s %8s %6s  %-10s %6s\n", "km", "leg", "place", "mode on",
                 "needs", "sure", "even", "take on", "leave");
@@ -90,6 +92,8 @@ void printText(const PlanRequest& request, const Plan& plan)
     printGaps(request, plan);
     std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n");
 }
+
+namespace {
 
 Result<void> run(const PlanOptions& options, const CliContext& context)
 {
@@ -116,7 +120,7 @@ Result<void> run(const PlanOptions& options, const CliContext& context)
         return {};
     }
     if (answer->feasible)
-        printText(*request, *answer);
+        printPlan(*request, *answer);
     else
         printShortfall(*request, *answer->shortfall, *cures);
     printRules(*answer);

@@ -51,6 +51,9 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
 // The what-ifs that the flags ask for, planned.
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
 
+// A feasible plan as text, a row per point (app/cli_plan.cpp).
+void printPlan(const PlanRequest& request, const Plan& plan);
+
 // One JSON object with everything a plan says (app/cli_plan_json.cpp).
 Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
 Json curesJson(const std::vector<Cure>& cures);

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The demo: an invented car, "Ouzel wagon", five months of its fills and trips,
+// and a stage day of the invented Seven Weirs Rally. Everything is made up and
+// dated in the past, so that it always gives the same answers.
+#pragma once
+
+#include "engine/logbook/logbook.h"
+#include "engine/planning/route.h"
+
+namespace undermark {
+
+// Writes the demo car into a logbook that has no vehicle of that name yet.
+// Errors: as Logbook::addVehicle.
+Result<EntryId> writeDemo(Logbook& logbook);
+
+// Makes `file` the demo logbook anew, whatever demo was there before: written
+// beside it first, then renamed over it. Errors: as Logbook::open; fileAccess.
+Result<Logbook> makeDemoLogbook(const std::filesystem::path& file);
+
+// A day of the rally: road sections, two refuel zones, timed stages.
+Route demoRoute();
+
+} // namespace undermark
