@@ -68,6 +68,18 @@ void prepareForWriting(SQLite::Database& database)
         database.execAndGet("PRAGMA journal_mode = WAL");
 }
 
+// Opened for reading only, SQLite leaves an empty write-ahead log and its index
+// behind, because only a writer may delete them. So the file is opened as by a
+// writer that is forbidden to write, and closing it tidies up. Not where the log
+// holds something: closing would then move that into the file.
+int openFlags(const fs::path& file, OpenMode mode)
+{
+    std::error_code error;
+    const auto pending = fs::file_size(file.string() + "-wal", error);
+    const bool mustNotTidy = mode == OpenMode::readOnly && !error && pending > 0;
+    return mustNotTidy ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE;
+}
+
 Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenMode mode)
 {
     if (integer(database, "PRAGMA application_id") != kApplicationId)
@@ -141,8 +153,10 @@ Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
     return guarded(file, [&]() -> Result<SQLite::Database> {
         if (const auto prepared = prepareFile(file, mode); !prepared)
             return fail(prepared.error());
-        const int flags = mode == OpenMode::readOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE;
-        SQLite::Database database(file.string(), flags, static_cast<int>(busyTimeout.count()));
+        SQLite::Database database(file.string(), openFlags(file, mode),
+                                  static_cast<int>(busyTimeout.count()));
+        if (mode == OpenMode::readOnly)
+            database.exec("PRAGMA query_only = ON");
         // Trusts nothing that a prepared file may carry in its schema.
         database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
         if (mode == OpenMode::createIfMissing)

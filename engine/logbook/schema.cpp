@@ -145,14 +145,37 @@ CREATE TABLE proofs (
 ) STRICT;
 )sql";
 
+// A table, and what makes its rows the same row.
+struct Table {
+    const char* name;
+    const char* sameRow;
+};
+
+static const Table kTables[] = {
+    {"entries", "id = NEW.id OR uuid = NEW.uuid"},
+    {"vehicles", "id = NEW.id"},
+    {"surge_margins", "id = NEW.id AND mode = NEW.mode"},
+    {"modes", "id = NEW.id"},
+    {"calibrations", "id = NEW.id"},
+    {"calibration_points", "id = NEW.id AND position = NEW.position"},
+    {"fills", "id = NEW.id"},
+    {"trips", "id = NEW.id"},
+    {"proofs", "id = NEW.id"},
+};
+
+// INSERT OR REPLACE deletes the older row without asking the DELETE triggers
+// (unless recursive_triggers is on), so the row must not get that far.
 std::string createSchemaSql()
 {
+    const std::string refuse = " BEGIN SELECT RAISE(ABORT, 'the logbook only grows'); END;\n";
     std::string sql = std::string(kLedger) + kCarTables + kUseTables;
-    for (const std::string table : {"entries", "vehicles", "surge_margins", "modes", "calibrations",
-                                    "calibration_points", "fills", "trips", "proofs"}) {
+    for (const Table& table : kTables) {
+        const std::string name = table.name;
         for (const std::string action : {"UPDATE", "DELETE"})
-            sql += "CREATE TRIGGER " + table + "_no_" + action + " BEFORE " + action + " ON "
-                   + table + " BEGIN SELECT RAISE(ABORT, 'the logbook only grows'); END;\n";
+            sql += "CREATE TRIGGER " + name + "_no_" + action + " BEFORE " + action + " ON " + name
+                   + refuse;
+        sql += "CREATE TRIGGER " + name + "_no_REPLACE BEFORE INSERT ON " + name
+               + " WHEN EXISTS (SELECT 1 FROM " + name + " WHERE " + table.sameRow + ")" + refuse;
     }
     sql += "PRAGMA application_id = " + std::to_string(kApplicationId) + ";\n";
     sql += "PRAGMA user_version = " + std::to_string(kSchemaVersion) + ";\n";

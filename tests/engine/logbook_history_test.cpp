@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/logbook_files.h"
+#include "tests/support/test_main.h"
+
+#include <QTemporaryDir>
+#include <QTest>
+#include <cstdlib>
+
+using namespace undermark;
+using namespace undermark::test;
+
+// What was recorded stays, whatever is corrected, undone or written by others.
+class LogbookHistoryTest : public QObject {
+    Q_OBJECT
+    std::unique_ptr<QTemporaryDir> m_folder;
+    fs::path m_file;
+    std::unique_ptr<Logbook> m_book;
+    EntryId m_car;
+
+    std::vector<double> litresListed() const
+    {
+        const auto fills = m_book->entries<Fill>(m_car).value();
+        std::vector<double> volumes;
+        for (const auto& fill : fills)
+            volumes.push_back(fill.value.volume.litres());
+        return volumes;
+    }
+
+    static void holdsTheSamples(const Logbook& book)
+    {
+        const auto vehicles = book.vehicles();
+        QVERIFY(vehicles.has_value());
+        QCOMPARE(vehicles->size(), std::size_t(1));
+        const auto log = book.load(vehicles->front().id);
+        QVERIFY(log.has_value());
+        QVERIFY(log->vehicle.value == fullVehicle() && log->vehicle.recorded == kNow);
+        QVERIFY(log->calibration && log->calibration->value == fullCalibration());
+        QCOMPARE(log->modes.size(), std::size_t(4));
+        QCOMPARE(log->modes[3].value.name, std::string(kSpecialStage));
+        QCOMPARE(log->fills.size(), std::size_t(2));
+        QVERIFY(log->fills[0].value == fullFill() && log->fills[1].value == leastFill());
+        QCOMPARE(log->trips.size(), std::size_t(2));
+        QVERIFY(log->trips[0].value == fullTrip() && log->trips[1].value == leastTrip());
+        QCOMPARE(log->proofs.size(), std::size_t(2));
+        QVERIFY(log->proofs[0].value == fullProof() && log->proofs[1].value == leastProof());
+    }
+
+private slots:
+    void init()
+    {
+        m_folder = std::make_unique<QTemporaryDir>();
+        m_file = m_folder->filePath("log.sqlite").toStdString();
+        auto book = Logbook::open(m_file, OpenMode::createIfMissing);
+        QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
+        m_book = std::make_unique<Logbook>(std::move(*book));
+        m_car = *m_book->addVehicle(fullVehicle(), kNow);
+    }
+
+    void noTableCanBeChangedOrEmptiedEvenByRawSql()
+    {
+        QVERIFY(m_book->add(m_car, fullCalibration(), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullFill(), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
+        SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
+        for (const std::string table : {"entries", "vehicles", "surge_margins", "modes",
+                                        "calibrations", "calibration_points", "fills", "trips",
+                                        "proofs"}) {
+            const int rows = raw.execAndGet("SELECT count(*) FROM " + table).getInt();
+            QVERIFY2(rows > 0, table.c_str());
+            QVERIFY_EXCEPTION_THROWN(raw.exec("DELETE FROM " + table), SQLite::Exception);
+            QVERIFY_EXCEPTION_THROWN(raw.exec("UPDATE " + table + " SET id = id"),
+                                     SQLite::Exception);
+            QCOMPARE(raw.execAndGet("SELECT count(*) FROM " + table).getInt(), rows);
+        }
+    }
+
+    // REPLACE deletes without asking DELETE triggers.
+    void replacingARowByRawSqlIsRefused()
+    {
+        QVERIFY(m_book->add(m_car, leastFill(at(5), 7.5), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullCalibration(), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
+        QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
+        SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
+        for (const std::string table : {"entries", "vehicles", "surge_margins", "modes",
+                                        "calibrations", "calibration_points", "fills", "trips",
+                                        "proofs"}) {
+            const std::string replace = "INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table;
+            QVERIFY_EXCEPTION_THROWN(raw.exec(replace), SQLite::Exception);
+        }
+        QVERIFY_EXCEPTION_THROWN(   // another id, but the UUID of a row that is there
+            raw.exec("INSERT OR REPLACE INTO entries SELECT id + 1000, uuid, kind, vehicle, recorded, "
+                     "corrects, revision, withdraws FROM entries WHERE kind = 'fill'"),
+            SQLite::Exception);
+        QCOMPARE(litresListed(), std::vector<double>{7.5});
+        QVERIFY(m_book->load(m_car)->calibration->value == fullCalibration());
+    }
+
+    void aCorrectionHidesTheRowBeforeAndKeepsIt()
+    {
+        const EntryId id = *m_book->add(m_car, leastFill(at(10), 10), kNow);
+        QVERIFY(m_book->supersede(id, leastFill(at(10), 20), kNow).has_value());
+        // A clock that ran backwards does not make a correction older.
+        QVERIFY(m_book->supersede(id, leastFill(at(10), 30), at(1'000)).has_value());
+        const auto listed = *m_book->entries<Fill>(m_car);
+        QCOMPARE(listed.size(), std::size_t(1));
+        QVERIFY(listed[0].id == id && listed[0].recorded == at(1'000));
+        QCOMPARE(listed[0].value.volume.litres(), 30.0);
+        const auto versions = *m_book->versions<Fill>(id);
+        QCOMPARE(versions.size(), std::size_t(3));
+        QCOMPARE(versions[0].uuid, id.uuid);
+        QVERIFY(versions[0].value == leastFill(at(10), 10) && !versions[0].withdrawn);
+        QVERIFY(versions[1].value == leastFill(at(10), 20) && !versions[1].withdrawn);
+    }
+
+    void undoTakesBackStepByStepAndACorrectionBringsBack()
+    {
+        const EntryId id = *m_book->add(m_car, leastFill(at(10), 10), kNow);
+        QVERIFY(m_book->supersede(id, leastFill(at(10), 20), kNow).has_value());
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QCOMPARE(litresListed(), std::vector<double>{10});
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QVERIFY(litresListed().empty());
+        QCOMPARE(m_book->undo(id, kNow).error().code, ErrorCode::badInput);
+        QVERIFY(m_book->supersede(id, leastFill(at(10), 30), kNow).has_value());
+        QCOMPARE(litresListed(), std::vector<double>{30});
+        const auto versions = *m_book->versions<Fill>(id);
+        QCOMPARE(versions.size(), std::size_t(3));
+        QVERIFY(versions[0].withdrawn == kNow && versions[1].withdrawn == kNow);
+        QVERIFY(!versions[2].withdrawn);
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QVERIFY(litresListed().empty());
+    }
+
+    void aModeThatTripsNameKeepsItsNameAndCannotBeUndone()
+    {
+        const EntryId snow = *m_book->add(m_car, Mode{"snow", std::nullopt}, kNow);
+        Trip trip = leastTrip();
+        trip.mode = "snow";
+        const EntryId driven = *m_book->add(m_car, trip, kNow);
+        QCOMPARE(m_book->undo(snow, kNow).error().code, ErrorCode::badInput);
+        QCOMPARE(m_book->supersede(snow, Mode{"ice", std::nullopt}, kNow).error().code,
+                 ErrorCode::badInput);
+        QVERIFY(m_book->undo(driven, kNow).has_value());
+        QVERIFY(m_book->undo(snow, kNow).has_value());
+        QCOMPARE(m_book->entries<Mode>(m_car)->size(), std::size_t(4));
+    }
+
+    void twoOpenLogbooksSeeEachOthersRows()
+    {
+        auto other = Logbook::open(m_file, OpenMode::readWrite);
+        QVERIFY(other.has_value());
+        const auto mine = *m_book->dataVersion();
+        const auto theirs = *other->dataVersion();
+        const EntryId id = *m_book->add(m_car, leastFill(at(1), 11), kNow);
+        QCOMPARE(*m_book->dataVersion(), mine);   // own writes do not count
+        QVERIFY(*other->dataVersion() != theirs);
+        QCOMPARE(other->entries<Fill>(m_car)->front().value.volume.litres(), 11.0);
+        QVERIFY(other->supersede(id, leastFill(at(1), 12), kNow).has_value());
+        QVERIFY(*m_book->dataVersion() != mine);
+        QCOMPARE(litresListed(), std::vector<double>{12});
+    }
+
+    void theFixtureOfSchema1IsReadInEveryField()
+    {
+        const fs::path fixture = fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite";
+        QVERIFY(fs::exists(fixture));
+        const fs::path copy = m_folder->filePath("copy.sqlite").toStdString();
+        fs::copy_file(fixture, copy);
+        const auto book = Logbook::open(copy, OpenMode::readWrite);
+        QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
+        holdsTheSamples(*book);
+        QVERIFY(book->checkIntegrity().has_value());
+    }
+
+    void theFixturesHelperStillWritesTheSameContent()
+    {
+        const fs::path fresh = m_folder->filePath("fresh.sqlite").toStdString();
+        QVERIFY(writeFixture(fresh).has_value());
+        QVERIFY(!fs::exists(fresh.string() + "-wal") && !fs::exists(fresh.string() + "-shm"));
+        if (const char* target = std::getenv("UNDERMARK_WRITE_FIXTURE"))
+            fs::copy_file(fresh, target, fs::copy_options::skip_existing);
+        holdsTheSamples(*Logbook::open(fresh, OpenMode::readWrite));
+    }
+};
+
+UNDERMARK_TEST(LogbookHistoryTest)
+#include "logbook_history_test.moc"
