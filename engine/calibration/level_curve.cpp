@@ -158,7 +158,7 @@ Signal LevelCurve::signalAt(Volume added) const
     const auto excess = [this, added](double s) {
         return (read(Signal::of(s)).added.mean - added).litres();
     };
-    const auto [low, high] = std::minmax(below->signal.value(), above->signal.value());
+    const auto [low, high] = std::minmax({below->signal.value(), above->signal.value()});
     // Inside one piece the cubic is monotone: exactly one root. The values at the
     // ends come from the knots, since the cubic meets them only to rounding.
     const double atLow = (rising() ? below : above)->added.litres() - added.litres();
