@@ -50,11 +50,8 @@ Result<void> printDemoPlan(const CarKnowledge& car)
 Result<void> runDemo(const CliContext& context)
 {
     const bool own = context.logbook != defaultLogbook();
-    const std::filesystem::path file = own ? context.logbook : demoLogbook();
-    if (own && std::filesystem::exists(file))
-        return fail(Error{ErrorCode::badInput, "this file exists: a demo never writes over a logbook",
-                          file.string(), 0, {}, {}, {}});
-    const auto logbook = makeDemoLogbook(file);
+    const auto logbook = makeDemoLogbook(own ? context.logbook : demoLogbook(),
+                                         own ? Existing::refuse : Existing::replace);
     if (!logbook)
         return fail(logbook.error());
     const auto vehicles = logbook->vehicles();

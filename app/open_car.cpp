@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_car.h"
 
+#include "app/logbook_car.h"
+#include "app/logbook_place.h"
+#include "engine/demo/demo_logbook.h"
+
 #include <utility>
 
 namespace undermark {
@@ -26,15 +30,23 @@ std::unique_ptr<CarService> unavailableCar(Error error)
     return std::make_unique<UnavailableCar>(std::move(error));
 }
 
-// The seam: the logbook's car (app/logbook_car.h) and the demo logbook belong
-// here. Until they are joined, the screen says so instead of inventing a car.
 Result<std::unique_ptr<CarService>> openCar(const CarSource& source)
 {
-    Error error;
-    error.code = ErrorCode::internal;
-    error.detail =
-        source.demo ? "This build has no demo logbook yet" : "This build cannot open a logbook yet";
-    return fail(error);
+    const Existing existing = source.logbook ? Existing::refuse : Existing::replace;
+    auto logbook = source.demo ? makeDemoLogbook(source.logbook.value_or(demoLogbook()), existing)
+                               : Logbook::open(source.logbook.value_or(defaultLogbook()),
+                                               OpenMode::readWrite);
+    if (!logbook)
+        return fail(logbook.error());
+    const auto vehicles = logbook->vehicles();
+    if (!vehicles)
+        return fail(vehicles.error());
+    if (vehicles->empty())
+        return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet", {}, 0, {}, {}, {}});
+    const auto clock = [] {
+        return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    };
+    return std::make_unique<LogbookCar>(std::move(*logbook), vehicles->front().id, clock);
 }
 
 } // namespace undermark

@@ -135,11 +135,14 @@ Result<EntryId> writeDemo(Logbook& logbook)
     return car;
 }
 
-Result<Logbook> makeDemoLogbook(const std::filesystem::path& file)
+Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing existing)
 {
+    std::error_code problem;
+    if (existing == Existing::refuse && std::filesystem::exists(file, problem))
+        return fail(Error{ErrorCode::badInput, "this file exists: a demo never writes over a logbook",
+                          file.string(), 0, {}, {}, {}});
     std::filesystem::path fresh = file;
     fresh += ".new";
-    std::error_code problem;
     for (const char* side : {"", "-wal", "-shm"}) {
         std::filesystem::remove(std::filesystem::path(fresh) += side, problem);
     }

@@ -14,9 +14,14 @@ namespace undermark {
 // Errors: as Logbook::addVehicle.
 Result<EntryId> writeDemo(Logbook& logbook);
 
-// Makes `file` the demo logbook anew, whatever demo was there before: written
-// beside it first, then renamed over it. Errors: as Logbook::open; fileAccess.
-Result<Logbook> makeDemoLogbook(const std::filesystem::path& file);
+// What to do with a file that is there already: only the demo's own place may be
+// written over.
+enum class Existing { refuse, replace };
+
+// Makes `file` the demo logbook anew: written beside it first, then renamed over
+// it. Errors: badInput for a file that is there and is not to be replaced; as
+// Logbook::open; fileAccess.
+Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing existing);
 
 // A day of the rally: road sections, two refuel zones, timed stages.
 Route demoRoute();
