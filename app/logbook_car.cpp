@@ -2,6 +2,7 @@
 #include "app/logbook_car.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace undermark {
 
@@ -113,7 +114,8 @@ Result<FillDraft> LogbookCar::guessFill()
         return fill.value.extent != FillExtent::partial;
     });
     if (last != log.fills.rend() && last->value.odometer && now->sinceFill)
-        draft.odometer = *last->value.odometer + *now->sinceFill;
+        // whole km: that is what an odometer shows
+        draft.odometer = Distance::fromKm(std::floor((*last->value.odometer + *now->sinceFill).km()));
     else
         draft.sinceLast = now->sinceFill;
     return draft;

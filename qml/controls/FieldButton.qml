@@ -56,6 +56,8 @@ T.AbstractButton {
                 text: root.value
                 color: Theme.ink
                 font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
+                fontSizeMode: Text.HorizontalFit   // a long odometer shrinks, it is never cut
+                minimumPixelSize: Theme.body
                 font.italic: root.hint !== ""
                 horizontalAlignment: Text.AlignRight
             }
