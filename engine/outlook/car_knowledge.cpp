@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
+#include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace undermark {
@@ -12,7 +14,8 @@ std::optional<LevelReading> readLevel(const std::optional<CalibrationFit>& fit, 
     if (!fit || !fit->curve)
         return std::nullopt;
     LevelReading reading = fit->curve->read(signal);
-    reading.added.mean -= fit->readsHighBy;
+    if (reading.bound != LevelBound::atMost)   // at most so much is true as it stands
+        reading.added.mean -= fit->readsHighBy;
     return reading;
 }
 
@@ -23,9 +26,19 @@ std::optional<CalibrationSummary> summaryOf(const std::optional<CalibrationFit>&
         return std::nullopt;
     const LevelCurve& curve = *fit->curve;
     const Volume zero = calibration->value.zeroMark;
-    const Volume zeroSd = curve.read(curve.signalAt(zero)).added.sd;
-    const CurveKnot& top = curve.highest();
-    return CalibrationSummary{{zero, zeroSd}, {top.added + top.width, top.sd}, std::nullopt};
+    // Where litres were poured and the signal read, the curve's shape between its
+    // points does not matter: only the pour's own error and the reading's do.
+    const auto measured = [&](Volume added) {
+        const Volume pour = CalibrationOptions{}.pourSd.ratio() * added;
+        return Volume::fromLitres(std::hypot(pour.litres(), fit->uncertainty.resolution.litres(),
+                                             fit->uncertainty.readings.litres()));
+    };
+    const auto atZero = [&](const CalibrationPoint& point) { return point.added == zero; };
+    const Volume zeroSd = std::ranges::any_of(calibration->value.points, atZero)
+        ? measured(zero)
+        : curve.read(curve.signalAt(zero)).added.sd;
+    const Volume full = curve.highest().added + curve.highest().width;
+    return CalibrationSummary{{zero, zeroSd}, {full, measured(full)}, std::nullopt};
 }
 
 // Full fills that began at a known level: they check curve and meter, and may

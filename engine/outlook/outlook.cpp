@@ -207,7 +207,7 @@ Level levelFromSignal(const CarKnowledge& car, Signal signal)
     level.why = "sender at " + text(signal.value(), 3) + " " + car.vehicle().sender.unit;
     if (reading.bound == LevelBound::exact)
         return level;
-    level.boundAt = level.usable.mean;
+    level.boundAt = std::max(level.usable.mean, Volume());
     const bool below = reading.bound == LevelBound::atMost;
     level.why += below ? ", on the float's lower stop" : ", on the float's upper stop";
     if (below) {
