@@ -87,8 +87,9 @@ void printPlan(const PlanRequest& request, const Plan& plan)
                 "needs", "sure", "even", "take on", "leave");
     for (std::size_t i = 0; i < plan.passages.size(); ++i)
         printRow(request, plan, i);
-    std::printf("\n%zu stops, %.1f L, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
-                plan.stops.size(), plan.bought.litres(), plan.cost, plan.dryRisk * 100);
+    std::printf("\n%zu stop%s, %.1f L, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
+                plan.stops.size(), plan.stops.size() == 1 ? "" : "s", plan.bought.litres(),
+                plan.cost, plan.dryRisk * 100);
     printGaps(request, plan);
     std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n");
 }

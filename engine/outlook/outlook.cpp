@@ -189,11 +189,11 @@ Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
 }
 
 // Anything from dry to a bound is as likely as anything else: the mean and sd of
-// the uniform law. Never more than the bound, on the safe side of it.
-Estimate<Volume> anywhereBelow(Volume bound)
+// the uniform law, with what is not known of the bound itself.
+Estimate<Volume> anywhereBelow(Estimate<Volume> bound)
 {
-    const Volume top = std::max(bound, Volume());
-    return {0.5 * top, top / std::sqrt(12.0)};
+    const Volume top = std::max(bound.mean, Volume());
+    return {0.5 * top, Volume::fromLitres(std::hypot(top.litres() / std::sqrt(12.0), bound.sd.litres()))};
 }
 
 Level levelFromSignal(const CarKnowledge& car, Signal signal)
@@ -212,7 +212,7 @@ Level levelFromSignal(const CarKnowledge& car, Signal signal)
     level.why += below ? ", on the float's lower stop" : ", on the float's upper stop";
     if (below) {
         const Volume zero = level.usable.mean - level.aboveZero.mean;
-        const Estimate<Volume> usable = anywhereBelow(level.usable.mean);
+        const Estimate<Volume> usable = anywhereBelow(level.usable);
         level.aboveZero = {usable.mean - zero, usable.sd};
         level.usable = usable;
     }
