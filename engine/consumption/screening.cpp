@@ -58,6 +58,9 @@ public:
     }
 
     double probability() const { return tail(m_law, m_y); }
+    // Within three scales: two-sided 0.0027 under the normal and more under any t,
+    // so never rare enough. Spares nearly all stretches the t's distribution.
+    bool ordinary() const { return std::abs(m_y - m_law.location) <= 3 * m_law.scale; }
     double factor() const { return std::exp(std::abs(m_y - m_law.location)); }
 
     // Only when likeliest() has run.
@@ -273,7 +276,10 @@ const char* causeName(FlagCause cause)
 std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
                               const std::optional<Volume>& capacity, const Interval* next)
 {
+    static_assert(kRareExplained < 0.0027);
     Judge judgement(model, stretch, capacity, next);
+    if (judgement.ordinary())
+        return std::nullopt;
     if (judgement.probability() >= kRareExplained
         || (model.observed() < kLeastLearnt && judgement.factor() < kAbsurdFactor))
         return std::nullopt;
