@@ -130,6 +130,8 @@ LevelReading LevelCurve::read(Signal signal, std::optional<Signal> noise) const
     const auto at = [&sd](LevelBound bound, double value) {
         return LevelReading{bound, {Volume::fromLitres(value), Volume::fromLitres(sd)}};
     };
+    if (s > m_lowSignal + noiseWidth && s < m_highSignal - noiseWidth)   // nearly always
+        return at(LevelBound::exact, litres);
     if (isBeyond(m_knots.front(), rising()))
         return at(LevelBound::atMost, m_knots.front().added.litres());
     if (isBeyond(m_knots.back(), !rising()))
