@@ -239,6 +239,21 @@ const char* faultText(CircuitFault fault)
     return "the sender's circuit cannot give this reading: check its unit and wiring";
 }
 
+// A reading of nothing at all is a short where the calibrated sweep stays well
+// away from it; an uncalibrated sender might truly give it.
+std::optional<CircuitFault> faultOf(const CarKnowledge& car, Signal signal)
+{
+    const Sender& sender = car.vehicle().sender;
+    if (const auto fault = circuitFault(signal, sender))
+        return fault;
+    if (!car.curve())
+        return std::nullopt;
+    const auto [low, high] = std::minmax({car.curve()->lowest().signal, car.curve()->highest().signal});
+    const Signal sweep = high - low;
+    return signal < 0.01 * sweep && low > 0.05 * sweep ? std::optional(CircuitFault::shorted)
+                                                       : std::nullopt;
+}
+
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
                         const RateTable& table, std::vector<std::string>& warnings)
 {
@@ -246,7 +261,7 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
         return levelFromLog(car, question, rates);
-    if (const auto fault = circuitFault(*question.signal, car.vehicle().sender)) {
+    if (const auto fault = faultOf(car, *question.signal)) {
         warnings.push_back(std::string(faultText(*fault)) + "; the distance is from the log alone");
         return levelFromLog(car, question, rates);
     }
