@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Vehicle, entries, range and reserve as a user meets them; what is refused and
+// what is stored and flagged.
+#include "tests/support/cli_runner.h"
+#include "tests/support/test_main.h"
+
+#include <QFileInfo>
+#include <QTest>
+
+using namespace undermark::test;
+using nlohmann::json;
+
+class LogbookCommandsTest : public QObject {
+    Q_OBJECT
+
+    static std::string text(const json& value) { return value.get<std::string>(); }
+
+    static void verifyOrdered(const json& d)
+    {
+        QVERIFY(d["p99"] <= d["p90"] && d["p90"] <= d["p50"] && d["p50"] <= d["p10"]);
+    }
+
+    static bool hasFlag(const CliRunner& run, const char* cause)
+    {
+        const json log = run("log --json").json();
+        for (const json& fill : log["fills"])
+            for (const json& flag : fill["flags"])
+                if (flag["cause"] == cause)
+                    return true;
+        return false;
+    }
+
+private slots:
+    void aNewVehicleIsListedAndShownWithItsModes()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel diesel").exitCode, 0);
+        QCOMPARE(run("vehicle set --left-behind-l 1.2 --left-behind-sd-l 0.3 --surge-margin-l "
+                     "special-stage=2 --lamp-l 7").exitCode, 0);
+        QCOMPARE(run("mode add gravel --rate 12").exitCode, 0);
+        const json car = run("vehicle show --json").json();
+        QCOMPARE(car["capacity_l"].get<double>(), 50.0);
+        QCOMPARE(car["left_behind_l"]["sd"].get<double>(), 0.3);
+        QCOMPARE(car["surge_margin_l"]["special-stage"].get<double>(), 2.0);
+        QCOMPARE(car["modes"].size(), std::size_t(5));
+        QCOMPARE(run("vehicle list --json").json()["vehicles"].size(), std::size_t(1));
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel diesel").exitCode, 2);
+    }
+
+    void everyEntryIsInTheLogWithItsFlags()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run("trip add --km 31.5 --mode town --idle-min 6 --starts 2 --date 2026-10-01").exitCode, 0);
+        QCOMPARE(run("proof add drained --left-behind-l 1.3").exitCode, 0);
+        QCOMPARE(run("proof add base --litres 5.1").exitCode, 0);
+        QCOMPARE(run("proof add past-zero --km 25 --mode open-road").exitCode, 0);
+        const json log = run("log --json").json();
+        QCOMPARE(log["fills"].size(), std::size_t(9));
+        QCOMPARE(log["trips"][0]["idle_min"].get<double>(), 6.0);
+        QCOMPARE(log["proofs"].size(), std::size_t(3));
+        for (const char* list : {"fills", "trips", "proofs"})
+            for (const json& entry : log[list])
+                QVERIFY(entry["flags"].is_array() && entry["flags"].empty());
+        QVERIFY(run("rates --json").json()["usual"]["rate_l_per_100km"]["mean"] > 6.5);
+    }
+
+    // checks.md, range law: v = 20, sd 1.2, c = .075, sd .004.
+    void rangeWithoutALogbookMeetsThePublishedValues()
+    {
+        const CliRunner run;
+        const json range = run("range --litres 20 --litres-sd 1.2 --rate 7.5 --rate-sd 0.4 --json").json();
+        const auto at = [&](const char* p) { return range["to_dry_km"][p].get<double>(); };
+        QVERIFY(qAbs(at("p99") - 220.474423) < 5e-7);
+        QVERIFY(qAbs(at("p90") - 240.390976) < 5e-7);
+        QVERIFY(qAbs(at("p50") - 800.0 / 3) < 1e-6);
+        QVERIFY(qAbs(at("p10") - 295.445594) < 5e-7);
+        const json zero = run("range --litres 26 --litres-sd 1.2 --rate 7.5 --rate-sd 0.4 --zero-at-l 6 "
+                              "--json").json();
+        QVERIFY(qAbs(zero["to_zero_km"]["p99"].get<double>() - 220.474423) < 5e-7);
+        QVERIFY(!QFileInfo::exists(run.logbook()));   // and nothing is written
+    }
+
+    void rangeAnswersFromLogOdometerSignalAndMode()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const json full = run("range --json").json();
+        const json later = run("range --odometer-km 104200 --json").json();
+        const json signal = run("range --signal 1.88 --mode motorway --json").json();
+        for (const json& answer : {full, later, signal}) {
+            verifyOrdered(answer["to_zero_km"]);
+            verifyOrdered(answer["to_dry_km"]);
+            QVERIFY(answer["to_zero_km"]["p50"] < answer["to_dry_km"]["p50"]);
+        }
+        QVERIFY(later["to_dry_km"]["p99"] < full["to_dry_km"]["p99"]);
+        // The knot is 25 L since drained; the reading may be a little high, never more.
+        const double usable = signal["usable_l"]["mean"].get<double>();
+        QVERIFY(usable <= 25.0 && usable > 23.5);
+        QCOMPARE(text(signal["mode"]), std::string("motorway"));
+    }
+
+    void theReserveListsItsEvidence()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const json before = run("reserve --json").json();
+        QCOMPARE(run("proof add drained --left-behind-l 1.3 --left-behind-sd-l 0.2").exitCode, 0);
+        const json after = run("reserve --json").json();
+        QCOMPARE(after["evidence"].size(), before["evidence"].size() + 1);
+        QVERIFY(after["reserve_l"]["sd"] < before["reserve_l"]["sd"]);
+        verifyOrdered(after["past_zero_km"]);
+    }
+
+    void aReadingPastTheFloatsStopIsOneSided()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const CliAnswer low = run("range --signal 3.2 --json");
+        QCOMPARE(low.exitCode, 0);
+        QCOMPARE(text(low.json()["level_bound"]), std::string("at-most"));
+        QVERIFY(low.err.contains("at most"));
+        QCOMPARE(text(run("range --signal 0.5 --json").json()["level_bound"]), std::string("at-least"));
+    }
+
+    void aReadingTheCircuitCannotGiveFallsBackToTheLog()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        for (const char* signal : {"5.0", "0.0", "9.5"}) {
+            const CliAnswer fault = run(QString("range --json --signal ") + signal);
+            QCOMPARE(fault.exitCode, 0);
+            QCOMPARE(text(fault.json()["level_source"]), std::string("log"));
+            QVERIFY(fault.err.startsWith("warning: the sender"));
+        }
+    }
+
+    void implausibleFillsAreStoredAndFlagged()
+    {
+        struct Case {
+            const char* fill;
+            const char* cause;
+        };
+        for (const auto& [fill, cause] :
+             {Case{"--litres 36 --odometer-km 900", "odometer backward"},
+              Case{"--litres 75 --odometer-km 104980", "more than fits"},
+              Case{"--litres 37 --odometer-km 104250", "second can"}}) {
+            const CliRunner run;
+            QVERIFY(run.prepareCar());
+            const CliAnswer stored = run(QString("fill add --full --date 2026-10-10 ") + fill);
+            QCOMPARE(stored.exitCode, 0);
+            QVERIFY2(stored.err.startsWith("warning: "), fill);
+            QCOMPARE(run("log --json").json()["fills"].size(), std::size_t(10));
+            QVERIFY2(hasFlag(run, cause), stored.err.constData());
+        }
+        const CliRunner reset;
+        QVERIFY(reset.prepareCar());
+        const CliAnswer swapped =
+            reset("fill add --full --date 2026-10-10 --litres 36 --odometer-km 900 --odometer-reset");
+        QCOMPARE(swapped.exitCode, 0);
+        QVERIFY2(swapped.err.isEmpty(), swapped.err.constData());
+        QVERIFY(!hasFlag(reset, "odometer backward"));
+    }
+
+    void badInputIsOneLineExitTwoAndNothingWritten_data()
+    {
+        QTest::addColumn<QString>("line");
+        for (const char* line :
+             {"fill add --litres abc --odometer-km 1 --full", "fill add --litres 36,5 --odometer-km 1 --full",
+              "fill add --litres nan --odometer-km 1 --full", "fill add --litres inf --odometer-km 1 --full",
+              "fill add --litres -3 --odometer-km 1 --full", "fill add --litres 0 --odometer-km 1 --full",
+              "fill add --litres 30 --odometer-km 1", "fill add --litres 30 --full",
+              "fill add --litres 30 --odometer-km 1 --full --partial",
+              "fill add --litres 30 --odometer-km 1 --full --date 2026-02-30",
+              "trip add --km 5 --mode moon", "trip add --km -5 --mode town", "proof add past-zero --km x",
+              "proof add stalled --km 5 --mode moon", "proof add drained", "range --mode moon",
+              "range --signal 1 --litres 2", "range --nonsense", "nonsense", "--vehicle Heron range",
+              "vehicle set --surge-margin-l moon=2", "vehicle set --capacity-l -4", "plan missing",
+              "range --odometer-km 5"})
+            QTest::newRow(line) << QString(line);
+    }
+
+    void badInputIsOneLineExitTwoAndNothingWritten()
+    {
+        QFETCH(QString, line);
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QByteArray before = run("log --json").out + run("vehicle show --json").out;
+        const CliAnswer refused = run(line);
+        if (line != "plan missing")   // a file that is not there is no bad input
+            QCOMPARE(refused.exitCode, 2);
+        QVERIFY(refused.exitCode != 0);
+        QVERIFY2(refused.errorLines() == 1, refused.err.constData());
+        QVERIFY(refused.out.isEmpty());
+        QCOMPARE(run("log --json").out + run("vehicle show --json").out, before);
+    }
+
+    void badCalibrationsNameLineAndColumn()
+    {
+        const CliRunner run;
+        const auto refused = [&](const char* text, const char* words) {
+            const CliAnswer answer = run("calibrate " + run.file("bad.csv", text));
+            return answer.exitCode == 2 && answer.errorLines() == 1 && answer.err.contains(words);
+        };
+        QVERIFY(refused("added_l,signal\n0,1\n5,abc\n", "bad.csv:3: column 'signal'"));
+        QVERIFY(refused("added_l,signal\n0,1\n-5,2\n", "bad.csv:3: column 'added_l'"));
+        QVERIFY(refused("added_l,signal\n0,1\n\"5,0\",2\n", "comma"));
+        QVERIFY(refused("added_l,signal\n0,nan\n5,2\n", "column 'signal'"));
+        QVERIFY(refused("added_l\n0\n5\n", "column 'signal'"));
+        QVERIFY(refused("added_l,signal\n0,1\n", "two or more rows"));
+    }
+
+    void noMovementWhilePouringIsAnAnswerWithAnErrorFinding()
+    {
+        const CliRunner run;
+        const CliAnswer dead = run("calibrate --json " + run.file("dead.csv",
+                                   "added_l,signal\n0,2.2\n5,2.2\n25,2.2\n50,2.2\n"));
+        QCOMPARE(dead.exitCode, 0);
+        QCOMPARE(text(dead.json()["findings"][0]["code"]), std::string("no-movement"));
+        QCOMPARE(text(dead.json()["findings"][0]["severity"]), std::string("error"));
+    }
+
+    void aCalibrationCarriesEveryKnotAndAnswersALevel()
+    {
+        const CliRunner run;
+        const QString points = run.file("p.csv", "added_l,signal\n0,3.02\n5,2.84\n25,1.88\n50,0.55\n");
+        const json fit = run("calibrate --json --at 1.88 --table 5 --unit litres --decimals 2 " + points).json();
+        QCOMPARE(text(fit["direction"]), std::string("falling"));
+        for (const auto& [signal, litres] : {std::pair(3.02, 0.0), {2.84, 5.0}, {1.88, 25.0}, {0.55, 50.0}}) {
+            bool found = false;
+            for (const json& point : fit["curve"])
+                found = found || (point["signal"] == signal && point["litres"] == litres);
+            QVERIFY2(found, qPrintable(QString::number(signal)));
+        }
+        QVERIFY(qAbs(fit["at"]["litres"].get<double>() - 25) < 1e-9);
+        QCOMPARE(fit["table"].size(), std::size_t(5));
+    }
+
+    void aMissingLogbookIsSaidInOneLine()
+    {
+        const CliRunner run;
+        const CliAnswer missing = run("range");
+        QCOMPARE(missing.exitCode, 1);
+        QCOMPARE(missing.errorLines(), 1);
+        QVERIFY(!QFileInfo::exists(run.logbook()));
+    }
+
+    void theDemoMakesALogbookAndNeverWritesOverOne()
+    {
+        const CliRunner run;
+        const CliAnswer demo = run("demo");
+        QCOMPARE(demo.exitCode, 0);
+        QVERIFY(demo.out.contains("to the zero mark") && demo.out.contains("Evidence:"));
+        QCOMPARE(run("log --json").json()["fills"].size(), std::size_t(13));
+        QCOMPARE(run("demo").exitCode, 2);
+        // The demo's car can be planned for, too.
+        const QString route = run.file("route.csv", "at_km,name,mode,fuel,price_per_l\n0,Start,town,none,\n"
+                                                    "90,Mill,open-road,pump,1.8\n300,End,open-road,none,\n");
+        QVERIFY(run("plan --json " + route).json()["feasible"].is_boolean());
+    }
+};
+
+UNDERMARK_TEST(LogbookCommandsTest)
+#include "logbook_commands_test.moc"
