@@ -88,6 +88,10 @@ void LevelTracker::closeBlock()
     const BlockSummary block = m_block.take();
     const Interval past = m_past;
     m_past = Interval{};
+    m_state.reading.reset();
+    if (block.kind == BlockKind::exact || block.kind == BlockKind::atMost
+        || block.kind == BlockKind::atLeast)
+        m_state.reading = Volume::fromLitres(block.levelL);
     predict(past);
     if (!past.moved)
         m_lastStandS = m_timeS;

@@ -90,8 +90,10 @@ void LevelTracker::settleJump(const BlockSummary& block, double noiseL2)
 {
     const double mean = m_jump.sumL / m_jump.steady;
     const double offset = mean - m_filter.expectedReadingL();
-    const bool lowEnd = block.levelL < m_settings.lowest.litres() + 0.01 * m_rangeL;
-    const bool highEnd = block.levelL > m_settings.highest.litres() - 0.01 * m_rangeL;
+    const bool lowEnd = block.kind == BlockKind::atMost
+        || block.levelL < m_settings.lowest.litres() + 0.01 * m_rangeL;
+    const bool highEnd = block.kind == BlockKind::atLeast
+        || block.levelL > m_settings.highest.litres() - 0.01 * m_rangeL;
     if (m_jump.sign > 0 && m_jump.mayBeFuel) {
         if (m_jump.steady < kRefuelBlocks)
             return;
@@ -311,6 +313,7 @@ void LevelTracker::tellFill(Estimate<Volume> litres)
     m_state.level.mean = Volume::fromLitres(std::max(0.0, m_filter.levelL()));
     m_stillSet = false;
     m_jump = Jump{};
+    m_stand = Stand{};   // the rise is accounted for
     m_calm = here();
     show();
 }
@@ -323,6 +326,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
     m_state.level.mean = full.mean;
     m_stillSet = false;
     m_jump = Jump{};
+    m_stand = Stand{};   // the rise is accounted for
     m_calm = here();
     show();
 }

@@ -84,6 +84,7 @@ struct TrackState {
     Seconds time{};                      // of the last block
     Estimate<Volume> level;              // never rises but by refuel or correction
     Estimate<Fraction> scale;            // litres burnt per litre the source counted
+    std::optional<Volume> reading;       // mean of the last block, or the stop's bound
     double nisMean = 0.0;                // of the innovations so far; near 1 is honest
     long nisCount = 0;
     long blocks = 0;
