@@ -37,6 +37,7 @@ static int runCommandLine(int argc, char** argv)
     app.require_subcommand(1);
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
     // Each command adds itself here.
+    addReplayCommand(app, context);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& help) {   // --help, --version
