@@ -43,7 +43,7 @@ struct LevelSource {
         const ReadingKind kind = both.bound == LevelBound::exact ? ReadingKind::exact
             : both.bound == LevelBound::atMost                   ? ReadingKind::atMost
                                                                  : ReadingKind::atLeast;
-        return LevelObservation{kind, both.added};
+        return LevelObservation{kind, both.added, {}};
     }
 
     TrackerSettings settings() const

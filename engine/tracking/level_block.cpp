@@ -43,6 +43,7 @@ void LevelBlock::add(double timeS, const LevelObservation& observation)
     const double level = observation.level.mean.litres();
     const double place = (level - m_lowL) / m_rangeL;
     m_now.curveSdSum += observation.level.sd.litres();
+    m_flatL = std::max(m_flatL, observation.flat.litres());
     m_now.atMost += observation.kind == ReadingKind::atMost;
     m_now.atLeast += observation.kind == ReadingKind::atLeast;
     if (place < kEnd || place > 1.0 - kEnd) {
@@ -126,6 +127,7 @@ BlockSummary LevelBlock::take()
         const double mean = sum / used;
         out.levelL = m_lowL + mean;
         out.sdL = std::sqrt(std::max(0.0, squares / used - mean * mean));
+        out.flatL = m_flatL;
         out.curveSdL = m_curveSdSum / m_level;
         out.atStopShare = double(m_atMost + m_atLeast) / m_level;
         out.outlierShare = std::min(1.0, double(outside) / m_instants);
@@ -146,7 +148,7 @@ BlockSummary LevelBlock::take()
     if (m_level > 0)
         m_bins.fill(Bin{});
     m_instants = m_level = m_atMost = m_atLeast = m_low = m_high = m_mixed = 0;
-    m_curveSdSum = 0.0;
+    m_curveSdSum = m_flatL = 0.0;
     return out;
 }
 

@@ -21,6 +21,7 @@ struct BlockSummary {
     double levelL = 0.0;         // robust mean, or the stop's bound
     double sdL = 0.0;            // of the readings within the block
     double curveSdL = 0.0;       // the calibration's own, mean
+    double flatL = 0.0;          // largest flat piece met
     double atStopShare = 0.0;    // of the instants used
     double outlierShare = 0.0;   // instants outside the sender's range or far off at an end
     int instants = 0;
@@ -57,7 +58,7 @@ private:
     Now m_now;
     std::array<Bin, kBins> m_bins{};
     double m_firstS = 0.0, m_lastS = 0.0;
-    double m_curveSdSum = 0.0;
+    double m_curveSdSum = 0.0, m_flatL = 0.0;
     int m_instants = 0, m_level = 0, m_atMost = 0, m_atLeast = 0, m_low = 0, m_high = 0, m_mixed = 0;
 };
 

@@ -145,7 +145,7 @@ void LevelTracker::watchStillness(const BlockSummary& block)
     }
     const double sureScale = std::max(0.4, 1.0 - std::sqrt(m_still.filter.scaleVariance())
                                                 / std::max(0.1, m_still.filter.scale()));
-    double needed = std::max(kStillBurnt * m_rangeL, 2.0 * block.curveSdL + band) + band;
+    double needed = std::max(kStillBurnt * m_rangeL, upper ? 0.0 : block.flatL + band) + band;
     if (upper)
         needed += 2.0 * std::sqrt(m_still.filter.readingVarianceL2());
     if (sureScale * burntSince(m_still) > needed)

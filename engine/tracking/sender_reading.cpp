@@ -27,6 +27,9 @@ LevelObservation observe(const LevelCurve& curve, Signal signal)
     }
     const LevelReading reading = curve.read(signal, kNoise * span);
     out.level = reading.added;
+    for (const CurveKnot& knot : curve.knots())
+        if (knot.width > out.flat && abs(knot.signal - signal) <= 2.0 * kNoise * abs(span))
+            out.flat = knot.width;
     if (reading.bound != LevelBound::exact)
         out.kind = reading.bound == LevelBound::atMost ? ReadingKind::atMost : ReadingKind::atLeast;
     return out;

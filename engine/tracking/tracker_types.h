@@ -23,6 +23,7 @@ enum class ReadingKind {
 struct LevelObservation {
     ReadingKind kind = ReadingKind::exact;
     Estimate<Volume> level;      // the level, or the bound; the curve's own sd
+    Volume flat;                 // litres over which the reading need not move here
 };
 
 // One row of a recorded drive. Whatever is absent is unknown.

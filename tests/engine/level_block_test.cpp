@@ -11,7 +11,7 @@ class LevelBlockTest : public QObject {
     Q_OBJECT
     static LevelObservation at(double litres, ReadingKind kind = ReadingKind::exact)
     {
-        return {kind, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}};
+        return {kind, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}, {}};
     }
     static LevelBlock block() { return {Volume::fromLitres(0.0), Volume::fromLitres(50.0)}; }
 

@@ -43,7 +43,7 @@ struct Drive {
 
     static LevelObservation reading(double litres, ReadingKind kind = ReadingKind::exact)
     {
-        return {kind, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}};
+        return {kind, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}, {}};
     }
 
     // One second at `kmh` with what the sender says (nothing: no reading).

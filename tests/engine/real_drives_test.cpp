@@ -47,7 +47,7 @@ Outcome replayed(const QString& name, double upperStop)
         sample.level = LevelObservation{
             percent >= upperStop ? ReadingKind::atLeast
                                  : percent <= 0.0 ? ReadingKind::atMost : ReadingKind::exact,
-            {Volume::fromLitres(std::min(percent, upperStop) / 2.0), Volume::fromLitres(0.5)}};
+            {Volume::fromLitres(std::min(percent, upperStop) / 2.0), Volume::fromLitres(0.5)}, {}};
         take(tracker.add(sample));
     }
     take(tracker.finish());
