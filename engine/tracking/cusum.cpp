@@ -15,6 +15,12 @@ int Cusum::add(double value)
     return m_down > m_threshold ? -1 : 0;
 }
 
+void Cusum::hold()
+{
+    m_up = std::min(m_up, m_threshold);
+    m_down = std::min(m_down, m_threshold);
+}
+
 static double oneSidedRunLength(double drift, double b)
 {
     const double x = drift * b;

@@ -17,6 +17,8 @@ public:
     // The sums stay where they are after an alarm; the caller resets.
     int add(double value);
     void reset() { m_up = m_down = 0.0; }
+    // Keeps the sums from growing past the threshold while the caller waits.
+    void hold();
 
     // The sums, 0 where there is no suspicion: a change began after the last 0.
     double up() const { return m_up; }

@@ -9,7 +9,7 @@ namespace undermark {
 namespace {
 
 constexpr double kGuessedLPerKm = 0.08;       // a mid-size car; known to 60 % only
-constexpr double kGuessedLPerHour = 2.0;      // level alone: idling to easy driving
+constexpr double kGuessedLPerHour = 3.0;      // level alone: anything from idling to motorway
 constexpr double kWalking = 3.0;              // km/h
 constexpr double kGapSeconds = 60.0;
 constexpr double kMostUnknownL = 3.0;         // an unseen stretch of driving
@@ -27,7 +27,9 @@ FuelUse::FuelUse(const TrackerSettings& settings)
 
 double FuelUse::scaleSd() const
 {
-    return m_measured ? 0.15 : std::hypot(m_rateSd, m_km || m_stated ? 0.1 : 0.6);
+    if (m_measured)
+        return 0.15;
+    return m_km ? std::hypot(m_rateSd, 0.1) : 1.0;
 }
 
 std::optional<double> FuelUse::litresPerKm() const
@@ -82,6 +84,7 @@ UseStep FuelUse::step(const TrackerSample& sample)
         step.clockJump = true;
         step.seconds = 0.0;
     }
+    step.motionKnown = sample.speed.has_value();
     step.moving = !sample.speed || sample.speed->kmPerHour() > kWalking
         || m_speed.value_or(0.0) > kWalking;
     step.gap = step.seconds > kGapSeconds;

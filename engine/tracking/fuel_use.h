@@ -17,6 +17,7 @@ struct UseStep {
     double km = 0.0;
     double acceleration = 0.0;   // absolute, 0 where speed is unknown
     bool moving = false;         // faster than walking at either end, or unknown
+    bool motionKnown = false;    // the sample has a speed
     bool gap = false;            // no samples for more than a minute
     bool clockJump = false;      // time went back: the step counts as no time
 };
@@ -28,10 +29,10 @@ public:
 
     // How well the source is known before it was compared with the level: a
     // measured fuel rate 15 %, a stated rate what was stated and 10 % for the
-    // odometer, a guessed rate 60 %.
+    // odometer, a guessed rate 60 %, time alone 100 %.
     double scaleSd() const;
     // A guess must never be called implausible, and nothing may be blamed on it.
-    bool guessed() const { return !m_measured && !m_stated; }
+    bool guessed() const { return !m_measured && !(m_stated && m_km); }
     // Litres the source counts per km; nothing where it does not count km.
     std::optional<double> litresPerKm() const;
 

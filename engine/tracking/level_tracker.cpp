@@ -25,7 +25,7 @@ LevelTracker::LevelTracker(const TrackerSettings& settings)
     m_scaleKnown = settings.scale.has_value();
     const auto level = settings.lastKnown.value_or(Estimate<Volume>{});
     m_filter = FuelFilter(level, scale);
-    m_calm = m_still = here();
+    m_calm = m_calmDown = m_still = here();
     if (settings.lastKnown) {
         // Temperature, a slope, someone else's errand: the longer ago the less sure.
         const double days = std::max(0.0, settings.sinceLastKnown.count()) / 86400.0;
@@ -66,10 +66,9 @@ std::span<const TrackerEvent> LevelTracker::add(const TrackerSample& sample)
     m_past.acceleration += step.acceleration * step.seconds;
     m_past.moved = m_past.moved || step.moving;
     ++m_past.samples;
-    if (sample.level) {
-        m_past.level = true;
+    m_past.motionKnown = m_past.motionKnown && step.motionKnown;
+    if (sample.level)
         m_block.add(now, *sample.level);
-    }
     return {m_events.data(), m_eventCount};
 }
 
@@ -117,10 +116,11 @@ void LevelTracker::predict(const Interval& past)
     FuelFilter::Noise noise;
     // The curve's error changes with the level: over kCurveL litres it is another.
     noise.levelL2 = past.unknownL2 + kUseL2PerL * std::abs(burntL)
-        + 2.0 * m_curveSdL * m_curveSdL * std::abs(burntL) / (kCurvePart * m_rangeL);
+        + 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) * std::abs(burntL)
+            / (kCurvePart * m_rangeL);
     noise.scale2 = (m_use.guessed() ? kGuessedScale2PerL : kScale2PerL) * past.usedL;
     noise.biasKeep = std::exp(-past.seconds / kBiasS);
-    const double bias = kBias * m_rangeL;
+    const double bias = kBias * m_biasShare * m_rangeL;
     noise.bias2 = bias * bias * (1.0 - noise.biasKeep * noise.biasKeep);
     m_filter.predict(past.usedL, noise);
     m_state.used += Volume::fromLitres(burntL);
@@ -173,7 +173,7 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_started = true;
     m_state.level.mean = Volume::fromLitres(std::max(0.0, m_filter.levelL()));
     m_above = 0;
-    m_calm = here();
+    m_calm = m_calmDown = here();
 }
 
 void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
@@ -217,12 +217,17 @@ void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
 void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
 {
     m_state.mode = TrackerMode::level;
-    m_stopSaid = TrackerMode::level;
+    if (++m_offStop > kOffStopBlocks)
+        m_stopSaid = TrackerMode::level;
     const Innovation seen = compare(block, noiseL2);
     m_nisSum += seen.nis();
     ++m_state.nisCount;
     m_state.nisMean = m_nisSum / static_cast<double>(m_state.nisCount);
     m_nisRecent += kNisGain * (std::min(seen.nis(), 9.0) - m_nisRecent);
+    // Cars differ in how much they tilt: the slow error is scaled until the
+    // innovations are as large as they should be.
+    m_biasShare = std::clamp(m_biasShare * std::exp(kBiasGain * (std::min(seen.nis(), 6.0) - 1.0)),
+                             kLeastBias, kMostBias);
     // A lone outlier counts as one of four standard deviations (Huber).
     const double most = kGate * kGate;
     const double excess = seen.nis() > most ? seen.residualL * seen.residualL / most - seen.varianceL2
@@ -235,6 +240,7 @@ void LevelTracker::takeStop(const BlockSummary& block, double noiseL2)
 {
     const bool upper = block.kind == BlockKind::atLeast;
     m_state.mode = upper ? TrackerMode::upperStop : TrackerMode::lowerStop;
+    m_offStop = 0;
     if (m_stopSaid != m_state.mode) {
         m_stopSaid = m_state.mode;
         say({.kind = upper ? TrackerEventKind::onUpperStop : TrackerEventKind::onLowerStop,

@@ -48,6 +48,9 @@ public:
     // The driver says what the pump showed. Replaces a refuel found by level
     // within the last ten minutes; adds to the level otherwise.
     void tellFill(Estimate<Volume> litres);
+    // The driver says that no fuel went in: the refuel found within the last ten
+    // minutes is taken back, and the sender is at fault.
+    std::span<const TrackerEvent> denyFill();
     // The driver filled up to the first click: the level is the curve's full.
     void tellFull(Estimate<Volume> full);
 
@@ -66,7 +69,7 @@ private:
     struct Interval {                 // since the last block ended
         double startS = 0.0, seconds = 0.0, usedL = 0.0, unknownL2 = 0.0, acceleration = 0.0;
         long samples = 0;
-        bool moved = false, level = false;
+        bool moved = false, motionKnown = true;
     };
     struct Stand {                    // this halt, in litres as read
         int blocks = 0, risen = 0;
@@ -102,7 +105,7 @@ private:
     void watchContact(const BlockSummary& block);
     void watchScale();
     void recover(const BlockSummary& block, double noiseL2);
-    void accept(double litres, double sdL, double onsetS);
+    void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
     void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
     void note(FaultCode code, double onsetS);
     void clearFault();
@@ -131,7 +134,7 @@ private:
     bool m_scaleKnown = false;
     double m_sloshL2[2] = {0.0, 0.0}; // of one reading: standing, moving; 0 unknown
     double m_curveSdL = 0.0;
-    double m_nisSum = 0.0, m_nisRecent = 1.0;
+    double m_nisSum = 0.0, m_nisRecent = 1.0, m_biasShare = 1.0;
     double m_thinned = 0.0;
     int m_thinnedBlocks = 0;
     Stand m_stand;
@@ -141,11 +144,12 @@ private:
     double m_lastStandS = -1e9;       // end of the last halt
     double m_stillL = 0.0;            // reading that has not moved since m_still
     bool m_stillSet = false;
-    Checkpoint m_still, m_calm;
+    Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;
     double m_outOfRangeOnsetS = 0.0, m_missingS = 0.0, m_missingOnsetS = 0.0;
     bool m_dropoutSaid = false, m_contactSaid = false, m_scaleSaid = false;
     TrackerMode m_stopSaid = TrackerMode::waiting;
+    int m_offStop = 0;                // blocks since the float left its stop
     double m_lastRefuelS = -1e9, m_lastRefuelL = 0.0;
     int m_above = 0;                  // blocks in which the estimate lay above what is shown
 };

@@ -37,16 +37,18 @@ bool LevelTracker::takeStanding(const BlockSummary& block, const Interval& past)
     if (m_stand.risen < 2 || !steady)
         return true;   // still flowing: wait
     const double sd = std::hypot(0.03 * rise, 2.0 * kLeastStanding * m_rangeL, m_curveSdL);
+    const FuelFilter before = m_filter;
     m_filter.add(rise, sd * sd);
-    accept(rise, sd, m_stand.onsetS);
+    accept(rise, sd, m_stand.onsetS, before);
     m_stand = Stand{};
     m_stand.blocks = 2;
     m_stand.firstL = m_stand.lastL = block.levelL;
     return true;
 }
 
-void LevelTracker::accept(double litres, double sdL, double onsetS)
+void LevelTracker::accept(double litres, double sdL, double onsetS, const FuelFilter& before)
 {
+    m_beforeRefuel = {before, onsetS, m_usedL, m_km};
     say({.kind = TrackerEventKind::refuel, .time = Seconds(m_timeS), .onset = Seconds(onsetS),
          .litres = {Volume::fromLitres(litres), Volume::fromLitres(sdL)}, .distance = {}});
     m_lastRefuelS = m_timeS;
@@ -56,7 +58,7 @@ void LevelTracker::accept(double litres, double sdL, double onsetS)
     m_above = 0;
     m_cusum.reset();
     m_stillSet = false;
-    m_calm = here();
+    m_calm = m_calmDown = here();
 }
 
 // Holds readings back that lie far off, until it is clear what they are.
@@ -73,7 +75,7 @@ bool LevelTracker::takeJump(const BlockSummary& block, Innovation seen, double n
         m_jump = Jump{};
         m_jump.sign = sign;
         m_jump.afterGap = m_afterGap;
-        m_jump.mayBeFuel = m_afterGap || !past.moved || m_timeS - m_lastStandS < kFuelStopS;
+        m_jump.mayBeFuel = m_afterGap || !past.motionKnown || !past.moved || m_timeS - m_lastStandS < kFuelStopS;
         m_jump.before = here();
         m_jump.before.timeS = past.startS;
     }
@@ -97,11 +99,11 @@ void LevelTracker::settleJump(const BlockSummary& block, double noiseL2)
     if (m_jump.sign > 0 && m_jump.mayBeFuel) {
         if (m_jump.steady < kRefuelBlocks)
             return;
-        const double before = m_filter.levelL();
-        const double spread = std::sqrt(std::max(0.0, m_filter.levelVarianceL2()) + noiseL2);
+        const FuelFilter before = m_filter;
+        const double spread = std::sqrt(std::max(0.0, before.levelVarianceL2()) + noiseL2);
         const double onset = m_jump.before.timeS;
         startFrom(block, noiseL2);
-        accept(m_filter.levelL() - before, spread, onset);
+        accept(m_filter.levelL() - before.levelL(), spread, onset, before);
     } else if (m_jump.sign < 0 && m_jump.afterGap && m_jump.steady >= kRefuelBlocks) {
         // Someone drove, or drained, while nobody watched: the reading counts.
         const double before = m_filter.levelL();
@@ -136,7 +138,7 @@ void LevelTracker::watchStillness(const BlockSummary& block)
     else if (block.kind == BlockKind::atMost)
         moves = true;   // as the tank is lower than that anyway
     else
-        moves = moves || std::abs(block.levelL - m_stillL) > band || block.sdL > kAlive * m_rangeL;
+        moves = moves || std::abs(block.levelL - m_stillL) > band;
     if (moves) {
         m_stillSet = true;
         m_stillL = block.levelL;
@@ -164,20 +166,32 @@ void LevelTracker::watchSums(Innovation seen)
     const int alarm = m_cusum.add(value);
     if (m_cusum.up() == 0.0)
         m_calm = here();
+    if (m_cusum.down() == 0.0)
+        m_calmDown = here();
     if (alarm == 0)
         return;
-    m_cusum.reset();
-    const Checkpoint onset = m_calm;
-    m_calm = here();
-    if (m_use.guessed() || alarm < 0) {
-        // Falling faster than thought: the lower reading is the safe one.
-        m_filter.setScale({Fraction::fromRatio(m_filter.scale()),
-                           Fraction::fromRatio(m_use.scaleSd())});
-        if (!m_use.guessed())
-            note(FaultCode::drift, onset.timeS);
+    // Certain is not yet much: a shift of some decilitres is no fault.
+    const Checkpoint onset = alarm > 0 ? m_calm : m_calmDown;
+    FuelFilter counted = onset.filter;
+    const double usedL = m_usedL - onset.usedL;
+    counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
+    const double apart = m_filter.levelL() - counted.levelL();
+    const double spread = 3.0 * std::sqrt(counted.levelVarianceL2());
+    if (alarm * apart < std::max(kDrift * m_rangeL, spread)) {
+        m_cusum.hold();
         return;
     }
-    raise(FaultCode::drift, onset, true, seen.residualL);
+    m_cusum.reset();
+    m_calm = m_calmDown = here();
+    if (!m_use.guessed() && alarm > 0) {
+        raise(FaultCode::drift, onset, true, apart);
+        return;
+    }
+    // Falling faster than thought: the lower reading is the safe one.
+    m_filter.setScale({Fraction::fromRatio(m_filter.scale()),
+                       Fraction::fromRatio(m_use.scaleSd())});
+    if (!m_use.guessed())
+        note(FaultCode::drift, onset.timeS);
 }
 
 void LevelTracker::watchContact(const BlockSummary& block)
@@ -285,7 +299,7 @@ void LevelTracker::clearFault()
          .distance = Distance::fromKm(m_km - m_fault.onset.km), .fault = m_fault.code});
     m_fault = Fault{};
     m_stillSet = false;
-    m_calm = here();
+    m_calm = m_calmDown = here();
 }
 
 // The sender is taken back once it lives and agrees with the count.
@@ -314,8 +328,19 @@ void LevelTracker::tellFill(Estimate<Volume> litres)
     m_stillSet = false;
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
-    m_calm = here();
+    m_calm = m_calmDown = here();
     show();
+}
+
+std::span<const TrackerEvent> LevelTracker::denyFill()
+{
+    m_eventCount = 0;
+    if (m_timeS - m_lastRefuelS < kLongGapS) {
+        m_lastRefuelS = -1e9;
+        raise(FaultCode::offsetJump, m_beforeRefuel, true, m_lastRefuelL);
+        show();
+    }
+    return {m_events.data(), m_eventCount};
 }
 
 void LevelTracker::tellFull(Estimate<Volume> full)
@@ -327,7 +352,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
     m_stillSet = false;
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
-    m_calm = here();
+    m_calm = m_calmDown = here();
     show();
 }
 

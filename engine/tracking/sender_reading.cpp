@@ -9,6 +9,26 @@ namespace {
 
 constexpr double kImpossible = 0.10;   // of the span
 constexpr double kNoise = 0.005;
+constexpr double kUnseenStop = 0.12;    // of the range
+
+// Litres over which the reading need not move. At either end a calibration cannot
+// tell where between its last two points the float met its stop.
+Volume flatAt(const LevelCurve& curve, Signal signal, Signal reach)
+{
+    const std::span<const CurveKnot> knots = curve.knots();
+    const Volume most = kUnseenStop * (knots.back().added - knots.front().added);
+    Volume flat;
+    if (abs(signal - knots.front().signal) <= reach || abs(signal - knots.back().signal) <= reach) {
+        const bool upper = abs(signal - knots.back().signal) <= reach;
+        const Volume gap = upper ? knots.back().added - knots[knots.size() - 2].added
+                                 : knots[1].added - knots[0].added;
+        flat = std::min(gap, most);
+    }
+    for (const CurveKnot& knot : knots)
+        if (knot.width > flat && abs(knot.signal - signal) <= reach)
+            flat = knot.width;
+    return flat;
+}
 
 } // namespace
 
@@ -27,9 +47,7 @@ LevelObservation observe(const LevelCurve& curve, Signal signal)
     }
     const LevelReading reading = curve.read(signal, kNoise * span);
     out.level = reading.added;
-    for (const CurveKnot& knot : curve.knots())
-        if (knot.width > out.flat && abs(knot.signal - signal) <= 2.0 * kNoise * abs(span))
-            out.flat = knot.width;
+    out.flat = flatAt(curve, signal, 2.0 * kNoise * span);
     if (reading.bound != LevelBound::exact)
         out.kind = reading.bound == LevelBound::atMost ? ReadingKind::atMost : ReadingKind::atLeast;
     return out;

@@ -12,13 +12,17 @@ namespace undermark::tuning {
 // drives: means over 300 s still scatter by 0.6 to 0.9 % of the range.
 inline constexpr double kBias = 0.015;
 inline constexpr double kBiasS = 150.0;
+inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, per block
+inline constexpr double kLeastBias = 0.2;       // of kBias
+inline constexpr double kMostBias = 2.5;
 
 // Consumption: sd 0.14 L over one litre; the source's scale wanders by 3 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
 inline constexpr double kUseL2PerL = 0.02;
 inline constexpr double kScale2PerL = 0.0009;
 inline constexpr double kGuessedScale2PerL = 0.01;
-inline constexpr double kCurvePart = 0.1;       // the curve's error is another after 10 % of it
+inline constexpr double kCurvePart = 0.2;       // the curve's error is another after 20 % of it
+inline constexpr double kCurveMost = 0.04;      // a worse curve is wrong as a whole, not by places
 
 // Slosh of one reading: never believed smaller than this.
 inline constexpr double kLeastStanding = 0.003;
@@ -42,6 +46,7 @@ inline constexpr double kStillBand = 0.008;
 inline constexpr double kAlive = 0.004;         // sd within a block that a stuck float has not
 
 inline constexpr double kCusumAllowance = 0.5;
+inline constexpr double kDrift = 0.04;          // of the range: less than that is no fault
 inline constexpr int kThin = 2;                 // blocks per value of the cumulative sum
 inline constexpr double kNisGain = 0.005;
 
@@ -49,6 +54,7 @@ inline constexpr int kAgreeing = 4;             // blocks until the sender is ta
 inline constexpr double kCorrection = 0.03;
 inline constexpr int kCorrectionBlocks = 10;
 
+inline constexpr int kOffStopBlocks = 40;       // a float this long off its stop has left it
 inline constexpr double kLongGapS = 600.0;
 inline constexpr double kParkedL2PerDay = 0.09;
 inline constexpr double kDropoutS = 60.0;

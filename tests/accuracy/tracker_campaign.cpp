@@ -146,6 +146,11 @@ private:
             sample.level = observe(curve, *now.signal);
         for (const TrackerEvent& event : tracker.add(sample))
             hear(event, tracker);
+        if (m_denies) {   // the driver was asked about a fill and there was none
+            m_denies = false;
+            for (const TrackerEvent& event : tracker.denyFill())
+                hear(event, tracker);
+        }
     }
 
     void hear(const TrackerEvent& event, const LevelTracker& tracker)
@@ -159,8 +164,10 @@ private:
         if (event.kind == TrackerEventKind::refuel) {
             if (m_filledS > 0 && m_timeS - m_filledS < 900)
                 m_fillFound = true;
-            else
+            else {
                 ++m_totals.falseRefuels;
+                m_denies = true;
+            }
         }
         if (event.kind != TrackerEventKind::fault)
             return;
@@ -217,7 +224,7 @@ private:
     double m_faultAtL = 0.0, m_fillAtL = 0.0, m_dryL = 0.0, m_poured = 0.0, m_burntBefore = 0.0;
     std::optional<double> m_onsetL;
     long m_timeS = 0, m_filledS = 0;
-    bool m_warned = false, m_found = false, m_ranDry = false;
+    bool m_warned = false, m_found = false, m_ranDry = false, m_denies = false;
     bool m_fillFound = false, m_fillSound = false, m_fillLogged = false;
 };
 
