@@ -33,6 +33,8 @@ public:
     double scaleSd() const;
     // A guess must never be called implausible, and nothing may be blamed on it.
     bool guessed() const { return !m_measured && !(m_stated && m_km); }
+    // Nothing but the clock: litres per hour.
+    bool timeAlone() const { return !m_measured && !m_km; }
     // Litres the source counts per km; nothing where it does not count km.
     std::optional<double> litresPerKm() const;
 

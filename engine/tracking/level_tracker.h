@@ -143,6 +143,7 @@ private:
     bool m_afterGap = false;
     double m_lastStandS = -1e9;       // end of the last halt
     double m_stillL = 0.0;            // reading that has not moved since m_still
+    double m_stillAllowedL = 0.0;     // litres it need not move for
     bool m_stillSet = false;
     Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;

@@ -118,38 +118,44 @@ void LevelTracker::settleJump(const BlockSummary& block, double noiseL2)
         const bool signalHigh = lowEnd != m_settings.signalRises;
         raise(signalHigh ? FaultCode::open : FaultCode::shortCircuit, m_jump.before, false, offset);
     } else if (m_jump.blocks >= kFaultBlocks && std::abs(offset) > kFaultJump * m_rangeL) {
+        if (m_use.guessed() && m_jump.sign < 0) {
+            // The count is a guess: tell, and believe the lower of the two.
+            note(FaultCode::offsetJump, m_jump.before.timeS);
+            startFrom(block, noiseL2);
+            return;
+        }
         raise(FaultCode::offsetJump, m_jump.before, false, offset);
     }
 }
 
 double LevelTracker::burntSince(const Checkpoint& past) const
 {
-    return past.filter.scale() * (m_usedL - past.usedL);
+    // A stuck reading teaches a guessed source that nothing is burnt.
+    const double scale = past.filter.scale();
+    return (m_use.guessed() ? std::max(1.0, scale) : scale) * (m_usedL - past.usedL);
 }
 
 void LevelTracker::watchStillness(const BlockSummary& block)
 {
     const double band = kStillBand * m_rangeL;
     const bool upper = block.kind == BlockKind::atLeast;
-    const double expected = m_filter.expectedReadingL();
-    bool moves = !m_stillSet;
-    if (upper)   // the tank may truly be above; after a cut the expectation sits on the bound
-        moves = moves || expected > block.levelL + band + std::sqrt(m_filter.readingVarianceL2());
-    else if (block.kind == BlockKind::atMost)
-        moves = true;   // as the tank is lower than that anyway
-    else
-        moves = moves || std::abs(block.levelL - m_stillL) > band;
+    const bool moves = !m_stillSet || block.kind == BlockKind::atMost   // lower than that anyway
+        || std::abs(block.levelL - m_stillL) > band;
     if (moves) {
         m_stillSet = true;
         m_stillL = block.levelL;
         m_still = here();
+        // On the upper stop the tank may truly be above, up to full.
+        const double above = m_filter.expectedReadingL() - block.levelL
+            + 2.0 * std::sqrt(m_filter.readingVarianceL2());
+        m_stillAllowedL = upper ? std::clamp(above, 0.0, m_settings.highest.litres() - block.levelL)
+                                : 0.0;
         return;
     }
     const double sureScale = std::max(0.4, 1.0 - std::sqrt(m_still.filter.scaleVariance())
                                                 / std::max(0.1, m_still.filter.scale()));
-    double needed = std::max(kStillBurnt * m_rangeL, upper ? 0.0 : block.flatL + band) + band;
-    if (upper)
-        needed += 2.0 * std::sqrt(m_still.filter.readingVarianceL2());
+    const double flat = upper ? m_stillAllowedL : std::max(m_stillAllowedL, block.flatL);
+    const double needed = std::max(kStillBurnt * m_rangeL, flat + band) + band;
     if (sureScale * burntSince(m_still) > needed)
         raise(upper ? FaultCode::stuckAtStop : FaultCode::stuck, m_still, true, 0.0);
 }
@@ -176,7 +182,7 @@ void LevelTracker::watchSums(Innovation seen)
     const double usedL = m_usedL - onset.usedL;
     counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
     const double apart = m_filter.levelL() - counted.levelL();
-    const double spread = 3.0 * std::sqrt(counted.levelVarianceL2());
+    const double spread = 3.0 * std::sqrt(counted.levelVarianceL2() + 2.0 * m_curveSdL * m_curveSdL);
     if (alarm * apart < std::max(kDrift * m_rangeL, spread)) {
         m_cusum.hold();
         return;
@@ -310,8 +316,9 @@ void LevelTracker::recover(const BlockSummary& block, double noiseL2)
     const bool moved = std::abs(block.levelL - m_fault.levelL) > 2.0 * kStillBand * m_rangeL
         || (block.kind == BlockKind::exact && block.sdL > kAlive * m_rangeL);
     const Innovation seen = compare(block, noiseL2);
-    const bool agrees = seen.nis() < 6.0
-        && (m_fault.offsetL == 0.0 || std::abs(seen.residualL) < 0.5 * std::abs(m_fault.offsetL));
+    // A sender that claims more than was counted must be close before it is believed.
+    const bool agrees = seen.nis() < 6.0 && seen.residualL < kReturnAbove * m_rangeL
+        && (m_fault.offsetL == 0.0 || std::abs(seen.residualL) < kOffsetGone * std::abs(m_fault.offsetL));
     m_fault.agreeing = agrees && (!wasStill || moved) ? m_fault.agreeing + 1 : 0;
     if (m_fault.agreeing >= kAgreeing)
         clearFault();

@@ -21,6 +21,7 @@ inline constexpr double kMostBias = 2.5;
 inline constexpr double kUseL2PerL = 0.02;
 inline constexpr double kScale2PerL = 0.0009;
 inline constexpr double kGuessedScale2PerL = 0.01;
+inline constexpr double kTimeScale2PerL = 0.06;  // level alone: litres per hour change with the road
 inline constexpr double kCurvePart = 0.2;       // the curve's error is another after 20 % of it
 inline constexpr double kCurveMost = 0.04;      // a worse curve is wrong as a whole, not by places
 
@@ -50,6 +51,8 @@ inline constexpr double kDrift = 0.04;          // of the range: less than that 
 inline constexpr int kThin = 2;                 // blocks per value of the cumulative sum
 inline constexpr double kNisGain = 0.005;
 
+inline constexpr double kOffsetGone = 0.25;     // of the offset that may be left
+inline constexpr double kReturnAbove = 0.05;    // of the range
 inline constexpr int kAgreeing = 4;             // blocks until the sender is taken back
 inline constexpr double kCorrection = 0.03;
 inline constexpr int kCorrectionBlocks = 10;
