@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/calibration/circuit.h"
+
+#include <cassert>
+
+namespace undermark {
+
+namespace {
+
+constexpr double kOpenShare = 0.99;          // of the supply, behind a pull-up
+constexpr double kRatiometricMargin = 0.02;  // of the supply, at either end
+
+Signal signalOf(double value) { return Signal::of(value); }
+
+} // namespace
+
+double dividerVolts(double senderOhms, double pullUpOhms, double supplyVolts)
+{
+    assert(senderOhms >= 0.0 && pullUpOhms > 0.0 && supplyVolts > 0.0);
+    return supplyVolts * senderOhms / (senderOhms + pullUpOhms);
+}
+
+std::optional<double> dividerOhms(double volts, double pullUpOhms, double supplyVolts)
+{
+    assert(pullUpOhms > 0.0 && supplyVolts > 0.0);
+    if (!(volts >= 0.0 && volts < supplyVolts))
+        return std::nullopt;
+    return pullUpOhms * volts / (supplyVolts - volts);
+}
+
+bool readsVoltsBehindPullUp(const Sender& sender)
+{
+    return sender.circuit == CircuitKind::resistive && (sender.unit == "V" || sender.unit == "mV");
+}
+
+std::optional<SignalSpan> possibleSpan(const Sender& sender)
+{
+    const auto upTo = [](double highest) { return SignalSpan{signalOf(0.0), signalOf(highest)}; };
+    const double perVolt = sender.unit == "mV" ? 1000.0 : 1.0;
+    const bool volts = sender.unit == "V" || sender.unit == "mV";
+    if (sender.circuit == CircuitKind::percent)
+        return upTo(100.0);
+    if (sender.circuit == CircuitKind::counts || (sender.circuit == CircuitKind::resistive && !volts))
+        return std::nullopt;
+    if (volts)
+        return sender.supplyVolts ? std::optional(upTo(*sender.supplyVolts * perVolt)) : std::nullopt;
+    if (sender.circuit == CircuitKind::ratiometric)
+        return upTo(sender.unit == "%" ? 100.0 : 1.0);
+    return std::nullopt;
+}
+
+std::optional<CircuitFault> circuitFault(Signal reading, const Sender& sender)
+{
+    if (!isFinite(reading))
+        return CircuitFault::impossible;
+    const bool mayBeNegative = sender.circuit == CircuitKind::direct && !sender.supplyVolts;
+    if (reading < signalOf(0.0) && !mayBeNegative)
+        return CircuitFault::impossible;
+    const std::optional<SignalSpan> span = possibleSpan(sender);
+    if (!span)
+        return std::nullopt;
+    const double share = reading / span->highest;
+    if (sender.circuit == CircuitKind::ratiometric) {
+        if (share > 1.0 + kRatiometricMargin)
+            return CircuitFault::impossible;
+        if (share < kRatiometricMargin || share > 1.0 - kRatiometricMargin)
+            return share < 0.5 ? CircuitFault::shorted : CircuitFault::open;
+        return std::nullopt;
+    }
+    // A supply is seldom exactly nominal: a tenth above it is still "open".
+    if (readsVoltsBehindPullUp(sender) && share >= kOpenShare && share <= 1.1)
+        return CircuitFault::open;
+    return share > 1.0 ? std::optional(CircuitFault::impossible) : std::nullopt;
+}
+
+} // namespace undermark

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a sender's circuit can and cannot give, and the voltage divider between
+// ohms and volts.
+#pragma once
+
+#include "engine/records.h"
+
+#include <optional>
+
+namespace undermark {
+
+// Volts at the middle of a divider: sender to ground, pull-up to the supply,
+// V = Vs R / (R + Rp) (Ohm's law). R >= 0 ohm, Rp > 0 ohm, Vs > 0 V.
+double dividerVolts(double senderOhms, double pullUpOhms, double supplyVolts);
+
+// The inverse, R = Rp V / (Vs - V). Nothing for V < 0 or V >= Vs, which no
+// resistance gives.
+std::optional<double> dividerOhms(double volts, double pullUpOhms, double supplyVolts);
+
+enum class CircuitFault {
+    open,       // a wire or connector is off: the reading sits at the supply
+    shorted,    // the signal wire touches ground
+    impossible, // outside anything this circuit can give: another circuit or unit
+};
+
+struct SignalSpan {
+    Signal lowest;
+    Signal highest;
+};
+
+// True where the readings are volts behind a pull-up and not ohms.
+bool readsVoltsBehindPullUp(const Sender& sender);
+
+// Readings that this circuit can give, ends included: 0 to the supply for volts,
+// 0 to 100 for percent, 0 to 1 (or 0 to 100, unit "%") for a share of the
+// supply, 0 upwards for ohms and counts. Nothing where there is no upper end.
+std::optional<SignalSpan> possibleSpan(const Sender& sender);
+
+// The fault that a reading points to, or nothing. Behind a pull-up, within 1 %
+// of the supply is open. A ratiometric sender (0.07-0.14 Vs empty, 0.85-0.92 Vs
+// full, service literature) is shorted under 2 % and open above 98 %. Zero ohms
+// is not called a short, since 0-90 ohm senders exist.
+std::optional<CircuitFault> circuitFault(Signal reading, const Sender& sender);
+
+} // namespace undermark
