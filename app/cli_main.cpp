@@ -28,7 +28,7 @@ static int runCommandLine(int argc, char** argv)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
-                           addCardCommand, addBacktestCommand})
+                           addCardCommand, addBacktestCommand, addReplayCommand})
         add(app, context);
     try {
         app.parse(argc, argv);

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Slosh: the fuel's own movement under the float. It is coloured noise, so a
+// mean over T seconds is better than one sample, but not by the square root of
+// the number of samples.
+#pragma once
+
+#include "engine/quantity.h"
+
+#include <chrono>
+
+namespace undermark {
+
+using Seconds = std::chrono::duration<double>;
+
+// Variance of the mean over `block` of noise with standard deviation 1 and
+// exponential autocorrelation of `correlation` (e-fold): with r = tau/T,
+// 2r(1 - r(1 - exp(-1/r))). Between 0 and 1; 1 for an empty block.
+// Source: integral of the autocorrelation, see e.g. Priestley, Spectral
+// Analysis and Time Series, on the variance of a time average.
+double blockMeanVariance(Seconds block, Seconds correlation);
+
+// Lowest slosh frequency in Hz of a rectangular tank of length `lengthM` (along
+// the movement) filled to `depthM`, both metres above 0: linear water-wave
+// theory, f = sqrt(g k tanh(k h)) / 2 pi with k = pi / length.
+double sloshFrequencyHz(double lengthM, double depthM);
+
+} // namespace undermark

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The tracker's inner constants, in one place. Shares are of the calibrated
+// range, so that a 12 L and a 120 L tank behave alike.
+#pragma once
+
+#include "engine/tracking/slosh.h"
+
+namespace undermark::tuning {
+
+// Slow error of the reading: tilt on a hill, hysteresis. Measured on four open
+// drives: means over 300 s still scatter by 0.6 to 0.9 % of the range.
+inline constexpr double kBias = 0.015;
+inline constexpr double kBiasS = 150.0;
+inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, per block
+inline constexpr double kLeastBias = 0.2;       // of kBias
+inline constexpr double kMostBias = 2.5;
+
+// Consumption: sd 0.14 L over one litre; the source's scale wanders by 3 % per
+// litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
+inline constexpr double kUseL2PerL = 0.02;
+inline constexpr double kScale2PerL = 0.0009;
+inline constexpr double kGuessedScale2PerL = 0.01;
+inline constexpr double kTimeScale2PerL = 0.06;  // level alone: litres per hour change with the road
+inline constexpr double kCurvePart = 0.2;       // the curve's error is another after 20 % of it
+inline constexpr double kCurveMost = 0.04;      // a worse curve is wrong as a whole, not by places
+
+// Slosh of one reading: never believed smaller than this.
+inline constexpr double kLeastStanding = 0.003;
+inline constexpr double kLeastMoving = 0.01;
+inline constexpr double kSloshGain = 0.1;
+inline constexpr double kHarsh = 0.7;           // m/s^2, mean over a block; doubles the variance
+
+// Jumps: held back beyond 4 sd. A fault needs 6 % of the range as well.
+inline constexpr double kGate = 4.0;
+inline constexpr double kRefuelJump = 0.04;
+inline constexpr double kFaultJump = 0.06;
+inline constexpr int kRefuelBlocks = 3;
+inline constexpr int kFaultBlocks = 5;
+inline constexpr int kEndBlocks = 2;            // a jump to an end of the range
+inline constexpr double kStandingRise = 0.04;   // within one halt
+inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have been for fuel
+
+// No movement: more than this is burnt while the reading stays within a band.
+inline constexpr double kStillBurnt = 0.04;
+inline constexpr double kStillBand = 0.008;
+inline constexpr double kAlive = 0.004;         // sd within a block that a stuck float has not
+
+inline constexpr double kCusumAllowance = 0.5;
+inline constexpr double kDrift = 0.04;          // of the range: less than that is no fault
+inline constexpr int kThin = 2;                 // blocks per value of the cumulative sum
+inline constexpr double kNisGain = 0.005;
+
+inline constexpr double kOffsetGone = 0.25;     // of the offset that may be left
+inline constexpr double kReturnAbove = 0.05;    // of the range
+inline constexpr int kAgreeing = 4;             // blocks until the sender is taken back
+inline constexpr double kCorrection = 0.03;
+inline constexpr int kCorrectionBlocks = 10;
+
+inline constexpr int kOffStopBlocks = 40;       // a float this long off its stop has left it
+inline constexpr double kLongGapS = 600.0;
+inline constexpr double kParkedL2PerDay = 0.09;
+inline constexpr double kDropoutS = 60.0;
+inline constexpr double kContactShare = 0.02;   // of the instants of a block
+inline constexpr int kContactBlocks = 4;
+inline constexpr int kContactMemory = 20;       // blocks
+
+// A measured flow 2.5 times off, or a stated rate 3 times, after 8 % of the range.
+inline constexpr double kImplausible = 2.5;
+inline constexpr double kScaleBurnt = 0.08;
+
+// Values of the cumulative sum between false alarms: 1000 km at 40 km/h.
+inline double runLength(double falseAlarmsPer1000Km, Seconds block)
+{
+    const double values = 1000.0 / 40.0 * 3600.0 / (block.count() * kThin);
+    return values / falseAlarmsPer1000Km;
+}
+
+} // namespace undermark::tuning

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What goes into the level tracker and what comes out. Litres are the
+// calibration's own: litres since drained.
+#pragma once
+
+#include "engine/quantity.h"
+#include "engine/tracking/slosh.h"
+
+#include <optional>
+
+namespace undermark {
+
+// What one reading says about the tank.
+enum class ReadingKind {
+    exact,       // the level, with a spread
+    atMost,      // the float rests on its lower stop
+    atLeast,     // the float rests on its upper stop
+    tooLow,      // the signal is below anything this sender gives
+    tooHigh,     // the signal is above anything this sender gives
+};
+
+struct LevelObservation {
+    ReadingKind kind = ReadingKind::exact;
+    Estimate<Volume> level;      // the level, or the bound; the curve's own sd
+    Volume flat;                 // litres over which the reading need not move here
+};
+
+// One row of a recorded drive. Whatever is absent is unknown.
+struct TrackerSample {
+    Seconds time{};
+    std::optional<LevelObservation> level;
+    std::optional<Speed> speed;
+    std::optional<FlowRate> fuelRate;
+    std::optional<Distance> distance;    // since any fixed start
+};
+
+struct TrackerSettings {
+    Volume lowest;                       // ends of the calibrated curve
+    Volume highest;                      // > lowest
+    bool signalRises = true;             // with the level; names open and short
+    std::optional<Estimate<Consumption>> rate;   // stated or learnt; else a wide guess
+    FlowRate idle = FlowRate::fromLitresPerHour(0.8);   // engine running, car standing
+    std::optional<Estimate<Volume>> lastKnown;   // litres when last seen
+    std::optional<Estimate<Fraction>> scale;     // of the source, when last seen
+    Seconds sinceLastKnown{};
+    double falseAlarmsPer1000Km = 0.05;  // wanted from the cumulative sum
+    Seconds block{30.0};                 // readings are averaged over this
+    Seconds sloshCorrelation{4.0};       // e-fold, measured in one car: 3.4 to 4.2 s
+};
+
+enum class FaultCode {
+    stuck,          // reading does not move while fuel is burnt
+    stuckAtStop,    // the same, on the float's upper stop
+    open,           // signal at its high end: broken wire or contact
+    shortCircuit,   // signal at its low end
+    offsetJump,     // reading shifted in one step
+    drift,          // reading and consumption part slowly
+    dropout,        // no reading at all
+    intermittent,   // reading falls out and comes back
+    transfer,       // saddle tank: one lobe does not empty
+    sourceScale,    // fuel flow or distance source counts implausibly
+};
+
+enum class TrackerEventKind {
+    refuel, fault, faultCleared, gap, clockJump, correction, onUpperStop, onLowerStop,
+};
+
+// Something that happened, said once. Litres: added for a refuel, burnt since
+// the onset for a fault, the step for a correction; 0 where it says nothing.
+struct TrackerEvent {
+    TrackerEventKind kind = TrackerEventKind::gap;
+    Seconds time{};                      // when it was decided
+    Seconds onset{};                     // when it began
+    Estimate<Volume> litres;
+    Distance distance;                   // driven since the onset
+    FaultCode fault = FaultCode::stuck;  // of fault and faultCleared
+};
+
+// Where the litres come from just now.
+enum class TrackerMode { waiting, level, upperStop, lowerStop, consumptionOnly };
+
+struct TrackState {
+    TrackerMode mode = TrackerMode::waiting;
+    Seconds time{};                      // of the last block
+    Estimate<Volume> level;              // never rises but by refuel or correction
+    Estimate<Fraction> scale;            // litres burnt per litre the source counted
+    std::optional<Volume> reading;       // mean of the last block, or the stop's bound
+    double nisMean = 0.0;                // of the innovations so far; near 1 is honest
+    long nisCount = 0;
+    long blocks = 0;
+    Volume used;                         // since the start, by the source, scaled
+    Distance driven;
+};
+
+// "stuck", "open", ... as in JSON.
+const char* faultWord(FaultCode code);
+// What it means and what to check, in plain words; two sentences.
+const char* faultText(FaultCode code);
+
+} // namespace undermark

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tracking/transfer_watch.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+constexpr double kSmoothS = 60.0;
+constexpr double kFall = 0.06;     // of the total, by the pump's lobe
+constexpr double kMoved = 0.012;   // of the total, by the other
+
+} // namespace
+
+bool TransferWatch::add(Seconds time, Volume pumpLobe, const LevelObservation& otherLobe)
+{
+    const double other = otherLobe.level.mean.litres();
+    if (!m_set) {
+        m_set = true;
+        m_pumpL = m_referenceL = pumpLobe.litres();
+        m_otherL = m_otherReferenceL = other;
+    }
+    const double seconds = std::clamp(time.count() - m_timeS, 0.0, kSmoothS);
+    m_timeS = time.count();
+    const double gain = 1.0 - std::exp(-seconds / kSmoothS);
+    m_pumpL += gain * (pumpLobe.litres() - m_pumpL);
+    m_otherL += gain * (other - m_otherL);
+    const bool moved = std::abs(m_otherL - m_otherReferenceL) > kMoved * m_totalL;
+    if (moved || otherLobe.kind != ReadingKind::exact || m_pumpL > m_referenceL) {
+        m_referenceL = m_pumpL;
+        m_otherReferenceL = m_otherL;
+        return false;
+    }
+    if (m_said || m_referenceL - m_pumpL < kFall * m_totalL)
+        return false;
+    m_said = true;
+    return true;
+}
+
+} // namespace undermark

@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// tracker_campaign [TANKS] [SEED] [--show]: simulated cars (support/simulated_tank.h,
+// not the tracker's own model) are calibrated, filled and driven until the sure
+// distance to dry falls under 20 km. Half of them get a fault on the way, four in
+// ten a partial fill. Prints counts with exact (Clopper-Pearson) 95 % bounds.
+#include "engine/calibration/calibrate.h"
+#include "engine/tracking/level_tracker.h"
+#include "engine/tracking/sender_reading.h"
+#include "tests/support/simulated_tank.h"
+
+#include <boost/math/distributions/binomial.hpp>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <map>
+
+using namespace undermark;
+using namespace undermark::test;
+
+namespace {
+
+constexpr double kOffsetSdL = 0.5;      // of left-behind minus unusable
+constexpr double kSureKm = 20.0;
+constexpr double kZ99 = 2.326348;       // Phi^-1(0.99)
+
+constexpr std::array kFaults{SimulatedFault::stuck, SimulatedFault::open,
+                             SimulatedFault::shortCircuit, SimulatedFault::offsetJump,
+                             SimulatedFault::dropout, SimulatedFault::intermittent};
+constexpr std::array kFaultNames{"stuck", "open", "short", "offset jump", "dropout", "intermittent"};
+
+struct Delay {
+    int raised = 0, found = 0;
+    std::vector<double> litres;         // burnt between onset and the alarm, per 50 L of tank
+};
+
+struct Totals {
+    int tanks = 0, noCurve = 0, dry = 0, dryUnwarned = 0;
+    double km = 0.0, carried = 0.0, quarter = 0.0, nis = 0.0, soundKm = 0.0;
+    int nisTanks = 0, falseAlarms = 0, fills = 0, fillsFound = 0, falseRefuels = 0;
+    int z2 = 0, z3 = 0, lowBy2 = 0, checked = 0;
+    std::map<FaultCode, int> falseCodes;
+    std::array<Delay, kFaults.size()> delays;
+};
+
+// The driver's rule: 20 km are no longer sure (range law, Gaussian).
+bool mustStop(const LevelTracker& tracker, Estimate<Consumption> stated)
+{
+    const Estimate<Consumption> rate = tracker.rate().value_or(stated);
+    const double c = rate.mean.litresPerKm();
+    const double sdC = std::hypot(rate.sd.litresPerKm(), 0.08 * c);
+    const Estimate<Volume> level = tracker.state().level;
+    const double variance = std::pow(level.sd.litres(), 2) + kOffsetSdL * kOffsetSdL
+        + std::pow(kSureKm * sdC, 2) + 0.0008 * kSureKm;
+    return level.mean.litres() - c * kSureKm < kZ99 * std::sqrt(variance);
+}
+
+class Tank {
+public:
+    Tank(Random& random, Totals& totals, bool show)
+        : m_random(random), m_totals(totals), m_show(show), m_car(random)
+    {
+    }
+
+    void run()
+    {
+        const auto fit = fitCalibration(m_car.calibrate(4 + int(m_random() % 12), m_random), Sender{});
+        ++m_totals.tanks;
+        if (!fit || !fit->curve) {
+            ++m_totals.noCurve;
+            return;
+        }
+        TrackerSettings settings = trackerSettings(*fit->curve);
+        const double told = m_car.rate * std::exp(gauss(m_random, 0.1));
+        settings.rate = {Consumption::fromLitresPer100Km(told),
+                         Consumption::fromLitresPer100Km(0.12 * told)};
+        LevelTracker tracker(settings);
+        m_car.fill(m_car.capacityL + gauss(m_random, 0.4));
+        m_car.settle();
+        m_dryL = gauss(m_random, kOffsetSdL);
+        plan();
+        drive(tracker, *fit->curve, *settings.rate);
+        finish(tracker);
+    }
+
+private:
+    void plan()
+    {
+        if (uniform(m_random, 0, 1) < 0.5) {
+            m_kind = int(m_random() % kFaults.size());
+            m_faultAtL = m_car.capacityL * uniform(m_random, 0.15, 0.95);
+        }
+        if (uniform(m_random, 0, 1) < 0.4)
+            m_fillAtL = m_car.capacityL * uniform(m_random, 0.3, 0.7);
+    }
+
+    void drive(LevelTracker& tracker, const LevelCurve& curve, Estimate<Consumption> stated)
+    {
+        long blocks = 0;
+        int halt = 0;
+        for (;;) {
+            if (m_kind >= 0 && !m_onsetL && m_car.litres < m_faultAtL) {
+                m_car.start(kFaults[std::size_t(m_kind)], m_random);
+                m_onsetL = m_car.litres;
+            }
+            if (m_fillAtL > 0.0 && m_car.litres < m_fillAtL) {
+                halt = 420;
+                m_fillAtL = 0.0;
+            }
+            const bool halted = halt > 0;
+            if (halted && --halt == 240) {
+                const double room = m_car.capacityL - m_car.litres;
+                m_poured = std::min(room, uniform(m_random, 5.0, 25.0));
+                m_car.fill(m_car.litres + m_poured);
+                m_filledS = m_timeS;
+                m_burntBefore += -m_poured;
+                ++m_totals.fills;
+                m_fillSound = !m_onsetL;
+                m_fillLogged = uniform(m_random, 0, 1) < 0.5;
+            }
+            step(tracker, curve, !halted);
+            if (m_filledS > 0 && m_timeS == m_filledS + 200 && m_fillLogged)
+                tracker.tellFill({Volume::fromLitres(m_poured * (1.0 + gauss(m_random, 0.005))),
+                                  Volume::fromLitres(0.1)});
+            if (m_car.litres <= m_dryL) {
+                ++m_totals.dry;
+                m_totals.dryUnwarned += !m_warned;
+                m_ranDry = true;
+                return;
+            }
+            if (tracker.state().blocks != blocks) {
+                blocks = tracker.state().blocks;
+                check(tracker);
+                if (!halted && blocks > 4 && mustStop(tracker, stated))
+                    return;
+            }
+        }
+    }
+
+    void step(LevelTracker& tracker, const LevelCurve& curve, bool driving)
+    {
+        const SimulatedCar::Second now = m_car.step(driving, m_random);
+        TrackerSample sample{.time = Seconds(double(m_timeS++)), .level = {}, .speed = now.speed,
+                             .fuelRate = now.fuelRate, .distance = now.distance};
+        if (now.signal)
+            sample.level = observe(curve, *now.signal);
+        for (const TrackerEvent& event : tracker.add(sample))
+            hear(event, tracker);
+        if (m_denies) {   // the driver was asked about a fill and there was none
+            m_denies = false;
+            for (const TrackerEvent& event : tracker.denyFill())
+                hear(event, tracker);
+        }
+    }
+
+    void hear(const TrackerEvent& event, const LevelTracker& tracker)
+    {
+        if (m_show)
+            std::printf("  %ld s, %.1f km: event %d %s %.1f L; true %.1f, shown %.1f +- %.1f\n",
+                        m_timeS, m_car.km, int(event.kind),
+                        event.kind == TrackerEventKind::fault ? faultWord(event.fault) : "",
+                        event.litres.mean.litres(), m_car.litres,
+                        tracker.state().level.mean.litres(), tracker.state().level.sd.litres());
+        if (event.kind == TrackerEventKind::refuel) {
+            if (m_filledS > 0 && m_timeS - m_filledS < 900)
+                m_fillFound = true;
+            else {
+                ++m_totals.falseRefuels;
+                m_denies = true;
+            }
+        }
+        if (event.kind != TrackerEventKind::fault)
+            return;
+        m_warned = true;
+        if (!m_onsetL) {
+            ++m_totals.falseAlarms;
+            ++m_totals.falseCodes[event.fault];
+        } else if (!m_found) {
+            m_found = true;
+            const double poured = m_poured > 0.0 && m_fillSound == false ? m_poured : 0.0;
+            auto& delay = m_totals.delays[std::size_t(m_kind)];
+            ++delay.found;
+            delay.litres.push_back((*m_onsetL + poured - m_car.litres) * 50.0 / m_car.capacityL);
+        }
+    }
+
+    // Is the spread honest? Only while nothing is broken.
+    void check(const LevelTracker& tracker)
+    {
+        if (m_onsetL || m_poured > 0.0 || tracker.state().mode != TrackerMode::level)
+            return;
+        const Estimate<Volume> level = tracker.state().level;
+        const double z = (level.mean.litres() - m_car.litres) / level.sd.litres();
+        ++m_totals.checked;
+        m_totals.z2 += z > 2.0;
+        m_totals.z3 += z > 3.0;
+        m_totals.lowBy2 += z < -2.0;
+    }
+
+    void finish(const LevelTracker& tracker)
+    {
+        m_totals.km += m_car.km;
+        m_totals.carried += m_car.litres - m_dryL;
+        m_totals.quarter += 0.25 * m_car.capacityL;
+        if (m_kind >= 0 && m_onsetL)
+            ++m_totals.delays[std::size_t(m_kind)].raised;
+        m_totals.fillsFound += m_fillFound && m_fillSound;
+        m_totals.fills -= m_filledS > 0 && !m_fillSound;   // a broken sender sees no fill
+        if (!m_onsetL && tracker.state().nisCount > 0) {
+            m_totals.nis += tracker.state().nisMean;
+            ++m_totals.nisTanks;
+        }
+        if (m_show && m_ranDry)
+            std::printf("  RAN DRY: fault %d, source alone %d, shown %.1f +- %.1f\n", m_kind,
+                        m_car.levelAlone(), tracker.state().level.mean.litres(),
+                        tracker.state().level.sd.litres());
+    }
+
+    Random& m_random;
+    Totals& m_totals;
+    bool m_show;
+    SimulatedCar m_car;
+    int m_kind = -1;
+    double m_faultAtL = 0.0, m_fillAtL = 0.0, m_dryL = 0.0, m_poured = 0.0, m_burntBefore = 0.0;
+    std::optional<double> m_onsetL;
+    long m_timeS = 0, m_filledS = 0;
+    bool m_warned = false, m_found = false, m_ranDry = false, m_denies = false;
+    bool m_fillFound = false, m_fillSound = false, m_fillLogged = false;
+};
+
+void printRate(const char* what, int count, int of)
+{
+    using Binomial = boost::math::binomial_distribution<>;
+    const double low = count ? Binomial::find_lower_bound_on_p(of, count, 0.025) : 0.0;
+    const double high = count == of ? 1.0 : Binomial::find_upper_bound_on_p(of, count, 0.025);
+    std::printf("%-46s %6d of %-6d %.5f (95 %%: %.5f to %.5f)\n", what, count, of,
+                of ? double(count) / of : 0.0, low, high);
+}
+
+void report(Totals& t)
+{
+    const int driven = t.tanks - t.noCurve;
+    std::printf("%d tanks, %d without a curve, %.0f km\n", t.tanks, t.noCurve, t.km);
+    printRate("ran dry", t.dry, driven);
+    printRate("ran dry without any fault told", t.dryUnwarned, driven);
+    std::printf("false alarms %d, per 1,000 km %.4f:", t.falseAlarms, 1000.0 * t.falseAlarms / t.km);
+    for (const auto& [code, count] : t.falseCodes)
+        std::printf(" %s %d", faultWord(code), count);
+    std::printf("\ncarried into each fill: %.3f of the quarter rule's\n", t.carried / t.quarter);
+    printRate("fills found by level (sound sender, 5 to 25 L)", t.fillsFound, std::max(1, t.fills));
+    std::printf("refuels that were none: %d\n", t.falseRefuels);
+    std::printf("NIS, mean over sound tanks: %.3f\n", t.nis / std::max(1, t.nisTanks));
+    std::printf("shown too high by 2 sd %.4f, by 3 sd %.4f; too low by 2 sd %.4f of %d blocks\n",
+                double(t.z2) / t.checked, double(t.z3) / t.checked, double(t.lowBy2) / t.checked,
+                t.checked);
+    for (std::size_t i = 0; i < kFaults.size(); ++i) {
+        Delay& delay = t.delays[i];
+        std::sort(delay.litres.begin(), delay.litres.end());
+        const auto part = [&](double share) {
+            return delay.litres.empty() ? 0.0
+                                        : delay.litres[std::size_t(share * double(delay.litres.size() - 1))];
+        };
+        std::printf("%-13s found %4d of %4d; litres until found (50 L tank) median %.2f, 95 %% %.2f\n",
+                    kFaultNames[i], delay.found, delay.raised, part(0.5), part(0.95));
+    }
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    const int tanks = argc > 1 ? std::atoi(argv[1]) : 10000;
+    const auto seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1ULL;
+    const bool show = argc > 3 && std::strcmp(argv[3], "--show") == 0;
+    Totals totals;
+    for (int i = 0; i < tanks; ++i) {
+        // A tank can be run again alone: its seed is its number.
+        Random random(seed + std::uint64_t(i));
+        if (show)
+            std::printf("tank %llu\n", seed + static_cast<unsigned long long>(i));
+        Tank(random, totals, show).run();
+    }
+    report(totals);
+    return 0;
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tracking/fuel_filter.h"
+#include "tests/support/test_main.h"
+
+#include <QTest>
+#include <array>
+#include <cmath>
+
+using namespace undermark;
+
+class FuelFilterTest : public QObject {
+    Q_OBJECT
+    static constexpr std::array<double, 5> kUsed{.80, .90, .75, .85, .60};
+    static constexpr std::array<double, 5> kRead{30.1, 27.6, 28.9, 26.2, 26.7};
+
+    static FuelFilter start(double scaleSd)
+    {
+        return FuelFilter({Volume::fromLitres(30.0), Volume::fromLitres(2.0)},
+                          {Fraction::fromRatio(1.0), Fraction::fromRatio(scaleSd)});
+    }
+
+private slots:
+    // The numbers are recomputed independently (checks.md, Tracker, [calc]).
+    void withAKnownScaleItIsTheScalarFilter()
+    {
+        constexpr std::array<double, 5> kLevel{29.776050588, 28.377814986, 27.985320998,
+                                               26.929873282, 26.396611611};
+        FuelFilter filter = start(0.0);
+        for (std::size_t i = 0; i < kUsed.size(); ++i) {
+            const double stepVariance = std::pow(.03 * kUsed[i], 2) + .02 * .02;
+            filter.predict(kUsed[i], {.levelL2 = stepVariance});
+            filter.correct(kRead[i], 2.25);
+            QVERIFY(std::abs(filter.levelL() - kLevel[i]) < 1e-9);
+        }
+        QVERIFY(std::abs(filter.levelVarianceL2() - .405702247) < 1e-9);
+    }
+
+    void withoutSlowErrorItIsTheTwoStateFilter()   // checks.md, Tracker, [calc]
+    {
+        FuelFilter filter = start(0.05);
+        for (std::size_t i = 0; i < kUsed.size(); ++i) {
+            filter.predict(kUsed[i], {.levelL2 = .02 * .02, .scale2 = 1e-6});
+            filter.correct(kRead[i], 2.25);
+        }
+        QVERIFY(std::abs(filter.levelL() - 26.396499898) < 1e-9);
+        QVERIFY(std::abs(filter.scale() - 1.000084220) < 1e-9);
+        QVERIFY(std::abs(filter.levelVarianceL2() - .412331084) < 1e-9);
+        QVERIFY(std::abs(filter.levelScaleCovariance() - -.004248504) < 1e-9);
+        QVERIFY(std::abs(filter.scaleVariance() - .002479966) < 1e-9);
+    }
+
+    void settlesToTheSteadyStateOfTheRiccatiEquation()   // checks.md, Tracker, [calc]
+    {
+        FuelFilter filter = start(0.0);
+        for (int i = 0; i < 5000; ++i) {
+            filter.predict(0.0, {.levelL2 = 9.76e-4});
+            filter.correct(30.0, 2.25);
+        }
+        QVERIFY(std::abs(filter.levelVarianceL2() - .046376039) < 1e-9);
+        QVERIFY(std::abs(filter.levelVarianceL2() / 2.25 - .020611573) < 1e-9);
+    }
+
+    void aSlowErrorIsNotAveragedAway()
+    {
+        FuelFilter filter;
+        filter.restartLevel(30.0, 0.5, 1.0);
+        QCOMPARE(filter.levelVarianceL2(), 1.5);
+        QCOMPARE(filter.readingVarianceL2(), 0.5);
+        for (int i = 0; i < 1000; ++i)
+            filter.correct(30.0, 0.5);   // no time passes: the error stays what it is
+        QVERIFY(std::abs(filter.levelVarianceL2() - 1.0) < 1e-3);
+        QVERIFY(filter.readingVarianceL2() < 1e-3);
+    }
+
+    void aBoundCutsTheGaussian()
+    {
+        // N(3, 1.5^2) given more than 2.5: mean 3.897735417, sd .997598823
+        // (checks.md, Range law, [calc]).
+        FuelFilter filter({Volume::fromLitres(3.0), Volume::fromLitres(1.5)},
+                          {Fraction::fromRatio(1.0), Fraction::fromRatio(0.0)});
+        filter.correctAbove(2.5, 0.0);
+        QVERIFY(std::abs(filter.levelL() - 3.897735417) < 1e-8);
+        QVERIFY(std::abs(std::sqrt(filter.levelVarianceL2()) - .997598823) < 1e-8);
+        // The same, mirrored.
+        FuelFilter mirrored({Volume::fromLitres(-3.0), Volume::fromLitres(1.5)},
+                            {Fraction::fromRatio(1.0), Fraction::fromRatio(0.0)});
+        mirrored.correctBelow(-2.5, 0.0);
+        QVERIFY(std::abs(mirrored.levelL() + 3.897735417) < 1e-8);
+    }
+
+    void aBoundFarBehindChangesNothing()
+    {
+        FuelFilter filter = start(0.05);
+        filter.correctAbove(5.0, 0.1);
+        QVERIFY(std::abs(filter.levelL() - 30.0) < 1e-9);
+        QVERIFY(std::abs(filter.levelVarianceL2() - 4.0) < 1e-9);
+    }
+};
+
+UNDERMARK_TEST(FuelFilterTest)
+#include "fuel_filter_test.moc"
