@@ -131,6 +131,10 @@ private:
             if (tracker.state().blocks != blocks) {
                 blocks = tracker.state().blocks;
                 check(tracker);
+                if (m_show && std::getenv("TRACE") && blocks % 20 == 0)
+                    std::printf("  . %ld s: true %.1f shown %.1f +- %.1f read %.1f mode %d scale %.2f +- %.2f\n", m_timeS, m_car.litres, tracker.state().level.mean.litres(), tracker.state().level.sd.litres(),
+                        tracker.state().reading.value_or(Volume()).litres(), int(tracker.state().mode),
+                        tracker.state().scale.mean.ratio(), tracker.state().scale.sd.ratio());
                 if (!halted && blocks > 4 && mustStop(tracker, stated))
                     return;
             }
@@ -156,11 +160,15 @@ private:
     void hear(const TrackerEvent& event, const LevelTracker& tracker)
     {
         if (m_show)
-            std::printf("  %ld s, %.1f km: event %d %s %.1f L; true %.1f, shown %.1f +- %.1f\n",
-                        m_timeS, m_car.km, int(event.kind),
+            std::printf("  %ld s, %.1f km, source %d%s: event %d %s %.1f L; true %.1f, shown %.1f +- "
+                        "%.1f, read %.1f, scale %.2f +- %.2f\n",
+                        m_timeS, m_car.km, m_car.source(), m_onsetL ? ", broken" : "",
+                        int(event.kind),
                         event.kind == TrackerEventKind::fault ? faultWord(event.fault) : "",
                         event.litres.mean.litres(), m_car.litres,
-                        tracker.state().level.mean.litres(), tracker.state().level.sd.litres());
+                        tracker.state().level.mean.litres(), tracker.state().level.sd.litres(),
+                        tracker.state().reading.value_or(Volume()).litres(),
+                        tracker.state().scale.mean.ratio(), tracker.state().scale.sd.ratio());
         if (event.kind == TrackerEventKind::refuel) {
             if (m_filledS > 0 && m_timeS - m_filledS < 900)
                 m_fillFound = true;
@@ -211,8 +219,8 @@ private:
             ++m_totals.nisTanks;
         }
         if (m_show && m_ranDry)
-            std::printf("  RAN DRY: fault %d, source alone %d, shown %.1f +- %.1f\n", m_kind,
-                        m_car.levelAlone(), tracker.state().level.mean.litres(),
+            std::printf("  RAN DRY: fault %d, source %d, shown %.1f +- %.1f\n", m_kind,
+                        m_car.source(), tracker.state().level.mean.litres(),
                         tracker.state().level.sd.litres());
     }
 
