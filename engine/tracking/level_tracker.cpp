@@ -118,8 +118,10 @@ void LevelTracker::predict(const Interval& past)
     noise.levelL2 = past.unknownL2 + kUseL2PerL * std::abs(burntL)
         + 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) * std::abs(burntL)
             / (kCurvePart * m_rangeL);
-    noise.scale2 = (m_use.timeAlone() ? kTimeScale2PerL
-                        : m_use.guessed() ? kGuessedScale2PerL : kScale2PerL) * past.usedL;
+    noise.scale2 = (m_use.timeAlone()     ? kTimeScale2PerL
+                    : m_use.measured()    ? kMeasuredScale2PerL
+                    : m_use.guessed()     ? kGuessedScale2PerL
+                                          : kScale2PerL) * past.usedL;
     noise.biasKeep = std::exp(-past.seconds / kBiasS);
     const double bias = kBias * m_biasShare * m_rangeL;
     noise.bias2 = bias * bias * (1.0 - noise.biasKeep * noise.biasKeep);
@@ -161,7 +163,7 @@ void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
         takeStop(block, noiseL2);
     m_afterGap = false;
     if (!m_fault.active)
-        watchStillness(block);
+        watchStillness(block, past.moved);
     watchScale();
 }
 

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace undermark {
 
@@ -33,6 +34,7 @@ void LevelTracker::takeOutOfRange(const BlockSummary& block)
         m_state.mode = TrackerMode::consumptionOnly;
     m_stillSet = false;
     m_fault.agreeing = 0;
+    m_fault.returned = false;
     if (m_outOfRange < kEndBlocks || m_fault.active)
         return;
     Checkpoint onset = here();
@@ -59,6 +61,13 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
         counted.predict(usedL, noise);
         if (counted.levelL() < m_filter.levelL())
             m_filter = counted;
+    }
+    if (m_use.timeAlone() && m_usedL > 0.0) {
+        // Litres per hour of the road ahead, not of the last quarter of an hour.
+        const double usual = m_state.used.litres() / m_usedL;
+        const double scale = std::max(m_filter.scale(), usual);
+        const double sd = std::max(kRoadAhead * scale, std::sqrt(m_filter.scaleVariance()));
+        m_filter.setScale({Fraction::fromRatio(scale), Fraction::fromRatio(sd)});
     }
     if (offsetL < 0.0)   // it may have been fuel that was lost
         m_filter.widen(0.25 * offsetL * offsetL);
@@ -89,18 +98,57 @@ void LevelTracker::clearFault()
     m_calm = m_calmDown = here();
 }
 
+// How much more likely the reading is by a sender that is right than by one that
+// is off by anything: the innovation's density over a uniform one (Bayes factor).
+static double rightOverWrong(const Innovation& seen, double rangeL)
+{
+    const double sd = std::sqrt(seen.varianceL2);
+    return kAnyOffset * rangeL * std::exp(-0.5 * seen.nis()) / (sd * std::sqrt(2.0 * std::numbers::pi));
+}
+
+// A shifted reading is only right again once it has stepped back by as much: that
+// a count grows vague enough to agree with it proves nothing. Over some blocks,
+// because a damped gauge takes its time.
+bool LevelTracker::steppedBack(const BlockSummary& block)
+{
+    const std::size_t slot = m_fault.seen++ % m_fault.trail.size();
+    Fault::Seen& then = m_fault.trail[slot];
+    const bool known = m_fault.seen > m_fault.trail.size();
+    const double fuel = m_filter.scale() * (m_usedL - then.usedL);
+    const double step = block.levelL - then.levelL + fuel;
+    then = {block.levelL, m_usedL};
+    return known && std::abs(step + m_fault.offsetL) < kStepBack * std::abs(m_fault.offsetL);
+}
+
+// A wire that heals shows the level at once; a reading that creeps in over an
+// end of the range, where it had left it, was shifted.
+void LevelTracker::noteReturn(const BlockSummary& block)
+{
+    const bool wire = m_fault.code == FaultCode::open || m_fault.code == FaultCode::shortCircuit;
+    if (!wire || m_fault.returned)
+        return;
+    m_fault.returned = true;
+    const double low = block.levelL - m_settings.lowest.litres();
+    const double high = m_settings.highest.litres() - block.levelL;
+    m_fault.crept = std::min(low, high) < kCreep * m_rangeL;
+}
+
 // The sender is taken back once it lives and agrees with the count.
 void LevelTracker::recover(const BlockSummary& block, double noiseL2)
 {
     m_state.mode = TrackerMode::consumptionOnly;
-    const bool wasStill = m_fault.code == FaultCode::stuck || m_fault.code == FaultCode::stuckAtStop;
-    const bool moved = std::abs(block.levelL - m_fault.levelL) > 2.0 * kStillBand * m_rangeL
-        || (block.kind == BlockKind::exact && block.sdL > kAlive * m_rangeL);
+    noteReturn(block);
+    const bool still = m_fault.code == FaultCode::stuck || m_fault.code == FaultCode::stuckAtStop;
+    if (still && std::abs(block.levelL - m_fault.levelL) > 2.0 * kStillBand * m_rangeL)
+        m_fault.moved = true;
+    if (m_fault.offsetL != 0.0 && steppedBack(block))
+        m_fault.moved = true;
+    const bool shifted = m_fault.crept || (m_fault.offsetL != 0.0 && !m_fault.moved);
     const Innovation seen = compare(block, noiseL2);
     // A sender that claims more than was counted must be close before it is believed.
     const bool agrees = seen.nis() < 6.0 && seen.residualL < kReturnAbove * m_rangeL
-        && (m_fault.offsetL == 0.0 || std::abs(seen.residualL) < kOffsetGone * std::abs(m_fault.offsetL));
-    m_fault.agreeing = agrees && (!wasStill || moved) ? m_fault.agreeing + 1 : 0;
+        && rightOverWrong(seen, m_rangeL) > (shifted ? kSureRight : kLikelyRight);
+    m_fault.agreeing = agrees && (!still || m_fault.moved) ? m_fault.agreeing + 1 : 0;
     if (m_fault.agreeing >= kAgreeing)
         clearFault();
 }

@@ -36,6 +36,8 @@ Innovation LevelTracker::compare(const BlockSummary& block, double noiseL2) cons
         seen.residualL = std::max(0.0, seen.residualL);
     else if (block.kind == BlockKind::atMost)
         seen.residualL = std::min(0.0, seen.residualL);
+    else   // on a flat piece the level may lie anywhere within it
+        seen.residualL -= std::clamp(seen.residualL, -block.flatL, block.flatL);
     return seen;
 }
 
@@ -48,7 +50,8 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_thinnedBlocks = 0;
     m_stillSet = false;
     if (block.kind == BlockKind::exact) {
-        m_filter.restartLevel(block.levelL, noiseL2, bias2);
+        const double flat2 = block.flatL * block.flatL;   // uniform, and said once
+        m_filter.restartLevel(block.levelL, noiseL2 + flat2 / 12.0, bias2);
     } else {
         const bool upper = block.kind == BlockKind::atLeast;
         const double otherL = (upper ? m_settings.highest : m_settings.lowest).litres();
@@ -62,20 +65,31 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_calm = m_calmDown = here();
 }
 
+// Cars differ in how much they tilt: the slow error is scaled until the
+// innovations are as large as they should be.
+void LevelTracker::learnNoise(double nis)
+{
+    m_nisSum += nis;
+    ++m_state.nisCount;
+    m_state.nisMean = m_nisSum / static_cast<double>(m_state.nisCount);
+    m_nisRecent += kNisGain * (std::min(nis, 9.0) - m_nisRecent);
+    m_biasShare = std::clamp(m_biasShare * std::exp(kBiasGain * (std::min(nis, 6.0) - 1.0)),
+                             kLeastBias, kMostBias);
+}
+
 void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
 {
     m_state.mode = TrackerMode::level;
     if (++m_offStop > kOffStopBlocks)
         m_stopSaid = TrackerMode::level;
     const Innovation seen = compare(block, noiseL2);
-    m_nisSum += seen.nis();
-    ++m_state.nisCount;
-    m_state.nisMean = m_nisSum / static_cast<double>(m_state.nisCount);
-    m_nisRecent += kNisGain * (std::min(seen.nis(), 9.0) - m_nisRecent);
-    // Cars differ in how much they tilt: the slow error is scaled until the
-    // innovations are as large as they should be.
-    m_biasShare = std::clamp(m_biasShare * std::exp(kBiasGain * (std::min(seen.nis(), 6.0) - 1.0)),
-                             kLeastBias, kMostBias);
+    if (block.flatL > 0.0) {
+        // Where the reading need not move, it only says where the level is not.
+        if (seen.residualL != 0.0)
+            m_filter.pull(m_filter.expectedReadingL() + seen.residualL, noiseL2);
+        return;
+    }
+    learnNoise(seen.nis());
     // A lone outlier counts as one of four standard deviations (Huber).
     const double most = kGate * kGate;
     const double excess = seen.nis() > most ? seen.residualL * seen.residualL / most - seen.varianceL2
@@ -96,13 +110,12 @@ void LevelTracker::takeStop(const BlockSummary& block, double noiseL2)
              .litres = {Volume::fromLitres(block.levelL), Volume::fromLitres(block.curveSdL)},
              .distance = {}});
     }
-    // Only where the expectation breaks the bound: cutting the Gaussian again
-    // and again at the same bound would push it away.
+    // Only where the expectation breaks the bound, and never past it: block after
+    // block tells the same thing once, and nothing about the source's scale.
     const double boundNoise = noiseL2 + block.curveSdL * block.curveSdL;
-    if (upper && m_filter.expectedReadingL() < block.levelL)
-        m_filter.correctAbove(block.levelL, boundNoise);
-    else if (!upper && m_filter.expectedReadingL() > block.levelL)
-        m_filter.correctBelow(block.levelL, boundNoise);
+    const double over = block.levelL - m_filter.expectedReadingL();
+    if (upper ? over > 0.0 : over < 0.0)
+        m_filter.pull(block.levelL, boundNoise);
 }
 
 } // namespace undermark

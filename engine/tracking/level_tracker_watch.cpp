@@ -8,19 +8,23 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace undermark {
 
 using namespace tuning;
 
-void LevelTracker::watchStillness(const BlockSummary& block)
+void LevelTracker::watchStillness(const BlockSummary& block, bool moving)
 {
-    const double band = kStillBand * m_rangeL;
+    const double band = std::max(kStillBand * m_rangeL, 0.5 * block.flatL);
     const bool upper = block.kind == BlockKind::atLeast;
     const bool moves = !m_stillSet || block.kind == BlockKind::atMost   // lower than that anyway
         || std::abs(block.levelL - m_stillL) > band;
     if (moves) {
         m_stillSet = true;
+        m_stillSloshL2 = m_sloshL2[1];
+        m_stillSumL2 = 0.0;
+        m_stillMoving = 0;
         m_stillL = block.levelL;
         m_still = here();
         // On the upper stop the tank may truly be above, up to full.
@@ -30,10 +34,21 @@ void LevelTracker::watchStillness(const BlockSummary& block)
                                 : 0.0;
         return;
     }
-    const double sureScale = std::max(0.4, 1.0 - std::sqrt(m_still.filter.scaleVariance())
-                                                / std::max(0.1, m_still.filter.scale()));
+    if (moving) {
+        m_stillSumL2 += block.sdL * block.sdL;
+        ++m_stillMoving;
+    }
+    // A float that no longer shivers is stuck; one that does may be held up by a
+    // slow error, a worse curve or a worn arm.
+    const bool dead = block.flatL == 0.0 && !upper && m_stillMoving > 2
+        && m_stillSumL2 < kDead * m_stillSloshL2 * m_stillMoving;
+    const double slow = std::numbers::sqrt2 * std::hypot(kBias * m_biasShare * m_rangeL, block.curveSdL);
     const double flat = upper ? m_stillAllowedL : std::max(m_stillAllowedL, block.flatL);
-    const double needed = std::max(kStillBurnt * m_rangeL, flat + band) + band;
+    const double sdScale = std::sqrt(m_still.filter.scaleVariance())
+        / std::max(0.1, m_still.filter.scale());
+    const double sureScale = std::max(0.4, 1.0 - (flat > 0.0 ? 1.5 : 1.0) * sdScale);
+    const double needed = std::max(kStillBurnt * m_rangeL, flat + band)
+        + (dead ? band : kStillSds * slow);
     if (sureScale * burntSince(m_still) > needed)
         raise(upper ? FaultCode::stuckAtStop : FaultCode::stuck, m_still, true, 0.0);
 }
@@ -60,7 +75,9 @@ void LevelTracker::watchSums(Innovation seen)
     const double usedL = m_usedL - onset.usedL;
     counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
     const double apart = m_filter.levelL() - counted.levelL();
-    const double spread = 3.0 * std::sqrt(counted.levelVarianceL2() + 2.0 * m_curveSdL * m_curveSdL);
+    const double bias = kBias * m_biasShare * m_rangeL;
+    const double spread = 3.0 * std::sqrt(counted.levelVarianceL2() + 2.0 * m_curveSdL * m_curveSdL
+                                          + 2.0 * bias * bias);
     if (alarm * apart < std::max(kDrift * m_rangeL, spread)) {
         m_cusum.hold();
         return;
