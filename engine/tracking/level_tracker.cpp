@@ -115,10 +115,13 @@ void LevelTracker::predict(const Interval& past)
     const double burntL = m_filter.scale() * past.usedL;
     FuelFilter::Noise noise;
     // The curve's error changes with the level: over kCurveL litres it is another.
-    noise.levelL2 = past.unknownL2 + kUseL2PerL * std::abs(burntL)
+    const bool blind = m_use.timeAlone() && m_state.mode == TrackerMode::consumptionOnly;
+    const double useL2 = blind ? kRoadUseL2PerL : m_use.measured() ? kMeasuredUseL2PerL : kUseL2PerL;
+    noise.levelL2 = past.unknownL2 + useL2 * std::abs(burntL)
         + 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) * std::abs(burntL)
             / (kCurvePart * m_rangeL);
-    noise.scale2 = (m_use.timeAlone()     ? kTimeScale2PerL
+    noise.scale2 = (blind                 ? kScale2PerL
+                    : m_use.timeAlone()   ? kTimeScale2PerL
                     : m_use.measured()    ? kMeasuredScale2PerL
                     : m_use.guessed()     ? kGuessedScale2PerL
                                           : kScale2PerL) * past.usedL;

@@ -117,6 +117,7 @@ private:
     void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
     void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
     void note(FaultCode code, double onsetS);
+    void countOn();
     void clearFault();
     void show();
     void say(const TrackerEvent& event);
@@ -153,8 +154,10 @@ private:
     double m_lastStandS = -1e9;       // end of the last halt
     double m_stillL = 0.0;            // reading that has not moved since m_still
     double m_stillAllowedL = 0.0;     // litres it need not move for
+    double m_stillFlatL = 0.0;        // largest flat piece met meanwhile
     double m_stillSloshL2 = 0.0, m_stillSumL2 = 0.0;   // of one reading: before, since
     int m_stillMoving = 0;            // blocks in the sum
+    int m_stillOff = 0;               // blocks in a row beside the still reading
     bool m_stillSet = false;
     Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;

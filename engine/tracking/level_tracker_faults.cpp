@@ -22,6 +22,7 @@ void LevelTracker::takeMissing(const Interval& past)
         m_state.mode = TrackerMode::consumptionOnly;
     if (m_missingS >= kDropoutS && !m_dropoutSaid) {
         m_dropoutSaid = true;
+        countOn();
         note(FaultCode::dropout, m_missingOnsetS);
     }
 }
@@ -62,16 +63,9 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
         if (counted.levelL() < m_filter.levelL())
             m_filter = counted;
     }
-    if (m_use.timeAlone() && m_usedL > 0.0) {
-        // Litres per hour of the road ahead, not of the last quarter of an hour.
-        const double usual = m_state.used.litres() / m_usedL;
-        const double scale = std::max(m_filter.scale(), usual);
-        const double sd = std::max(kRoadAhead * scale, std::sqrt(m_filter.scaleVariance()));
-        m_filter.setScale({Fraction::fromRatio(scale), Fraction::fromRatio(sd)});
-    }
+    countOn();
     if (offsetL < 0.0)   // it may have been fuel that was lost
-        m_filter.widen(0.25 * offsetL * offsetL);
-    m_state.mode = TrackerMode::consumptionOnly;
+        m_filter.widen(kLostFuel * offsetL * offsetL);
     m_jump = Jump{};
     m_stand = Stand{};
     m_cusum.reset();
@@ -79,6 +73,19 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
     say({.kind = TrackerEventKind::fault, .time = Seconds(m_timeS), .onset = Seconds(onset.timeS),
          .litres = {Volume::fromLitres(litres), {}},
          .distance = Distance::fromKm(m_km - onset.km), .fault = code});
+}
+
+// From here on without the sender. By time alone that takes the litres per hour
+// of the road ahead, not those of the last quarter of an hour.
+void LevelTracker::countOn()
+{
+    m_state.mode = TrackerMode::consumptionOnly;
+    if (!m_use.timeAlone())
+        return;
+    const double usual = (m_state.used.litres() + kRoadPriorL) / (m_usedL + kRoadPriorL);
+    const double scale = std::max(m_filter.scale(), usual);
+    const double sd = scale * std::hypot(kRoadAhead, kStretch / std::sqrt(1.0 + m_usedL / kStretchL));
+    m_filter.setScale({Fraction::fromRatio(scale), Fraction::fromRatio(sd)});
 }
 
 // A fault that leaves the reading in use.

@@ -17,14 +17,18 @@ using namespace tuning;
 void LevelTracker::watchStillness(const BlockSummary& block, bool moving)
 {
     const double band = std::max(kStillBand * m_rangeL, 0.5 * block.flatL);
+    m_stillFlatL = std::max(m_stillFlatL, block.flatL);
     const bool upper = block.kind == BlockKind::atLeast;
+    // One block may be off by a step of the converter.
+    m_stillOff = std::abs(block.levelL - m_stillL) > band ? m_stillOff + 1 : 0;
     const bool moves = !m_stillSet || block.kind == BlockKind::atMost   // lower than that anyway
-        || std::abs(block.levelL - m_stillL) > band;
+        || m_stillOff > 1 || std::abs(block.levelL - m_stillL) > 1.5 * band;
     if (moves) {
         m_stillSet = true;
         m_stillSloshL2 = m_sloshL2[1];
         m_stillSumL2 = 0.0;
-        m_stillMoving = 0;
+        m_stillFlatL = block.flatL;
+        m_stillMoving = m_stillOff = 0;
         m_stillL = block.levelL;
         m_still = here();
         // On the upper stop the tank may truly be above, up to full.
@@ -40,10 +44,10 @@ void LevelTracker::watchStillness(const BlockSummary& block, bool moving)
     }
     // A float that no longer shivers is stuck; one that does may be held up by a
     // slow error, a worse curve or a worn arm.
-    const bool dead = block.flatL == 0.0 && !upper && m_stillMoving > 2
+    const bool dead = m_stillFlatL == 0.0 && !upper && m_stillMoving > 2
         && m_stillSumL2 < kDead * m_stillSloshL2 * m_stillMoving;
     const double slow = std::numbers::sqrt2 * std::hypot(kBias * m_biasShare * m_rangeL, block.curveSdL);
-    const double flat = upper ? m_stillAllowedL : std::max(m_stillAllowedL, block.flatL);
+    const double flat = upper ? m_stillAllowedL : std::max(m_stillAllowedL, m_stillFlatL);
     const double sdScale = std::sqrt(m_still.filter.scaleVariance())
         / std::max(0.1, m_still.filter.scale());
     const double sureScale = std::max(0.4, 1.0 - (flat > 0.0 ? 1.5 : 1.0) * sdScale);
