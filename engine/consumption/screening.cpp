@@ -249,10 +249,16 @@ FillFlag paysBack(const Interval& stretch)
     return flag;
 }
 
-void proposeOdometer(FillFlag& flag, const Fill& begin)
+// What the judge proposes for a stretch, as figures of the fill that ended it. Of
+// several fills it is not known which one slipped.
+void proposeForFill(FillFlag& flag, const Interval& stretch, const Fill& begin)
 {
-    if (flag.cause == FlagCause::wrongOdometer && begin.odometer && flag.distance)
+    if (flag.cause == FlagCause::wrongOdometer && begin.odometer && flag.distance && !stretch.byTripMeter)
         flag.odometer = *begin.odometer + *flag.distance;
+    if (stretch.lastFill > stretch.firstFill + 1)
+        flag.volume = std::nullopt;
+    if (flag.odometer || stretch.lastFill > stretch.firstFill + 1)
+        flag.distance = std::nullopt;
 }
 
 } // namespace
@@ -320,7 +326,7 @@ Screened screen(std::span<const Fill> fills, std::span<const Trip> trips, Consum
             if (makesUp)
                 flag = paysBack(stretch);
             else if (flag)
-                proposeOdometer(*flag, fills[stretch.firstFill]);
+                proposeForFill(*flag, stretch, fills[stretch.firstFill]);
             makesUp = !makesUp && flag && flag->cause == FlagCause::wrongOdometer;
             const bool much = flag && stretch.burnt.mean > result.model.expectedLitres(stretch);
             counts = watch.admits(flag ? (much ? 1 : -1) : 0);

@@ -34,8 +34,9 @@ struct FillFlag {
     std::string text;            // one sentence for people: what was seen, what is proposed
     std::optional<Volume> volume;        // proposed litres of this fill
     std::optional<Volume> missing;       // proposed litres of a fill to be added before it
-    std::optional<Distance> odometer;    // proposed odometer
-    std::optional<Distance> distance;    // proposed km of the stretch
+    std::optional<Distance> odometer;    // proposed odometer of this fill
+    std::optional<Distance> distance;    // proposed km since the fill before (from `judge`: of
+                                         // the stretch, and `volume` too)
 };
 
 struct ScreenOptions {
