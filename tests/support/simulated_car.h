@@ -27,6 +27,7 @@ struct CarTruth {
     double tank_l = 50;
     double stickiness = 0.6;       // of the kind of driving, tank to tank
     double motorwayLean = 0.5;     // above 0: mostly motorway
+    double paceTells = 2;          // log km per day gained from all town to all motorway
     double forgotten = 0;          // share of tanks with a slip of each kind
     double gallons = 0;
     double miles = 0;
@@ -78,6 +79,7 @@ inline CarTruth randomCar(std::mt19937_64& random)
     car.forgotten = uniform(random, 0, 0.008);
     car.gallons = uniform(random, 0, 0.004);
     car.miles = uniform(random, 0, 0.004);
+    car.paceTells = uniform(random, 0, 3);
     return car;
 }
 
@@ -108,7 +110,7 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
         const double factor = season * std::exp(level + car.noise * normal(random));
         const double rate =
             ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
-        const double kmPerDay = 20 * std::exp(2 * motorway + 0.4 * normal(random));
+        const double kmPerDay = 20 * std::exp(car.paceTells * motorway + 0.4 * normal(random));
         const double wanted_l = car.tank_l * uniform(random, 0.4, 0.95);
         const double starts =
             std::round((1 - motorway) * wanted_l / rate / 10 * uniform(random, 0.5, 1.5));
