@@ -28,6 +28,7 @@
 #include "engine/consumption/coverage.h"
 #include "engine/consumption/interval.h"
 #include "engine/consumption/trend.h"
+#include "engine/consumption/usual_mix.h"
 
 #include <string>
 
@@ -125,14 +126,13 @@ private:
     double expectedLitres(std::span<const double> x) const;
     double noiseVariance(const Interval& interval, std::span<const double> x) const;
     double relativeVariance(const Interval& interval, std::span<const double> x) const;
-    std::vector<double> usualMix() const;
     std::optional<std::size_t> indexOf(const std::string& mode) const;
 
     ConsumptionSetup m_setup;
     ConjugateRegression m_regression;
     Trend m_trend;
     BandFactors m_bands;
-    std::vector<double> m_mixKm;     // by mode: kilometres of trips, fading, with a prior
+    UsualMix m_mix;
     std::size_t m_observed = 0;
 };
 
