@@ -18,6 +18,8 @@ constexpr double kPriorShape = 2.5;
 // Scales beyond which a stretch counts less (Huber).
 constexpr double kBound = 2;
 constexpr double kLeastLitres = 1e-6;
+constexpr double kShortShare = 0.2;
+constexpr std::size_t kUsualTanks = 20;   // that the usual litres are the mean of
 // What a rate may not fall below, L/km.
 constexpr double kLeastRate = 0.002;
 
@@ -85,11 +87,16 @@ std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
     return x;
 }
 
+double ConsumptionModel::clickVariance(const Interval& interval) const
+{
+    const double click_l = m_setup.noise.clickSd.litres();
+    return m_split.clickFactor() * interval.clickEnds * click_l * click_l;
+}
+
 double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const double> x) const
 {
     const NoiseSetup& noise = m_setup.noise;
     const double km = interval.distance.km();
-    const double click_l = noise.clickSd.litres();
     const double level_l = interval.burnt.sd.litres();
     double driving_l = 0;   // what the stretch burns as far as is known
     for (std::size_t i = 0; i < m_setup.modes.size(); ++i)
@@ -97,7 +104,7 @@ double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const
     const double drift_l = noise.omega.ratio() * driving_l;
     const double unknown_km = unknownKm(interval);
     const double mix_l2 = unknown_km * unknown_km * m_mix.variance(m_regression.mean());
-    return interval.clickEnds * click_l * click_l + level_l * level_l
+    return clickVariance(interval) + level_l * level_l
         + noise.tauSquared_l2PerKm * km + drift_l * drift_l + mix_l2;
 }
 
@@ -139,8 +146,11 @@ void ConsumptionModel::observe(const Interval& interval)
     const Circumstances known = circumstancesOf(interval);
     const StudentT expected = m_trend.predict(known, relative);
     const double away = std::abs(y - expected.location) / expected.scale;
-    m_bands.observe(hits(expected.degreesOfFreedom, away, m_bands));
+    BandFactors& bands = isShort(interval.burnt.mean) ? m_shortBands : m_bands;
+    bands.observe(hits(expected.degreesOfFreedom, away, bands));
     m_trend.observe(known, y, relative);
+    const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
+    m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
 
     const double excess = std::max(1.0, away / kBound);
     m_regression.forget(keep);
@@ -151,17 +161,25 @@ void ConsumptionModel::observe(const Interval& interval)
         if (const auto index = indexOf(mode))
             m_mix.observe(*index, distance);
     ++m_observed;
+    m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
 
-DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now) const
+bool ConsumptionModel::isShort(Volume burnt) const
 {
-    return forecastDistance(burnt, now, m_bands);
+    return burnt.litres() <= kShortShare * m_usual_l;
 }
 
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
-                                                    const BandFactors& factors) const
+                                                    int clickEnds) const
+{
+    return forecastDistance(burnt, now, clickEnds, isShort(burnt) ? m_shortBands : m_bands);
+}
+
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
+                                                    int clickEnds, const BandFactors& factors) const
 {
     Interval stretch;
+    stretch.clickEnds = clickEnds;
     stretch.burnt.mean = burnt;
     stretch.distance = Distance::fromKm(1);
     const double rate_lPerKm = expectedLitres(stretch).litres();
