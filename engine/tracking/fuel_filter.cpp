@@ -1,22 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tracking/fuel_filter.h"
 
-#include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace undermark {
 
 namespace {
-
-// phi(x) / (1 - Phi(x)), the mean of a standard normal cut below x.
-double inverseMills(double x)
-{
-    if (x > 30.0)
-        return x + 1.0 / x;   // asymptotic; erfc underflows further out
-    const double density = std::exp(-0.5 * x * x) / std::sqrt(2.0 * std::numbers::pi);
-    return density / (0.5 * std::erfc(x / std::numbers::sqrt2));
-}
 
 double square(double x) { return x * x; }
 
@@ -48,12 +37,8 @@ Innovation FuelFilter::innovation(double levelL, double noiseL2) const
 Innovation FuelFilter::correct(double levelL, double noiseL2)
 {
     const Innovation seen = innovation(levelL, noiseL2);
-    shift(seen.residualL / seen.varianceL2, 1.0 / seen.varianceL2);
-    return seen;
-}
-
-void FuelFilter::shift(double gainL, double shrink)
-{
+    const double gainL = seen.residualL / seen.varianceL2;
+    const double shrink = 1.0 / seen.varianceL2;
     const double hv = m_vv + m_vb;   // covariances with V + b
     const double hk = m_vk + m_kb;
     const double hb = m_vb + m_bb;
@@ -66,28 +51,13 @@ void FuelFilter::shift(double gainL, double shrink)
     m_kk -= hk * hk * shrink;
     m_kb -= hk * hb * shrink;
     m_bb -= hb * hb * shrink;
+    return seen;
 }
 
-void FuelFilter::correctAbove(double boundL, double noiseL2)
+void FuelFilter::pull(double boundL, double noiseL2)
 {
-    const double variance = readingVarianceL2();
-    const double sd = std::sqrt(variance + noiseL2);
-    if (!(sd > 0.0))
-        return;
-    const double x = (boundL - expectedReadingL()) / sd;
-    const double mills = inverseMills(x);
-    shift(mills / sd, mills * (mills - x) / (sd * sd));
-}
-
-void FuelFilter::correctBelow(double boundL, double noiseL2)
-{
-    const double variance = readingVarianceL2();
-    const double sd = std::sqrt(variance + noiseL2);
-    if (!(sd > 0.0))
-        return;
-    const double x = (expectedReadingL() - boundL) / sd;
-    const double mills = inverseMills(x);
-    shift(-mills / sd, mills * (mills - x) / (sd * sd));
+    const Innovation seen = innovation(boundL, noiseL2);
+    m_v += (m_vv + m_vb) * seen.residualL / seen.varianceL2;
 }
 
 void FuelFilter::restartLevel(double levelL, double noiseL2, double bias2)

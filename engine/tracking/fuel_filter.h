@@ -42,10 +42,9 @@ public:
     // Takes the reading in.
     Innovation correct(double levelL, double noiseL2);
 
-    // Takes in that V + b is above (or below) `boundL`, known to `noiseL2`: the
-    // Gaussian cut at the bound, replaced by one of the same mean and variance.
-    void correctAbove(double boundL, double noiseL2);
-    void correctBelow(double boundL, double noiseL2);
+    // Draws the level towards a bound that it broke, by the gain of a reading of
+    // that noise: scale, slow error and spread stay as they are.
+    void pull(double boundL, double noiseL2);
 
     // Starts the level anew from one reading that contains the slow error.
     void restartLevel(double levelL, double noiseL2, double bias2);
@@ -66,10 +65,6 @@ public:
     double readingVarianceL2() const { return m_vv + 2.0 * m_vb + m_bb; }
 
 private:
-    // Moves the state as a reading would that changed V + b by `gainL` times its
-    // own variance, and shrinks that variance by `shrink`.
-    void shift(double gainL, double shrink);
-
     double m_v = 0.0, m_k = 1.0, m_b = 0.0;
     double m_vv = 0.0, m_vk = 0.0, m_vb = 0.0, m_kk = 0.0, m_kb = 0.0, m_bb = 0.0;
 };

@@ -9,7 +9,7 @@ namespace undermark {
 namespace {
 
 constexpr double kGuessedLPerKm = 0.08;       // a mid-size car; known to 60 % only
-constexpr double kGuessedLPerHour = 3.0;      // level alone: anything from idling to motorway
+constexpr double kGuessedLPerHour = 5.0;      // level alone: anything from idling to motorway
 constexpr double kWalking = 3.0;              // km/h
 constexpr double kGapSeconds = 60.0;
 constexpr double kMostUnknownL = 3.0;         // an unseen stretch of driving
@@ -29,7 +29,7 @@ double FuelUse::scaleSd() const
 {
     if (m_measured)
         return 0.15;
-    return m_km ? std::hypot(m_rateSd, 0.1) : 1.0;
+    return m_km ? std::hypot(m_rateSd, 0.1) : 0.6;
 }
 
 std::optional<double> FuelUse::litresPerKm() const

@@ -29,10 +29,11 @@ public:
 
     // How well the source is known before it was compared with the level: a
     // measured fuel rate 15 %, a stated rate what was stated and 10 % for the
-    // odometer, a guessed rate 60 %, time alone 100 %.
+    // odometer, a guessed rate 60 %, time alone 60 %.
     double scaleSd() const;
     // A guess must never be called implausible, and nothing may be blamed on it.
     bool guessed() const { return !m_measured && !(m_stated && m_km); }
+    bool measured() const { return m_measured; }
     // Nothing but the clock: litres per hour.
     bool timeAlone() const { return !m_measured && !m_km; }
     // Litres the source counts per km; nothing where it does not count km.

@@ -115,66 +115,21 @@ void LevelTracker::predict(const Interval& past)
     const double burntL = m_filter.scale() * past.usedL;
     FuelFilter::Noise noise;
     // The curve's error changes with the level: over kCurveL litres it is another.
-    noise.levelL2 = past.unknownL2 + kUseL2PerL * std::abs(burntL)
+    const bool blind = m_use.timeAlone() && m_state.mode == TrackerMode::consumptionOnly;
+    const double useL2 = blind ? kRoadUseL2PerL : m_use.measured() ? kMeasuredUseL2PerL : kUseL2PerL;
+    noise.levelL2 = past.unknownL2 + useL2 * std::abs(burntL)
         + 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) * std::abs(burntL)
             / (kCurvePart * m_rangeL);
-    noise.scale2 = (m_use.timeAlone() ? kTimeScale2PerL
-                        : m_use.guessed() ? kGuessedScale2PerL : kScale2PerL) * past.usedL;
+    noise.scale2 = (blind                 ? kScale2PerL
+                    : m_use.timeAlone()   ? kTimeScale2PerL
+                    : m_use.measured()    ? kMeasuredScale2PerL
+                    : m_use.guessed()     ? kGuessedScale2PerL
+                                          : kScale2PerL) * past.usedL;
     noise.biasKeep = std::exp(-past.seconds / kBiasS);
     const double bias = kBias * m_biasShare * m_rangeL;
     noise.bias2 = bias * bias * (1.0 - noise.biasKeep * noise.biasKeep);
     m_filter.predict(past.usedL, noise);
     m_state.used += Volume::fromLitres(burntL);
-}
-
-// Variance of the block's mean as a measure of V + b.
-double LevelTracker::noiseOf(const BlockSummary& block, const Interval& past)
-{
-    const double share = blockMeanVariance(Seconds(std::max(block.seconds, 1.0)),
-                                           m_settings.sloshCorrelation);
-    // The spread within the block misses the part that moves the whole block.
-    const double seen = block.sdL * block.sdL / std::max(0.3, 1.0 - share);
-    double& known = m_sloshL2[past.moved];
-    const double least = std::pow((past.moved ? kLeastMoving : kLeastStanding) * m_rangeL, 2);
-    known = known == 0.0 ? seen : known + kSloshGain * (seen - known);
-    const double slosh = std::max({known, 0.5 * seen, least});
-    const double acceleration = past.seconds > 0.0 ? past.acceleration / past.seconds : 0.0;
-    const double harsh = 1.0 + std::pow(acceleration / kHarsh, 2);
-    const double clipped = std::pow(block.atStopShare * block.sdL, 2);
-    return slosh * share * harsh + clipped;
-}
-
-Innovation LevelTracker::compare(const BlockSummary& block, double noiseL2) const
-{
-    Innovation seen = m_filter.innovation(block.levelL, noiseL2);
-    if (block.kind == BlockKind::atLeast)
-        seen.residualL = std::max(0.0, seen.residualL);
-    else if (block.kind == BlockKind::atMost)
-        seen.residualL = std::min(0.0, seen.residualL);
-    return seen;
-}
-
-void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
-{
-    const double bias2 = std::pow(kBias * m_rangeL, 2);
-    m_jump = Jump{};
-    m_cusum.reset();
-    m_thinned = 0.0;
-    m_thinnedBlocks = 0;
-    m_stillSet = false;
-    if (block.kind == BlockKind::exact) {
-        m_filter.restartLevel(block.levelL, noiseL2, bias2);
-    } else {
-        const bool upper = block.kind == BlockKind::atLeast;
-        const double otherL = (upper ? m_settings.highest : m_settings.lowest).litres();
-        const double width = std::max(std::abs(otherL - block.levelL), 0.02 * m_rangeL);
-        const double middle = block.levelL + (upper ? 0.5 : -0.5) * width;
-        m_filter.restartLevel(middle, width * width / 12.0, bias2);   // anywhere beyond the stop
-    }
-    m_started = true;
-    m_state.level.mean = Volume::fromLitres(std::max(0.0, m_filter.levelL()));
-    m_above = 0;
-    m_calm = m_calmDown = here();
 }
 
 void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
@@ -211,51 +166,8 @@ void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
         takeStop(block, noiseL2);
     m_afterGap = false;
     if (!m_fault.active)
-        watchStillness(block);
+        watchStillness(block, past.moved);
     watchScale();
-}
-
-void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
-{
-    m_state.mode = TrackerMode::level;
-    if (++m_offStop > kOffStopBlocks)
-        m_stopSaid = TrackerMode::level;
-    const Innovation seen = compare(block, noiseL2);
-    m_nisSum += seen.nis();
-    ++m_state.nisCount;
-    m_state.nisMean = m_nisSum / static_cast<double>(m_state.nisCount);
-    m_nisRecent += kNisGain * (std::min(seen.nis(), 9.0) - m_nisRecent);
-    // Cars differ in how much they tilt: the slow error is scaled until the
-    // innovations are as large as they should be.
-    m_biasShare = std::clamp(m_biasShare * std::exp(kBiasGain * (std::min(seen.nis(), 6.0) - 1.0)),
-                             kLeastBias, kMostBias);
-    // A lone outlier counts as one of four standard deviations (Huber).
-    const double most = kGate * kGate;
-    const double excess = seen.nis() > most ? seen.residualL * seen.residualL / most - seen.varianceL2
-                                            : 0.0;
-    m_filter.correct(block.levelL, noiseL2 + excess);
-    watchSums(seen);
-}
-
-void LevelTracker::takeStop(const BlockSummary& block, double noiseL2)
-{
-    const bool upper = block.kind == BlockKind::atLeast;
-    m_state.mode = upper ? TrackerMode::upperStop : TrackerMode::lowerStop;
-    m_offStop = 0;
-    if (m_stopSaid != m_state.mode) {
-        m_stopSaid = m_state.mode;
-        say({.kind = upper ? TrackerEventKind::onUpperStop : TrackerEventKind::onLowerStop,
-             .time = Seconds(m_timeS), .onset = Seconds(block.startS),
-             .litres = {Volume::fromLitres(block.levelL), Volume::fromLitres(block.curveSdL)},
-             .distance = {}});
-    }
-    // Only where the expectation breaks the bound: cutting the Gaussian again
-    // and again at the same bound would push it away.
-    const double boundNoise = noiseL2 + block.curveSdL * block.curveSdL;
-    if (upper && m_filter.expectedReadingL() < block.levelL)
-        m_filter.correctAbove(block.levelL, boundNoise);
-    else if (!upper && m_filter.expectedReadingL() > block.levelL)
-        m_filter.correctBelow(block.levelL, boundNoise);
 }
 
 // Updates what is shown: it falls with the estimate and never rises by itself.
@@ -300,6 +212,13 @@ std::optional<Estimate<Consumption>> LevelTracker::rate() const
         return Consumption::fromLitresPerKm(*counted * f.ratio());
     };
     return Estimate<Consumption>{per(m_state.scale.mean), per(m_state.scale.sd)};
+}
+
+double LevelTracker::burntSince(const Checkpoint& past) const
+{
+    // A stuck reading teaches a guessed source that nothing is burnt.
+    const double scale = past.filter.scale();
+    return (m_use.guessed() ? std::max(1.0, scale) : scale) * (m_usedL - past.usedL);
 }
 
 } // namespace undermark

@@ -85,8 +85,14 @@ private:
         bool active = false;          // reading not used
         FaultCode code = FaultCode::stuck;
         Checkpoint onset;
-        double offsetL = 0.0, levelL = 0.0;
-        int agreeing = 0, alive = 0;
+        double offsetL = 0.0, levelL = 0.0;   // shift of the reading; where it stuck
+        bool moved = false;           // the float came loose, the shift went back
+        bool returned = false;        // readings are within the range again
+        bool crept = false;           // and came in over its end
+        int agreeing = 0;             // blocks in a row
+        struct Seen { double levelL = 0.0, usedL = 0.0; };
+        std::array<Seen, 5> trail;    // the last blocks
+        std::size_t seen = 0;
     };
 
     void closeBlock();
@@ -99,15 +105,19 @@ private:
     bool takeJump(const BlockSummary& block, Innovation seen, double noiseL2, const Interval& past);
     void settleJump(const BlockSummary& block, double noiseL2);
     void takeReading(const BlockSummary& block, double noiseL2);
+    void learnNoise(double nis);
     void takeStop(const BlockSummary& block, double noiseL2);
-    void watchStillness(const BlockSummary& block);
+    void watchStillness(const BlockSummary& block, bool moving);
     void watchSums(Innovation seen);
     void watchContact(const BlockSummary& block);
     void watchScale();
     void recover(const BlockSummary& block, double noiseL2);
+    bool steppedBack(const BlockSummary& block);
+    void noteReturn(const BlockSummary& block);
     void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
     void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
     void note(FaultCode code, double onsetS);
+    void countOn();
     void clearFault();
     void show();
     void say(const TrackerEvent& event);
@@ -144,6 +154,10 @@ private:
     double m_lastStandS = -1e9;       // end of the last halt
     double m_stillL = 0.0;            // reading that has not moved since m_still
     double m_stillAllowedL = 0.0;     // litres it need not move for
+    double m_stillFlatL = 0.0;        // largest flat piece met meanwhile
+    double m_stillSloshL2 = 0.0, m_stillSumL2 = 0.0;   // of one reading: before, since
+    int m_stillMoving = 0;            // blocks in the sum
+    int m_stillOff = 0;               // blocks in a row beside the still reading
     bool m_stillSet = false;
     Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;

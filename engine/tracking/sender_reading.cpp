@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kImpossible = 0.10;   // of the span
 constexpr double kNoise = 0.005;
+constexpr double kEndReach = 0.02;      // of the span: play of the arm, a coarse converter's step
 constexpr double kUnseenStop = 0.12;    // of the range
 
 // Litres over which the reading need not move. At either end a calibration cannot
@@ -18,8 +19,9 @@ Volume flatAt(const LevelCurve& curve, Signal signal, Signal reach)
     const std::span<const CurveKnot> knots = curve.knots();
     const Volume most = kUnseenStop * (knots.back().added - knots.front().added);
     Volume flat;
-    if (abs(signal - knots.front().signal) <= reach || abs(signal - knots.back().signal) <= reach) {
-        const bool upper = abs(signal - knots.back().signal) <= reach;
+    const Signal end = (kEndReach / (2.0 * kNoise)) * reach;
+    if (abs(signal - knots.front().signal) <= end || abs(signal - knots.back().signal) <= end) {
+        const bool upper = abs(signal - knots.back().signal) <= end;
         const Volume gap = upper ? knots.back().added - knots[knots.size() - 2].added
                                  : knots[1].added - knots[0].added;
         flat = std::min(gap, most);

@@ -13,15 +13,27 @@ namespace undermark::tuning {
 inline constexpr double kBias = 0.015;
 inline constexpr double kBiasS = 150.0;
 inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, per block
-inline constexpr double kLeastBias = 0.2;       // of kBias
+inline constexpr double kLeastBias = 0.1;       // of kBias
 inline constexpr double kMostBias = 2.5;
 
-// Consumption: sd 0.14 L over one litre; the source's scale wanders by 3 % per
+// Consumption: sd 0.24 L over one litre; a stated rate wanders by 1 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
-inline constexpr double kUseL2PerL = 0.02;
-inline constexpr double kScale2PerL = 0.0009;
+inline constexpr double kUseL2PerL = 0.06;
+inline constexpr double kMeasuredUseL2PerL = 0.01;
+inline constexpr double kScale2PerL = 0.0001;
 inline constexpr double kGuessedScale2PerL = 0.01;
-inline constexpr double kTimeScale2PerL = 0.06;  // level alone: litres per hour change with the road
+inline constexpr double kTimeScale2PerL = 0.02;  // level alone: litres per hour change with the road
+
+// Level alone and no sender: litres per hour differ by half from stretch to
+// stretch (town, open road, motorway; some 2 L each), so the usual value is known
+// by the number of stretches seen, and the road ahead differs by a fifth besides.
+inline constexpr double kStretch = 0.5;
+inline constexpr double kStretchL = 2.0;
+inline constexpr double kRoadPriorL = 5.0;      // weight of the guess
+inline constexpr double kRoadAhead = 0.2;
+inline constexpr double kRoadUseL2PerL = 0.5;
+
+inline constexpr double kMeasuredScale2PerL = 0.0001;   // an injector's count is off by a constant
 inline constexpr double kCurvePart = 0.2;       // the curve's error is another after 20 % of it
 inline constexpr double kCurveMost = 0.04;      // a worse curve is wrong as a whole, not by places
 
@@ -42,16 +54,24 @@ inline constexpr double kStandingRise = 0.04;   // within one halt
 inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have been for fuel
 
 // No movement: more than this is burnt while the reading stays within a band.
-inline constexpr double kStillBurnt = 0.04;
+inline constexpr double kStillBurnt = 0.032;
+inline constexpr double kStillSds = 0.7;        // of the slow error, on top
+inline constexpr double kDead = 0.1;           // of the usual variance within a block
 inline constexpr double kStillBand = 0.008;
 inline constexpr double kAlive = 0.004;         // sd within a block that a stuck float has not
 
 inline constexpr double kCusumAllowance = 0.5;
-inline constexpr double kDrift = 0.04;          // of the range: less than that is no fault
+inline constexpr double kDrift = 0.06;          // of the range: less than that is no fault
 inline constexpr int kThin = 2;                 // blocks per value of the cumulative sum
 inline constexpr double kNisGain = 0.005;
 
-inline constexpr double kOffsetGone = 0.25;     // of the offset that may be left
+inline constexpr double kLostFuel = 0.06;       // chance that a step down was fuel lost
+// Taking the sender back. A reading off by anything lies within 80 % of the range.
+inline constexpr double kAnyOffset = 0.8;
+inline constexpr double kLikelyRight = 1.0;     // of a wire that healed, a float that came loose
+inline constexpr double kSureRight = 25.0;      // of a reading that had been shifted
+inline constexpr double kStepBack = 0.3;        // of the shift that may be left or too much
+inline constexpr double kCreep = 0.12;          // of the range, from its end
 inline constexpr double kReturnAbove = 0.05;    // of the range
 inline constexpr int kAgreeing = 4;             // blocks until the sender is taken back
 inline constexpr double kCorrection = 0.03;

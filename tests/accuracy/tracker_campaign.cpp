@@ -10,6 +10,7 @@
 #include "tests/support/simulated_tank.h"
 
 #include <boost/math/distributions/binomial.hpp>
+#include <boost/math/distributions/chi_squared.hpp>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -30,7 +31,8 @@ constexpr std::array kFaults{SimulatedFault::stuck, SimulatedFault::open,
 constexpr std::array kFaultNames{"stuck", "open", "short", "offset jump", "dropout", "intermittent"};
 
 struct Delay {
-    int raised = 0, found = 0;
+    int raised = 0, found = 0, dry = 0;
+    double carried = 0.0, quarter = 0.0;
     std::vector<double> litres;         // burnt between onset and the alarm, per 50 L of tank
 };
 
@@ -41,6 +43,7 @@ struct Totals {
     int z2 = 0, z3 = 0, lowBy2 = 0, checked = 0;
     std::map<FaultCode, int> falseCodes;
     std::array<Delay, kFaults.size()> delays;
+    std::array<double, 4> carriedBy{}, quarterBy{};   // by source
 };
 
 // The driver's rule: 20 km are no longer sure (range law, Gaussian).
@@ -102,6 +105,7 @@ private:
             if (m_kind >= 0 && !m_onsetL && m_car.litres < m_faultAtL) {
                 m_car.start(kFaults[std::size_t(m_kind)], m_random);
                 m_onsetL = m_car.litres;
+                m_onsetKm = m_car.km;
             }
             if (m_fillAtL > 0.0 && m_car.litres < m_fillAtL) {
                 halt = 420;
@@ -131,6 +135,10 @@ private:
             if (tracker.state().blocks != blocks) {
                 blocks = tracker.state().blocks;
                 check(tracker);
+                if (m_show && std::getenv("TRACE") && blocks % 20 == 0)
+                    std::printf("  . %ld s: true %.1f shown %.1f +- %.1f read %.1f mode %d scale %.2f +- %.2f\n", m_timeS, m_car.litres, tracker.state().level.mean.litres(), tracker.state().level.sd.litres(),
+                        tracker.state().reading.value_or(Volume()).litres(), int(tracker.state().mode),
+                        tracker.state().scale.mean.ratio(), tracker.state().scale.sd.ratio());
                 if (!halted && blocks > 4 && mustStop(tracker, stated))
                     return;
             }
@@ -156,11 +164,15 @@ private:
     void hear(const TrackerEvent& event, const LevelTracker& tracker)
     {
         if (m_show)
-            std::printf("  %ld s, %.1f km: event %d %s %.1f L; true %.1f, shown %.1f +- %.1f\n",
-                        m_timeS, m_car.km, int(event.kind),
+            std::printf("  %ld s, %.1f km, source %d%s: event %d %s %.1f L; true %.1f, shown %.1f +- "
+                        "%.1f, read %.1f, scale %.2f +- %.2f\n",
+                        m_timeS, m_car.km, m_car.source(), m_onsetL ? ", broken" : "",
+                        int(event.kind),
                         event.kind == TrackerEventKind::fault ? faultWord(event.fault) : "",
                         event.litres.mean.litres(), m_car.litres,
-                        tracker.state().level.mean.litres(), tracker.state().level.sd.litres());
+                        tracker.state().level.mean.litres(), tracker.state().level.sd.litres(),
+                        tracker.state().reading.value_or(Volume()).litres(),
+                        tracker.state().scale.mean.ratio(), tracker.state().scale.sd.ratio());
         if (event.kind == TrackerEventKind::refuel) {
             if (m_filledS > 0 && m_timeS - m_filledS < 900)
                 m_fillFound = true;
@@ -200,8 +212,17 @@ private:
     void finish(const LevelTracker& tracker)
     {
         m_totals.km += m_car.km;
+        m_totals.soundKm += m_onsetL ? m_onsetKm : m_car.km;
         m_totals.carried += m_car.litres - m_dryL;
         m_totals.quarter += 0.25 * m_car.capacityL;
+        m_totals.carriedBy[std::size_t(m_car.source())] += m_car.litres - m_dryL;
+        m_totals.quarterBy[std::size_t(m_car.source())] += 0.25 * m_car.capacityL;
+        if (m_kind >= 0 && m_onsetL) {
+            Delay& fault = m_totals.delays[std::size_t(m_kind)];
+            fault.carried += m_car.litres - m_dryL;
+            fault.quarter += 0.25 * m_car.capacityL;
+            fault.dry += m_ranDry;
+        }
         if (m_kind >= 0 && m_onsetL)
             ++m_totals.delays[std::size_t(m_kind)].raised;
         m_totals.fillsFound += m_fillFound && m_fillSound;
@@ -211,8 +232,8 @@ private:
             ++m_totals.nisTanks;
         }
         if (m_show && m_ranDry)
-            std::printf("  RAN DRY: fault %d, source alone %d, shown %.1f +- %.1f\n", m_kind,
-                        m_car.levelAlone(), tracker.state().level.mean.litres(),
+            std::printf("  RAN DRY: fault %d, source %d, shown %.1f +- %.1f\n", m_kind,
+                        m_car.source(), tracker.state().level.mean.litres(),
                         tracker.state().level.sd.litres());
     }
 
@@ -223,6 +244,7 @@ private:
     int m_kind = -1;
     double m_faultAtL = 0.0, m_fillAtL = 0.0, m_dryL = 0.0, m_poured = 0.0, m_burntBefore = 0.0;
     std::optional<double> m_onsetL;
+    double m_onsetKm = 0.0;
     long m_timeS = 0, m_filledS = 0;
     bool m_warned = false, m_found = false, m_ranDry = false, m_denies = false;
     bool m_fillFound = false, m_fillSound = false, m_fillLogged = false;
@@ -237,17 +259,32 @@ void printRate(const char* what, int count, int of)
                 of ? double(count) / of : 0.0, low, high);
 }
 
+// Exact bound of a Poisson mean (Garwood 1936, by chi-squared).
+double poissonBound(int count, double probability)
+{
+    if (count == 0 && probability < 0.5)
+        return 0.0;
+    const double freedom = 2.0 * (probability < 0.5 ? count : count + 1);
+    return 0.5 * quantile(boost::math::chi_squared(freedom), probability);
+}
+
 void report(Totals& t)
 {
     const int driven = t.tanks - t.noCurve;
     std::printf("%d tanks, %d without a curve, %.0f km\n", t.tanks, t.noCurve, t.km);
     printRate("ran dry", t.dry, driven);
     printRate("ran dry without any fault told", t.dryUnwarned, driven);
-    std::printf("false alarms %d, per 1,000 km %.4f:", t.falseAlarms, 1000.0 * t.falseAlarms / t.km);
+    std::printf("false alarms %d, per 1,000 km with a sound sender %.4f (95 %%: %.4f to "
+                "%.4f):", t.falseAlarms, 1000.0 * t.falseAlarms / t.soundKm,
+                1000.0 * poissonBound(t.falseAlarms, 0.025) / t.soundKm,
+                1000.0 * poissonBound(t.falseAlarms, 0.975) / t.soundKm);
     for (const auto& [code, count] : t.falseCodes)
         std::printf(" %s %d", faultWord(code), count);
     std::printf("\ncarried into each fill: %.3f of the quarter rule's\n", t.carried / t.quarter);
     printRate("fills found by level (sound sender, 5 to 25 L)", t.fillsFound, std::max(1, t.fills));
+    std::printf("carried with speed %.2f, distance %.2f, fuel rate %.2f, level alone %.2f\n",
+                t.carriedBy[0] / t.quarterBy[0], t.carriedBy[1] / t.quarterBy[1],
+                t.carriedBy[2] / t.quarterBy[2], t.carriedBy[3] / t.quarterBy[3]);
     std::printf("refuels that were none: %d\n", t.falseRefuels);
     std::printf("NIS, mean over sound tanks: %.3f\n", t.nis / std::max(1, t.nisTanks));
     std::printf("shown too high by 2 sd %.4f, by 3 sd %.4f; too low by 2 sd %.4f of %d blocks\n",
@@ -260,8 +297,10 @@ void report(Totals& t)
             return delay.litres.empty() ? 0.0
                                         : delay.litres[std::size_t(share * double(delay.litres.size() - 1))];
         };
-        std::printf("%-13s found %4d of %4d; litres until found (50 L tank) median %.2f, 95 %% %.2f\n",
-                    kFaultNames[i], delay.found, delay.raised, part(0.5), part(0.95));
+        std::printf("%-13s found %4d of %4d, dry %d, carried %.2f; litres until found (50 L tank) "
+                    "median %.2f, 95 %% %.2f\n",
+                    kFaultNames[i], delay.found, delay.raised, delay.dry,
+                    delay.quarter > 0.0 ? delay.carried / delay.quarter : 0.0, part(0.5), part(0.95));
     }
 }
 

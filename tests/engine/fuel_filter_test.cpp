@@ -72,28 +72,16 @@ private slots:
         QVERIFY(filter.readingVarianceL2() < 1e-3);
     }
 
-    void aBoundCutsTheGaussian()
-    {
-        // N(3, 1.5^2) given more than 2.5: mean 3.897735417, sd .997598823
-        // (checks.md, Range law, [calc]).
-        FuelFilter filter({Volume::fromLitres(3.0), Volume::fromLitres(1.5)},
-                          {Fraction::fromRatio(1.0), Fraction::fromRatio(0.0)});
-        filter.correctAbove(2.5, 0.0);
-        QVERIFY(std::abs(filter.levelL() - 3.897735417) < 1e-8);
-        QVERIFY(std::abs(std::sqrt(filter.levelVarianceL2()) - .997598823) < 1e-8);
-        // The same, mirrored.
-        FuelFilter mirrored({Volume::fromLitres(-3.0), Volume::fromLitres(1.5)},
-                            {Fraction::fromRatio(1.0), Fraction::fromRatio(0.0)});
-        mirrored.correctBelow(-2.5, 0.0);
-        QVERIFY(std::abs(mirrored.levelL() + 3.897735417) < 1e-8);
-    }
-
-    void aBoundFarBehindChangesNothing()
+    void aBoundIsApproachedAndNeverPassed()
     {
         FuelFilter filter = start(0.05);
-        filter.correctAbove(5.0, 0.1);
-        QVERIFY(std::abs(filter.levelL() - 30.0) < 1e-9);
-        QVERIFY(std::abs(filter.levelVarianceL2() - 4.0) < 1e-9);
+        for (int i = 0; i < 1000; ++i) {
+            filter.pull(32.0, 1.0);
+            QVERIFY(filter.levelL() <= 32.0);
+        }
+        QVERIFY(filter.levelL() > 31.999);
+        QCOMPARE(filter.levelVarianceL2(), 4.0);   // the same thing told often is told once
+        QCOMPARE(filter.scale(), 1.0);
     }
 };
 

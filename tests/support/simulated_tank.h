@@ -217,7 +217,8 @@ public:
             out.fuelRate = FlowRate::fromLitresPerHour(usedL * 3600.0 * m_sourceScale);
         return out;
     }
-    bool levelAlone() const { return m_source == 3; }
+    // 0 speed, 1 distance, 2 fuel rate, 3 level alone.
+    int source() const { return m_source; }
 
 private:
     double burn(double kmh, Random& random)
@@ -262,7 +263,7 @@ private:
     TankShape m_shape;
     SimulatedSender m_sender;
     DriveCycle m_cycle;
-    int m_source;                         // 0 speed, 1 distance, 2 fuel rate, 3 level alone
+    int m_source;
     double m_sourceScale;
     double m_slosh, m_omega, m_decay, m_tilt, m_hillS;
     double m_swing = 0.0, m_swingRate = 0.0, m_lastAcceleration = 0.0;
