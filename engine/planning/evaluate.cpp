@@ -93,6 +93,7 @@ private:
         stop.leave = litres(m_level + detour / 2);
         stop.toFull = purchase.full ||
                       (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
+        stop.known = purchase.full;
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
@@ -164,8 +165,7 @@ private:
             if (to > from)
                 m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
             if (stop != m_plan.stops.end()) {
-                // A full tank is known again from here on.
-                if (stop->toFull && m_problem.uncertain)
+                if (stop->known)
                     since = static_cast<int>(stop->point);
                 ++stop;
             }

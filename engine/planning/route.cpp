@@ -145,4 +145,11 @@ Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
     return official / shownOnCheck;
 }
 
+Route withDistancesScaled(Route route, double factor)
+{
+    for (RoutePoint& point : route.points)
+        point.at = point.at * factor;
+    return route;
+}
+
 } // namespace undermark

@@ -71,4 +71,7 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name);
 // badInput unless both are above 0.
 Result<double> tripMeterFactor(Distance official, Distance shownOnCheck);
 
+// The route with every distance multiplied, as by tripMeterFactor; factor > 0.
+Route withDistancesScaled(Route route, double factor);
+
 } // namespace undermark
