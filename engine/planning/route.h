@@ -49,6 +49,9 @@ inline constexpr std::size_t kMostRoutePointsInFile = 200'000;
 // finite or runs backwards, a negative amount, a minimum above the maximum.
 Result<void> checkRoute(const Route& route);
 
+// The same of one point and the way to it.
+Result<void> checkRoutePoint(const Route& route, std::size_t index);
+
 // "none", "pump", "zone" or "can".
 const char* fuelWord(FuelSource source);
 
