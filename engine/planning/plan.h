@@ -134,6 +134,9 @@ struct Plan {
     Estimate<Volume> finish;
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
+    // With tripConfidence: no plan that keeps it is better by more than this, in
+    // the aim's unit (money, stops, minutes, litre-km). Else 0: the plan is optimal.
+    double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;
     std::vector<std::string> notes; // simplifications that touched this plan
