@@ -25,7 +25,7 @@ LevelTracker::LevelTracker(const TrackerSettings& settings)
     m_scaleKnown = settings.scale.has_value();
     const auto level = settings.lastKnown.value_or(Estimate<Volume>{});
     m_filter = FuelFilter(level, scale);
-    m_calm = m_calmDown = m_still = here();
+    m_calm = m_calmDown = here();
     if (settings.lastKnown) {
         // Temperature, a slope, someone else's errand: the longer ago the less sure.
         const double days = std::max(0.0, settings.sinceLastKnown.count()) / 86400.0;

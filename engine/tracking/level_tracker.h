@@ -95,6 +95,17 @@ private:
         std::size_t seen = 0;
     };
 
+    struct Still {                    // a reading that does not move
+        bool set = false;
+        double levelL = 0.0;
+        double allowedL = 0.0;        // litres it need not move for
+        double flatL = 0.0;           // largest flat piece met meanwhile
+        double sloshL2 = 0.0, sumL2 = 0.0;   // of one reading: before, since
+        int moving = 0;               // blocks in the sum
+        int off = 0;                  // blocks in a row beside the level
+        Checkpoint since;
+    };
+
     void closeBlock();
     void predict(const Interval& past);
     void takeBlock(const BlockSummary& block, const Interval& past);
@@ -108,6 +119,8 @@ private:
     void learnNoise(double nis);
     void takeStop(const BlockSummary& block, double noiseL2);
     void watchStillness(const BlockSummary& block, bool moving);
+    bool standsStill(const BlockSummary& block, bool moving);
+    void restartStill(const BlockSummary& block);
     void watchSums(Innovation seen);
     void watchContact(const BlockSummary& block);
     void watchScale();
@@ -152,14 +165,8 @@ private:
     Fault m_fault;
     bool m_afterGap = false;
     double m_lastStandS = -1e9;       // end of the last halt
-    double m_stillL = 0.0;            // reading that has not moved since m_still
-    double m_stillAllowedL = 0.0;     // litres it need not move for
-    double m_stillFlatL = 0.0;        // largest flat piece met meanwhile
-    double m_stillSloshL2 = 0.0, m_stillSumL2 = 0.0;   // of one reading: before, since
-    int m_stillMoving = 0;            // blocks in the sum
-    int m_stillOff = 0;               // blocks in a row beside the still reading
-    bool m_stillSet = false;
-    Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
+    Still m_still;
+    Checkpoint m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;
     double m_outOfRangeOnsetS = 0.0, m_missingS = 0.0, m_missingOnsetS = 0.0;
     bool m_dropoutSaid = false, m_contactSaid = false, m_scaleSaid = false;

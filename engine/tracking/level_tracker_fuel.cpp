@@ -57,7 +57,7 @@ void LevelTracker::accept(double litres, double sdL, double onsetS, const FuelFi
     m_jump = Jump{};
     m_above = 0;
     m_cusum.reset();
-    m_stillSet = false;
+    m_still = {};
     m_calm = m_calmDown = here();
 }
 
@@ -136,7 +136,7 @@ void LevelTracker::tellFill(Estimate<Volume> litres)
     m_filter.add(litres.mean.litres(), sd * sd);
     m_lastRefuelS = -1e9;
     m_state.level.mean = Volume::fromLitres(std::max(0.0, m_filter.levelL()));
-    m_stillSet = false;
+    m_still = {};
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
     m_calm = m_calmDown = here();
@@ -160,7 +160,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
     m_started = true;
     m_lastRefuelS = -1e9;
     m_state.level.mean = full.mean;
-    m_stillSet = false;
+    m_still = {};
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
     m_calm = m_calmDown = here();

@@ -48,7 +48,7 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_cusum.reset();
     m_thinned = 0.0;
     m_thinnedBlocks = 0;
-    m_stillSet = false;
+    m_still = {};
     if (block.kind == BlockKind::exact) {
         const double flat2 = block.flatL * block.flatL;   // uniform, and said once
         m_filter.restartLevel(block.levelL, noiseL2 + flat2 / 12.0, bias2);

@@ -16,11 +16,11 @@ inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, 
 inline constexpr double kLeastBias = 0.1;       // of kBias
 inline constexpr double kMostBias = 2.5;
 
-// Consumption: sd 0.24 L over one litre; a stated rate wanders by 1 % per
+// Consumption: sd 0.24 L over one litre; a stated rate wanders by 1.4 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
 inline constexpr double kUseL2PerL = 0.06;
 inline constexpr double kMeasuredUseL2PerL = 0.01;
-inline constexpr double kScale2PerL = 0.0001;
+inline constexpr double kScale2PerL = 0.0002;
 inline constexpr double kGuessedScale2PerL = 0.01;
 inline constexpr double kTimeScale2PerL = 0.02;  // level alone: litres per hour change with the road
 
@@ -58,7 +58,6 @@ inline constexpr double kStillBurnt = 0.032;
 inline constexpr double kStillSds = 0.7;        // of the slow error, on top
 inline constexpr double kDead = 0.1;           // of the usual variance within a block
 inline constexpr double kStillBand = 0.008;
-inline constexpr double kAlive = 0.004;         // sd within a block that a stuck float has not
 
 inline constexpr double kCusumAllowance = 0.5;
 inline constexpr double kDrift = 0.06;          // of the range: less than that is no fault
