@@ -65,7 +65,7 @@ bool LevelTracker::standsStill(const BlockSummary& block, bool moving)
         * std::hypot(kBias * m_biasShare * m_rangeL, still.flatL > 0.0 ? 0.0 : block.curveSdL);
     const FuelFilter& then = still.since.filter;
     const double sdScale = std::sqrt(then.scaleVariance()) / std::max(0.1, then.scale());
-    const double sureScale = std::max(0.4, 1.0 - (flat > 0.0 ? 1.5 : 1.0) * sdScale);
+    const double sureScale = std::max(0.4, 1.0 - sdScale);
     const double needed = std::max(kStillBurnt * m_rangeL, flat + band)
         + (dead ? band : kStillSds * slow);
     return sureScale * burntSince(still.since) > needed;
