@@ -136,7 +136,7 @@ void LevelTracker::predict(const Interval& past)
     noise.levelL2 = past.unknownL2 + (wander.levelL2PerL + curveL2PerL) * std::abs(burntL);
     noise.scale2 = wander.scale2PerL * past.usedL;
     noise.biasKeep = std::exp(-past.seconds / kBiasS);
-    const double bias = kBias * m_biasShare * m_rangeL;
+    const double bias = biasSdL();
     noise.bias2 = bias * bias * (1.0 - noise.biasKeep * noise.biasKeep);
     m_filter.predict(past.usedL, noise);
     m_state.used += Volume::fromLitres(burntL);

@@ -137,6 +137,7 @@ private:
     double noiseOf(const BlockSummary& block, const Interval& past);
     Innovation compare(const BlockSummary& block, double noiseL2) const;
     Checkpoint here() const { return {m_filter, m_timeS, m_usedL, m_km}; }
+    double biasSdL() const;           // of the slow error
     double burntSince(const Checkpoint& past) const;
 
     TrackerSettings m_settings;
@@ -157,7 +158,7 @@ private:
     bool m_scaleKnown = false;
     double m_sloshL2[2] = {0.0, 0.0}; // of one reading: standing, moving; 0 unknown
     double m_curveSdL = 0.0;
-    double m_nisSum = 0.0, m_nisRecent = 1.0, m_biasShare = 1.0;
+    double m_nisSum = 0.0, m_nisRecent = 1.0, m_noiseShare = 1.0;
     double m_thinned = 0.0;
     int m_thinnedBlocks = 0;
     Stand m_stand;

@@ -62,10 +62,10 @@ bool LevelTracker::standsStill(const BlockSummary& block, bool moving)
         && still.sumL2 < kDead * still.sloshL2 * still.moving;
     const double flat = upper ? still.allowedL : std::max(still.allowedL, still.flatL);
     const double slow = std::numbers::sqrt2   // a flat piece is what the curve does not know
-        * std::hypot(kBias * m_biasShare * m_rangeL, still.flatL > 0.0 ? 0.0 : block.curveSdL);
+        * std::hypot(biasSdL(), still.flatL > 0.0 ? 0.0 : block.curveSdL);
     const FuelFilter& then = still.since.filter;
     const double sdScale = std::sqrt(then.scaleVariance()) / std::max(0.1, then.scale());
-    const double sureScale = std::max(0.4, 1.0 - sdScale);
+    const double sureScale = std::max(0.4, 1.0 - (upper ? 1.5 : 1.0) * sdScale);
     const double needed = std::max(kStillBurnt * m_rangeL, flat + band)
         + (dead ? band : kStillSds * slow);
     return sureScale * burntSince(still.since) > needed;
@@ -93,7 +93,7 @@ void LevelTracker::watchSums(Innovation seen)
     const double usedL = m_usedL - onset.usedL;
     counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
     const double apart = m_filter.levelL() - counted.levelL();
-    const double bias = kBias * m_biasShare * m_rangeL;
+    const double bias = biasSdL();
     const double spread = 3.0 * std::sqrt(counted.levelVarianceL2() + 2.0 * m_curveSdL * m_curveSdL
                                           + 2.0 * bias * bias);
     if (alarm * apart < std::max(kDrift * m_rangeL, spread)) {

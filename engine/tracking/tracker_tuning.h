@@ -15,6 +15,7 @@ inline constexpr double kBiasS = 150.0;
 inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, per block
 inline constexpr double kLeastBias = 0.1;       // of kBias
 inline constexpr double kMostBias = 2.5;
+inline constexpr double kLeastNoise = 0.1;      // of the block's own noise, below that
 
 // Consumption: sd 0.24 L over one litre; a stated rate wanders by 2.2 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
