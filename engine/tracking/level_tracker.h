@@ -114,7 +114,8 @@ private:
     void startFrom(const BlockSummary& block, double noiseL2);
     bool takeStanding(const BlockSummary& block, const Interval& past);
     bool takeJump(const BlockSummary& block, Innovation seen, double noiseL2, const Interval& past);
-    void settleJump(const BlockSummary& block, double noiseL2);
+    void settleJump(const BlockSummary& block, double noiseL2, bool moved);
+    bool atEnd(const BlockSummary& block, bool upper) const;
     void takeReading(const BlockSummary& block, double noiseL2);
     void learnNoise(double nis);
     void takeStop(const BlockSummary& block, double noiseL2);

@@ -51,6 +51,7 @@ inline constexpr double kFaultJump = 0.06;
 inline constexpr int kRefuelBlocks = 3;
 inline constexpr int kFaultBlocks = 5;
 inline constexpr int kEndBlocks = 2;            // a jump to an end of the range
+inline constexpr int kEndBlocksStanding = 6;    // the key may be off: no hurry, little is burnt
 inline constexpr double kStandingRise = 0.04;   // within one halt
 inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have been for fuel
 
@@ -81,7 +82,7 @@ inline constexpr int kOffStopBlocks = 40;       // a float this long off its sto
 inline constexpr double kLongGapS = 600.0;
 inline constexpr double kParkedL2PerDay = 0.09;
 inline constexpr double kDropoutS = 60.0;
-inline constexpr double kContactShare = 0.02;   // of the instants of a block
+inline constexpr double kContactShare = 0.1;    // of the instants of a block
 inline constexpr int kContactBlocks = 4;
 inline constexpr int kContactMemory = 20;       // blocks
 
