@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli calibrate POINTS.csv: curve, findings, level at a signal, gauge table.
-#include "app/cli_calibrate.h"
-
 #include "app/cli_logbook.h"
 #include "engine/calibration/calibrate.h"
 #include "engine/calibration/gauge_table.h"
@@ -13,32 +11,20 @@
 
 namespace undermark {
 
-Result<void> saveCalibration(CliContext& context, std::vector<CalibrationPoint> points,
-                             Volume zeroMark)
-{
-    auto open = openVehicle(context, OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    const Calibration calibration{now(), std::move(points), zeroMark};
-    const auto id = open->logbook.add(open->vehicle.id, calibration, now());
-    if (!id)
-        return fail(id.error());
-    return {};
-}
-
 namespace {
 
 struct Options {
     std::string file;
     std::optional<double> at, noise, zeroLitres, fullLitres;
     std::optional<int> tablePoints, decimals;
-    std::string tableUnit = "percent", circuit = "direct", signalUnit;
+    std::string tableUnit = "percent", circuit, signalUnit;
     std::optional<double> supplyVolts, pullUpOhms, resolution;
     bool save = false;
 };
 
 struct Answer {
     PointsFile file;
+    Sender sender;
     CalibrationFit fit;
     Volume zero;
     std::string zeroReason;
@@ -64,13 +50,17 @@ const char* wordOf(Severity severity)
     return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
 }
 
-Sender senderOf(const Options& options)
+// The flags, over what is known of the vehicle's sender.
+Sender senderOf(const Options& options, Sender sender)
 {
-    Sender sender;
-    sender.circuit = kCircuits.at(options.circuit);
-    sender.unit = options.signalUnit;
-    sender.supplyVolts = options.supplyVolts;
-    sender.pullUpOhms = options.pullUpOhms;
+    if (!options.circuit.empty())
+        sender.circuit = kCircuits.at(options.circuit);
+    if (!options.signalUnit.empty())
+        sender.unit = options.signalUnit;
+    if (options.supplyVolts)
+        sender.supplyVolts = options.supplyVolts;
+    if (options.pullUpOhms)
+        sender.pullUpOhms = options.pullUpOhms;
     if (options.resolution)
         sender.resolution = Signal::of(*options.resolution);
     return sender;
@@ -105,13 +95,12 @@ Result<void> needCurve(const CalibrationFit& fit)
     return failInput(why);
 }
 
-Result<Answer> compute(const Options& options)
+Result<Answer> compute(const Options& options, const Sender& sender)
 {
     auto file = readPoints(options.file);
     if (!file)
         return fail(file.error());
-    Answer answer{std::move(*file), {}, {}, {}, {}, {}};
-    const Sender sender = senderOf(options);
+    Answer answer{std::move(*file), sender, {}, {}, {}, {}, {}};
     auto fit = fitCalibration(answer.file.points, sender, {.loaded = answer.file.loaded});
     if (!fit)
         return fail(fit.error());
@@ -249,7 +238,7 @@ void printText(const Answer& answer, const Options& options)
         std::cout << "No curve can be made from these readings.\n";
         return;
     }
-    printCurve(answer.fit, options.signalUnit);
+    printCurve(answer.fit, answer.sender.unit);
     std::cout << format("Zero mark at %.2f L: %s.\n", answer.zero.litres(), answer.zeroReason.c_str());
     if (answer.at)
         std::cout << format("At signal %.6g: %s%.2f L since drained, +- %.2f L (estimate).\n", *options.at,
@@ -260,18 +249,43 @@ void printText(const Answer& answer, const Options& options)
         printTable(*answer.table, options);
 }
 
+// Keeps the points as they were read, and the sender where flags changed it.
+Result<void> save(OpenVehicle& car, const Answer& answer)
+{
+    Vehicle vehicle = car.vehicle.value;
+    if (!(vehicle.sender == answer.sender)) {
+        vehicle.sender = answer.sender;
+        if (const auto done = car.logbook.supersede(car.vehicle.id, vehicle, now()); !done)
+            return done;
+    }
+    const Calibration calibration{now(), answer.file.points, answer.zero};
+    if (const auto id = car.logbook.add(car.vehicle.id, calibration, now()); !id)
+        return fail(id.error());
+    return {};
+}
+
 Result<void> run(const Options& options, CliContext& context)
 {
-    const Result<Answer> answer = compute(options);
+    Sender known;
+    known.unit.clear();
+    std::optional<OpenVehicle> car;
+    if (options.save || !context.vehicle.empty()) {
+        auto open = openVehicle(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
+        if (!open)
+            return fail(open.error());
+        known = open->vehicle.value.sender;
+        car = std::move(*open);
+    }
+    const Result<Answer> answer = compute(options, senderOf(options, known));
     if (!answer)
         return fail(answer.error());
     for (const std::string& text : answer->file.warnings)
         warn(text);
     if (options.save) {
         if (const auto possible = needCurve(answer->fit); !possible)
-            return fail(possible.error());
-        if (const auto saved = saveCalibration(context, answer->file.points, answer->zero); !saved)
-            return fail(saved.error());
+            return possible;
+        if (const auto saved = save(*car, *answer); !saved)
+            return saved;
     }
     if (context.json)
         printJson(*answer, options);
@@ -295,7 +309,7 @@ void addFlags(CLI::App& command, Options& options)
               "litres since drained that are shown as 0");
     addNumber(command, "--full-at-l", options.fullLitres, kPositive,
               "litres since drained that are shown as full");
-    command.add_option("--circuit", options.circuit, "kind of the sender's circuit")
+    command.add_option("--circuit", options.circuit, "kind of the sender's circuit; the vehicle's with --save or --vehicle, else direct")
         ->check(CLI::IsMember({"direct", "resistive", "ratiometric", "percent", "counts"}));
     command.add_option("--signal-unit", options.signalUnit, "V, mV, ohm, %, ...");
     addNumber(command, "--supply-v", options.supplyVolts, kPositive, "supply of the sender, V");

@@ -30,9 +30,9 @@ void hideMonoLetters()
     if (!config)
         return;
     const auto* xml = reinterpret_cast<const FcChar8*>(kHideMono);
-    if (!FcConfigParseAndLoadFromMemory(config, xml, FcTrue) || !FcConfigBuildFonts(config) ||
-        !FcConfigSetCurrent(config))
-        FcConfigDestroy(config);
+    if (FcConfigParseAndLoadFromMemory(config, xml, FcTrue) && FcConfigBuildFonts(config))
+        FcConfigSetCurrent(config);   // takes a reference of its own
+    FcConfigDestroy(config);
 }
 
 QString useTypeface()

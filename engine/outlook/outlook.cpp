@@ -236,11 +236,12 @@ const char* faultText(CircuitFault fault)
     case CircuitFault::shorted: return "the sender reads shorted: check its wire for contact with ground";
     case CircuitFault::impossible: break;
     }
-    return "the sender's circuit cannot give this reading: check its unit and wiring";
+    return "the sender cannot give this reading: check its unit, wire and connector";
 }
 
-// A reading of nothing at all is a short where the calibrated sweep stays well
-// away from it; an uncalibrated sender might truly give it.
+// What the circuit does not tell, the calibrated sweep may: a reading of nothing
+// at all is a short where the sweep stays well away from it, and a whole sweep
+// beyond either end lies no stop of a float.
 std::optional<CircuitFault> faultOf(const CarKnowledge& car, Signal signal)
 {
     const Sender& sender = car.vehicle().sender;
@@ -250,8 +251,11 @@ std::optional<CircuitFault> faultOf(const CarKnowledge& car, Signal signal)
         return std::nullopt;
     const auto [low, high] = std::minmax({car.curve()->lowest().signal, car.curve()->highest().signal});
     const Signal sweep = high - low;
-    return signal < 0.01 * sweep && low > 0.05 * sweep ? std::optional(CircuitFault::shorted)
-                                                       : std::nullopt;
+    if (signal < 0.01 * sweep && low > 0.05 * sweep)
+        return signal > -0.01 * sweep ? CircuitFault::shorted : CircuitFault::impossible;
+    if (signal > high + sweep || signal < low - sweep)
+        return CircuitFault::impossible;
+    return std::nullopt;
 }
 
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,

@@ -48,6 +48,19 @@ private slots:
         QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel diesel").exitCode, 2);
     }
 
+    // 4.96 V of 5 behind a pull-up is an open wire, which only the circuit tells.
+    void aSavedCalibrationKnowsTheVehiclesCircuitAndKeepsTheOneOnTheCommandLine()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString open = run.file("open.csv", "added_l,signal\n0,4.99\n10,2.50\n40,1.20\n");
+        QVERIFY(!run("calibrate " + open + " --json").out.contains("open-circuit"));
+        QVERIFY(run("calibrate " + open + " --vehicle Wren --json").out.contains("open-circuit"));
+        QCOMPARE(run("calibrate " + run.file("ohm.csv", "added_l,signal\n0,180\n5,160\n30,80\n50,10\n")
+                     + " --save --signal-unit ohm --signal-step 1").exitCode, 0);
+        QCOMPARE(text(run("vehicle show --json").json()["signal_unit"]), std::string("ohm"));
+    }
+
     void everyEntryIsInTheLogWithItsFlags()
     {
         const CliRunner run;

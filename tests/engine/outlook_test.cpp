@@ -155,6 +155,21 @@ private slots:
         QVERIFY(distances(broken.toZero) == distances(log.toZero));
     }
 
+    // Without a supply voltage only the sweep (0.5 to 3.5 V) tells.
+    void aReadingAWholeSweepBeyondTheStopsIsNoStop()
+    {
+        VehicleLog log = invented();
+        log.vehicle.value.sender = Sender{};
+        const CarKnowledge car = *learn(log);
+        QVERIFY(outlook(car, atSignal(3.6))->bound == LevelBound::atLeast);
+        QVERIFY(QString::fromStdString(outlook(car, atSignal(3.6))->warnings[0]).contains("at least"));
+        for (const double signal : {7.0, -3.0}) {
+            const Outlook broken = *outlook(car, atSignal(signal));
+            QVERIFY(broken.source == LevelSource::log && broken.bound == LevelBound::exact);
+            QVERIFY(QString::fromStdString(broken.warnings[0]).contains("cannot give this reading"));
+        }
+    }
+
     void anUnknownModeIsNotFound()
     {
         Question question = atOdometer(kLastFillKm);

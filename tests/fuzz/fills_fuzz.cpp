@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A log of fills, and the forecasts made from it.
+#include "engine/consumption/backtest.h"
+#include "engine/files/fills_csv.h"
+#include "tests/fuzz/fuzz_input.h"
+
+#include <cmath>
+
+using namespace undermark;
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
+{
+    const fuzz::InputFile input(data, size);
+    const auto file = readFillsCsv(input.path());
+    if (!file)
+        return 0;
+    std::vector<Fill> fills;
+    for (const FillRow& row : file->rows)
+        fills.push_back(row.fill);
+    ConsumptionSetup setup;
+    setup.modes = {{kTown, std::nullopt}, {kMotorway, std::nullopt}};
+    const Backtest test = backtest(intervalsFrom(fills, {}), ConsumptionModel(setup));
+    for (const TankForecast& tank : test.forecasts)
+        for (const Band& band : tank.forecast.bands)
+            fuzz::require(band.low <= band.high);
+    return 0;
+}
