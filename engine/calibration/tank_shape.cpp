@@ -21,8 +21,10 @@ constexpr int kPriorKnots = 17;
 // keeps its digits near the bottom, where acos(1 - y / r) loses half of them.
 double halfSegment(double r, double y)
 {
-    const double angle = 2.0 * std::asin(std::sqrt(std::min(1.0, 0.5 * y / r)));
-    return 0.5 * (r * r * angle - (r - y) * std::sqrt(y * std::max(0.0, 2.0 * r - y)));
+    if (y > r)
+        return 0.5 * std::numbers::pi * r * r - halfSegment(r, std::max(0.0, 2.0 * r - y));
+    const double angle = 2.0 * std::asin(std::sqrt(0.5 * y / r));
+    return 0.5 * (r * r * angle - (r - y) * std::sqrt(y * (2.0 * r - y)));
 }
 
 bool isLength(Distance d) { return d.metres() > 0.0 && d.metres() <= kLongestM; }

@@ -85,8 +85,8 @@ private slots:
     {
         const TankShape cylinder = tank(TankForm::cylinder, 0.4, 0.4, 0.9);
         const TankShape box = tank(TankForm::roundedBox, 0.4, 0.4, 0.9, 0.2);
-        for (double h = 0.0; h <= 0.4; h += 0.05)
-            QVERIFY(isNear(litres(box, h), litres(cylinder, h), 1e-9));
+        for (int i = 0; i <= 8; ++i)
+            QVERIFY(isNear(litres(box, 0.05 * i), litres(cylinder, 0.05 * i), 1e-9));
     }
 
     void aTiltedBoxIsAPrismOrAWedge()
