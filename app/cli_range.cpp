@@ -3,6 +3,7 @@
 // undermark-cli range and reserve: how far, and how big the hidden reserve is.
 #include "app/cli_range.h"
 
+#include "app/cli_shape.h"
 #include "engine/tank/next_proof.h"
 
 #include <cmath>
@@ -14,7 +15,9 @@ namespace undermark {
 namespace {
 
 struct RangeOptions {
-    std::optional<double> signal, litres, litresSd, odometer, rate, rateSd, zero, legSd;
+    std::optional<double> signal, signal2, litres, litresSd, odometer, rate, rateSd, zero, legSd;
+    std::optional<double> lobe1, lobe2;
+    ShapeFlags shape;
     std::string mode;
 };
 
@@ -25,6 +28,7 @@ struct RangeAnswer {
     Distances toZero, toDry;
     std::string why;
     const Outlook* outlook = nullptr;
+    bool prior = false;             // the level is the tank's shape, not a calibration
 };
 
 const char* wordOf(LevelBound bound)
@@ -58,6 +62,7 @@ Json rangeJson(const RangeAnswer& a)
               {"sure_is_negative", {{"zero", a.toZero.sureIsNegative}, {"dry", a.toDry.sureIsNegative}}}};
     if (a.outlook)
         addDetails(*a.outlook, json);
+    json["prior"] = a.prior;
     json["why"] = a.why;
     return json;
 }
@@ -92,6 +97,8 @@ void printText(const RangeAnswer& a)
                         a.usable.mean.litres(), a.usable.sd.litres(), a.reserve.mean.litres(),
                         a.reserve.sd.litres(), a.rate.mean.litresPer100Km(), a.rate.sd.litresPer100Km());
     std::cout << "why: " << a.why << ". An estimate: keep a margin.\n";
+    if (a.prior)
+        std::cout << kPriorText << '\n';
 }
 
 void answer(const RangeAnswer& a, const CliContext& context)
@@ -102,14 +109,33 @@ void answer(const RangeAnswer& a, const CliContext& context)
         printText(a);
 }
 
+// Usable litres by the tank's shape: what is in it, less what the engine cannot
+// reach. Without a spread of its own the reading's is small beside the shape's.
+Result<Estimate<Volume>> usableByShape(const RangeOptions& o, Estimate<Volume> unusable)
+{
+    const Result<LevelCurve> curve = priorCurveFrom(o.shape);
+    if (!curve)
+        return fail(curve.error());
+    const Estimate<Volume> level = curve->read(Signal::of(*o.signal)).added;
+    return Estimate<Volume>{std::max(Volume(), level.mean - unusable.mean),
+                            Volume::fromLitres(std::hypot(level.sd.litres(), unusable.sd.litres()))};
+}
+
 // Without a logbook: litres, rate and zero mark are all on the command line.
 Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
 {
-    if (!o.litres)
+    if (!o.litres && !o.shape.given())
         return failInput("without a logbook the level must be given", "--litres with --rate");
     const auto volume = [](const std::optional<double>& v) { return Volume::fromLitres(v.value_or(0)); };
     RangeAnswer a;
     a.usable = {volume(o.litres), volume(o.litresSd)};
+    a.prior = o.shape.given();
+    if (a.prior) {
+        const auto usable = usableByShape(o, {kUsualLeftBehind.mean, kUnusableSd});
+        if (!usable)
+            return fail(usable.error());
+        a.usable = *usable;
+    }
     a.reserve = {volume(o.zero), Volume()};
     a.rate = {Consumption::fromLitresPer100Km(*o.rate),
               Consumption::fromLitresPer100Km(o.rateSd.value_or(0))};
@@ -119,7 +145,7 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
         return fail(dry.error());
     a.toDry = distances(*dry);
     a.toZero = distances(dry->withFuel({a.usable.mean - a.reserve.mean, a.usable.sd}));
-    a.why = "litres and rate as given";
+    a.why = a.prior ? "level by the tank's shape (prior), rate as given" : "litres and rate as given";
     answer(a, context);
     return {};
 }
@@ -130,8 +156,23 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     if (!car)
         return fail(car.error());
     Question question;
-    if (o.signal)
+    if (o.signal && !o.shape.given())
         question.signal = Signal::of(*o.signal);
+    if (o.signal2)
+        question.signal2 = Signal::of(*o.signal2);
+    const Result<Volume> spread = seriesSpreadFrom(o.lobe1, o.lobe2);
+    if (!spread)
+        return fail(spread.error());
+    question.seriesSpread = *spread;
+    if (o.shape.given()) {
+        const Vehicle& vehicle = car->vehicle();
+        const Volume left = vehicle.leftBehind.value_or(kUsualLeftBehind).mean;
+        const auto usable = usableByShape(
+            o, vehicle.unusable.value_or(Estimate<Volume>{left, kUnusableSd}));
+        if (!usable)
+            return fail(usable.error());
+        question.usable = *usable;
+    }
     if (o.litres)
         question.usable = Estimate<Volume>{Volume::fromLitres(*o.litres),
                                            Volume::fromLitres(o.litresSd.value_or(0))};
@@ -145,7 +186,8 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
     answer({now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-            now->why + "; " + mode, &*now},
+            (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode, &*now,
+            o.shape.given()},
            context);
     return {};
 }
@@ -155,6 +197,12 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
     if (int(o.signal.has_value()) + int(o.litres.has_value()) + int(o.odometer.has_value()) > 1)
         return failInput("the level can be told in one way only",
                          "one of --signal, --litres, --odometer-km");
+    if (const auto sound = checkShapeFlags(o.shape); !sound)
+        return sound;
+    if (o.shape.given() && !o.signal)
+        return failInput("a tank's shape needs a reading", "--signal with --shape");
+    if (o.signal2 && (!o.signal || o.shape.given()))
+        return failInput("--signal2 goes with --signal and a saddle tank's calibration");
     if (o.litresSd && !o.litres)
         return failInput("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
@@ -239,6 +287,10 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     auto o = std::make_shared<RangeOptions>();
     CLI::App* range = app.add_subcommand("range", "how far to the zero mark, and to dry");
     addNumber(*range, "--signal", o->signal, kAnyNumber, "the sender's reading now");
+    addNumber(*range, "--signal2", o->signal2, kAnyNumber,
+              "and the second lobe's, of a saddle tank with two senders");
+    addSeriesFlags(*range, o->lobe1, o->lobe2);
+    addShapeFlags(*range, o->shape);
     addNumber(*range, "--litres", o->litres, kNotNegative, "usable litres now");
     addNumber(*range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
     addNumber(*range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");

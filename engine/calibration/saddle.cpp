@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/saddle.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -41,6 +42,13 @@ struct Lobe {
 tl::unexpected<Error> noFit(const char* why) { return failInput(why); }
 
 } // namespace
+
+bool isSaddle(std::span<const CalibrationPoint> points)
+{
+    return !points.empty() && std::ranges::all_of(points, [](const CalibrationPoint& point) {
+        return point.signal2.has_value();
+    });
+}
 
 Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
 {

@@ -21,6 +21,9 @@ struct SaddleCurves {
     LevelCurve second;
 };
 
+// Two signals at every point: the two-signal form.
+bool isSaddle(std::span<const CalibrationPoint> points);
+
 // Splits every pour between the lobes by which signals moved: one moved, it took
 // all; both moved, in the ratio of what each took per signal before (equal shares
 // of the spans where nothing is known). The litres split like that carry a tenth

@@ -41,6 +41,21 @@ std::optional<CalibrationSummary> summaryOf(const std::optional<CalibrationFit>&
     return CalibrationSummary{{zero, zeroSd}, {full, measured(full)}, std::nullopt};
 }
 
+// Both lobes' pours, and half a step of unequal emptying where zero lies between
+// two points of the calibration.
+CalibrationSummary summaryOf(const SaddleCurves& saddle, const Calibration& calibration)
+{
+    const auto top = [](const LevelCurve& curve) { return curve.highest().added + curve.highest().width; };
+    const Volume full = top(saddle.first) + top(saddle.second);
+    const auto sd = [&](Volume added) {
+        const CalibrationPoint& nearest = *std::ranges::min_element(
+            calibration.points, {}, [&](const CalibrationPoint& p) { return abs(p.added - added); });
+        const Volume read = readSaddle(saddle, nearest.signal, *nearest.signal2).added.sd;
+        return Volume::fromLitres(std::hypot(read.litres(), 0.5 * (nearest.added - added).litres()));
+    };
+    return {{calibration.zeroMark, sd(calibration.zeroMark)}, {full, sd(full)}, std::nullopt};
+}
+
 // Full fills that began at a known level: they check curve and meter, and may
 // not shrink the reserve (hidden_reserve.h sees to that).
 HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log,
@@ -151,24 +166,36 @@ Volume CarKnowledge::surgeMargin(const std::string& mode) const
     return found == vehicle().surgeMargin.end() ? Volume() : found->second;
 }
 
-std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal)
+std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal,
+                                    std::optional<Signal> signal2)
 {
+    if (car.saddle)
+        return signal2 ? std::optional(readSaddle(*car.saddle, signal, *signal2)) : std::nullopt;
     return readLevel(car.fit, signal);
 }
 
 Result<CarKnowledge> learn(VehicleLog log)
 {
     std::optional<CalibrationFit> fit;
-    if (log.calibration) {
+    std::optional<SaddleCurves> saddle;
+    if (log.calibration && isSaddle(log.calibration->value.points)) {
+        auto fitted = fitSaddle(log.calibration->value.points);
+        if (!fitted)
+            return fail(fitted.error());
+        saddle = std::move(*fitted);
+    } else if (log.calibration) {
         auto fitted = fitCalibration(log.calibration->value.points, log.vehicle.value.sender);
         if (!fitted)
             return fail(fitted.error());
         fit = std::move(*fitted);
     }
-    const ReservePrior prior = priorFor(log.vehicle.value, summaryOf(fit, log.calibration));
+    const ReservePrior prior = priorFor(
+        log.vehicle.value, saddle ? std::optional(summaryOf(*saddle, log.calibration->value))
+                                  : summaryOf(fit, log.calibration));
     HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, fit);
     Screened consumption = learnConsumption(log, fit, reserve);
-    CarKnowledge car{std::move(log), std::move(fit), std::move(reserve), std::move(consumption), {}};
+    CarKnowledge car{std::move(log),     std::move(fit),         std::move(saddle),
+                     std::move(reserve), std::move(consumption), {}};
     weighProofs(car);
     return car;
 }

@@ -8,6 +8,7 @@
 #pragma once
 
 #include "engine/calibration/calibrate.h"
+#include "engine/calibration/saddle.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
 #include "engine/tank/hidden_reserve.h"
@@ -26,7 +27,8 @@ struct ProofFlag {
 
 struct CarKnowledge {
     VehicleLog log;
-    std::optional<CalibrationFit> fit;   // of the latest calibration
+    std::optional<CalibrationFit> fit;   // of the latest calibration, by one signal
+    std::optional<SaddleCurves> saddle;  // of the latest calibration, by two signals
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
     std::vector<ProofFlag> proofFlags;
@@ -42,7 +44,9 @@ struct CarKnowledge {
 Result<CarKnowledge> learn(VehicleLog log);
 
 // Litres since drained at a reading, lowered by what the sender may read high
-// while driving. Nothing without a curve.
-std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal);
+// while driving. Nothing without a curve, and for a saddle tank without the
+// second signal.
+std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal,
+                                    std::optional<Signal> signal2 = std::nullopt);
 
 } // namespace undermark

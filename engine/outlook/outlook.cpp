@@ -196,15 +196,19 @@ Estimate<Volume> anywhereBelow(Estimate<Volume> bound)
     return {0.5 * top, Volume::fromLitres(std::hypot(top.litres() / std::sqrt(12.0), bound.sd.litres()))};
 }
 
-Level levelFromSignal(const CarKnowledge& car, Signal signal)
+Level levelFromSignal(const CarKnowledge& car, const Question& question)
 {
-    const LevelReading reading = *levelAt(car, signal);
+    LevelReading reading = *levelAt(car, *question.signal, question.signal2);
+    reading.added.sd = Volume::fromLitres(
+        std::hypot(reading.added.sd.litres(), question.seriesSpread.litres()));
     Level level;
     level.source = LevelSource::signal;
     level.bound = reading.bound;
     level.aboveZero = car.reserve.toZero(reading.added);
     level.usable = car.reserve.toDry(reading.added);
-    level.why = "sender at " + text(signal.value(), 3) + " " + car.vehicle().sender.unit;
+    level.why = "sender at " + text(question.signal->value(), 3)
+        + (question.signal2 ? " and " + text(question.signal2->value(), 3) : "") + " "
+        + car.vehicle().sender.unit;
     if (reading.bound == LevelBound::exact)
         return level;
     level.boundAt = std::max(level.usable.mean, Volume());
@@ -242,20 +246,40 @@ const char* faultText(CircuitFault fault)
 // What the circuit does not tell, the calibrated sweep may: a reading of nothing
 // at all is a short where the sweep stays well away from it, and a whole sweep
 // beyond either end lies no stop of a float.
-std::optional<CircuitFault> faultOf(const CarKnowledge& car, Signal signal)
+std::optional<CircuitFault> faultOf(const Sender& sender, const LevelCurve* curve, Signal signal)
 {
-    const Sender& sender = car.vehicle().sender;
     if (const auto fault = circuitFault(signal, sender))
         return fault;
-    if (!car.curve())
+    if (!curve)
         return std::nullopt;
-    const auto [low, high] = std::minmax({car.curve()->lowest().signal, car.curve()->highest().signal});
+    const auto [low, high] = std::minmax({curve->lowest().signal, curve->highest().signal});
     const Signal sweep = high - low;
     if (signal < 0.01 * sweep && low > 0.05 * sweep)
         return signal > -0.01 * sweep ? CircuitFault::shorted : CircuitFault::impossible;
     if (signal > high + sweep || signal < low - sweep)
         return CircuitFault::impossible;
     return std::nullopt;
+}
+
+std::optional<CircuitFault> faultOf(const CarKnowledge& car, const Question& question)
+{
+    const Sender& sender = car.vehicle().sender;
+    if (!car.saddle || !question.signal2)
+        return faultOf(sender, car.curve(), *question.signal);
+    const auto first = faultOf(sender, &car.saddle->first, *question.signal);
+    return first ? first : faultOf(sender, &car.saddle->second, *question.signal2);
+}
+
+Result<void> checkSignals(const CarKnowledge& car, const Question& question)
+{
+    if (!car.curve() && !car.saddle)
+        return failInput("a reading says nothing before the sender is calibrated");
+    if (car.saddle && !question.signal2)
+        return failInput("this saddle tank has two senders: one reading is not enough",
+                         "--signal and --signal2");
+    if (!car.saddle && question.signal2)
+        return failInput("this tank was calibrated with one signal", "--signal alone");
+    return {};
 }
 
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
@@ -265,13 +289,13 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
         return levelFromLog(car, question, rates);
-    if (const auto fault = faultOf(car, *question.signal)) {
+    if (const auto fault = faultOf(car, question)) {
         warnings.push_back(std::string(faultText(*fault)) + "; the distance is from the log alone");
         return levelFromLog(car, question, rates);
     }
-    if (!car.curve())
-        return failInput("a reading says nothing before the sender is calibrated");
-    const Level reading = levelFromSignal(car, *question.signal);
+    if (const auto sound = checkSignals(car, question); !sound)
+        return fail(sound.error());
+    const Level reading = levelFromSignal(car, question);
     if (reading.bound == LevelBound::exact)
         return reading;
     const std::string words = (reading.bound == LevelBound::atMost ? "at most " : "at least ")

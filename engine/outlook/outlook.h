@@ -16,6 +16,8 @@ namespace undermark {
 // At most one of signal, usable and odometer; none asks the log.
 struct Question {
     std::optional<Signal> signal;
+    std::optional<Signal> signal2;            // with `signal`: the other lobe of a saddle tank
+    Volume seriesSpread;                      // two senders in series: seriesSpread() of saddle.h
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
     std::string mode;                         // empty: the usual mix
@@ -40,7 +42,8 @@ struct Outlook {
 };
 
 // Errors: notFound for an unknown mode; badInput where the level cannot be known
-// (no full fill in the log and no reading), or the odometer runs backwards.
+// (no full fill in the log and no reading), the odometer runs backwards, or a
+// second signal is missing or not wanted.
 // A reading that the circuit cannot give is a warning, and the log answers.
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question);
 

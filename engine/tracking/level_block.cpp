@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kEnd = 0.005;    // of the range: a reading this near an end is at the end
 constexpr double kNear = 0.25;    // of the range: five times a usual slosh of 5 %
+constexpr double kNearEnd = 0.12; // the same for a reading at the very end: more likely none
 
 } // namespace
 
@@ -112,15 +113,17 @@ BlockSummary LevelBlock::take()
     if (m_level > 0) {
         const int median = medianBin();
         const int reach = static_cast<int>(kNear * kBins);
+        const int endReach = static_cast<int>(kNearEnd * kBins);
         int used = 0, outside = m_mixed + m_low + m_high;
         double sum = 0.0, squares = 0.0;
         for (int i = 0; i < kBins; ++i) {
             const Bin& bin = m_bins[static_cast<std::size_t>(i)];
-            if (std::abs(i - median) <= reach) {
+            const bool end = i == 0 || i == kBins - 1;
+            if (std::abs(i - median) <= (end ? endReach : reach)) {
                 used += bin.count;
                 sum += bin.sum;
                 squares += bin.squares;
-            } else if (i == 0 || i == kBins - 1) {
+            } else if (end && std::abs(i - median) > reach) {
                 outside += bin.count;
             }
         }

@@ -25,7 +25,7 @@ LevelTracker::LevelTracker(const TrackerSettings& settings)
     m_scaleKnown = settings.scale.has_value();
     const auto level = settings.lastKnown.value_or(Estimate<Volume>{});
     m_filter = FuelFilter(level, scale);
-    m_calm = m_calmDown = m_still = here();
+    m_calm = m_calmDown = here();
     if (settings.lastKnown) {
         // Temperature, a slope, someone else's errand: the longer ago the less sure.
         const double days = std::max(0.0, settings.sinceLastKnown.count()) / 86400.0;
@@ -104,6 +104,20 @@ void LevelTracker::closeBlock()
     show();
 }
 
+// How consumption scatters around the source's count, per litre.
+struct Wander {
+    double levelL2PerL, scale2PerL;
+};
+
+static Wander wanderOf(const FuelUse& use, bool blind)
+{
+    if (use.measured())
+        return {kMeasuredUseL2PerL, kMeasuredScale2PerL};
+    if (use.timeAlone())
+        return blind ? Wander{kRoadUseL2PerL, kScale2PerL} : Wander{kUseL2PerL, kTimeScale2PerL};
+    return {kUseL2PerL, use.guessed() ? kGuessedScale2PerL : kScale2PerL};
+}
+
 void LevelTracker::predict(const Interval& past)
 {
     if (!m_scaleKnown && past.usedL > 0.0) {
@@ -114,19 +128,15 @@ void LevelTracker::predict(const Interval& past)
     }
     const double burntL = m_filter.scale() * past.usedL;
     FuelFilter::Noise noise;
-    // The curve's error changes with the level: over kCurveL litres it is another.
-    const bool blind = m_use.timeAlone() && m_state.mode == TrackerMode::consumptionOnly;
-    const double useL2 = blind ? kRoadUseL2PerL : m_use.measured() ? kMeasuredUseL2PerL : kUseL2PerL;
-    noise.levelL2 = past.unknownL2 + useL2 * std::abs(burntL)
-        + 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) * std::abs(burntL)
-            / (kCurvePart * m_rangeL);
-    noise.scale2 = (blind                 ? kScale2PerL
-                    : m_use.timeAlone()   ? kTimeScale2PerL
-                    : m_use.measured()    ? kMeasuredScale2PerL
-                    : m_use.guessed()     ? kGuessedScale2PerL
-                                          : kScale2PerL) * past.usedL;
+    const bool blind = m_state.mode == TrackerMode::consumptionOnly;
+    const Wander wander = wanderOf(m_use, blind);
+    // The curve's error changes with the level: over some litres it is another.
+    const double curveL2PerL = blind ? 0.0
+        : 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) / (kCurvePart * m_rangeL);
+    noise.levelL2 = past.unknownL2 + (wander.levelL2PerL + curveL2PerL) * std::abs(burntL);
+    noise.scale2 = wander.scale2PerL * past.usedL;
     noise.biasKeep = std::exp(-past.seconds / kBiasS);
-    const double bias = kBias * m_biasShare * m_rangeL;
+    const double bias = biasSdL();
     noise.bias2 = bias * bias * (1.0 - noise.biasKeep * noise.biasKeep);
     m_filter.predict(past.usedL, noise);
     m_state.used += Volume::fromLitres(burntL);

@@ -95,6 +95,17 @@ private:
         std::size_t seen = 0;
     };
 
+    struct Still {                    // a reading that does not move
+        bool set = false;
+        double levelL = 0.0;
+        double allowedL = 0.0;        // litres it need not move for
+        double flatL = 0.0;           // largest flat piece met meanwhile
+        double sloshL2 = 0.0, sumL2 = 0.0;   // of one reading: before, since
+        int moving = 0;               // blocks in the sum
+        int off = 0;                  // blocks in a row beside the level
+        Checkpoint since;
+    };
+
     void closeBlock();
     void predict(const Interval& past);
     void takeBlock(const BlockSummary& block, const Interval& past);
@@ -103,11 +114,14 @@ private:
     void startFrom(const BlockSummary& block, double noiseL2);
     bool takeStanding(const BlockSummary& block, const Interval& past);
     bool takeJump(const BlockSummary& block, Innovation seen, double noiseL2, const Interval& past);
-    void settleJump(const BlockSummary& block, double noiseL2);
+    void settleJump(const BlockSummary& block, double noiseL2, bool moved);
+    bool atEnd(const BlockSummary& block, bool upper) const;
     void takeReading(const BlockSummary& block, double noiseL2);
     void learnNoise(double nis);
     void takeStop(const BlockSummary& block, double noiseL2);
     void watchStillness(const BlockSummary& block, bool moving);
+    bool standsStill(const BlockSummary& block, bool moving);
+    void restartStill(const BlockSummary& block);
     void watchSums(Innovation seen);
     void watchContact(const BlockSummary& block);
     void watchScale();
@@ -124,6 +138,7 @@ private:
     double noiseOf(const BlockSummary& block, const Interval& past);
     Innovation compare(const BlockSummary& block, double noiseL2) const;
     Checkpoint here() const { return {m_filter, m_timeS, m_usedL, m_km}; }
+    double biasSdL() const;           // of the slow error
     double burntSince(const Checkpoint& past) const;
 
     TrackerSettings m_settings;
@@ -144,7 +159,7 @@ private:
     bool m_scaleKnown = false;
     double m_sloshL2[2] = {0.0, 0.0}; // of one reading: standing, moving; 0 unknown
     double m_curveSdL = 0.0;
-    double m_nisSum = 0.0, m_nisRecent = 1.0, m_biasShare = 1.0;
+    double m_nisSum = 0.0, m_nisRecent = 1.0, m_noiseShare = 1.0;
     double m_thinned = 0.0;
     int m_thinnedBlocks = 0;
     Stand m_stand;
@@ -152,14 +167,8 @@ private:
     Fault m_fault;
     bool m_afterGap = false;
     double m_lastStandS = -1e9;       // end of the last halt
-    double m_stillL = 0.0;            // reading that has not moved since m_still
-    double m_stillAllowedL = 0.0;     // litres it need not move for
-    double m_stillFlatL = 0.0;        // largest flat piece met meanwhile
-    double m_stillSloshL2 = 0.0, m_stillSumL2 = 0.0;   // of one reading: before, since
-    int m_stillMoving = 0;            // blocks in the sum
-    int m_stillOff = 0;               // blocks in a row beside the still reading
-    bool m_stillSet = false;
-    Checkpoint m_still, m_calm, m_calmDown, m_beforeRefuel;
+    Still m_still;
+    Checkpoint m_calm, m_calmDown, m_beforeRefuel;
     int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;
     double m_outOfRangeOnsetS = 0.0, m_missingS = 0.0, m_missingOnsetS = 0.0;
     bool m_dropoutSaid = false, m_contactSaid = false, m_scaleSaid = false;

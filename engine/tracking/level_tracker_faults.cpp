@@ -33,7 +33,7 @@ void LevelTracker::takeOutOfRange(const BlockSummary& block)
         m_outOfRangeOnsetS = block.startS;
     if (m_started)
         m_state.mode = TrackerMode::consumptionOnly;
-    m_stillSet = false;
+    m_still = {};
     m_fault.agreeing = 0;
     m_fault.returned = false;
     if (m_outOfRange < kEndBlocks || m_fault.active)
@@ -53,7 +53,7 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
     m_fault.code = code;
     m_fault.onset = onset;
     m_fault.offsetL = offsetL;
-    m_fault.levelL = m_stillL;
+    m_fault.levelL = m_state.reading.value_or(Volume()).litres();
     if (rollBack) {
         FuelFilter counted = onset.filter;
         FuelFilter::Noise noise;
@@ -101,7 +101,7 @@ void LevelTracker::clearFault()
          .onset = Seconds(m_fault.onset.timeS), .litres = {},
          .distance = Distance::fromKm(m_km - m_fault.onset.km), .fault = m_fault.code});
     m_fault = Fault{};
-    m_stillSet = false;
+    m_still = {};
     m_calm = m_calmDown = here();
 }
 

@@ -57,7 +57,7 @@ void LevelTracker::accept(double litres, double sdL, double onsetS, const FuelFi
     m_jump = Jump{};
     m_above = 0;
     m_cusum.reset();
-    m_stillSet = false;
+    m_still = {};
     m_calm = m_calmDown = here();
 }
 
@@ -84,18 +84,24 @@ bool LevelTracker::takeJump(const BlockSummary& block, Innovation seen, double n
     m_jump.steady = m_jump.steady > 0 && step > 4.0 * std::sqrt(noiseL2) ? 1 : m_jump.steady + 1;
     m_jump.sumL = m_jump.steady == 1 ? block.levelL : m_jump.sumL + block.levelL;
     m_jump.lastL = block.levelL;
-    settleJump(block, noiseL2);
+    settleJump(block, noiseL2, past.moved);
     return true;
 }
 
-void LevelTracker::settleJump(const BlockSummary& block, double noiseL2)
+bool LevelTracker::atEnd(const BlockSummary& block, bool upper) const
+{
+    const double near = 0.01 * m_rangeL;
+    return upper ? block.kind == BlockKind::atLeast
+                       || block.levelL > m_settings.highest.litres() - near
+                 : block.kind == BlockKind::atMost
+                       || block.levelL < m_settings.lowest.litres() + near;
+}
+
+void LevelTracker::settleJump(const BlockSummary& block, double noiseL2, bool moved)
 {
     const double mean = m_jump.sumL / m_jump.steady;
     const double offset = mean - m_filter.expectedReadingL();
-    const bool lowEnd = block.kind == BlockKind::atMost
-        || block.levelL < m_settings.lowest.litres() + 0.01 * m_rangeL;
-    const bool highEnd = block.kind == BlockKind::atLeast
-        || block.levelL > m_settings.highest.litres() - 0.01 * m_rangeL;
+    const bool wire = std::abs(offset) > 0.25 * m_rangeL && atEnd(block, m_jump.sign > 0);
     if (m_jump.sign > 0 && m_jump.mayBeFuel) {
         if (m_jump.steady < kRefuelBlocks)
             return;
@@ -113,10 +119,11 @@ void LevelTracker::settleJump(const BlockSummary& block, double noiseL2)
              .litres = {Volume::fromLitres(m_filter.levelL() - before), Volume::fromLitres(
                             std::sqrt(m_filter.levelVarianceL2()))},
              .distance = {}});
-    } else if (std::abs(offset) > 0.25 * m_rangeL && m_jump.steady >= kEndBlocks
-               && ((m_jump.sign < 0 && lowEnd) || (m_jump.sign > 0 && highEnd))) {
-        const bool signalHigh = lowEnd != m_settings.signalRises;
-        raise(signalHigh ? FaultCode::open : FaultCode::shortCircuit, m_jump.before, false, offset);
+    } else if (wire) {
+        const bool signalHigh = (m_jump.sign > 0) == m_settings.signalRises;
+        if (m_jump.steady >= (moved ? kEndBlocks : kEndBlocksStanding))
+            raise(signalHigh ? FaultCode::open : FaultCode::shortCircuit, m_jump.before, false,
+                  offset);
     } else if (m_jump.blocks >= kFaultBlocks && std::abs(offset) > kFaultJump * m_rangeL) {
         if (m_use.guessed() && m_jump.sign < 0) {
             // The count is a guess: tell, and believe the lower of the two.
@@ -136,7 +143,7 @@ void LevelTracker::tellFill(Estimate<Volume> litres)
     m_filter.add(litres.mean.litres(), sd * sd);
     m_lastRefuelS = -1e9;
     m_state.level.mean = Volume::fromLitres(std::max(0.0, m_filter.levelL()));
-    m_stillSet = false;
+    m_still = {};
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
     m_calm = m_calmDown = here();
@@ -160,7 +167,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
     m_started = true;
     m_lastRefuelS = -1e9;
     m_state.level.mean = full.mean;
-    m_stillSet = false;
+    m_still = {};
     m_jump = Jump{};
     m_stand = Stand{};   // the rise is accounted for
     m_calm = m_calmDown = here();

@@ -12,6 +12,11 @@ namespace undermark {
 
 using namespace tuning;
 
+double LevelTracker::biasSdL() const
+{
+    return kBias * std::max(m_noiseShare, kLeastBias) * m_rangeL;
+}
+
 // Variance of the block's mean as a measure of V + b.
 double LevelTracker::noiseOf(const BlockSummary& block, const Interval& past)
 {
@@ -26,7 +31,7 @@ double LevelTracker::noiseOf(const BlockSummary& block, const Interval& past)
     const double acceleration = past.seconds > 0.0 ? past.acceleration / past.seconds : 0.0;
     const double harsh = 1.0 + std::pow(acceleration / kHarsh, 2);
     const double clipped = std::pow(block.atStopShare * block.sdL, 2);
-    return slosh * share * harsh + clipped;
+    return slosh * share * harsh * std::min(1.0, m_noiseShare / kLeastBias) + clipped;
 }
 
 Innovation LevelTracker::compare(const BlockSummary& block, double noiseL2) const
@@ -48,7 +53,7 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_cusum.reset();
     m_thinned = 0.0;
     m_thinnedBlocks = 0;
-    m_stillSet = false;
+    m_still = {};
     if (block.kind == BlockKind::exact) {
         const double flat2 = block.flatL * block.flatL;   // uniform, and said once
         m_filter.restartLevel(block.levelL, noiseL2 + flat2 / 12.0, bias2);
@@ -65,16 +70,17 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_calm = m_calmDown = here();
 }
 
-// Cars differ in how much they tilt: the slow error is scaled until the
-// innovations are as large as they should be.
+// Cars differ in how much they tilt and how fast their fuel comes to rest: the slow
+// error, and then the blocks' noise, is scaled until the innovations are as large as
+// they should be.
 void LevelTracker::learnNoise(double nis)
 {
     m_nisSum += nis;
     ++m_state.nisCount;
     m_state.nisMean = m_nisSum / static_cast<double>(m_state.nisCount);
     m_nisRecent += kNisGain * (std::min(nis, 9.0) - m_nisRecent);
-    m_biasShare = std::clamp(m_biasShare * std::exp(kBiasGain * (std::min(nis, 6.0) - 1.0)),
-                             kLeastBias, kMostBias);
+    m_noiseShare = std::clamp(m_noiseShare * std::exp(kBiasGain * (std::min(nis, 6.0) - 1.0)),
+                              kLeastNoise * kLeastBias, kMostBias);
 }
 
 void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)

@@ -16,45 +16,59 @@ using namespace tuning;
 
 void LevelTracker::watchStillness(const BlockSummary& block, bool moving)
 {
-    const double band = std::max(kStillBand * m_rangeL, 0.5 * block.flatL);
-    m_stillFlatL = std::max(m_stillFlatL, block.flatL);
-    const bool upper = block.kind == BlockKind::atLeast;
-    // One block may be off by a step of the converter.
-    m_stillOff = std::abs(block.levelL - m_stillL) > band ? m_stillOff + 1 : 0;
-    const bool moves = !m_stillSet || block.kind == BlockKind::atMost   // lower than that anyway
-        || m_stillOff > 1 || std::abs(block.levelL - m_stillL) > 1.5 * band;
-    if (moves) {
-        m_stillSet = true;
-        m_stillSloshL2 = m_sloshL2[1];
-        m_stillSumL2 = 0.0;
-        m_stillFlatL = block.flatL;
-        m_stillMoving = m_stillOff = 0;
-        m_stillL = block.levelL;
-        m_still = here();
-        // On the upper stop the tank may truly be above, up to full.
-        const double above = m_filter.expectedReadingL() - block.levelL
-            + 2.0 * std::sqrt(m_filter.readingVarianceL2());
-        m_stillAllowedL = upper ? std::clamp(above, 0.0, m_settings.highest.litres() - block.levelL)
-                                : 0.0;
+    if (standsStill(block, moving))
+        raise(block.kind == BlockKind::atLeast ? FaultCode::stuckAtStop : FaultCode::stuck,
+              m_still.since, true, 0.0);
+}
+
+void LevelTracker::restartStill(const BlockSummary& block)
+{
+    Still& still = m_still;
+    still = Still{};
+    still.set = true;
+    still.levelL = block.levelL;
+    still.flatL = block.flatL;
+    still.sloshL2 = m_sloshL2[1];
+    still.since = here();
+    if (block.kind != BlockKind::atLeast)
         return;
+    // On the upper stop the tank may truly be above, up to full.
+    const double above = m_filter.expectedReadingL() - block.levelL
+        + 2.0 * std::sqrt(m_filter.readingVarianceL2());
+    still.allowedL = std::clamp(above, 0.0, m_settings.highest.litres() - block.levelL);
+}
+
+// True when more was burnt than can be while the reading truly stands still.
+bool LevelTracker::standsStill(const BlockSummary& block, bool moving)
+{
+    Still& still = m_still;
+    const double band = std::max(kStillBand * m_rangeL, 0.5 * block.flatL);
+    const double off = std::abs(block.levelL - still.levelL);
+    still.flatL = std::max(still.flatL, block.flatL);
+    still.off = off > band ? still.off + 1 : 0;   // one block may be off by a converter's step
+    if (!still.set || block.kind == BlockKind::atMost   // lower than that anyway
+        || still.off > 1 || off > 1.5 * band) {
+        restartStill(block);
+        return false;
     }
     if (moving) {
-        m_stillSumL2 += block.sdL * block.sdL;
-        ++m_stillMoving;
+        still.sumL2 += block.sdL * block.sdL;
+        ++still.moving;
     }
+    const bool upper = block.kind == BlockKind::atLeast;
     // A float that no longer shivers is stuck; one that does may be held up by a
     // slow error, a worse curve or a worn arm.
-    const bool dead = m_stillFlatL == 0.0 && !upper && m_stillMoving > 2
-        && m_stillSumL2 < kDead * m_stillSloshL2 * m_stillMoving;
-    const double slow = std::numbers::sqrt2 * std::hypot(kBias * m_biasShare * m_rangeL, block.curveSdL);
-    const double flat = upper ? m_stillAllowedL : std::max(m_stillAllowedL, m_stillFlatL);
-    const double sdScale = std::sqrt(m_still.filter.scaleVariance())
-        / std::max(0.1, m_still.filter.scale());
-    const double sureScale = std::max(0.4, 1.0 - (flat > 0.0 ? 1.5 : 1.0) * sdScale);
+    const bool dead = still.flatL == 0.0 && !upper && still.moving > 2
+        && still.sumL2 < kDead * still.sloshL2 * still.moving;
+    const double flat = upper ? still.allowedL : std::max(still.allowedL, still.flatL);
+    const double slow = std::numbers::sqrt2   // a flat piece is what the curve does not know
+        * std::hypot(biasSdL(), still.flatL > 0.0 ? 0.0 : block.curveSdL);
+    const FuelFilter& then = still.since.filter;
+    const double sdScale = std::sqrt(then.scaleVariance()) / std::max(0.1, then.scale());
+    const double sureScale = std::max(0.4, 1.0 - (upper ? 1.5 : 1.0) * sdScale);
     const double needed = std::max(kStillBurnt * m_rangeL, flat + band)
         + (dead ? band : kStillSds * slow);
-    if (sureScale * burntSince(m_still) > needed)
-        raise(upper ? FaultCode::stuckAtStop : FaultCode::stuck, m_still, true, 0.0);
+    return sureScale * burntSince(still.since) > needed;
 }
 
 void LevelTracker::watchSums(Innovation seen)
@@ -79,7 +93,7 @@ void LevelTracker::watchSums(Innovation seen)
     const double usedL = m_usedL - onset.usedL;
     counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
     const double apart = m_filter.levelL() - counted.levelL();
-    const double bias = kBias * m_biasShare * m_rangeL;
+    const double bias = biasSdL();
     const double spread = 3.0 * std::sqrt(counted.levelVarianceL2() + 2.0 * m_curveSdL * m_curveSdL
                                           + 2.0 * bias * bias);
     if (alarm * apart < std::max(kDrift * m_rangeL, spread)) {

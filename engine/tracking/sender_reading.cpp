@@ -9,8 +9,8 @@ namespace {
 
 constexpr double kImpossible = 0.10;   // of the span
 constexpr double kNoise = 0.005;
-constexpr double kEndReach = 0.02;      // of the span: play of the arm, a coarse converter's step
-constexpr double kUnseenStop = 0.12;    // of the range
+constexpr double kEndReach = 0.03;      // of the span: play of the arm, a coarse converter's step
+constexpr double kUnseenStop = 0.10;    // of the range
 
 // Litres over which the reading need not move. At either end a calibration cannot
 // tell where between its last two points the float met its stop.

@@ -15,22 +15,23 @@ inline constexpr double kBiasS = 150.0;
 inline constexpr double kBiasGain = 0.02;       // how fast its size is learnt, per block
 inline constexpr double kLeastBias = 0.1;       // of kBias
 inline constexpr double kMostBias = 2.5;
+inline constexpr double kLeastNoise = 0.1;      // of the block's own noise, below that
 
-// Consumption: sd 0.24 L over one litre; a stated rate wanders by 1 % per
+// Consumption: sd 0.24 L over one litre; a stated rate wanders by 2.2 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
 inline constexpr double kUseL2PerL = 0.06;
 inline constexpr double kMeasuredUseL2PerL = 0.01;
-inline constexpr double kScale2PerL = 0.0001;
+inline constexpr double kScale2PerL = 0.0005;
 inline constexpr double kGuessedScale2PerL = 0.01;
 inline constexpr double kTimeScale2PerL = 0.02;  // level alone: litres per hour change with the road
 
 // Level alone and no sender: litres per hour differ by half from stretch to
 // stretch (town, open road, motorway; some 2 L each), so the usual value is known
-// by the number of stretches seen, and the road ahead differs by a fifth besides.
+// by the number of stretches seen, and the road ahead differs by a quarter besides.
 inline constexpr double kStretch = 0.5;
 inline constexpr double kStretchL = 2.0;
 inline constexpr double kRoadPriorL = 5.0;      // weight of the guess
-inline constexpr double kRoadAhead = 0.2;
+inline constexpr double kRoadAhead = 0.25;
 inline constexpr double kRoadUseL2PerL = 0.5;
 
 inline constexpr double kMeasuredScale2PerL = 0.0001;   // an injector's count is off by a constant
@@ -50,15 +51,15 @@ inline constexpr double kFaultJump = 0.06;
 inline constexpr int kRefuelBlocks = 3;
 inline constexpr int kFaultBlocks = 5;
 inline constexpr int kEndBlocks = 2;            // a jump to an end of the range
+inline constexpr int kEndBlocksStanding = 6;    // the key may be off: no hurry, little is burnt
 inline constexpr double kStandingRise = 0.04;   // within one halt
 inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have been for fuel
 
 // No movement: more than this is burnt while the reading stays within a band.
 inline constexpr double kStillBurnt = 0.032;
-inline constexpr double kStillSds = 0.7;        // of the slow error, on top
+inline constexpr double kStillSds = 0.6;        // of the slow error, on top
 inline constexpr double kDead = 0.1;           // of the usual variance within a block
 inline constexpr double kStillBand = 0.008;
-inline constexpr double kAlive = 0.004;         // sd within a block that a stuck float has not
 
 inline constexpr double kCusumAllowance = 0.5;
 inline constexpr double kDrift = 0.06;          // of the range: less than that is no fault
@@ -81,7 +82,7 @@ inline constexpr int kOffStopBlocks = 40;       // a float this long off its sto
 inline constexpr double kLongGapS = 600.0;
 inline constexpr double kParkedL2PerDay = 0.09;
 inline constexpr double kDropoutS = 60.0;
-inline constexpr double kContactShare = 0.02;   // of the instants of a block
+inline constexpr double kContactShare = 0.1;    // of the instants of a block
 inline constexpr int kContactBlocks = 4;
 inline constexpr int kContactMemory = 20;       // blocks
 

@@ -36,11 +36,31 @@ struct Delay {
     std::vector<double> litres;         // burnt between onset and the alarm, per 50 L of tank
 };
 
+// How far the level shown lay from the truth, in its own sd.
+struct Spread {
+    int highBy2 = 0, highBy3 = 0, lowBy2 = 0, blocks = 0;
+
+    void add(double z)
+    {
+        ++blocks;
+        highBy2 += z > 2.0;
+        highBy3 += z > 3.0;
+        lowBy2 += z < -2.0;
+    }
+    void print(const char* when) const
+    {
+        std::printf("%-28s too high by 2 sd %.4f, by 3 sd %.4f; too low by 2 sd %.4f of %d blocks\n",
+                    when, double(highBy2) / blocks, double(highBy3) / blocks, double(lowBy2) / blocks,
+                    blocks);
+    }
+};
+
 struct Totals {
     int tanks = 0, noCurve = 0, dry = 0, dryUnwarned = 0;
     double km = 0.0, carried = 0.0, quarter = 0.0, nis = 0.0, soundKm = 0.0;
     int nisTanks = 0, falseAlarms = 0, fills = 0, fillsFound = 0, falseRefuels = 0;
-    int z2 = 0, z3 = 0, lowBy2 = 0, checked = 0;
+    Spread sound;                       // while the level is read
+    std::array<Spread, 4> blind;        // by consumption only, by source
     std::map<FaultCode, int> falseCodes;
     std::array<Delay, kFaults.size()> delays;
     std::array<double, 4> carriedBy{}, quarterBy{};   // by source
@@ -196,17 +216,18 @@ private:
         }
     }
 
-    // Is the spread honest? Only while nothing is broken.
+    // Is the spread honest? Nothing can be after fuel that nobody told.
     void check(const LevelTracker& tracker)
     {
-        if (m_onsetL || m_poured > 0.0 || tracker.state().mode != TrackerMode::level)
+        if (m_poured > 0.0)
             return;
         const Estimate<Volume> level = tracker.state().level;
         const double z = (level.mean.litres() - m_car.litres) / level.sd.litres();
-        ++m_totals.checked;
-        m_totals.z2 += z > 2.0;
-        m_totals.z3 += z > 3.0;
-        m_totals.lowBy2 += z < -2.0;
+        const TrackerMode mode = tracker.state().mode;
+        if (!m_onsetL && mode == TrackerMode::level)
+            m_totals.sound.add(z);
+        if (m_found && mode == TrackerMode::consumptionOnly)
+            m_totals.blind[std::size_t(m_car.source())].add(z);
     }
 
     void finish(const LevelTracker& tracker)
@@ -287,9 +308,11 @@ void report(Totals& t)
                 t.carriedBy[2] / t.quarterBy[2], t.carriedBy[3] / t.quarterBy[3]);
     std::printf("refuels that were none: %d\n", t.falseRefuels);
     std::printf("NIS, mean over sound tanks: %.3f\n", t.nis / std::max(1, t.nisTanks));
-    std::printf("shown too high by 2 sd %.4f, by 3 sd %.4f; too low by 2 sd %.4f of %d blocks\n",
-                double(t.z2) / t.checked, double(t.z3) / t.checked, double(t.lowBy2) / t.checked,
-                t.checked);
+    t.sound.print("shown, sound sender:");
+    constexpr std::array kSources{"by speed only:", "by distance only:", "by fuel rate only:",
+                                  "by the clock only:"};
+    for (std::size_t i = 0; i < kSources.size(); ++i)
+        t.blind[i].print(kSources[i]);
     for (std::size_t i = 0; i < kFaults.size(); ++i) {
         Delay& delay = t.delays[i];
         std::sort(delay.litres.begin(), delay.litres.end());

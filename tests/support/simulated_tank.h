@@ -33,9 +33,9 @@ inline double gauss(Random& random, double sd = 1.0)
 
 // Height of the fuel (0 to 1) for its share of the tank: unit width with humps
 // and a floor that is narrower or wider than the roof.
-class TankShape {
+class UnevenTank {
 public:
-    explicit TankShape(Random& random)
+    explicit UnevenTank(Random& random)
     {
         const double hump = uniform(random, -0.35, 0.35), lean = uniform(random, -0.3, 0.3);
         const double turns = uniform(random, 0.7, 2.0), phase = uniform(random, 0.0, 6.28);
@@ -260,7 +260,7 @@ private:
         }
     }
 
-    TankShape m_shape;
+    UnevenTank m_shape;
     SimulatedSender m_sender;
     DriveCycle m_cycle;
     int m_source;
