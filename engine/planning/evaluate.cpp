@@ -15,21 +15,12 @@ Volume litres(double value)
     return Volume::fromLitres(value);
 }
 
-double rateAt(const Problem& problem, const PlanRequest& request, std::size_t section)
-{
-    const auto& points = request.route.points;
-    const double km = (points[section + 1].at - points[section].at).km();
-    const double used = problem.fuelTo[section + 1] - problem.fuelTo[section];
-    return km > 0 ? used / km : request.rates.mean.front().litresPerKm();
-}
-
 // Walks along the route once.
 class Walk {
 public:
     Walk(const PlanRequest& request, const Problem& problem)
         : m_request(request), m_problem(problem)
     {
-        m_someTimed = std::ranges::any_of(request.route.points, &RoutePoint::timed);
     }
 
     Plan run(const std::vector<Purchase>& purchases)
@@ -37,6 +28,8 @@ public:
         m_plan.feasible = true;
         m_level = m_problem.start;
         m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
+        m_plan.stops.reserve(purchases.size());
+        m_risks.reserve(purchases.size() + 1);
         auto next = purchases.begin();
         for (int i = 0; i < m_problem.points; ++i) {
             pass(i);
@@ -54,24 +47,23 @@ private:
         const auto at = static_cast<std::size_t>(i);
         Passage passage;
         passage.point = at;
+        const double sd = m_problem.uncertain ? std::sqrt(m_problem.variance(m_since, i)) : 0.0;
         if (i > 0) {
             const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
-            const double km =
-                (m_request.route.points[at].at - m_request.route.points[at - 1].at).km();
-            if (m_request.route.points[at - 1].timed || !m_someTimed)
+            const double km = m_problem.at[at] - m_problem.at[at - 1];
+            if (m_problem.counts(i - 1))
                 m_plan.litreKm += (m_level - used / 2) * km;
             m_level -= used;
             passage.used = litres(used);
-        }
-        const double sd = std::sqrt(m_problem.variance(m_since, i));
-        passage.arrive = {litres(m_level), litres(sd)};
-        if (i > 0) {
-            const double rate = rateAt(m_problem, m_request, at - 1);
-            passage.belowFloor = arrivalRisk(m_level, sd, m_request.tank.floor.litres());
+            passage.belowFloor = arrivalRisk(m_level, sd, m_problem.floor);
             passage.dry = arrivalRisk(m_level, sd, 0.0);
-            passage.margin = litres(m_level - m_problem.least[at] - m_problem.z * sd);
-            passage.marginDistance = Distance::fromKm(passage.margin.litres() / rate);
+            const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
+            passage.margin = litres(margin);
+            const double rate =
+                km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            passage.marginDistance = Distance::fromKm(margin / rate);
         }
+        passage.arrive = {litres(m_level), litres(sd)};
         m_plan.passages.push_back(passage);
         if (i + 1 == m_problem.points)
             noteRisk(i);
@@ -93,6 +85,7 @@ private:
         stop.leave = litres(m_level + detour / 2);
         stop.toFull = purchase.full ||
                       (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
+        stop.known = purchase.full;
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
@@ -127,6 +120,11 @@ private:
     // sqrt(w' C w), w the km of the whole way by mode. With one mode it is sd x km.
     double sharedError(int since, int point) const
     {
+        if (m_problem.kmTo.empty()) {
+            const double km = m_problem.at[static_cast<std::size_t>(point)] -
+                              m_problem.at[static_cast<std::size_t>(std::max(since, 0))];
+            return km * std::sqrt(m_problem.covariance[0]);
+        }
         const auto modes = static_cast<std::size_t>(m_problem.modes);
         const auto from = static_cast<std::size_t>(std::max(since, 0)) * modes;
         const auto to = static_cast<std::size_t>(point) * modes;
@@ -154,6 +152,8 @@ private:
     void addGaps()
     {
         std::vector<std::size_t> ends;
+        ends.reserve(m_plan.stops.size() + 1);
+        m_plan.gaps.reserve(m_plan.stops.size() + 1);
         for (const PlannedStop& stop : m_plan.stops)
             ends.push_back(stop.point);
         ends.push_back(m_plan.passages.size() - 1);
@@ -164,8 +164,7 @@ private:
             if (to > from)
                 m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
             if (stop != m_plan.stops.end()) {
-                // A full tank is known again from here on.
-                if (stop->toFull && m_problem.uncertain)
+                if (stop->known)
                     since = static_cast<int>(stop->point);
                 ++stop;
             }
@@ -194,7 +193,6 @@ private:
     Plan m_plan;
     double m_level = 0.0;
     int m_since = kStart;
-    bool m_someTimed = false;
     std::vector<ArrivalLevel> m_risks;
 };
 
@@ -215,7 +213,7 @@ double kmInto(const Problem& problem, const PlanRequest& request, int since, dou
         // Inside a section the variance is a quadratic in the part driven.
         const double a = problem.variance(since, section);
         const double b = problem.variance(since, section + 1);
-        const double noise = problem.noiseTo[at + 1] - problem.noiseTo[at];
+        const double noise = problem.noisePerKm * length;
         const double common = std::max(b - a - noise, 0.0);
         const double own =
             std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);

@@ -94,10 +94,7 @@ std::optional<std::size_t> firstClosed(const PlanRequest& request, const Plan& p
 // them is better is not proven, which the plan's note says.
 Plan planWithinHours(const PlanRequest& request, Problem problem)
 {
-    const auto hasHours = [](const RoutePoint& point) { return point.opens || point.closes; };
     Plan best = planOnce(request, problem);
-    if (std::ranges::none_of(request.route.points, hasHours))
-        return best;
     if (!request.departure || !request.speed) {
         best.notes.push_back("opening hours are not looked at: they need a departure and a speed");
         return best;
@@ -130,7 +127,8 @@ Result<Plan> plan(const PlanRequest& request)
     const Result<planning::Problem> problem = planning::makeProblem(request);
     if (!problem)
         return fail(problem.error());
-    Plan answer = planning::planWithinHours(request, *problem);
+    Plan answer = problem->hasHours ? planning::planWithinHours(request, *problem)
+                                    : planning::planOnce(request, *problem);
     answer.rules = planning::checkRules(request, *problem);
     return answer;
 }

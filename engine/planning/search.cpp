@@ -72,7 +72,7 @@ private:
                 buy();
             prune();
         }
-        const double hold = m_problem.hold[static_cast<std::size_t>(m_point)];
+        const double hold = m_problem.holdFrom(m_point);
         if (hold > 0) {
             for (Run& run : m_runs) {
                 for (Piece& piece : run.cost) {

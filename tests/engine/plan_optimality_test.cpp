@@ -27,7 +27,7 @@ double objective(const Problem& problem, const std::vector<Purchase>& purchases)
             supply += next->litres - problem.offers[at].detourLitres;
             ++next;
         }
-        cost += problem.hold[at] * (supply - problem.fuelTo[at]);
+        cost += problem.holdFrom(i) * (supply - problem.fuelTo[at]);
     }
     return cost;
 }

@@ -64,8 +64,8 @@ inline std::optional<double> optimumByMixedInteger(const planning::Problem& prob
         glp_set_col_bnds(lp, i + 1, most > 0 ? GLP_DB : GLP_FX, 0, most);
         // A litre bought at i is carried over every section from i on.
         double carried = 0.0;
-        for (std::size_t k = at; k < problem.hold.size(); ++k)
-            carried += problem.hold[k];
+        for (int k = i; k < n; ++k)
+            carried += problem.holdFrom(k);
         glp_set_obj_coef(lp, i + 1, offer.perLitre + carried);
         glp_set_col_kind(lp, n + i + 1, GLP_BV);
         glp_set_obj_coef(lp, n + i + 1, offer.perStop);
@@ -98,8 +98,9 @@ inline std::optional<double> optimumByMixedInteger(const planning::Problem& prob
     const bool solved = glp_intopt(lp, &settings) == 0 && glp_mip_status(lp) == GLP_OPT;
     double objective = glp_mip_obj_val(lp);
     // What the start level costs to carry.
-    for (std::size_t k = 0; k < problem.hold.size(); ++k)
-        objective += problem.hold[k] * (problem.start - problem.fuelTo[k]);
+    for (int k = 0; k < n; ++k)
+        objective +=
+            problem.holdFrom(k) * (problem.start - problem.fuelTo[static_cast<std::size_t>(k)]);
     glp_delete_prob(lp);
     return solved ? std::optional<double>(objective) : std::nullopt;
 }
@@ -153,11 +154,11 @@ private:
             const double least = stop ? offer.least : 0.0;
             glp_set_col_bnds(lp, i + 1, least < most ? GLP_DB : GLP_FX, least, most);
             double carried = 0.0;
-            for (std::size_t k = at; k < m_problem.hold.size(); ++k)
-                carried += m_problem.hold[k];
+            for (int k = i; k < n; ++k)
+                carried += m_problem.holdFrom(k);
             glp_set_obj_coef(lp, i + 1, offer.perLitre + carried);
             fixed += stop ? offer.perStop : 0.0;
-            fixed += m_problem.hold[at] * (m_problem.start - m_problem.fuelTo[at]);
+            fixed += m_problem.holdFrom(i) * (m_problem.start - m_problem.fuelTo[at]);
             columns.push_back(i + 1);
             ones.push_back(1);
             const double full = m_problem.capacity + m_problem.fuelTo[at] - m_problem.start;
