@@ -3,6 +3,7 @@
 // undermark-cli range and reserve: how far, and how big the hidden reserve is.
 #include "app/cli_range.h"
 
+#include "app/cli_corrections.h"
 #include "engine/tank/next_proof.h"
 
 #include <cmath>
@@ -16,6 +17,7 @@ namespace {
 struct RangeOptions {
     std::optional<double> signal, litres, litresSd, odometer, rate, rateSd, zero, legSd;
     std::string mode;
+    CorrectionOptions corrections;
 };
 
 // What `range` answers, from a logbook or from flags alone.
@@ -25,6 +27,7 @@ struct RangeAnswer {
     Distances toZero, toDry;
     std::string why;
     const Outlook* outlook = nullptr;
+    Json corrections;            // null unless one is switched on
 };
 
 const char* wordOf(LevelBound bound)
@@ -59,6 +62,8 @@ Json rangeJson(const RangeAnswer& a)
     if (a.outlook)
         addDetails(*a.outlook, json);
     json["why"] = a.why;
+    if (!a.corrections.is_null())
+        json["corrections"] = a.corrections;
     return json;
 }
 
@@ -124,9 +129,19 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
     return {};
 }
 
+// The even distance to dry, and the rate, without the corrections and with them.
+Json correctionEffect(const Outlook& without, const Outlook& with)
+{
+    const auto pair = [](double before, double after) {
+        return Json{{"without", before}, {"with", after}};
+    };
+    return {{"rate_l_per_100km", pair(without.rate.mean.litresPer100Km(), with.rate.mean.litresPer100Km())},
+            {"to_dry_p50_km", pair(distances(without.toDry).p50.km(), distances(with.toDry).p50.km())}};
+}
+
 Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
 {
-    const Result<CarKnowledge> car = learnVehicle(context);
+    const Result<CarKnowledge> car = learnVehicle(context, o.corrections);
     if (!car)
         return fail(car.error());
     Question question;
@@ -144,9 +159,25 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     for (const std::string& warning : now->warnings)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
-    answer({now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-            now->why + "; " + mode, &*now},
-           context);
+    RangeAnswer a{now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
+                  now->why + "; " + mode, &*now, {}};
+    if (!anyOf(o.corrections)) {
+        answer(a, context);
+        return {};
+    }
+    const Result<CarKnowledge> plain = learnVehicle(context);
+    const Result<Outlook> without = plain ? outlook(*plain, question) : fail(plain.error());
+    if (!without)
+        return fail(without.error());
+    a.corrections = correctionsJson(
+        o.corrections, car->corrections,
+        [&car](std::size_t i) { return Json(car->log.fills[i].id.uuid); },
+        correctionEffect(*without, *now));
+    answer(a, context);
+    if (!context.json)
+        printCorrections(o.corrections, car->corrections,
+                         format("rate %.3f -> %.3f L/100 km", without->rate.mean.litresPer100Km(),
+                                now->rate.mean.litresPer100Km()));
     return {};
 }
 
@@ -159,6 +190,8 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return failInput("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return failInput("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+    if (o.rate && anyOf(o.corrections))
+        return failInput("--at-15c and --blend-energy correct logged fills", "no --rate");
     return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
 }
 
@@ -248,6 +281,7 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(*range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
     addNumber(*range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
               "noise of the road, L per square root of km");
+    addCorrections(*range, o->corrections);
     addJson(*range, context);
     onRun(*range, context, [o, &context] { return runRange(*o, context); });
 }

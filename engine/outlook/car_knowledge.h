@@ -8,6 +8,7 @@
 #pragma once
 
 #include "engine/calibration/calibrate.h"
+#include "engine/consumption/fuel_corrections.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
 #include "engine/tank/hidden_reserve.h"
@@ -29,6 +30,7 @@ struct CarKnowledge {
     std::optional<CalibrationFit> fit;   // of the latest calibration
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
+    CorrectedFills corrections;          // what the options below changed of the litres
     std::vector<ProofFlag> proofFlags;
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
@@ -39,7 +41,9 @@ struct CarKnowledge {
 
 // Errors: badInput where a stored calibration cannot be fitted.
 // Cost: O(fills * modes^3 + trips + points^2).
-Result<CarKnowledge> learn(VehicleLog log);
+// `corrections` are off by default; they change the litres that consumption is
+// learnt from, never the log. Its `fuel` is the vehicle's, whatever is given.
+Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections = {});
 
 // Litres since drained at a reading, lowered by what the sender may read high
 // while driving. Nothing without a curve.
