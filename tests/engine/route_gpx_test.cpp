@@ -33,8 +33,8 @@ private slots:
     {
         QVERIFY(std::fabs(geodesicLength({40.6, -73.8}, {51.6, -0.5}).metres() - 5551759.400319) <
                 1e-5);
-        QVERIFY(std::fabs(geodesicLength({-41.32, 174.81}, {40.96, -5.50}).metres() - 19959679.267354) <
-                1e-5);
+        QVERIFY(std::fabs(geodesicLength({-41.32, 174.81}, {40.96, -5.50}).metres() -
+                          19959679.267354) < 1e-5);
     }
 
     // The same by the program GeodSolve, where it is installed.
@@ -66,7 +66,8 @@ private slots:
         QCOMPARE(points[1].fuel, FuelSource::zone);
         QCOMPARE(points[1].mostPurchase->litres(), 20.0);
         QCOMPARE(points[2].mode, std::string("road"));
-        const Distance whole = geodesicLength({47, 11}, {47, 12}) + geodesicLength({47, 12}, {48, 12});
+        const Distance whole =
+            geodesicLength({47, 11}, {47, 12}) + geodesicLength({47, 12}, {48, 12});
         QCOMPARE(points[2].at.km(), whole.km());
     }
 
@@ -76,7 +77,8 @@ private slots:
             "<trk><trkseg><trkpt lat='47' lon='11'/><trkpt lat='47.1' lon='11'/></trkseg>"
             "<trkseg><trkpt lat='48' lon='11'/><trkpt lat='48.1' lon='11'/></trkseg></trk>"));
         QVERIFY(file);
-        const Distance driven = geodesicLength({47, 11}, {47.1, 11}) + geodesicLength({48, 11}, {48.1, 11});
+        const Distance driven =
+            geodesicLength({47, 11}, {47.1, 11}) + geodesicLength({48, 11}, {48.1, 11});
         QVERIFY(std::fabs((file->route.points.back().at - driven).metres()) < 1e-6);
         QCOMPARE(file->warnings.size(), std::size_t(1));
         QVERIFY(file->warnings[0].find("gap") != std::string::npos);

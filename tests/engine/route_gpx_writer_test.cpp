@@ -119,8 +119,8 @@ private slots:
         text.remove(found).replace("</rtept>", found + "</rtept>");
         write("wrong.gpx", text.toUtf8());
         QCOMPARE(lint({"--noout", "--nonet", m_folder.filePath("wrong.gpx")}), 0); // sound XML
-        QVERIFY(lint({"--noout", "--nonet", "--schema", schema,
-                      m_folder.filePath("wrong.gpx")}) != 0);
+        QVERIFY(lint({"--noout", "--nonet", "--schema", schema, m_folder.filePath("wrong.gpx")}) !=
+                0);
     }
 
     void aRouteWithoutPlacesIsRefused()
