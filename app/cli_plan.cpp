@@ -45,9 +45,11 @@ void printRow(const PlanRequest& request, const PlanRow& row, std::optional<doub
 void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
                     const std::vector<Cure>& cures)
 {
-    std::printf("No plan: at this confidence the fuel lasts to km %.1f, %.1f L short of %s.\n",
-                shortfall.farthest.km(), shortfall.missing.litres(),
-                request.route.points[shortfall.towards].name.c_str());
+    const auto& points = request.route.points;
+    std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
+                "short of %s.\n",
+                shortfall.farthest.km(), points[shortfall.from].name.c_str(),
+                shortfall.missing.litres(), points[shortfall.towards].name.c_str());
     for (const Cure& cure : cures)
         std::printf("  would do: %s (%zu stops, planned again to be sure)\n",
                     cureWords(cure).c_str(), cure.plan.stops.size());

@@ -84,7 +84,7 @@ private:
         int rows = 0;
         for (const HorizonPeg& peg : whole.pegs) {
             const double x = m_place.left + peg.at * m_place.width;
-            m_page.line(x, bottom, x, m_place.top, 0.25);
+            m_page.line(x, bottom, x, m_place.top, 0.4, 0.65);
             if (!peg.row)
                 continue;
             rows = std::max(rows, *peg.row + 1);

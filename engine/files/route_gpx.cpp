@@ -13,6 +13,7 @@ namespace undermark {
 namespace {
 
 constexpr std::uintmax_t kMostBytes = 256u << 20;
+constexpr std::size_t kMostWarnings = 5; // of one kind
 
 Error wrong(const std::filesystem::path& file, std::string detail, std::string expected = {},
             std::string found = {})
@@ -229,26 +230,32 @@ private:
         const Result<GeoPosition> position = positionOf(node);
         if (!position)
             return fail(position.error());
-        const GeoLine::Foot foot = m_line.nearest(*position);
-        if (foot.off > m_options.reach) {
+        const auto foot = m_line.nearest(*position, m_options.reach);
+        if (!foot) {
+            if (++m_tooFar > kMostWarnings)
+                return {};
             m_warnings.push_back("waypoint '" + point->name +
                                  "' is too far from the line and is left out");
             return {};
         }
-        point->at = foot.at;
+        point->at = foot->at;
         m_fromWaypoints.push_back({std::move(*point), *position});
         return {};
     }
 
     Result<RouteFile> finished()
     {
-        const auto at = [](const Placed& placed) { return placed.point.at; };
-        for (Placed& placed : m_fromWaypoints) {
-            // At the very finish a waypoint would hide it; it goes in before.
-            const auto behind = std::ranges::upper_bound(m_points.begin(), m_points.end() - 1,
-                                                         placed.point.at, {}, at);
-            m_points.insert(behind, std::move(placed));
-        }
+        // At the very finish a waypoint would hide it: all go in before it.
+        const Placed finish = std::move(m_points.back());
+        m_points.back() = {};
+        m_points.pop_back();
+        std::ranges::move(m_fromWaypoints, std::back_inserter(m_points));
+        std::ranges::stable_sort(m_points, {},
+                                 [](const Placed& placed) { return placed.point.at; });
+        m_points.push_back(finish);
+        if (m_tooFar > kMostWarnings)
+            m_warnings.push_back("and " + std::to_string(m_tooFar - kMostWarnings) +
+                                 " more waypoints are too far from the line");
         RouteFile file;
         file.warnings = std::move(m_warnings);
         for (Placed& placed : m_points) {
@@ -273,6 +280,7 @@ private:
     std::vector<Placed> m_points;
     std::vector<Placed> m_fromWaypoints;
     std::vector<std::string> m_warnings;
+    std::size_t m_tooFar = 0;
 };
 
 } // namespace

@@ -28,7 +28,7 @@ struct GpxOptions {
 // Errors: fileAccess; badInput for what is not XML, not GPX, carries a document
 // type (no GPX needs one; entities are never expanded), has a coordinate outside
 // the globe, an unknown fuel word, no rte or trk, or no finish.
-// Cost: O(points x waypoints); the file is held in memory, 256 MiB at most.
+// Cost: O(points x waypoints / 64) at most; the file is held in memory, 256 MiB at most.
 Result<RouteFile> readRouteGpx(const std::filesystem::path& file, const GpxOptions& options = {});
 
 } // namespace undermark
