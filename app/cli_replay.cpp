@@ -17,12 +17,13 @@ namespace {
 // The track is written beside its place and moved there when all went well.
 class TrackFile {
 public:
-    explicit TrackFile(const std::filesystem::path& file) : m_file(file), m_part(file)
+    TrackFile(const std::filesystem::path& file, bool prior)
+        : m_file(file), m_part(file), m_prior(prior)
     {
         m_part += ".part";
         if (!m_file.empty()) {
             m_out.open(m_part);
-            m_out << "t_s,litres,sd_l,left_km\n";
+            m_out << "t_s,litres,sd_l,left_km" << (m_prior ? ",prior\n" : "\n");
         }
     }
     ~TrackFile()
@@ -41,7 +42,7 @@ public:
                         now.level.sd.litres());
         if (const auto rate = tracker.rate(); rate && rate->mean.litresPerKm() > 0.0)
             m_out << format("%.17g", (now.level.mean / rate->mean).km());
-        m_out << '\n';
+        m_out << (m_prior ? ",1\n" : "\n");
     }
 
     Result<void> finish()
@@ -61,6 +62,7 @@ public:
 
 private:
     std::filesystem::path m_file, m_part;
+    bool m_prior;
     std::ofstream m_out;
 };
 
@@ -92,12 +94,15 @@ Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const Trac
                       now.reading ? std::optional(now.reading->litres()) : std::nullopt});
     };
     SampleRow now;
+    Seconds before{};
     for (;;) {
         const Result<bool> more = file.next(now);
         if (!more)
             return fail(more.error());
         if (!*more)
             break;
+        out.equalTimes += out.samples > 0 && now.time == before;
+        before = now.time;
         take(tracker.add({now.time, sender.read(now), now.speed, now.fuelRate, now.distance}));
         if (sender.saddle && now.signal && now.signal2
             && transfer.add(now.time, sender.saddle->first.read(*now.signal).added.mean,
@@ -117,7 +122,8 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
     if (file.empty())
         return {};
     std::ofstream out(file);
-    out << replaySvg(replay.plot.points(), replay.events, fullL);
+    out << replaySvg(replay.plot.points(), replay.events, fullL,
+                     replay.prior ? "; level by the tank's shape: a prior" : "");
     out.close();
     if (!out)
         return fail({ErrorCode::fileAccess, "cannot write the file", file.string(), 0, {}, {}, {}});
@@ -138,7 +144,7 @@ Result<void> replay(const ReplayOptions& options, const CliContext& context)
     if (options.rate)
         settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
                          Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};
-    TrackFile track(options.track);
+    TrackFile track(options.track, sender->prior);
     const Result<Replay> done = runReplay(*samples, *sender, settings, track);
     if (!done)
         return fail(done.error());

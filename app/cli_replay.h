@@ -35,6 +35,7 @@ Result<LevelSource> levelSource(const ReplayOptions& options);
 
 struct Replay {
     long samples = 0;
+    long equalTimes = 0;                     // rows at the time of the row before: averaged
     std::optional<double> firstL;
     TrackState last;
     std::vector<TrackerEvent> events;

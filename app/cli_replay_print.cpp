@@ -55,6 +55,7 @@ void printReplayJson(const Replay& replay)
     const TrackState& last = replay.last;
     const bool known = replay.firstL.has_value();
     json["samples"] = replay.samples;
+    json["equal_times"] = replay.equalTimes;
     json["first_l"] = known ? Json(*replay.firstL) : Json();
     json["last_l"] = known ? Json(last.level.mean.litres()) : Json();
     json["sd_l"] = known ? Json(last.level.sd.litres()) : Json();
@@ -116,6 +117,9 @@ void printReplayText(const Replay& replay)
                             replay.last.level.sd.litres());
     else
         std::cout << "no level was read\n";
+    if (replay.equalTimes > 0)
+        std::cout << format("%ld rows share their time with the row before: averaged\n",
+                            replay.equalTimes);
     if (replay.prior)
         std::cout << kPriorText << '\n';
     for (const TrackerEvent& event : replay.events)
