@@ -135,7 +135,9 @@ private:
     void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
     void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
     void note(FaultCode code, double onsetS);
+    FuelFilter countedFrom(const Checkpoint& onset) const;
     void countOn();
+    Estimate<Fraction> roadAhead(double scaleNow) const;
     void clearFault();
     void show();
     void say(const TrackerEvent& event);
