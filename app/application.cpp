@@ -97,7 +97,7 @@ int selfTest(QQuickWindow& window)
     return g_warnings == 0 ? 0 : 1;
 }
 
-int show(QGuiApplication& application, const ScreenOptions& options, CarService& car)
+int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
 {
     NowViewModel now(car, options.units);
     PumpViewModel pump(car, options.units);
@@ -133,7 +133,7 @@ int runScreen(int argc, char** argv, const CarOpener& open)
     QGuiApplication::setApplicationDisplayName(u"Undermark"_qs);
     QGuiApplication::setDesktopFileName(u"org.undermark.Undermark"_qs);
 
-    const Result<ScreenOptions> options = parseScreenOptions(QGuiApplication::arguments());
+    const Result<LaunchOptions> options = parseLaunchOptions(QGuiApplication::arguments());
     if (!options)
         return refuse(options.error());
     if (!options->answer.isEmpty()) {

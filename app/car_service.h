@@ -6,13 +6,16 @@
 #pragma once
 
 #include "engine/error.h"
+#include "engine/outlook/car_knowledge.h"
 #include "engine/quantity.h"
 #include "engine/range/horizon.h"
 #include "engine/range/range_law.h"
 #include "engine/records.h"
 
+#include <filesystem>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace undermark {
@@ -66,6 +69,16 @@ struct FillLesson {
     std::vector<Notice> flags; // what is implausible, with its likely cause
 };
 
+// What the log is made of.
+using LogValue = std::variant<Fill, Trip, Proof>;
+
+// One row of an entry's history, the first one first.
+struct LogVersion {
+    Instant recorded{};
+    LogValue value;
+    bool withdrawn = false;
+};
+
 class CarService {
 public:
     virtual ~CarService() = default;
@@ -84,6 +97,31 @@ public:
 
     // Takes back a fill that addFill stored. Errors: notFound.
     virtual Result<void> undoFill(const std::string& entryId) = 0;
+
+    // Everything the logbook teaches about the car. The pointer is good until the
+    // next call of anything here.
+    virtual Result<const CarKnowledge*> knowledge() = 0;
+
+    // The same for any entry of the log: replaces its value (and brings back one
+    // that was taken back); takes its last row back; tells its history. Errors:
+    // badInput (nothing is stored), notFound.
+    virtual Result<void> revise(const std::string& entryId, const LogValue& value) = 0;
+    virtual Result<void> takeBack(const std::string& entryId) = 0;
+    virtual Result<std::vector<LogVersion>> history(const std::string& entryId,
+                                                    const LogValue& kind) = 0;
+
+    // Stores a new calibration, durably. The car's time is put in.
+    virtual Result<void> saveCalibration(Calibration calibration) = 0;
+
+    // A first car, or another one; the screen shows it from then on. Errors:
+    // badInput, and whatever keeps the logbook from being made.
+    virtual Result<void> setUp(const Vehicle& vehicle) = 0;
+    // Shows the demo car, in a logbook of its own.
+    virtual Result<void> showDemo() = 0;
+
+    // Beside the logbook: where drafts are kept that must outlive a power cut.
+    virtual std::filesystem::path folder() const = 0;
+    virtual Instant time() const = 0;
 };
 
 } // namespace undermark

@@ -79,14 +79,33 @@ Json perBand(const std::array<Distance, 3>& km)
     return {{"p50", km[0].km()}, {"p80", km[1].km()}, {"p90", km[2].km()}};
 }
 
+// Coverage of fewer outcomes than this says nothing.
+constexpr std::size_t kLeastStretches = 10;
+
 Json horizon(const BandScores& scores)
 {
-    if (scores.count == 0)
+    if (scores.count < kLeastStretches)
         return nullptr;
     return {{"stretches", scores.count},
             {"p50", scores.coverage[0]},
             {"p80", scores.coverage[1]},
             {"p90", scores.coverage[2]}};
+}
+
+// What each horizon was judged on, or why it could not be.
+Json horizonNotes(const Backtest& test)
+{
+    const auto note = [](const BandScores& scores, const std::string& what, const std::string& why) {
+        return scores.count >= kLeastStretches
+            ? "judged on " + what
+            : "unknown: " + std::to_string(scores.count) + " in this log, "
+                + std::to_string(kLeastStretches) + " are needed" + why;
+    };
+    return {{"tenth_of_a_tank",
+             note(test.shortStretch, "stretches from full to full of at most a fifth of the usual litres",
+                  "; only a tank filled up again after at most a fifth of it tells of so short a way")},
+            {"one_tank", note(test.oneTank, "every tank from the eleventh", "")},
+            {"three_tanks", note(test.threeTanks, "three tanks in a row from the log, overlapping", "")}};
 }
 
 Json forecastRow(const TankForecast& tank, long row)
@@ -123,6 +142,7 @@ Json toJson(const Backtest& test, const Backtest& withoutDays, const Log& log, b
                {{"tenth_of_a_tank", horizon(test.shortStretch)},
                 {"one_tank", horizon(test.oneTank)},
                 {"three_tanks", horizon(test.threeTanks)}}},
+              {"horizon_notes", horizonNotes(test)},
               {"mean_width", perBand(test.oneTank.width)},
               {"interval_score", perBand(test.oneTank.intervalScore)}};
     if (test.forecasts.empty())   // too short a log: nothing is known, which is not 0
@@ -164,10 +184,18 @@ void printText(const Backtest& test, const Backtest& withoutDays, const Log& log
         std::cout << format("%3.0f %%  %6.1f %%  %13.0f  %17.0f\n", 100 * kBandLevels[k],
                             100 * test.oneTank.coverage[k], test.oneTank.width[k].km(),
                             test.oneTank.intervalScore[k].km());
-    if (test.threeTanks.count > 0)
+    if (test.threeTanks.count >= kLeastStretches)
         std::cout << format("over three tanks the bands covered %.1f / %.1f / %.1f %%\n",
                             100 * test.threeTanks.coverage[0], 100 * test.threeTanks.coverage[1],
                             100 * test.threeTanks.coverage[2]);
+    const BandScores& tenth = test.shortStretch;
+    if (tenth.count >= kLeastStretches)
+        std::cout << format("over about a tenth of a tank (%zu early fills) %.1f / %.1f / %.1f %%\n",
+                            tenth.count, 100 * tenth.coverage[0], 100 * tenth.coverage[1],
+                            100 * tenth.coverage[2]);
+    else
+        std::cout << "a tenth of a tank ahead: this log cannot tell, no tank was filled up so early "
+                     "often enough\n";
     std::cout << format("\nflagged: %zu, kept out until you rule on them\n", test.flags.size());
     for (const FillFlag& flag : test.flags)
         std::cout << format("  row %ld, %s: ", log.row[flag.fill], causeName(flag.cause))

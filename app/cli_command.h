@@ -71,9 +71,11 @@ void addCalibrateCommand(CLI::App& app, CliContext& context);
 void addVehicleCommand(CLI::App& app, CliContext& context);
 void addModeCommand(CLI::App& app, CliContext& context);
 void addFillCommand(CLI::App& app, CliContext& context);
+void addFillRule(CLI::App& fill, CliContext& context);   // under `fill`
 void addTripCommand(CLI::App& app, CliContext& context);
 void addProofCommand(CLI::App& app, CliContext& context);
 void addLogCommand(CLI::App& app, CliContext& context);
+void addCheckCommand(CLI::App& app, CliContext& context);
 void addRangeCommand(CLI::App& app, CliContext& context);
 void addReserveCommand(CLI::App& app, CliContext& context);
 void addRatesCommand(CLI::App& app, CliContext& context);

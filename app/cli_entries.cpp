@@ -235,8 +235,9 @@ void addDriven(CLI::App& proof, CliContext& context, ProofKind kind, const char*
 
 void addFillCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* fill = app.add_subcommand("fill", "fuel put in: add");
+    CLI::App* fill = app.add_subcommand("fill", "fuel put in: add, rule");
     fill->require_subcommand(1);
+    addFillRule(*fill, context);
     auto o = std::make_shared<FillOptions>();
     CLI::App* add = fill->add_subcommand("add", "log a fill");
     addNumber(*add, "--litres", o->litres, kPositive, "litres pumped")->required();

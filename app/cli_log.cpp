@@ -11,10 +11,10 @@ namespace undermark {
 
 namespace {
 
-void printFlags(const std::vector<FlagLine>& flags)
+void printFlags(const std::vector<FlagLine>& flags, const EntryId& id)
 {
     for (const FlagLine& flag : flags)
-        std::cout << "    ! " << flag.cause << ": " << flag.text << '\n';
+        std::cout << "    ! " << shortId(id) << ", " << flag.cause << ": " << flag.text << '\n';
 }
 
 void printFills(const CarKnowledge& car)
@@ -28,7 +28,9 @@ void printFills(const CarKnowledge& car)
                             fill.odometer ? (fixed(fill.odometer->km(), 0) + " km").c_str() : "-",
                             fill.sinceLast ? (fixed(fill.sinceLast->km()) + " km").c_str() : "-",
                             fill.pricePerLitre ? fixed(*fill.pricePerLitre, 3).c_str() : "-");
-        printFlags(flagsOfFill(car, i));
+        printFlags(flagsOfFill(car, i), car.log.fills[i].id);
+        if (fill.counted)
+            std::cout << (*fill.counted ? "    ruled: counts\n" : "    ruled: left out\n");
     }
 }
 
@@ -57,7 +59,7 @@ void printProofs(const CarKnowledge& car)
         if (proof.distance)
             std::cout << ' ' << fixed(proof.distance->mean.km()) << " km";
         std::cout << '\n';
-        printFlags(flagsOfProof(car, i));
+        printFlags(flagsOfProof(car, i), car.log.proofs[i].id);
     }
 }
 

@@ -74,7 +74,7 @@ std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
     std::vector<FlagLine> flags;
     for (const FillFlag& flag : car.consumption.flags)
         if (flag.fill == fill)
-            flags.push_back({causeName(flag.cause), flag.text});
+            flags.push_back({causeName(flag.cause), flag.text, flag});
     return flags;
 }
 
@@ -83,7 +83,7 @@ std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof)
     std::vector<FlagLine> flags;
     for (const ProofFlag& flag : car.proofFlags)
         if (flag.proof == proof)
-            flags.push_back({"proof", flag.text});
+            flags.push_back({"proof", flag.text, std::nullopt});
     return flags;
 }
 
@@ -108,8 +108,14 @@ namespace {
 Json flagsJson(const std::vector<FlagLine>& flags)
 {
     Json json = Json::array();
-    for (const FlagLine& flag : flags)
-        json.push_back({{"cause", flag.cause}, {"text", flag.text}});
+    for (const FlagLine& flag : flags) {
+        Json line{{"cause", flag.cause}, {"text", flag.text}};
+        if (flag.fill) {
+            line["probability"] = flag.fill->probability;
+            line["proposed"] = proposalJson(*flag.fill);
+        }
+        json.push_back(std::move(line));
+    }
     return json;
 }
 
@@ -121,6 +127,21 @@ Json orNull(const std::optional<Q>& quantity, Unit unit)
 }
 
 } // namespace
+
+Json proposalJson(const FillFlag& flag)
+{
+    return {{"litres", orNull(flag.volume, &Volume::litres)},
+            {"missing_l", orNull(flag.missing, &Volume::litres)},
+            {"odometer_km", orNull(flag.odometer, &Distance::km)},
+            {"trip_meter_km", orNull(flag.distance, &Distance::km)}};
+}
+
+Json rulingJson(const Fill& fill)
+{
+    return fill.counted ? Json(*fill.counted ? "counts" : "left out") : Json();
+}
+
+std::string shortId(const EntryId& id) { return id.uuid.substr(0, 8); }
 
 Json fillJson(const CarKnowledge& car, std::size_t index)
 {
@@ -138,6 +159,7 @@ Json fillJson(const CarKnowledge& car, std::size_t index)
             {"blend", fill.blend ? Json(*fill.blend) : Json()},
             {"temperature_c", orNull(fill.temperature, &Temperature::celsius)},
             {"displayed_l_per_100km", orNull(fill.displayed, &Consumption::litresPer100Km)},
+            {"ruling", rulingJson(fill)},
             {"flags", flagsJson(flagsOfFill(car, index))}};
 }
 

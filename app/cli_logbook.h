@@ -35,14 +35,22 @@ std::string dateText(Instant time);       // "2026-05-31 14:05"
 struct FlagLine {
     std::string cause;
     std::string text;
+    std::optional<FillFlag> fill;   // of a fill: probability and what would mend it
 };
 std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill);
 std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof);
+// {"litres", "missing_l", "odometer_km", "trip_meter_km"}: what is proposed, null where
+// nothing is.
+Json proposalJson(const FillFlag& flag);
 Json fillJson(const CarKnowledge& car, std::size_t fill);
 Json tripJson(const CarKnowledge& car, std::size_t trip);
 Json proofJson(const CarKnowledge& car, std::size_t proof);
 const char* wordOf(ProofKind kind);
 const char* wordOf(FillExtent extent);
+// The user's ruling on a fill: "counts", "left out", or null where there is none.
+Json rulingJson(const Fill& fill);
+// The shortest beginning of an id that people type: its first eight characters.
+std::string shortId(const EntryId& id);
 
 // {"mean": …, "sd": …}
 Json estimateJson(double mean, double sd);

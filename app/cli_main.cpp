@@ -28,7 +28,7 @@ static int runCommandLine(int argc, char** argv)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
-                           addCardCommand, addBacktestCommand, addReplayCommand})
+                           addCardCommand, addBacktestCommand, addReplayCommand, addCheckCommand})
         add(app, context);
     try {
         app.parse(argc, argv);

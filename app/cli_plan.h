@@ -4,10 +4,7 @@
 #pragma once
 
 #include "app/cli_command.h"
-#include "engine/outlook/outlook.h"
-#include "engine/planning/cures.h"
-#include "engine/planning/plan.h"
-#include "engine/planning/what_if.h"
+#include "app/plan_request.h"
 
 #include <filesystem>
 #include <optional>
@@ -18,7 +15,7 @@ namespace undermark {
 
 struct PlanOptions {
     std::filesystem::path route;
-    std::optional<double> capacity, start, startSd, floor, end, fullSd; // L
+    std::optional<double> capacity, start, startSd, floor, end, fullSd, zeroAt; // L
     std::optional<double> rate, rateSd;                                 // L/100 km
     std::optional<double> legSd;                                        // L per sqrt(km)
     std::optional<double> idleRate;                                     // L/h
@@ -32,16 +29,6 @@ struct PlanOptions {
     std::vector<std::string> close, repeat;
     std::optional<double> rateUp, fillLess;
 };
-
-// The tank as it is now and the rates, as the planner takes them.
-struct TankAndRate {
-    Tank tank;
-    RateModel rates;
-};
-
-// Tank and rates from the logbook, for flags that were not given.
-Result<TankAndRate> tankFromLogbook(const CliContext& context);
-Result<TankAndRate> tankFromCar(const CarKnowledge& car);
 
 void addPlanFlags(CLI::App& command, PlanOptions& options);
 
@@ -58,8 +45,5 @@ void printPlan(const PlanRequest& request, const Plan& plan);
 Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
 Json curesJson(const std::vector<Cure>& cures);
 Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs);
-
-// "start with 8.4 L more", for people.
-std::string cureWords(const Cure& cure);
 
 } // namespace undermark

@@ -98,19 +98,6 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
     return json;
 }
 
-std::string cureWords(const Cure& cure)
-{
-    switch (cure.kind) {
-    case CureKind::startWithMore:
-        return "start with " + fixed(cure.litres.litres()) + " L more";
-    case CureKind::carryInCans:
-        return "carry " + fixed(cure.litres.litres()) + " L in own cans";
-    case CureKind::driveGentler:
-        break;
-    }
-    return "drive so that it burns " + fixed(cure.gentler.percent()) + " % less";
-}
-
 Json curesJson(const std::vector<Cure>& cures)
 {
     Json json = Json::array();

@@ -2,11 +2,9 @@
 #include "app/cli_plan.h"
 
 #include "app/cli_logbook.h"
-#include "engine/files/route_csv.h"
-#include "engine/files/route_gpx.h"
+#include "engine/files/route_file.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace undermark {
 
@@ -14,12 +12,13 @@ namespace {
 
 constexpr NumberRange kConfidence{0.5, 0.9999999, "a probability from 0.5 to below 1"};
 constexpr NumberRange kRate{1e-9, 1e6, "L/100 km above 0, a million at most"};
-constexpr double kFullSdLitres = 0.3; // of a full fill, common practice: tenths of a litre
 
 void addTankFlags(CLI::App& command, PlanOptions& options)
 {
     addNumber(command, "--capacity-l", options.capacity, kPositive, "usable litres when full");
     addNumber(command, "--start-l", options.start, kNotNegative, "usable litres at the start");
+    addNumber(command, "--zero-at-l", options.zeroAt, kNotNegative,
+              "usable litres at the gauge's zero mark, for the card's picture");
     addNumber(command, "--start-sd-l", options.startSd, kNotNegative, "standard deviation of that");
     addNumber(command, "--floor-l", options.floor, kNotNegative, "never arrive with less");
     addNumber(command, "--end-l", options.end, kNotNegative, "litres wanted at the finish");
@@ -96,11 +95,28 @@ Result<double> needed(const char* flag, const std::optional<double>& value)
     return failInput(std::string(flag) + " is missing");
 }
 
+// Tank and rates from the logbook, for flags that were not given.
+Result<TankAndRate> tankFromLogbook(const CliContext& context)
+{
+    const Result<CarKnowledge> car = learnVehicle(context);
+    if (!car)
+        return fail(car.error());
+    return tankFromCar(*car);
+}
+
+Result<TankAndRate> levelled(Result<TankAndRate> both, const std::optional<double>& start)
+{
+    if (both && start)
+        both->tank.start = {Volume::fromLitres(*start), Volume()};
+    return both;
+}
+
 // From flags alone, where the tank and the rate are given there.
 Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& context)
 {
-    if (!options.capacity && !options.start && !options.rate)
-        return tankFromLogbook(context);
+    // A level alone is a new level for the car that the logbook knows.
+    if (!options.capacity && !options.rate)
+        return levelled(tankFromLogbook(context), options.start);
     for (const auto& [flag, value] :
          {std::pair("--capacity-l", options.capacity), std::pair("--start-l", options.start),
           std::pair("--rate", options.rate)}) {
@@ -114,7 +130,7 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
                                     Consumption::fromLitresPer100Km(options.rateSd.value_or(0.0))});
     const bool uncertain = options.startSd.value_or(0) > 0 || options.rateSd.value_or(0) > 0 ||
                            options.legSd.value_or(0) > 0;
-    both.tank.fullSd = Volume::fromLitres(uncertain ? kFullSdLitres : 0.0);
+    both.tank.fullSd = uncertain ? kUsualFullSd : Volume();
     return both;
 }
 
@@ -128,6 +144,8 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
     set(both.tank.floor, options.floor);
     set(both.tank.end, options.end);
     set(both.tank.fullSd, options.fullSd);
+    if (options.zeroAt)
+        both.tank.zeroMark = Volume::fromLitres(*options.zeroAt);
     if (options.legSd)
         both.rates.legNoiseSd = *options.legSd;
     if (options.idleRate)
@@ -136,11 +154,9 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
 
 Result<Route> readRoute(const PlanOptions& options)
 {
-    const bool gpx = options.route.extension() == ".gpx" || options.route.extension() == ".GPX";
     GpxOptions gpxOptions;
     gpxOptions.fuelWaypoints = options.fuelWaypoints;
-    Result<RouteFile> file =
-        gpx ? readRouteGpx(options.route, gpxOptions) : readRouteCsv(options.route);
+    Result<RouteFile> file = readRouteFile(options.route, gpxOptions);
     if (!file)
         return fail(file.error());
     for (const std::string& text : file->warnings)
@@ -151,23 +167,19 @@ Result<Route> readRoute(const PlanOptions& options)
                                             Distance::fromKm((*options.check)[1]));
         if (!factor)
             return fail(factor.error());
-        for (RoutePoint& point : route.points)
-            point.at = point.at * *factor;
+        route = withDistancesScaled(std::move(route), *factor);
     }
     return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
 }
 
-Aim aimOf(const PlanOptions& options, const Route& route)
+std::optional<Aim> aimOf(const std::string& word)
 {
-    if (options.aim == "time")
-        return Aim::time;
-    if (options.aim == "weight")
-        return Aim::weight;
-    const bool priced = std::ranges::any_of(
-        route.points, [](const RoutePoint& point) { return point.pricePerLitre.has_value(); });
-    if (options.aim == "cost" && !priced)
-        warn("no point states a price: only stop costs count");
-    return options.aim == "cost" || (options.aim.empty() && priced) ? Aim::cost : Aim::stops;
+    for (const auto& [name, aim] : {std::pair("cost", Aim::cost), std::pair("stops", Aim::stops),
+                                    std::pair("time", Aim::time), std::pair("weight", Aim::weight)}) {
+        if (word == name)
+            return aim;
+    }
+    return std::nullopt;
 }
 
 Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
@@ -193,33 +205,6 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
     addTankFlags(command, options);
     addWishFlags(command, options);
     addWhatIfFlags(command, options);
-}
-
-Result<TankAndRate> tankFromLogbook(const CliContext& context)
-{
-    const Result<CarKnowledge> car = learnVehicle(context);
-    if (!car)
-        return fail(car.error());
-    return tankFromCar(*car);
-}
-
-Result<TankAndRate> tankFromCar(const CarKnowledge& car)
-{
-    const Result<Outlook> now = outlook(car, Question{});
-    if (!now)
-        return fail(now.error());
-    const Estimate<Volume> capacity = car.reserve.usableCapacity();
-    TankAndRate both;
-    both.tank.capacity = capacity.mean;
-    both.tank.start = {std::clamp(now->usable.mean, Volume(), capacity.mean), now->usable.sd};
-    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), kFullSdLitres));
-    const ModeRates rates = car.consumption.model.rates();
-    both.rates.modes = rates.modes;
-    both.rates.mean = rates.mean;
-    both.rates.covariance = rates.covariance;
-    both.rates.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
-    both.rates.idling = rates.idle.mean;
-    return both;
 }
 
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
@@ -251,11 +236,12 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     if (!both)
         return fail(both.error());
     applyTankFlags(options, *both);
-    PlanRequest request;
-    request.aim = aimOf(options, *route);
-    request.route = std::move(*route);
-    request.tank = both->tank;
-    request.rates = both->rates;
+    PlanRequest request = planRequest(std::move(*route), *both);
+    if (const auto aim = aimOf(options.aim)) {
+        if (*aim == Aim::cost && request.aim != Aim::cost)
+            warn("no point states a price: only stop costs count");
+        request.aim = *aim;
+    }
     if (options.confidence)
         request.confidence = Probability::of(*options.confidence);
     if (options.tripConfidence)

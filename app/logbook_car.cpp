@@ -36,18 +36,22 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
 
 } // namespace
 
-LogbookCar::LogbookCar(Logbook logbook, EntryId vehicle, Clock clock)
-    : m_logbook(std::move(logbook)), m_vehicle(std::move(vehicle)), m_clock(std::move(clock))
+LogbookCar::LogbookCar(std::optional<Logbook> logbook, std::filesystem::path file,
+                       std::optional<EntryId> vehicle, Clock clock)
+    : m_logbook(std::move(logbook)), m_file(std::move(file)), m_vehicle(std::move(vehicle)),
+      m_clock(std::move(clock))
 {
 }
 
 Result<const CarKnowledge*> LogbookCar::knowledge()
 {
-    const Result<std::int64_t> version = m_logbook.dataVersion();
+    if (!m_logbook || !m_vehicle)
+        return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet", {}, 0, {}, {}, {}});
+    const Result<std::int64_t> version = m_logbook->dataVersion();
     if (!version)
         return fail(version.error());
     if (!m_known || *version != m_version) {
-        Result<VehicleLog> log = m_logbook.load(m_vehicle);
+        Result<VehicleLog> log = m_logbook->load(*m_vehicle);
         if (!log)
             return fail(log.error());
         Result<CarKnowledge> car = learn(std::move(*log));
@@ -137,7 +141,7 @@ Result<FillLesson> LogbookCar::addFill(const FillDraft& draft)
     fill.odometer = draft.odometer;
     fill.sinceLast = draft.sinceLast;
     fill.pricePerLitre = draft.pricePerLitre;
-    const Result<EntryId> id = m_logbook.add(m_vehicle, fill, fill.time);
+    const Result<EntryId> id = m_logbook->add(*m_vehicle, fill, fill.time);
     if (!id)
         return fail(id.error());
     lesson.entryId = id->uuid;
@@ -156,8 +160,7 @@ Result<FillLesson> LogbookCar::addFill(const FillDraft& draft)
 
 Result<void> LogbookCar::undoFill(const std::string& entryId)
 {
-    m_known.reset();
-    return m_logbook.undo(EntryId{entryId}, m_clock());
+    return takeBack(entryId);
 }
 
 } // namespace undermark

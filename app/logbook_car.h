@@ -17,21 +17,34 @@ using Clock = std::function<Instant()>;
 // and command line may be open at once.
 class LogbookCar : public CarService {
 public:
-    LogbookCar(Logbook logbook, EntryId vehicle, Clock clock);
+    // Without a vehicle every question is answered by notFound until setUp() or
+    // showDemo(); without a logbook setUp() makes `file`.
+    LogbookCar(std::optional<Logbook> logbook, std::filesystem::path file,
+               std::optional<EntryId> vehicle, Clock clock);
 
     Result<NowState> now(const std::string& mode) override;
     Result<FillDraft> guessFill() override;
     Result<FillLesson> addFill(const FillDraft& fill) override;
     Result<void> undoFill(const std::string& entryId) override;
+    // What is known, learnt again only after a change.
+    Result<const CarKnowledge*> knowledge() override;
+    Result<void> revise(const std::string& entryId, const LogValue& value) override;
+    Result<void> takeBack(const std::string& entryId) override;
+    Result<std::vector<LogVersion>> history(const std::string& entryId,
+                                            const LogValue& kind) override;
+    Result<void> saveCalibration(Calibration calibration) override;
+    Result<void> setUp(const Vehicle& vehicle) override;
+    Result<void> showDemo() override;
+    std::filesystem::path folder() const override;
+    Instant time() const override { return m_clock(); }
 
 private:
-    // What is known, learnt again only after a change.
-    Result<const CarKnowledge*> knowledge();
     // The mode asked for; the one last used where none is.
     std::string modeOrLast(const std::string& mode);
 
-    Logbook m_logbook;
-    EntryId m_vehicle;
+    std::optional<Logbook> m_logbook;
+    std::filesystem::path m_file;
+    std::optional<EntryId> m_vehicle;
     Clock m_clock;
     std::optional<CarKnowledge> m_known;
     std::int64_t m_version = 0;

@@ -11,6 +11,11 @@ namespace undermark {
 
 namespace {
 
+Instant clockNow()
+{
+    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+}
+
 class UnavailableCar : public CarService {
 public:
     explicit UnavailableCar(Error error) : m_error(std::move(error)) {}
@@ -18,6 +23,18 @@ public:
     Result<FillDraft> guessFill() override { return fail(m_error); }
     Result<FillLesson> addFill(const FillDraft&) override { return fail(m_error); }
     Result<void> undoFill(const std::string&) override { return fail(m_error); }
+    Result<const CarKnowledge*> knowledge() override { return fail(m_error); }
+    Result<void> revise(const std::string&, const LogValue&) override { return fail(m_error); }
+    Result<void> takeBack(const std::string&) override { return fail(m_error); }
+    Result<std::vector<LogVersion>> history(const std::string&, const LogValue&) override
+    {
+        return fail(m_error);
+    }
+    Result<void> saveCalibration(Calibration) override { return fail(m_error); }
+    Result<void> setUp(const Vehicle&) override { return fail(m_error); }
+    Result<void> showDemo() override { return fail(m_error); }
+    std::filesystem::path folder() const override { return defaultLogbook().parent_path(); }
+    Instant time() const override { return clockNow(); }
 
 private:
     Error m_error;
@@ -33,20 +50,22 @@ std::unique_ptr<CarService> unavailableCar(Error error)
 Result<std::unique_ptr<CarService>> openCar(const CarSource& source)
 {
     const Existing existing = source.logbook ? Existing::refuse : Existing::replace;
-    auto logbook = source.demo ? makeDemoLogbook(source.logbook.value_or(demoLogbook()), existing)
-                               : Logbook::open(source.logbook.value_or(defaultLogbook()),
-                                               OpenMode::readWrite);
+    const std::filesystem::path file =
+        source.logbook.value_or(source.demo ? demoLogbook() : defaultLogbook());
+    std::error_code problem;
+    if (!source.demo && !std::filesystem::exists(file, problem))
+        return std::make_unique<LogbookCar>(std::nullopt, file, std::nullopt, clockNow);
+    auto logbook = source.demo ? makeDemoLogbook(file, existing)
+                               : Logbook::open(file, OpenMode::readWrite);
     if (!logbook)
         return fail(logbook.error());
     const auto vehicles = logbook->vehicles();
     if (!vehicles)
         return fail(vehicles.error());
-    if (vehicles->empty())
-        return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet", {}, 0, {}, {}, {}});
-    const auto clock = [] {
-        return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    };
-    return std::make_unique<LogbookCar>(std::move(*logbook), vehicles->front().id, clock);
+    std::optional<EntryId> vehicle;
+    if (!vehicles->empty())
+        vehicle = vehicles->front().id;
+    return std::make_unique<LogbookCar>(std::move(*logbook), file, vehicle, clockNow);
 }
 
 } // namespace undermark

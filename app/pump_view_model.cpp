@@ -5,9 +5,6 @@ namespace undermark {
 
 namespace {
 
-constexpr int kLongestNumber = 8;
-constexpr int kFieldCount = 3;
-
 template <class Q, class Write>
 LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& write)
 {
@@ -22,6 +19,10 @@ LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& w
 PumpViewModel::PumpViewModel(CarService& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
 {
+    connect(&m_form, &NumberForm::edited, this, [this] {
+        m_notices.clear();
+        emit changed();
+    });
     startAgain();
 }
 
@@ -29,98 +30,66 @@ void PumpViewModel::startAgain()
 {
     m_lesson.reset();
     m_notices.clear();
-    m_typed = {};
-    m_active = 0;
+    m_editedId.clear();
+    m_byTripMeter = false;
     m_extent = FillExtent::full;
+    m_form.setLocked(false);
+    m_form.setDecimalMark(m_format.decimalMark());
+    m_form.setEntries(entries());
     if (const Result<FillDraft> guess = m_car.guessFill())
-        takeGuess(*guess);
+        fillIn(*guess, true);
     else
         m_notices = {noticeText(guess.error())};
     emit changed();
 }
 
-void PumpViewModel::takeGuess(const FillDraft& guess)
+void PumpViewModel::edit(const std::string& entryId, const Fill& fill)
 {
-    if (guess.litres > Volume{})
-        m_typed[Litres] = {m_format.typed(guess.litres), true};
-    if (guess.odometer)
-        m_typed[Odometer] = {m_format.typed(*guess.odometer), true};
-    if (guess.sinceLast)
-        m_typed[TripMeter] = {m_format.typed(*guess.sinceLast), true};
-    if (guess.pricePerLitre)
-        m_typed[Price] = {m_format.typedPrice(*guess.pricePerLitre), true};
-    m_byTripMeter = !guess.odometer && guess.sinceLast;
-    m_extent = guess.extent;
+    startAgain();
+    m_notices.clear();
+    m_form.setEntries(entries());
+    m_editedId = entryId;
+    m_edited = fill;
+    fillIn({fill.volume, fill.odometer, fill.sinceLast, fill.extent, fill.pricePerLitre}, false);
+    emit changed();
 }
 
-PumpViewModel::Entry PumpViewModel::entryAt(int field) const
+void PumpViewModel::setFormat(const UnitFormat& format)
 {
-    if (field == 0)
-        return Litres;
-    if (field == 1)
-        return m_byTripMeter ? TripMeter : Odometer;
-    return Price;
+    m_format = format;
+    if (!saved())
+        startAgain();
+    emit changed();
 }
 
-QString PumpViewModel::entryName(Entry entry) const
+QList<NumberEntry> PumpViewModel::entries() const
 {
-    switch (entry) {
-    case Litres:
-        return tr("fuel put in");
-    case Odometer:
-        return tr("odometer");
-    case TripMeter:
-        return tr("trip meter");
-    case Price:
-        return tr("price");
-    case EntryCount:
-        break;
-    }
-    return {};
+    const QString km = m_format.distanceUnit();
+    return {{Litres, tr("fuel put in"), m_format.volumeUnit(), {}, false, true},
+            {Odometer, tr("odometer"), km, {}, false, !m_byTripMeter},
+            {TripMeter, tr("trip meter"), km, {}, false, m_byTripMeter},
+            {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), {}, false, true}};
 }
 
-QString PumpViewModel::entryUnit(Entry entry) const
+void PumpViewModel::fillIn(const FillDraft& numbers, bool guessed)
 {
-    switch (entry) {
-    case Litres:
-        return m_format.volumeUnit();
-    case Odometer:
-    case TripMeter:
-        return m_format.distanceUnit();
-    case Price:
-        return tr("per %1").arg(m_format.volumeUnit());
-    case EntryCount:
-        break;
-    }
-    return {};
+    if (numbers.litres > Volume{})
+        m_form.setText(Litres, m_format.typed(numbers.litres), guessed);
+    if (numbers.odometer)
+        m_form.setText(Odometer, m_format.typed(*numbers.odometer), guessed);
+    if (numbers.sinceLast)
+        m_form.setText(TripMeter, m_format.typed(*numbers.sinceLast), guessed);
+    if (numbers.pricePerLitre)
+        m_form.setText(Price, m_format.typedPrice(*numbers.pricePerLitre), guessed);
+    m_byTripMeter = !numbers.odometer && numbers.sinceLast;
+    m_extent = numbers.extent;
+    showMeter();
 }
 
-PumpField PumpViewModel::field(Entry entry) const
+void PumpViewModel::showMeter()
 {
-    const Typed& typed = m_typed[entry];
-    PumpField field{entryName(entry),
-                    typed.text,
-                    entryUnit(entry),
-                    typed.guessed ? tr("guess") : QString(),
-                    {}};
-    field.spoken = typed.text.isEmpty()
-                       ? tr("%1: empty").arg(field.name)
-                       : tr("%1: %2 %3 %4").arg(field.name, field.text, field.unit, field.hint);
-    return field;
-}
-
-QList<PumpField> PumpViewModel::fields() const
-{
-    QList<PumpField> all;
-    for (int i = 0; i < kFieldCount; ++i)
-        all.append(field(entryAt(i)));
-    return all;
-}
-
-QString PumpViewModel::padTitle() const
-{
-    const Entry entry = entryAt(m_active);
-    return tr("%1, %2").arg(entryName(entry), entryUnit(entry));
+    m_form.setShown(Odometer, !m_byTripMeter);
+    m_form.setShown(TripMeter, m_byTripMeter);
 }
 
 QStringList PumpViewModel::extents() const
@@ -131,40 +100,6 @@ QStringList PumpViewModel::extents() const
 QString PumpViewModel::meterSwitch() const
 {
     return m_byTripMeter ? tr("Use odometer") : tr("Use trip meter");
-}
-
-void PumpViewModel::select(int field)
-{
-    if (field < 0 || field >= kFieldCount)
-        return;
-    m_active = field;
-    emit changed();
-}
-
-bool PumpViewModel::press(const QString& pressed)
-{
-    // Where the decimal key of a keyboard's pad gives a comma, the point is meant.
-    const QString key = pressed == u"," ? u"."_qs : pressed;
-    static const QString keys = QStringLiteral("0123456789.");
-    if (saved() || key.size() != 1 || !keys.contains(key))
-        return false;
-    Typed& typed = active();
-    const QString before = typed.guessed ? QString() : typed.text;
-    if (before.size() >= kLongestNumber || (key == u"." && before.contains(u'.')))
-        return true;
-    typed = {before + key, false};
-    m_notices.clear();
-    emit changed();
-    return true;
-}
-
-void PumpViewModel::erase()
-{
-    if (saved())
-        return;
-    Typed& typed = active();
-    typed = {typed.guessed ? QString() : typed.text.chopped(typed.text.isEmpty() ? 0 : 1), false};
-    emit changed();
 }
 
 void PumpViewModel::selectExtent(int extent)
@@ -180,7 +115,8 @@ void PumpViewModel::switchMeter()
     if (saved())
         return;
     m_byTripMeter = !m_byTripMeter;
-    m_active = 1;
+    showMeter();
+    m_form.activate(m_byTripMeter ? TripMeter : Odometer);
     emit changed();
 }
 
@@ -190,31 +126,53 @@ Result<FillDraft> PumpViewModel::draft() const
         Error error;
         error.code = ErrorCode::badInput;
         error.detail = tr("this is not an amount that can be stored").toStdString();
-        error.column = entryName(entry).toStdString();
+        error.column = m_form.name(entry).toStdString();
         error.expected = tr("a number of 0 or more").toStdString();
-        error.found = m_typed[entry].text.toStdString();
+        error.found = m_form.text(entry).toStdString();
         return fail(error);
     };
     FillDraft fill;
     fill.extent = m_extent;
-    const auto litres = m_format.volumeFrom(m_typed[Litres].text);
+    const auto litres = m_format.volumeFrom(m_form.text(Litres));
     if (!litres || *litres == Volume{})
         return failInput(tr("How much went in is missing").toStdString());
     fill.litres = *litres;
 
-    const Entry meter = entryAt(1);
-    if (!m_typed[meter].text.isEmpty()) {
+    const Entry meter = m_byTripMeter ? TripMeter : Odometer;
+    if (!m_form.text(meter).isEmpty()) {
         auto& target = meter == TripMeter ? fill.sinceLast : fill.odometer;
-        target = m_format.distanceFrom(m_typed[meter].text);
+        target = m_format.distanceFrom(m_form.text(meter));
         if (!target)
             return refused(meter);
     }
-    if (!m_typed[Price].text.isEmpty()) {
-        fill.pricePerLitre = m_format.pricePerLitreFrom(m_typed[Price].text);
+    if (!m_form.text(Price).isEmpty()) {
+        fill.pricePerLitre = m_format.pricePerLitreFrom(m_form.text(Price));
         if (!fill.pricePerLitre)
             return refused(Price);
     }
     return fill;
+}
+
+Result<FillLesson> PumpViewModel::store(const FillDraft& numbers)
+{
+    if (m_editedId.empty())
+        return m_car.addFill(numbers);
+    Fill fill = m_edited;   // what the form does not show stays as it was
+    fill.volume = numbers.litres;
+    fill.odometer = numbers.odometer;
+    fill.sinceLast = numbers.sinceLast;
+    fill.extent = numbers.extent;
+    fill.pricePerLitre = numbers.pricePerLitre;
+    if (const auto revised = m_car.revise(m_editedId, fill); !revised)
+        return fail(revised.error());
+    FillLesson lesson;
+    lesson.entryId = m_editedId;
+    return lesson;
+}
+
+QString PumpViewModel::saveWord() const
+{
+    return m_editedId.empty() ? tr("Save this fill") : tr("Save the correction");
 }
 
 void PumpViewModel::save()
@@ -222,8 +180,7 @@ void PumpViewModel::save()
     if (saved())
         return;
     const Result<FillDraft> fill = draft();
-    Result<FillLesson> lesson =
-        fill ? m_car.addFill(*fill) : Result<FillLesson>(fail(fill.error()));
+    Result<FillLesson> lesson = fill ? store(*fill) : Result<FillLesson>(fail(fill.error()));
     if (!lesson) {
         m_notices = {noticeText(lesson.error())};
         emit changed();
@@ -232,6 +189,7 @@ void PumpViewModel::save()
     m_savedFill = *fill;
     m_notices = noticeTexts(lesson->flags);
     m_lesson = std::move(*lesson);
+    m_form.setLocked(true);
     emit changed();
     emit stored();
 }
@@ -244,6 +202,7 @@ void PumpViewModel::undo()
     if (undone) {
         m_lesson.reset();
         m_notices.clear();
+        m_form.setLocked(false);
     } else {
         m_notices = {noticeText(undone.error())};
     }

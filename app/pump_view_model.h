@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The Pump page: a fill typed on the number pad, and what it taught.
+// The Pump page: a fill typed on the number pad, and what it taught. The Logbook
+// page corrects a fill with the same form.
 //
 // Guarantees (each has a test in tests/app/pump_view_model_test.cpp):
-//  * guesses are filled in and marked; the first key replaces a guess;
+//  * guesses are filled in and marked (typing: app/number_form.h);
 //  * what cannot be a number is refused here and named, nothing is stored;
 //  * after save() the lesson is there at once; undo() takes the fill back and
 //    returns to the numbers as they were typed.
@@ -11,32 +12,14 @@
 
 #include "app/car_service.h"
 #include "app/notice_text.h"
+#include "app/number_form.h"
 #include "app/unit_format.h"
 
 #include <QObject>
 #include <QStringList>
-#include <array>
 #include <qqmlintegration.h>
 
 namespace undermark {
-
-// One field beside the pad.
-struct PumpField {
-    Q_GADGET
-    QML_VALUE_TYPE(pumpField)
-    Q_PROPERTY(QString name MEMBER name FINAL)
-    Q_PROPERTY(QString text MEMBER text FINAL)
-    Q_PROPERTY(QString unit MEMBER unit FINAL)
-    Q_PROPERTY(QString hint MEMBER hint FINAL)
-    Q_PROPERTY(QString spoken MEMBER spoken FINAL)
-public:
-    QString name;
-    QString text;
-    QString unit;
-    QString hint;   // "guess" while nobody has confirmed or changed it, else empty
-    QString spoken; // all of it, for those who cannot see it
-    friend bool operator==(const PumpField&, const PumpField&) = default;
-};
 
 // What a fill did to one estimate.
 struct LessonRow {
@@ -56,24 +39,21 @@ class PumpViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
-    Q_PROPERTY(QList<undermark::PumpField> fields READ fields NOTIFY changed FINAL)
-    Q_PROPERTY(int activeField READ activeField NOTIFY changed FINAL)
-    Q_PROPERTY(QString padTitle READ padTitle NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> extents READ extents CONSTANT FINAL)
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> extents READ extents NOTIFY changed FINAL)
     Q_PROPERTY(int extent READ extent NOTIFY changed FINAL)
     Q_PROPERTY(QString meterSwitch READ meterSwitch NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(bool saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString savedTitle READ savedTitle NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::LessonRow> lesson READ lesson NOTIFY changed FINAL)
+    Q_PROPERTY(QString saveWord READ saveWord NOTIFY changed FINAL)
 
 public:
     // `car` outlives the view model. Asks the car for its guesses once.
     explicit PumpViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
 
-    QList<PumpField> fields() const;
-    int activeField() const { return m_active; }
-    QString padTitle() const;
+    NumberForm* form() { return &m_form; }
     QStringList extents() const;
     int extent() const { return int(m_extent); }
     QString meterSwitch() const;
@@ -81,13 +61,13 @@ public:
     bool saved() const { return m_lesson.has_value(); }
     QString savedTitle() const;
     QList<LessonRow> lesson() const;
+    QString saveWord() const;
 
-    // A row of fields() takes the keys from now on.
-    Q_INVOKABLE void select(int field);
-    // One digit or the point (or the comma of a keyboard's pad, for the point);
-    // anything else is ignored. Returns whether it was such a key.
-    Q_INVOKABLE bool press(const QString& key);
-    Q_INVOKABLE void erase();
+    // Corrects a fill of the log instead of adding one: save() replaces it.
+    void edit(const std::string& entryId, const Fill& fill);
+    // Typed numbers stay as they are; guesses are made anew.
+    void setFormat(const UnitFormat& format);
+
     Q_INVOKABLE void selectExtent(int extent);
     // Odometer or trip meter.
     Q_INVOKABLE void switchMeter();
@@ -102,29 +82,24 @@ signals:
     void stored();
 
 private:
-    enum Entry { Litres, Odometer, TripMeter, Price, EntryCount };
-    struct Typed {
-        QString text;
-        bool guessed = false;
-    };
+    enum Entry { Litres, Odometer, TripMeter, Price };
 
-    Entry entryAt(int field) const;
-    Typed& active() { return m_typed[entryAt(m_active)]; }
-    PumpField field(Entry entry) const;
-    QString entryName(Entry entry) const;
-    QString entryUnit(Entry entry) const;
-    void takeGuess(const FillDraft& guess);
+    QList<NumberEntry> entries() const;
+    void fillIn(const FillDraft& numbers, bool guessed);
+    void showMeter();
     Result<FillDraft> draft() const;
+    Result<FillLesson> store(const FillDraft& fill);
 
     CarService& m_car;
     UnitFormat m_format;
-    std::array<Typed, EntryCount> m_typed;
-    int m_active = 0;
+    NumberForm m_form;
     bool m_byTripMeter = false;
     FillExtent m_extent = FillExtent::full;
     QList<NoticeText> m_notices;
     std::optional<FillLesson> m_lesson;
     FillDraft m_savedFill;
+    std::string m_editedId; // empty: a new fill
+    Fill m_edited;
 };
 
 } // namespace undermark

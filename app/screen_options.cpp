@@ -50,7 +50,7 @@ QStringList screenPages()
     return {u"now"_qs, u"pump"_qs};
 }
 
-Result<ScreenOptions> parseScreenOptions(const QStringList& arguments)
+Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
 {
     const QCommandLineOption logbook(u"logbook"_qs, u"Use this logbook."_qs, u"FILE"_qs);
     const QCommandLineOption demo(u"demo"_qs, u"Show the demo car, in a logbook of its own."_qs);
@@ -75,7 +75,7 @@ Result<ScreenOptions> parseScreenOptions(const QStringList& arguments)
         return failInput("an argument that is not a flag", "flags only; see --help",
                          parser.positionalArguments().first().toStdString());
 
-    ScreenOptions options;
+    LaunchOptions options;
     if (parser.isSet(help))
         options.answer = parser.helpText();
     else if (parser.isSet(version))

@@ -13,7 +13,7 @@
 
 namespace undermark {
 
-struct ScreenOptions {
+struct LaunchOptions {
     CarSource source;
     int page = 0; // index of screenPages()
     bool night = false;
@@ -29,6 +29,6 @@ QStringList screenPages();
 
 // `arguments` include the program's name. Errors: badInput naming the flag,
 // what was expected and what was found.
-Result<ScreenOptions> parseScreenOptions(const QStringList& arguments);
+Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments);
 
 } // namespace undermark

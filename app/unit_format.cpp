@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace undermark {
 
@@ -15,30 +16,45 @@ struct UnitNames {
 
 constexpr double kRoundingSlack = 1e-9; // 148.0 stored as 147.9999999999 is 148
 
-QString spread(double sd)
+} // namespace
+
+UnitFormat::UnitFormat(Units units, QLocale locale) : m_units(units), m_locale(std::move(locale))
 {
-    return QString::number(std::ceil(sd * 10.0 - kRoundingSlack) / 10.0, 'f', 1);
+    m_locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
 }
 
-// At most so many decimals, without trailing zeros.
-QString plain(double value, int decimals)
+QString UnitFormat::decimalMark() const
 {
-    QString text = QString::number(value, 'f', decimals);
-    while (text.contains(u'.') && (text.endsWith(u'0') || text.endsWith(u'.')))
+    return m_locale.decimalPoint();
+}
+
+QString UnitFormat::number(double value, int decimals) const
+{
+    return m_locale.toString(value, 'f', decimals);
+}
+
+QString UnitFormat::spread(double sd) const
+{
+    return number(std::ceil(sd * 10.0 - kRoundingSlack) / 10.0, 1);
+}
+
+QString UnitFormat::typed(double value, int decimals) const
+{
+    QString text = number(value, decimals);
+    const QString mark = decimalMark();
+    while (text.contains(mark) && (text.endsWith(u'0') || text.endsWith(mark)))
         text.chop(1);
     return text;
 }
 
-std::optional<double> numberFrom(const QString& text)
+std::optional<double> UnitFormat::numberFrom(const QString& text) const
 {
     bool ok = false;
-    const double value = text.toDouble(&ok);
+    const double value = m_locale.toDouble(text, &ok);
     if (!ok || !std::isfinite(value) || value < 0.0)
         return std::nullopt;
     return value;
 }
-
-} // namespace
 
 QString UnitFormat::distanceUnit() const
 {
@@ -109,7 +125,7 @@ double UnitFormat::inUnit(Consumption c) const
 
 QString UnitFormat::distance(Distance d) const
 {
-    return QString::number(std::max(0.0, std::floor(inUnit(d) + kRoundingSlack)), 'f', 0);
+    return number(std::max(0.0, std::floor(inUnit(d) + kRoundingSlack)), 0);
 }
 
 QString UnitFormat::distanceWithUnit(Distance d) const
@@ -119,7 +135,7 @@ QString UnitFormat::distanceWithUnit(Distance d) const
 
 QString UnitFormat::volume(Volume v) const
 {
-    return QString::number(inUnit(v), 'f', 1);
+    return number(inUnit(v), 1);
 }
 
 QString UnitFormat::volume(const Estimate<Volume>& v) const
@@ -132,28 +148,28 @@ QString UnitFormat::volume(const Estimate<Volume>& v) const
 QString UnitFormat::rate(const Estimate<Consumption>& c) const
 {
     const double value = inUnit(c.mean);
-    const QString number = QString::number(value, 'f', 1);
+    const QString text = number(value, 1);
     // In every unit offered the number is proportional to the rate or to its
     // reciprocal, so the relative spread is the same to first order.
     const double sd = value * (c.sd / c.mean);
     if (!(sd > 0.0))
-        return UnitNames::tr("%1 %2").arg(number, rateUnit());
-    return UnitNames::tr("%1 ± %2 %3").arg(number, spread(sd), rateUnit());
+        return UnitNames::tr("%1 %2").arg(text, rateUnit());
+    return UnitNames::tr("%1 ± %2 %3").arg(text, spread(sd), rateUnit());
 }
 
 QString UnitFormat::typed(Volume v) const
 {
-    return plain(inUnit(v), 1);
+    return typed(inUnit(v), 1);
 }
 
 QString UnitFormat::typed(Distance d) const
 {
-    return plain(inUnit(d), 1);
+    return typed(inUnit(d), 1);
 }
 
 QString UnitFormat::typedPrice(double perLitre) const
 {
-    return plain(perLitre * litresPerUnit(), 3);
+    return typed(perLitre * litresPerUnit(), 3);
 }
 
 std::optional<Volume> UnitFormat::volumeFrom(const QString& text) const

@@ -9,6 +9,7 @@ QtObject {
 
     property bool night: false
     property real scale: 1
+    property real textScale: 1  // 1 to 2, chosen by the user; grows the letters only
 
     readonly property color paper: night ? "#0f1211" : "#f4efe4"
     readonly property color ink: night ? "#e8dcc4" : "#1c2226"
@@ -24,8 +25,13 @@ QtObject {
     readonly property real step: Math.floor(8 * scale)
     readonly property real hairline: Math.max(1, Math.round(scale))
     readonly property real touch: 8 * step
-    readonly property int small: 2 * step
-    readonly property int body: Math.floor(2.25 * step)
-    readonly property int large: Math.floor(3.5 * step)
-    readonly property int huge: 13 * step
+    readonly property int small: Math.floor(2 * step * textScale)
+    readonly property int body: Math.floor(2.25 * step * textScale)
+    readonly property int large: Math.floor(3.5 * step * textScale)
+    // The big number is big already.
+    readonly property int huge: Math.floor(13 * step * (1 + (textScale - 1) / 4))
+    // Room for one line of text, in steps of the layout.
+    function line(size: int): real {
+        return Math.ceil(1.35 * size / step * 2) / 2 * step;
+    }
 }

@@ -3,7 +3,7 @@
 find_package(Qt6 6.4 REQUIRED COMPONENTS QuickTest)
 
 add_library(undermark_fake_car STATIC support/fake_car.cpp support/fake_car.h)
-target_link_libraries(undermark_fake_car PUBLIC undermark_engine)
+target_link_libraries(undermark_fake_car PUBLIC undermark_engine PRIVATE undermark_app)
 
 # The screen over the invented car: for the eye, and for the self-test.
 add_executable(undermark-preview support/preview_main.cpp)

@@ -10,7 +10,6 @@ namespace undermark {
 namespace {
 
 constexpr double kOverPromise = 1.10;
-constexpr double kShortShare = 0.2;
 constexpr std::size_t kLong = 3;   // tanks of the long horizon
 // omega is common to a tank but only partly so to three: with a correlation of
 // 0.4 from tank to tank their mean deviates by sqrt((3 + 4 * 0.4 + 2 * 0.16) / 9)
@@ -93,7 +92,7 @@ public:
             actual += tank.distance;
         }
         const auto known = circumstances(burnt, tanks[0].begin, tanks[kLong - 1].end, pace);
-        const DistanceForecast ahead = model.forecastDistance(burnt, known, m_factors);
+        const DistanceForecast ahead = model.forecastDistance(burnt, known, 2, m_factors);
         m_pending.push_back({ahead, actual, int(kLong)});
         if (counts)
             m_scorer.add(ahead, actual);
@@ -169,7 +168,6 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
     Scorer oneTank;
     Scorer shortStretch;
     ChangeWatch watch;
-    double usual_l = 0;
     for (std::size_t i = 0; i < tanks.size(); ++i) {
         const Interval& tank = tanks[i];
         const bool counts = i >= kWarmUpTanks;
@@ -185,7 +183,7 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
         if (counts) {
             baselines.score(tank);
             oneTank.add(ahead.forecast, tank.distance);
-            if (tank.burnt.mean.litres() < kShortShare * usual_l)
+            if (model.isShort(tank.burnt.mean))
                 shortStretch.add(ahead.forecast, tank.distance);
             result.meanError += relativeError(ahead.forecast.point, tank.distance);
             result.overPromised += ahead.forecast.point / tank.distance > kOverPromise ? 1 : 0;
@@ -195,7 +193,6 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
         if (watch.admits(flag ? (much ? 1 : -1) : 0))
             model.observe(tank);
         baselines.observe(tank);
-        usual_l += (tank.burnt.mean.litres() - usual_l) / double(std::min<std::size_t>(i + 1, 20));
     }
     const double n = std::max(double(result.forecasts.size()), 1.0);
     result.meanError /= n;

@@ -121,7 +121,7 @@ void ConjugateRegression::observe(std::span<const double> x, double y, double re
 
 void ConjugateRegression::forget(double keep)
 {
-    assert(keep > 0 && keep <= 1);
+    assert(keep >= 0 && keep <= 1);
     for (std::size_t i = 0; i < m_precision.size(); ++i)
         m_precision[i] = keep * m_precision[i] + (1 - keep) * m_priorPrecision[i];
     for (std::size_t i = 0; i < m_weighted.size(); ++i)

@@ -42,7 +42,7 @@ public:
     void observe(std::span<const double> x, double y, double relativeVariance);
 
     // Fades what was observed towards the prior: information (not the mean) is
-    // multiplied by `keep` in (0, 1] and the rest is filled up with the prior's,
+    // multiplied by `keep` in [0, 1] and the rest is filled up with the prior's,
     // so that a regressor that is never seen again returns to its prior instead
     // of becoming infinitely uncertain. O(n^3).
     void forget(double keep);

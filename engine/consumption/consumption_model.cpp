@@ -2,9 +2,7 @@
 #include "engine/consumption/consumption_model.h"
 
 #include "engine/consumption/rate_prior.h"
-
-#include <Eigen/Core>
-#include <boost/math/distributions/normal.hpp>
+#include "engine/consumption/truncation.h"
 
 #include <algorithm>
 #include <cassert>
@@ -15,18 +13,13 @@ namespace undermark {
 
 namespace {
 
-using Square = Eigen::Map<Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>>;
-
 // Degrees of freedom 2a of the prior noise: about four tanks' worth.
 constexpr double kPriorShape = 2.5;
-// Driving that no trip accounts for: how closely its mix keeps to the usual
-// one, as the concentration of a Dirichlet law.
-constexpr double kMixConcentration = 10;
-// Kilometres of the usual mix never fade below this, so that shares stay defined.
-constexpr double kLeastMixKm = 1;
 // Scales beyond which a stretch counts less (Huber).
 constexpr double kBound = 2;
 constexpr double kLeastLitres = 1e-6;
+constexpr double kShortShare = 0.2;
+constexpr std::size_t kUsualTanks = 20;   // that the usual litres are the mean of
 // What a rate may not fall below, L/km.
 constexpr double kLeastRate = 0.002;
 
@@ -34,41 +27,6 @@ ConjugateRegression priorRegression(const RatePrior& prior)
 {
     // Prior mean of s2 is 1: the noise setup is believed as it stands.
     return {prior.mean, prior.covariance, kPriorShape, kPriorShape - 1};
-}
-
-// Conditions a Gaussian (mean, covariance) on coefficient i being at least
-// `least`, keeping its first two moments: mean and variance of the truncated
-// normal, carried to the others along their covariance.
-void conditionAbove(std::vector<double>& mean, std::vector<double>& covariance, std::size_t i,
-                    double least)
-{
-    const auto n = Eigen::Index(mean.size());
-    Square square(covariance.data(), n, n);
-    const Eigen::Index k = Eigen::Index(i);
-    const double variance = square(k, k);
-    const double cut = (least - mean[i]) / std::sqrt(variance);
-    if (cut < -4)
-        return;   // the condition changes nothing that matters
-    const boost::math::normal law;
-    const double beyond = boost::math::cdf(boost::math::complement(law, cut));
-    const double hazard = beyond > 1e-12 ? boost::math::pdf(law, cut) / beyond : cut + 1 / cut;
-    const double shrink = std::clamp(hazard * (hazard - cut), 0.0, 1.0);
-    const Eigen::VectorXd gain = square.col(k) / variance;
-    Eigen::Map<Eigen::VectorXd>(mean.data(), n) += gain * (hazard * std::sqrt(variance));
-    square -= gain * gain.transpose() * (variance * shrink);
-}
-
-// Variance of the rate of an unknown mix about that of the usual one, (L/km)^2:
-// sum of Dirichlet variances, (E[r^2] - E[r]^2) / (concentration + 1).
-double mixVariance(std::span<const double> mix, std::span<const double> mean)
-{
-    double first = 0;
-    double second = 0;
-    for (std::size_t i = 0; i < mix.size(); ++i) {
-        first += mix[i] * mean[i];
-        second += mix[i] * mean[i] * mean[i];
-    }
-    return std::max(second - first * first, 0.0) / (kMixConcentration + 1);
 }
 
 Circumstances circumstancesOf(const Interval& stretch)
@@ -93,7 +51,7 @@ std::array<bool, 3> hits(double degreesOfFreedom, double away, const BandFactors
 
 ConsumptionModel::ConsumptionModel(ConsumptionSetup setup)
     : m_setup(std::move(setup)), m_regression(priorRegression(ratePrior(m_setup.modes))),
-      m_mixKm(ratePrior(m_setup.modes).usualMixKm)
+      m_mix(ratePrior(m_setup.modes).usualMixKm)
 {
 }
 
@@ -103,15 +61,6 @@ std::optional<std::size_t> ConsumptionModel::indexOf(const std::string& mode) co
     if (found == m_setup.modes.end())
         return std::nullopt;
     return std::size_t(found - m_setup.modes.begin());
-}
-
-std::vector<double> ConsumptionModel::usualMix() const
-{
-    const double total = std::accumulate(m_mixKm.begin(), m_mixKm.end(), 0.0);
-    std::vector<double> mix = m_mixKm;
-    for (double& share : mix)
-        share /= total;
-    return mix;
 }
 
 double ConsumptionModel::unknownKm(const Interval& interval) const
@@ -130,7 +79,7 @@ std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
         if (const auto index = indexOf(mode))
             x[*index] += distance.km();
     const double unknown_km = unknownKm(interval);
-    const std::vector<double> mix = usualMix();
+    const std::vector<double> mix = m_mix.shares();
     for (std::size_t i = 0; i < mix.size(); ++i)
         x[i] += unknown_km * mix[i];
     x[mix.size()] = interval.idleHours;
@@ -138,19 +87,24 @@ std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
     return x;
 }
 
+double ConsumptionModel::clickVariance(const Interval& interval) const
+{
+    const double click_l = m_setup.noise.clickSd.litres();
+    return m_split.clickFactor() * interval.clickEnds * click_l * click_l;
+}
+
 double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const double> x) const
 {
     const NoiseSetup& noise = m_setup.noise;
     const double km = interval.distance.km();
-    const double click_l = noise.clickSd.litres();
     const double level_l = interval.burnt.sd.litres();
     double driving_l = 0;   // what the stretch burns as far as is known
     for (std::size_t i = 0; i < m_setup.modes.size(); ++i)
         driving_l += x[i] * m_regression.mean()[i];
     const double drift_l = noise.omega.ratio() * driving_l;
     const double unknown_km = unknownKm(interval);
-    const double mix_l2 = unknown_km * unknown_km * mixVariance(usualMix(), m_regression.mean());
-    return interval.clickEnds * click_l * click_l + level_l * level_l
+    const double mix_l2 = unknown_km * unknown_km * m_mix.variance(m_regression.mean());
+    return clickVariance(interval) + level_l * level_l
         + noise.tauSquared_l2PerKm * km + drift_l * drift_l + mix_l2;
 }
 
@@ -192,30 +146,40 @@ void ConsumptionModel::observe(const Interval& interval)
     const Circumstances known = circumstancesOf(interval);
     const StudentT expected = m_trend.predict(known, relative);
     const double away = std::abs(y - expected.location) / expected.scale;
-    m_bands.observe(hits(expected.degreesOfFreedom, away, m_bands));
+    BandFactors& bands = isShort(interval.burnt.mean) ? m_shortBands : m_bands;
+    bands.observe(hits(expected.degreesOfFreedom, away, bands));
     m_trend.observe(known, y, relative);
+    const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
+    m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
 
     const double excess = std::max(1.0, away / kBound);
     m_regression.forget(keep);
     m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
     m_trend.rebase(std::log(expectedLitres(x) / before_l));
-    for (double& km : m_mixKm)
-        km = std::max(keep * km, std::min(km, kLeastMixKm));
+    m_mix.fade(keep);
     for (const auto& [mode, distance] : interval.byMode)
         if (const auto index = indexOf(mode))
-            m_mixKm[*index] += distance.km();
+            m_mix.observe(*index, distance);
     ++m_observed;
+    m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
 
-DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now) const
+bool ConsumptionModel::isShort(Volume burnt) const
 {
-    return forecastDistance(burnt, now, m_bands);
+    return burnt.litres() <= kShortShare * m_usual_l;
 }
 
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
-                                                    const BandFactors& factors) const
+                                                    int clickEnds) const
+{
+    return forecastDistance(burnt, now, clickEnds, isShort(burnt) ? m_shortBands : m_bands);
+}
+
+DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
+                                                    int clickEnds, const BandFactors& factors) const
 {
     Interval stretch;
+    stretch.clickEnds = clickEnds;
     stretch.burnt.mean = burnt;
     stretch.distance = Distance::fromKm(1);
     const double rate_lPerKm = expectedLitres(stretch).litres();
@@ -250,7 +214,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     const double factor = std::exp(trend.location);
     const double common = trend.sd() * trend.sd();
     const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);
-    const std::vector<double> mix = usualMix();
+    const std::vector<double> mix = m_mix.shares();
     ModeRates rates;
     for (std::size_t i = 0; i < count; ++i) {
         rates.modes.push_back(m_setup.modes[i].name);
@@ -269,7 +233,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     rates.coldStart = {Volume::fromLitres(mean[count + 1]), Volume::fromLitres(sdOf(count + 1))};
     rates.degreesOfFreedom = trend.degreesOfFreedom;
     const double noise = m_trend.noiseFactor() * bands;
-    rates.usualMixVariance = noise * mixVariance(mix, mean) * factor * factor;
+    rates.usualMixVariance = noise * m_mix.variance(std::span(mean).first(count)) * factor * factor;
     rates.tauSquaredPerKm = noise * m_setup.noise.tauSquared_l2PerKm;
     return rates;
 }

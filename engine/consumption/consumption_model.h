@@ -27,7 +27,9 @@
 #include "engine/consumption/conjugate_regression.h"
 #include "engine/consumption/coverage.h"
 #include "engine/consumption/interval.h"
+#include "engine/consumption/noise_split.h"
 #include "engine/consumption/trend.h"
+#include "engine/consumption/usual_mix.h"
 
 #include <string>
 
@@ -103,11 +105,16 @@ public:
     ModeRates rates(const Circumstances& now = {}) const;
 
     // Distance of a stretch in the usual mix that burnt these litres (> 0).
-    // The first form stretches its bands by the model's own factors, which are
-    // those of one tank; other horizons bring theirs. O(modes^2).
-    DistanceForecast forecastDistance(Volume burnt, const Circumstances& now) const;
+    // `clickEnds` as in Interval: 0 where the litres are known without a click.
+    // The first form stretches its bands by the model's own factors: those learnt
+    // of tanks, or of short stretches; longer horizons bring theirs. O(modes^2).
     DistanceForecast forecastDistance(Volume burnt, const Circumstances& now,
+                                      int clickEnds = 2) const;
+    DistanceForecast forecastDistance(Volume burnt, const Circumstances& now, int clickEnds,
                                       const BandFactors& factors) const;
+
+    // Whether these litres are at most a fifth of what a stretch usually burns.
+    bool isShort(Volume burnt) const;
 
     // Law of log(litres / expectedLitres) of a stretch like this one.
     StudentT predictLogRatio(const Interval& stretch) const;
@@ -123,16 +130,19 @@ private:
     double unknownKm(const Interval& interval) const;
     std::vector<double> regressors(const Interval& interval) const;
     double expectedLitres(std::span<const double> x) const;
+    double clickVariance(const Interval& interval) const;   // L^2, as learnt
     double noiseVariance(const Interval& interval, std::span<const double> x) const;
     double relativeVariance(const Interval& interval, std::span<const double> x) const;
-    std::vector<double> usualMix() const;
     std::optional<std::size_t> indexOf(const std::string& mode) const;
 
     ConsumptionSetup m_setup;
     ConjugateRegression m_regression;
     Trend m_trend;
-    BandFactors m_bands;
-    std::vector<double> m_mixKm;     // by mode: kilometres of trips, fading, with a prior
+    BandFactors m_bands;             // of tanks
+    BandFactors m_shortBands;        // of stretches of at most a fifth of one
+    double m_usual_l = 0;            // mean of the last tanks
+    NoiseSplit m_split;
+    UsualMix m_mix;
     std::size_t m_observed = 0;
 };
 

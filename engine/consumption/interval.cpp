@@ -147,20 +147,19 @@ private:
     // Moves through the trips once: those up to the end of this stretch.
     void addTrips(Interval& interval)
     {
-        double claimed_km = 0;
         for (; m_trip < m_trips.size() && m_trips[m_trip].time <= interval.end; ++m_trip) {
             const Trip& trip = m_trips[m_trip];
             if (trip.time <= interval.begin)
                 continue;
             interval.byMode[trip.mode] += trip.distance;
-            claimed_km += trip.distance.km();
+            interval.claimedByTrips += trip.distance;
             interval.idleHours += trip.idle ? trip.idle->count() / 60 : 0;
             interval.coldStarts += trip.starts.value_or(0);
         }
-        if (claimed_km <= interval.distance.km())
+        if (interval.claimedByTrips <= interval.distance)
             return;
         for (auto& [mode, distance] : interval.byMode)
-            distance = distance * (interval.distance.km() / claimed_km);
+            distance = distance * (interval.distance / interval.claimedByTrips);
     }
 
     std::span<const Fill> m_fills;

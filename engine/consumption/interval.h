@@ -20,6 +20,7 @@ struct Interval {
     Distance distance;           // by odometer or trip meter, > 0
     bool byTripMeter = false;    // typed as a distance, not the difference of two odometers
     std::map<std::string, Distance> byMode;   // what trips account for, at most `distance`
+    Distance claimedByTrips;     // what they add up to as logged, before being scaled down
     double idleHours = 0;        // of the trips, standing with the engine running
     double coldStarts = 0;
     std::size_t firstFill = 0;   // position of the fill that began it

@@ -2,29 +2,13 @@
 #include "engine/consumption/screening.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <cstdio>
 
 namespace undermark {
 
 namespace {
 
-constexpr double kRare = 1e-4;
-// Where a slip that leaves a fixed trace would make the stretch ordinary.
-constexpr double kRareExplained = 2e-3;
-constexpr std::size_t kLeastLearnt = 3;
-// Before anything is learnt only this factor either way is odd enough.
-constexpr double kAbsurdFactor = 3;
-// Past the click to the neck, and the pump's own error.
-constexpr double kNeckLitres = 6;
-constexpr double kCapacityError = 0.05;
-// A stretch below this probability stands out; two that make up for each other
-// do so alone and do not together.
-constexpr double kOddAlone = 0.01;
 constexpr int kRunOfChange = 3;
-// Minus the log of how common a slip is against a forgotten fill; judgement.
-constexpr double kUnitSlip = 1.5;
 
 std::string words(const char* pattern, double first, double second = 0)
 {
@@ -32,181 +16,6 @@ std::string words(const char* pattern, double first, double second = 0)
     std::snprintf(text, sizeof text, pattern, first, second);
     return text;
 }
-
-double tail(const StudentT& law, double y)
-{
-    const double below = law.cdf(y);
-    return 2 * std::min(below, 1 - below);
-}
-
-// A correction that would explain an odd stretch, and how well.
-struct Explanation {
-    FillFlag flag;
-    double logWeight;    // log of (how common the slip is * density once it is mended)
-};
-
-class Judge {
-public:
-    Judge(const ConsumptionModel& model, const Interval& stretch,
-          const std::optional<Volume>& capacity, const Interval* next)
-        : m_model(model), m_stretch(stretch), m_capacity(capacity), m_law(model.predictLogRatio(stretch)),
-          m_expected_l(model.expectedLitres(stretch).litres() * std::exp(m_law.location)),
-          m_y(std::log(stretch.burnt.mean / model.expectedLitres(stretch)))
-    {
-        if (next)
-            lookAhead(model, *next);
-    }
-
-    double probability() const { return tail(m_law, m_y); }
-    // Within three scales: two-sided 0.0027 under the normal and more under any t,
-    // so never rare enough. Spares nearly all stretches the t's distribution.
-    bool ordinary() const { return std::abs(m_y - m_law.location) <= 3 * m_law.scale; }
-    double factor() const { return std::exp(std::abs(m_y - m_law.location)); }
-
-    // Only when likeliest() has run.
-    bool explained() const { return m_explained; }
-
-    FillFlag likeliest()
-    {
-        byUnits();
-        byFuel();
-        byOdometer();
-        FillFlag plain = make(FlagCause::unlikely);
-        const double twice = std::exp(m_y - m_law.location);
-        if (twice > 1.6) {
-            plain.cause = FlagCause::twiceTheUsual;
-            plain.text = words("%.1f times the usual consumption: was the fill before really full, "
-                               "and is the distance right?", twice);
-        } else {
-            plain.text = words("%.1f L where about %.1f L were expected: please check litres and "
-                               "distance", litres(), m_expected_l);
-        }
-        // Unexplained slips are as rare as they are broad.
-        add(std::move(plain), -std::log(20.0) - 2);
-        const FillFlag best = std::ranges::max_element(m_found, {}, &Explanation::logWeight)->flag;
-        m_explained = best.cause == FlagCause::gallonsAsLitres || best.cause == FlagCause::milesAsKm
-            || best.cause == FlagCause::wrongOdometer;
-        return best;
-    }
-
-private:
-    double litres() const { return m_stretch.burnt.mean.litres(); }
-
-    FillFlag make(FlagCause cause) const
-    {
-        FillFlag flag;
-        flag.fill = m_stretch.lastFill;
-        flag.cause = cause;
-        flag.probability = probability();
-        return flag;
-    }
-
-    void add(FillFlag flag, double logWeight) { m_found.push_back({std::move(flag), logWeight}); }
-
-    // Whether this stretch and the next, taken together, are ordinary.
-    void lookAhead(const ConsumptionModel& model, const Interval& next)
-    {
-        Interval both = m_stretch;
-        both.end = next.end;
-        both.distance += next.distance;
-        both.burnt.mean += next.burnt.mean;
-        for (const auto& [mode, distance] : next.byMode)
-            both.byMode[mode] += distance;
-        const auto odd = [&](const Interval& one) {
-            return tail(model.predictLogRatio(one),
-                        std::log(one.burnt.mean / model.expectedLitres(one)));
-        };
-        m_nextMakesUp = odd(next) < kOddAlone && odd(both) > kOddAlone;
-    }
-
-    void byUnits()
-    {
-        constexpr std::array kGallons{kLitresPerUsGallon, kLitresPerImperialGallon};
-        for (const double perGallon : kGallons) {
-            FillFlag flag = make(FlagCause::gallonsAsLitres);
-            flag.volume = Volume::fromLitres(litres() * perGallon);
-            flag.text = words("%.1f L fit if the number typed was gallons: %.1f L", litres(),
-                              litres() * perGallon);
-            Interval mended = m_stretch;
-            mended.burnt.mean = *flag.volume;
-            if (fits(*flag.volume))
-                add(std::move(flag), logDensity(mended) - kUnitSlip);
-        }
-        if (!m_stretch.byTripMeter)
-            return;   // an odometer in miles would be far off, not by 1.6
-        FillFlag flag = make(FlagCause::milesAsKm);
-        flag.distance = m_stretch.distance * kKmPerMile;
-        flag.text = words("%.0f km fit if the number typed was miles: %.0f km",
-                          m_stretch.distance.km(), flag.distance->km());
-        Interval mended = m_stretch;
-        mended.distance = *flag.distance;
-        add(std::move(flag), logDensity(mended) - kUnitSlip);
-    }
-
-    // How ordinary a stretch would be, the fuel law of which moves with its litres.
-    double logDensity(const Interval& stretch) const
-    {
-        return m_model.predictLogRatio(stretch).logDensity(
-            std::log(stretch.burnt.mean / m_model.expectedLitres(stretch)));
-    }
-
-    bool fits(Volume volume) const
-    {
-        return !m_capacity
-            || volume.litres() <= m_capacity->litres() * (1 + kCapacityError) + kNeckLitres;
-    }
-
-    void byFuel()
-    {
-        const double more_l = litres() - m_expected_l;
-        if (more_l < 0) {   // any amount between a few litres and a tank was possible
-            FillFlag flag = make(FlagCause::forgottenFill);
-            flag.missing = Volume::fromLitres(-more_l);
-            flag.text = words("%.0f km on %.1f L", m_stretch.distance.km(), litres())
-                + words(": a fill of about %.0f L seems to be missing before this one", -more_l);
-            // What was pumped is then any part of a tank: a density of litres/tank
-            // over the log ratio. One tank that would have done needs no other fill.
-            const double tank_l = m_capacity ? m_capacity->litres() : 1.5 * m_expected_l;
-            const double need = !m_capacity ? 0 : m_expected_l > tank_l ? 2 : -1;
-            add(std::move(flag), std::log(std::min(litres() / tank_l, 1.0)) + need);
-        } else if (!fits(m_stretch.burnt.mean) || (m_capacity && fits(Volume::fromLitres(m_expected_l))
-                                                   && litres() > m_capacity->litres())) {
-            FillFlag flag = make(FlagCause::secondCan);
-            flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = words("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
-                              litres(), more_l);
-            add(std::move(flag), -1);
-        } else if (more_l >= 4 && more_l <= 25) {
-            FillFlag flag = make(FlagCause::secondCan);
-            flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = words("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
-                              litres(), more_l);
-            add(std::move(flag), -2);
-        }
-    }
-
-    void byOdometer()
-    {
-        if (!m_nextMakesUp)
-            return;
-        FillFlag flag = make(FlagCause::wrongOdometer);
-        flag.distance = m_stretch.distance * (litres() / m_expected_l);
-        flag.text = words("%.0f km do not fit the fuel, but together with the next stretch they do: "
-                          "about %.0f km would", m_stretch.distance.km(), flag.distance->km());
-        // The next stretch would look like that by chance once in 1/kOddAlone.
-        add(std::move(flag), -std::log(kOddAlone) - kUnitSlip);
-    }
-
-    const ConsumptionModel& m_model;
-    const Interval& m_stretch;
-    const std::optional<Volume>& m_capacity;
-    StudentT m_law;
-    double m_expected_l;
-    double m_y;
-    bool m_nextMakesUp = false;
-    bool m_explained = false;
-    std::vector<Explanation> m_found;
-};
 
 // Slips that need no consumption: litres above capacity, odometer going back.
 std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOptions& options)
@@ -226,8 +35,7 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
         if (fill.odometer)
             last = fill.odometer;
         const auto& capacity = options.capacity;
-        if (capacity && fill.volume.litres()
-                > capacity->litres() * (1 + kCapacityError) + kNeckLitres) {
+        if (capacity && !fitsTank(fill.volume, *capacity)) {
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::moreThanFits;
@@ -249,45 +57,19 @@ FillFlag paysBack(const Interval& stretch)
     return flag;
 }
 
-void proposeOdometer(FillFlag& flag, const Fill& begin)
+// What the judge proposes for a stretch, as figures of the fill that ended it. Of
+// several fills it is not known which one slipped.
+void proposeForFill(FillFlag& flag, const Interval& stretch, const Fill& begin)
 {
-    if (flag.cause == FlagCause::wrongOdometer && begin.odometer && flag.distance)
+    if (flag.cause == FlagCause::wrongOdometer && begin.odometer && flag.distance && !stretch.byTripMeter)
         flag.odometer = *begin.odometer + *flag.distance;
+    if (stretch.lastFill > stretch.firstFill + 1)
+        flag.volume = std::nullopt;
+    if (flag.odometer || stretch.lastFill > stretch.firstFill + 1)
+        flag.distance = std::nullopt;
 }
 
 } // namespace
-
-const char* causeName(FlagCause cause)
-{
-    switch (cause) {
-    case FlagCause::forgottenFill: return "forgotten fill";
-    case FlagCause::secondCan: return "second can";
-    case FlagCause::moreThanFits: return "more than fits";
-    case FlagCause::wrongOdometer: return "wrong odometer";
-    case FlagCause::odometerBackward: return "odometer backward";
-    case FlagCause::gallonsAsLitres: return "gallons as litres";
-    case FlagCause::milesAsKm: return "miles as km";
-    case FlagCause::twiceTheUsual: return "twice the usual";
-    case FlagCause::unlikely: return "unlikely";
-    }
-    return "unlikely";
-}
-
-std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
-                              const std::optional<Volume>& capacity, const Interval* next)
-{
-    static_assert(kRareExplained < 0.0027);
-    Judge judgement(model, stretch, capacity, next);
-    if (judgement.ordinary())
-        return std::nullopt;
-    if (judgement.probability() >= kRareExplained
-        || (model.observed() < kLeastLearnt && judgement.factor() < kAbsurdFactor))
-        return std::nullopt;
-    FillFlag flag = judgement.likeliest();
-    if (judgement.probability() >= kRare && !judgement.explained())
-        return std::nullopt;
-    return flag;
-}
 
 bool ChangeWatch::admits(int side)
 {
@@ -320,7 +102,7 @@ Screened screen(std::span<const Fill> fills, std::span<const Trip> trips, Consum
             if (makesUp)
                 flag = paysBack(stretch);
             else if (flag)
-                proposeOdometer(*flag, fills[stretch.firstFill]);
+                proposeForFill(*flag, stretch, fills[stretch.firstFill]);
             makesUp = !makesUp && flag && flag->cause == FlagCause::wrongOdometer;
             const bool much = flag && stretch.burnt.mean > result.model.expectedLitres(stretch);
             counts = watch.admits(flag ? (much ? 1 : -1) : 0);

@@ -5,38 +5,11 @@
 // kept out of what is learnt, and waits for the user's ruling.
 #pragma once
 
-#include "engine/consumption/consumption_model.h"
+#include "engine/consumption/judge.h"
 
-#include <string>
 #include <vector>
 
 namespace undermark {
-
-enum class FlagCause {
-    forgottenFill,    // too little fuel for the distance: a fill is not in the log
-    secondCan,        // too much fuel: a can was filled as well
-    moreThanFits,     // more litres than the tank takes
-    wrongOdometer,    // this stretch is too long or short and the next makes up for it
-    odometerBackward, // lower than last time: a swapped dash, or a slip
-    gallonsAsLitres,
-    milesAsKm,
-    twiceTheUsual,    // twice the usual consumption, without a likelier cause
-    unlikely,         // outside what the car does, without a likelier cause
-};
-
-// "forgotten fill", as in `flagged[].cause`.
-const char* causeName(FlagCause cause);
-
-struct FillFlag {
-    std::size_t fill = 0;        // position of the fill that ended the stretch
-    FlagCause cause = FlagCause::unlikely;
-    double probability = 1;      // of a stretch at least this odd
-    std::string text;            // one sentence for people: what was seen, what is proposed
-    std::optional<Volume> volume;        // proposed litres of this fill
-    std::optional<Volume> missing;       // proposed litres of a fill to be added before it
-    std::optional<Distance> odometer;    // proposed odometer
-    std::optional<Distance> distance;    // proposed km of the stretch
-};
 
 struct ScreenOptions {
     std::optional<Volume> capacity;      // to the first click
@@ -45,14 +18,6 @@ struct ScreenOptions {
     std::vector<std::optional<bool>> rulings;
     IntervalOptions intervals;
 };
-
-// Judges one stretch against what `model` has learnt before it: flagged where
-// its probability under the predictive law is below 1 in 10,000; below 1 in 500
-// where a wrong unit or a wrong odometer would make it ordinary. A model that has seen fewer than three stretches flags
-// only what no car does. `next` helps to tell a wrong odometer.
-std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
-                              const std::optional<Volume>& capacity,
-                              const Interval* next = nullptr);
 
 // Decides whether flagged stretches are to be learnt from after all: three odd
 // ones in a row on the same side are no slip but a change of the car, and are

@@ -9,7 +9,7 @@ namespace undermark {
 
 namespace {
 
-enum Feature { kLevel, kRecent, kCosine, kSine, kPace, kFeatures };
+enum Feature { kLevel, kRecent, kCosine, kSine, kPace, kRecentPace, kFeatures };
 
 // Round numbers, chosen on simulated cars together with one real log; none is a
 // sharp optimum.
@@ -25,9 +25,10 @@ constexpr double kDaysPerYear = 365.2425;
 
 ConjugateRegression priorRegression()
 {
-    constexpr double kMean[kFeatures] = {0, 0.4, 0, 0, -0.03};
+    // Of the recent pace: minus b * p, which takes out what the pace explained.
+    constexpr double kMean[kFeatures] = {0, 0.4, 0, 0, -0.03, 0.012};
     // Spreads of the coefficients: with a noise factor of 1 they are as stated.
-    constexpr double kSd[kFeatures] = {0.05, 0.2, 0.05, 0.05, 0.05};
+    constexpr double kSd[kFeatures] = {0.05, 0.2, 0.05, 0.05, 0.05, 0.03};
     std::vector<double> covariance(kFeatures * kFeatures, 0.0);
     for (std::size_t i = 0; i < kFeatures; ++i)
         covariance[i * kFeatures + i] = kSd[i] * kSd[i];
@@ -66,6 +67,7 @@ std::vector<double> Trend::features(const Circumstances& now) const
     } else {
         x[kPace] = kPacePersists * m_lastPace;
     }
+    x[kRecentPace] = m_recentPace;
     return x;
 }
 
@@ -94,6 +96,7 @@ void Trend::observe(const Circumstances& then, double y, double relativeVariance
     if (!then.litresPerDay)
         return;
     m_lastPace = features(then)[kPace];
+    m_recentPace += std::max(kRecentWeight, 1 / m_count) * (m_lastPace - m_recentPace);
     const double step = std::log(*then.litresPerDay) - m_paceMean;
     m_paceMean += step / m_count;
     m_paceVariance += (step * step * (1 - 1 / m_count) - m_paceVariance) / (m_count + 1);

@@ -3,9 +3,11 @@
 // How the car does just now, against what its mode rates say: the logarithm of
 // (litres burnt / litres the rates expect) follows
 //
-//     y = a + b * recent + c * cos(year) + s * sin(year) + p * pace + noise
+//     y = a + b * recent + c * cos(year) + s * sin(year) + p * pace + r * recent pace + noise
 //
-// recent: exponentially weighted mean of y over the last stretches; year: the
+// recent: exponentially weighted mean of y over the last stretches; recent pace:
+// that of pace, so that what the pace explained of those stretches is not
+// carried on (as in a regression with autocorrelated errors); year: the
 // season at the begin of the stretch, an annual harmonic shrunk to none; pace:
 // log of litres burnt per day since the last fill against this driver's usual
 // (long days on the road burn less per km than weeks of errands). Conjugate
@@ -55,6 +57,7 @@ private:
     ConjugateRegression m_regression;
     double m_recent = 0;         // mean of y over the last stretches
     double m_lastPace = 0;       // of the last stretch, against the mean
+    double m_recentPace = 0;     // mean of it over the last stretches, weighted as m_recent
     double m_paceMean = 0;       // of log litres per day
     double m_paceVariance = 0.5;
     double m_count = 0;

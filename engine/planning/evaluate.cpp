@@ -2,6 +2,7 @@
 #include "engine/planning/evaluate.h"
 
 #include "engine/planning/risk.h"
+#include "engine/planning/trip_risk.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,21 +16,12 @@ Volume litres(double value)
     return Volume::fromLitres(value);
 }
 
-double rateAt(const Problem& problem, const PlanRequest& request, std::size_t section)
-{
-    const auto& points = request.route.points;
-    const double km = (points[section + 1].at - points[section].at).km();
-    const double used = problem.fuelTo[section + 1] - problem.fuelTo[section];
-    return km > 0 ? used / km : request.rates.mean.front().litresPerKm();
-}
-
 // Walks along the route once.
 class Walk {
 public:
     Walk(const PlanRequest& request, const Problem& problem)
         : m_request(request), m_problem(problem)
     {
-        m_someTimed = std::ranges::any_of(request.route.points, &RoutePoint::timed);
     }
 
     Plan run(const std::vector<Purchase>& purchases)
@@ -37,6 +29,8 @@ public:
         m_plan.feasible = true;
         m_level = m_problem.start;
         m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
+        m_plan.stops.reserve(purchases.size());
+        m_arrivals.reserve(purchases.size() + 1);
         auto next = purchases.begin();
         for (int i = 0; i < m_problem.points; ++i) {
             pass(i);
@@ -54,27 +48,26 @@ private:
         const auto at = static_cast<std::size_t>(i);
         Passage passage;
         passage.point = at;
+        const double sd = m_problem.uncertain ? std::sqrt(m_problem.variance(m_since, i)) : 0.0;
         if (i > 0) {
             const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
-            const double km =
-                (m_request.route.points[at].at - m_request.route.points[at - 1].at).km();
-            if (m_request.route.points[at - 1].timed || !m_someTimed)
+            const double km = m_problem.at[at] - m_problem.at[at - 1];
+            if (m_problem.counts(i - 1))
                 m_plan.litreKm += (m_level - used / 2) * km;
             m_level -= used;
             passage.used = litres(used);
-        }
-        const double sd = std::sqrt(m_problem.variance(m_since, i));
-        passage.arrive = {litres(m_level), litres(sd)};
-        if (i > 0) {
-            const double rate = rateAt(m_problem, m_request, at - 1);
-            passage.belowFloor = arrivalRisk(m_level, sd, m_request.tank.floor.litres());
+            passage.belowFloor = arrivalRisk(m_level, sd, m_problem.floor);
             passage.dry = arrivalRisk(m_level, sd, 0.0);
-            passage.margin = litres(m_level - m_problem.least[at] - m_problem.z * sd);
-            passage.marginDistance = Distance::fromKm(passage.margin.litres() / rate);
+            const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
+            passage.margin = litres(margin);
+            const double rate =
+                km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            passage.marginDistance = Distance::fromKm(margin / rate);
         }
+        passage.arrive = {litres(m_level), litres(sd)};
         m_plan.passages.push_back(passage);
         if (i + 1 == m_problem.points)
-            noteRisk(i);
+            m_arrivals.push_back({m_since, i, m_level});
     }
 
     void stop(const Purchase& purchase)
@@ -82,7 +75,7 @@ private:
         const auto at = static_cast<std::size_t>(purchase.point);
         const RoutePoint& point = m_request.route.points[at];
         if (purchase.point > 0)
-            noteRisk(purchase.point);
+            m_arrivals.push_back({m_since, purchase.point, m_level});
         const double detour = m_problem.offers[at].detourLitres;
         PlannedStop stop;
         stop.point = at;
@@ -93,6 +86,7 @@ private:
         stop.leave = litres(m_level + detour / 2);
         stop.toFull = purchase.full ||
                       (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
+        stop.known = purchase.full;
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
@@ -107,53 +101,20 @@ private:
         m_plan.stops.push_back(std::move(stop));
     }
 
-    // The level on this arrival as the trip's risk needs it: what of its spread
-    // is the error of the rates over the whole way, and what is left.
-    void noteRisk(int i)
-    {
-        const double variance = m_problem.variance(m_since, i);
-        const double shared = sharedError(m_since, i);
-        const double rest = std::sqrt(std::max(variance - shared * shared, 0.0));
-        const bool oneError = m_request.rates.legNoiseSd == 0 && m_problem.modes == 1;
-        m_risks.push_back({m_level, shared, oneError ? levelSd() : rest, m_since, oneError});
-    }
-
-    double levelSd() const
-    {
-        return std::sqrt(m_since == kStart ? m_problem.startVariance : m_problem.fullVariance);
-    }
-
-    // Litres of this run's error per unit of the whole way's rate error: x' C w /
-    // sqrt(w' C w), w the km of the whole way by mode. With one mode it is sd x km.
-    double sharedError(int since, int point) const
-    {
-        const auto modes = static_cast<std::size_t>(m_problem.modes);
-        const auto from = static_cast<std::size_t>(std::max(since, 0)) * modes;
-        const auto to = static_cast<std::size_t>(point) * modes;
-        const auto end = m_problem.kmTo.size() - modes;
-        double cross = 0.0;
-        double whole = 0.0;
-        for (std::size_t a = 0; a < modes; ++a) {
-            for (std::size_t b = 0; b < modes; ++b) {
-                const double weight = m_problem.covariance[a * modes + b] * m_problem.kmTo[end + b];
-                cross += (m_problem.kmTo[to + a] - m_problem.kmTo[from + a]) * weight;
-                whole += m_problem.kmTo[end + a] * weight;
-            }
-        }
-        return whole > 0 ? std::max(cross, 0.0) / std::sqrt(whole) : 0.0;
-    }
-
     void finish()
     {
         m_plan.finish = m_plan.passages.back().arrive;
-        m_plan.dryRisk = tripRisk(m_risks, 0.0);
-        m_plan.floorRisk = tripRisk(m_risks, m_request.tank.floor.litres());
+        const TripRisk risk = riskOfTrip(m_problem, m_arrivals);
+        m_plan.dryRisk = risk.dry;
+        m_plan.floorRisk = risk.belowFloor;
         addGaps();
     }
 
     void addGaps()
     {
         std::vector<std::size_t> ends;
+        ends.reserve(m_plan.stops.size() + 1);
+        m_plan.gaps.reserve(m_plan.stops.size() + 1);
         for (const PlannedStop& stop : m_plan.stops)
             ends.push_back(stop.point);
         ends.push_back(m_plan.passages.size() - 1);
@@ -164,8 +125,7 @@ private:
             if (to > from)
                 m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
             if (stop != m_plan.stops.end()) {
-                // A full tank is known again from here on.
-                if (stop->toFull && m_problem.uncertain)
+                if (stop->known)
                     since = static_cast<int>(stop->point);
                 ++stop;
             }
@@ -194,8 +154,7 @@ private:
     Plan m_plan;
     double m_level = 0.0;
     int m_since = kStart;
-    bool m_someTimed = false;
-    std::vector<ArrivalLevel> m_risks;
+    std::vector<Arrival> m_arrivals; // at stops and at the finish
 };
 
 // How many km of a section a level lasts to the floor, at the confidence.
@@ -215,7 +174,7 @@ double kmInto(const Problem& problem, const PlanRequest& request, int since, dou
         // Inside a section the variance is a quadratic in the part driven.
         const double a = problem.variance(since, section);
         const double b = problem.variance(since, section + 1);
-        const double noise = problem.noiseTo[at + 1] - problem.noiseTo[at];
+        const double noise = problem.noisePerKm * length;
         const double common = std::max(b - a - noise, 0.0);
         const double own =
             std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);

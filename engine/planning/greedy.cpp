@@ -24,8 +24,8 @@ public:
     {
         m_used.assign(static_cast<std::size_t>(problem.points), 0.0);
         // The floor is fuel that stays aboard: everything is counted above it.
-        m_room = problem.capacity - problem.least.front();
-        const double start = problem.start - problem.least.front();
+        m_room = problem.capacity - problem.floor;
+        const double start = problem.start - problem.floor;
         if (start > 0)
             add({kStart, -kNoLimit, start});
         m_owed = std::max(-start, 0.0);
@@ -42,7 +42,7 @@ public:
             if (i == 0)
                 need += m_owed;
             if (i + 1 == last)
-                need += m_problem.least.back() - m_problem.least.front();
+                need += m_problem.atFinish - m_problem.floor;
             if (!burn(need))
                 return std::nullopt;
         }
@@ -107,9 +107,8 @@ bool isPriceOnly(const Problem& problem)
         return !offer.open || (!offer.fromCans && offer.perStop <= kFree && offer.least == 0 &&
                                offer.most >= problem.capacity && offer.detourLitres == 0);
     };
-    const auto light = [](double hold) { return hold == 0; };
-    return !problem.uncertain && std::ranges::all_of(problem.offers, plain) &&
-           std::ranges::all_of(problem.hold, light);
+    return !problem.uncertain && !problem.carryingCosts &&
+           std::ranges::all_of(problem.offers, plain);
 }
 
 std::optional<std::vector<Purchase>> cheapestByPriceOnly(const Problem& problem)

@@ -29,6 +29,7 @@ struct Tank {
     Volume floor;           // never below this on arrival
     Volume end;             // wanted at the finish (the larger of it and floor counts)
     Volume fullSd;          // of the level after a full fill
+    std::optional<Volume> zeroMark; // usable litres at the gauge's zero: for pictures only
 };
 
 // Consumption by mode, as one jointly normal vector.
@@ -77,6 +78,7 @@ struct PlannedStop {
     std::size_t point = 0; // in the route
     Volume buy;            // litres to ask for (mean, where it is to full)
     bool toFull = false;
+    bool known = false; // the level is known anew from here on, to Tank::fullSd
     int cans = 0; // own cans poured, where the fuel is a can's
     Estimate<Volume> arrive;
     Volume leave;
@@ -132,6 +134,9 @@ struct Plan {
     Estimate<Volume> finish;
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
+    // With tripConfidence: no plan that keeps it is better by more than this, in
+    // the aim's unit (money, stops, minutes, litre-km). Else 0: the plan is optimal.
+    double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;
     std::vector<std::string> notes; // simplifications that touched this plan

@@ -2,7 +2,8 @@
 //
 // The planner's question in bare numbers: litres, km, and one objective that is
 // linear in litres bought and carried. Made once from a PlanRequest; what the
-// algorithms and the evaluation of a plan share.
+// algorithms and the evaluation of a plan share. Kept small, and made in one pass
+// over the route: on long routes the time is that of reading and writing memory.
 //
 // Levels are counted along the road as **supply** = start + everything bought
 // (less what detours burnt): driving does not change it, the tank's content on
@@ -10,6 +11,7 @@
 #pragma once
 
 #include "engine/planning/plan.h"
+#include "engine/planning/timetable.h"
 
 #include <limits>
 #include <vector>
@@ -50,13 +52,33 @@ struct Problem {
     int cans = 0;
     bool uncertain = false;      // any spread at all
     bool spreadGrows = true;     // no negative covariance: a longer run is never surer
+    bool someTimed = false;      // else every section counts as timed
+    bool carryingCosts = false;  // aim weight
+    bool hasHours = false;       // some open offer has opening hours
+    double floor = 0.0;          // L, on arrival
+    double atFinish = 0.0;       // L, on arrival at the finish, the floor or more
+    double noisePerKm = 0.0;     // L^2/km
+    std::vector<double> at;      // km
     std::vector<double> fuelTo;  // L, to the arrival at each point
-    std::vector<double> kmTo;    // km by mode, points x modes
-    std::vector<double> noiseTo; // L^2
+    std::vector<double> kmTo;    // km by mode, points x modes; empty where there is one
+    std::vector<char> timed;     // the section from here on
     std::vector<double> covariance;
-    std::vector<double> least; // L, floor (and end level) on arrival
-    std::vector<double> hold;  // objective per litre carried over the section from here
     std::vector<Offer> offers;
+    std::optional<Timetable> timetable; // where hours, departure and speed are known
+
+    // Litres that must be there on arrival, without spread.
+    double leastAt(int point) const { return point + 1 == points ? atFinish : floor; }
+    // The section from here on counts for the litre-km carried.
+    bool counts(int point) const
+    {
+        return !someTimed || timed[static_cast<std::size_t>(point)] != 0;
+    }
+    // Objective per litre carried over the section from `point` on; not of the finish.
+    double holdFrom(int point) const
+    {
+        const auto i = static_cast<std::size_t>(point);
+        return carryingCosts && counts(point) ? at[i + 1] - at[i] : 0.0;
+    }
 
     // Variance in L^2 of the level on arrival at `point` after a run that began at
     // `since` (kStart: the start level). O(modes^2).
@@ -67,7 +89,7 @@ struct Problem {
 
 inline constexpr int kStart = -1;
 
-// Errors as of plan().
+// Errors as of plan(). O(points).
 Result<Problem> makeProblem(const PlanRequest& request);
 
 } // namespace undermark::planning

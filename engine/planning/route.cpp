@@ -18,7 +18,7 @@ template <class Q> bool isNegative(const std::optional<Q>& amount)
     return amount && !(*amount >= Q{}); // catches NaN as well
 }
 
-Result<void> checkPoint(const RoutePoint& point, std::size_t index)
+Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
 {
     if (!isFinite(point.at))
         return failInput(label(point, index) + ": the distance is not a number", "km");
@@ -55,13 +55,21 @@ Result<void> checkRoute(const Route& route)
         return failInput("the route has no finish", "at least two points",
                          std::to_string(route.points.size()));
     for (std::size_t i = 0; i < route.points.size(); ++i) {
-        if (const auto sound = checkPoint(route.points[i], i); !sound)
+        if (const auto sound = checkRoutePoint(route, i); !sound)
             return sound;
-        if (i > 0 && route.points[i].at < route.points[i - 1].at)
-            return failInput(label(route.points[i], i) + ": the distance runs backwards",
-                             std::to_string(route.points[i - 1].at.km()) + " km or more",
-                             std::to_string(route.points[i].at.km()) + " km");
     }
+    return {};
+}
+
+Result<void> checkRoutePoint(const Route& route, std::size_t index)
+{
+    const RoutePoint& point = route.points[index];
+    if (const auto sound = checkAmounts(point, index); !sound)
+        return sound;
+    if (index > 0 && point.at < route.points[index - 1].at)
+        return failInput(label(point, index) + ": the distance runs backwards",
+                         std::to_string(route.points[index - 1].at.km()) + " km or more",
+                         std::to_string(point.at.km()) + " km");
     return {};
 }
 
@@ -143,6 +151,13 @@ Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
     if (!(official > Distance() && shownOnCheck > Distance()))
         return failInput("both lengths of the check section must be above 0", "km above 0");
     return official / shownOnCheck;
+}
+
+Route withDistancesScaled(Route route, double factor)
+{
+    for (RoutePoint& point : route.points)
+        point.at = point.at * factor;
+    return route;
 }
 
 } // namespace undermark

@@ -49,6 +49,9 @@ inline constexpr std::size_t kMostRoutePointsInFile = 200'000;
 // finite or runs backwards, a negative amount, a minimum above the maximum.
 Result<void> checkRoute(const Route& route);
 
+// The same of one point and the way to it.
+Result<void> checkRoutePoint(const Route& route, std::size_t index);
+
 // "none", "pump", "zone" or "can".
 const char* fuelWord(FuelSource source);
 
@@ -70,5 +73,8 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name);
 // by an odometer check section: true = shown * official / shownOnCheck.
 // badInput unless both are above 0.
 Result<double> tripMeterFactor(Distance official, Distance shownOnCheck);
+
+// The route with every distance multiplied, as by tripMeterFactor; factor > 0.
+Route withDistancesScaled(Route route, double factor);
 
 } // namespace undermark

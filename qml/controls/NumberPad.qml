@@ -8,15 +8,16 @@ Item {
     id: root
 
     required property string title
+    property string mark: "."  // the decimal mark
     property bool flat: false
     readonly property list<string> keys: flat
-        ? ["7", "8", "9", "erase", "4", "5", "6", ".", "1", "2", "3", "0"]
-        : ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "erase"]
+        ? ["7", "8", "9", "erase", "4", "5", "6", mark, "1", "2", "3", "0"]
+        : ["7", "8", "9", "4", "5", "6", "1", "2", "3", mark, "0", "erase"]
     readonly property int columns: flat ? 4 : 3
     readonly property int rows: keys.length / columns
     readonly property real keyWidth: (width + Theme.step) / columns - Theme.step
     readonly property real keyHeight: (height - keysTop + Theme.step) / rows - Theme.step
-    readonly property real keysTop: 4 * Theme.step
+    readonly property real keysTop: Theme.line(Theme.body) + Theme.step
 
     signal pressed(key: string)
     signal erased
@@ -26,7 +27,7 @@ Item {
 
     Text {
         width: parent.width
-        height: 3 * Theme.step
+        height: Theme.line(Theme.body)
         text: root.title
         color: Theme.ink
         font.pixelSize: Theme.body
@@ -48,7 +49,7 @@ Item {
             height: root.keyHeight
             text: erases ? qsTr("Erase") : modelData
             textSize: erases ? Theme.body : Theme.large
-            Accessible.name: modelData === "." ? qsTr("point") : text
+            Accessible.name: modelData === root.mark ? qsTr("decimal mark") : text
             onClicked: erases ? root.erased() : root.pressed(modelData)
         }
     }

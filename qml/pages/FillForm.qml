@@ -11,6 +11,10 @@ GridLayout {
     required property PumpViewModel view
     required property bool portrait
 
+    function take(event: KeyEvent) {
+        entry.take(event);
+    }
+
     columns: portrait ? 1 : 2
     columnSpacing: 3 * Theme.step
     rowSpacing: Theme.step
@@ -22,11 +26,11 @@ GridLayout {
         spacing: Theme.step
 
         Repeater {
-            model: root.view.fields
+            model: root.view.form.fields
 
             RowLayout {
                 id: line
-                required property pumpField modelData
+                required property numberField modelData
                 required property int index
 
                 spacing: Theme.step
@@ -41,8 +45,8 @@ GridLayout {
                     unit: line.modelData.unit
                     hint: line.modelData.hint
                     spoken: line.modelData.spoken
-                    chosen: line.index === root.view.activeField
-                    onClicked: root.view.select(line.index)
+                    chosen: line.index === root.view.form.activeField
+                    onClicked: root.view.form.select(line.index)
                 }
                 TouchButton {
                     visible: line.index === 1
@@ -81,28 +85,17 @@ GridLayout {
             text: qsTr("Caution: at a halt only, engine off.")
             color: Theme.caution
             font.pixelSize: Theme.small
-            elide: Text.ElideRight
+            wrapMode: Text.WordWrap
         }
     }
-    ColumnLayout {
+    NumberEntry {
+        id: entry
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.preferredWidth: 9
-        spacing: Theme.step
-
-        NumberPad {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            flat: root.portrait
-            title: root.view.padTitle
-            onPressed: key => root.view.press(key)
-            onErased: root.view.erase()
-        }
-        TouchButton {
-            Layout.fillWidth: true
-            text: qsTr("Save this fill")
-            leading: true
-            onClicked: root.view.save()
-        }
+        portrait: root.portrait
+        form: root.view.form
+        doneWord: root.view.saveWord
+        onDone: root.view.save()
     }
 }

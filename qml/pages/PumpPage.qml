@@ -10,20 +10,11 @@ FocusScope {
     required property PumpViewModel view
     readonly property bool portrait: height > width
 
-    Keys.onPressed: event => root.typed(event)
-
-    function typed(event: KeyEvent) {
-        event.accepted = true;
-        if (event.key === Qt.Key_Backspace || event.key === Qt.Key_Delete)
-            root.view.erase();
+    Keys.onPressed: event => {
+        if (!root.view.saved)
+            form.take(event);
         else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
-            root.view.saved ? root.view.startAgain() : root.view.save();
-        else if (event.key === Qt.Key_Up)
-            root.view.select(root.view.activeField - 1);
-        else if (event.key === Qt.Key_Down)
-            root.view.select(root.view.activeField + 1);
-        else
-            event.accepted = root.view.press(event.text);
+            root.view.startAgain();
     }
 
     ColumnLayout {
@@ -41,6 +32,7 @@ FocusScope {
             notices: root.view.notices
         }
         FillForm {
+            id: form
             Layout.fillWidth: true
             Layout.fillHeight: true
             visible: !root.view.saved

@@ -36,7 +36,7 @@ std::vector<Interval> tanksOf(std::vector<Fill> fills)
 
 void printRow(const char* name, const BandScores& s)
 {
-    std::printf("  %-14s n %4zu  coverage %.3f %.3f %.3f  width %4.0f %4.0f %4.0f  score %6.1f %6.1f %6.1f\n",
+    std::printf("  %-15s n %4zu  coverage %.3f %.3f %.3f  width %4.0f %4.0f %4.0f  score %6.1f %6.1f %6.1f\n",
                 name, s.count, s.coverage[0], s.coverage[1], s.coverage[2], s.width[0].km(),
                 s.width[1].km(), s.width[2].km(), s.intervalScore[0].km(), s.intervalScore[1].km(),
                 s.intervalScore[2].km());
@@ -138,6 +138,46 @@ void reportSimulated(std::size_t cars)
     }
 }
 
+// A tenth of a tank ahead, which no log of fills can tell: forecast before each
+// simulated tank, judged by the distance that its first tenth truly gave.
+void reportTenths(std::size_t cars, double topUps)
+{
+    BandScores mean;
+    for (std::size_t c = 0; c < cars; ++c) {
+        std::mt19937_64 random(c + 1);
+        test::CarTruth car = test::randomCar(random);
+        car.topUps = topUps;
+        const test::SimulatedLog log = test::simulate(car, 200, random);
+        ConsumptionModel model = freshModel();
+        for (const Interval& tank : intervalsFrom(log.fills, {})) {
+            Circumstances now;
+            now.begin = tank.begin;
+            const DistanceForecast ahead =
+                model.forecastDistance(Volume::fromLitres(log.tenth_l), now, 0);
+            if (model.observed() >= kWarmUpTanks && tank.burnt.mean.litres() > 2 * log.tenth_l) {
+                ++mean.count;
+                for (std::size_t k = 0; k < 3; ++k) {
+                    const double low = ahead.bands[k].low.km(), high = ahead.bands[k].high.km();
+                    const double actual = log.tenth_km[tank.firstFill];
+                    mean.coverage[k] += low <= actual && actual <= high;
+                    mean.width[k] += Distance::fromKm(high - low);
+                    mean.intervalScore[k] +=
+                        Distance::fromKm(intervalScore(low, high, actual, kBandLevels[k]));
+                }
+            }
+            if (!judge(model, tank, std::nullopt))
+                model.observe(tank);
+        }
+    }
+    for (std::size_t k = 0; k < 3; ++k) {
+        mean.coverage[k] /= double(mean.count);
+        mean.width[k] = mean.width[k] / double(mean.count);
+        mean.intervalScore[k] = mean.intervalScore[k] / double(mean.count);
+    }
+    std::printf("%zu simulated cars, %.0f %% of the tanks topped up early\n", cars, 100 * topUps);
+    printRow("tenth of a tank", mean);
+}
+
 } // namespace
 
 int main()
@@ -154,5 +194,7 @@ int main()
         std::printf("the real log is not here: skipped\n");
     }
     reportSimulated(60);
+    reportTenths(60, 0);
+    reportTenths(60, 0.2);
     return 0;
 }

@@ -105,6 +105,10 @@ private slots:
         QVERIFY(near(model.relativeCovariance()[0], 0.05, 1e-12));
         QVERIFY(near(model.shape(), 2, 1e-12));
         QVERIFY(near(model.rate(), 0.004, 1e-12));
+        ConjugateRegression atOnce = afterSixStretches();
+        atOnce.forget(0);
+        QVERIFY(near(atOnce.mean()[0], 0.06, 1e-12));
+        QVERIFY(near(atOnce.rate(), 0.004, 1e-12));
     }
 
     void forgettingNothingChangesNothing()

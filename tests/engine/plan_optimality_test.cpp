@@ -4,6 +4,7 @@
 // every combination of stops with GLPK's simplex for the litres.
 #include "engine/planning/greedy.h"
 #include "engine/planning/search.h"
+#include "tests/support/plan_exhaustive.h"
 #include "tests/support/plan_oracles.h"
 #include "tests/support/test_main.h"
 
@@ -27,7 +28,7 @@ double objective(const Problem& problem, const std::vector<Purchase>& purchases)
             supply += next->litres - problem.offers[at].detourLitres;
             ++next;
         }
-        cost += problem.hold[at] * (supply - problem.fuelTo[at]);
+        cost += problem.holdFrom(i) * (supply - problem.fuelTo[at]);
     }
     return cost;
 }

@@ -55,6 +55,22 @@ private slots:
         QCOMPARE(law(1e-9).location, law(1e-6).location);
     }
 
+    // What a long holiday drive saved is not expected of the errands after it.
+    void whatThePaceExplainedIsNotCarriedOn()
+    {
+        Trend trend;
+        std::mt19937_64 random(5);
+        std::normal_distribution<double> noise(0, 0.02);
+        for (int i = 0; i < 300; ++i) {
+            const double pace = (i / 3) % 2 ? 20 : 3;   // three fast ones, three slow ones
+            trend.observe(at(18000 + 7 * i, pace), -0.06 * std::log(pace / 7.7) + noise(random), 0.0004);
+        }
+        for (int i = 0; i < 3; ++i)
+            trend.observe(at(20100 + i, 20), -0.06 * std::log(20 / 7.7), 0.0004);
+        const double slow = trend.predict(at(20110, 3), 0.0004).location;
+        QVERIFY2(std::abs(slow - -0.06 * std::log(3 / 7.7)) < 0.01, qPrintable(QString::number(slow)));
+    }
+
     void followsTheLastStretchesButNotOneOddOne()
     {
         Trend trend;

@@ -120,6 +120,58 @@ private slots:
         }
     }
 
+    // A tenth of a tank ahead: no log of fills knows that truth, a simulated car
+    // does. The same allowance as above.
+    void bandsCoverTheirLevelATenthOfATankAhead()
+    {
+        std::array<double, 3> covered{};
+        double n = 0;
+        for (unsigned seed = 300; seed < 340; ++seed) {
+            std::mt19937_64 random(seed);
+            const auto log = test::simulate(test::randomCar(random), 100, random);
+            ConsumptionModel model = freshModel();
+            for (const Interval& tank : intervalsFrom(log.fills, {})) {
+                Circumstances now;
+                now.begin = tank.begin;
+                const auto ahead = model.forecastDistance(Volume::fromLitres(log.tenth_l), now, 0);
+                const Distance actual = Distance::fromKm(log.tenth_km[tank.firstFill]);
+                n += model.observed() >= kWarmUpTanks;
+                for (std::size_t k = 0; k < 3 && model.observed() >= kWarmUpTanks; ++k)
+                    covered[k] += ahead.bands[k].low <= actual && actual <= ahead.bands[k].high;
+                if (!judge(model, tank, std::nullopt))
+                    model.observe(tank);
+            }
+        }
+        for (std::size_t k = 0; k < 3; ++k) {
+            const double p = kBandLevels[k];
+            QVERIFY2(std::abs(covered[k] / n - p) < 2.6 * std::sqrt(p * (1 - p) / (n / 3)),
+                     qPrintable(QString::number(covered[k] / n)));
+        }
+    }
+
+    // Tanks filled up again at once: the log itself tells of short stretches.
+    void bandsCoverTheirLevelOverShortStretchesOfTheLog()
+    {
+        std::array<double, 3> covered{};
+        double n = 0;
+        for (unsigned seed = 400; seed < 430; ++seed) {
+            std::mt19937_64 random(seed);
+            test::CarTruth car = test::randomCar(random);
+            car.topUps = 0.2;
+            const Backtest test =
+                backtest(intervalsFrom(test::simulate(car, 150, random).fills, {}), freshModel());
+            n += double(test.shortStretch.count);
+            for (std::size_t k = 0; k < 3; ++k)
+                covered[k] += test.shortStretch.coverage[k] * double(test.shortStretch.count);
+        }
+        QVERIFY(n > 300);
+        for (std::size_t k = 0; k < 3; ++k) {
+            const double p = kBandLevels[k];
+            QVERIFY2(std::abs(covered[k] / n - p) < 2.6 * std::sqrt(p * (1 - p) / (n / 3)),
+                     qPrintable(QString::number(covered[k] / n)));
+        }
+    }
+
     void fewEntriesAreFlaggedAndTheSlipsAreAmongThem()
     {
         std::size_t flags = 0, count = 0, slips = 0, caught = 0;

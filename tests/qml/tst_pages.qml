@@ -160,14 +160,14 @@ TestCase {
         compare(root.window.page, 1);
         for (const key of ["3", "8", ".", "2"])
             keyClick(key);
-        compare(Fixture.pump.fields[0].text, "38.2");
+        compare(Fixture.pump.form.fields[0].text, "38.2");
         keyClick(Qt.Key_Backspace);
         keyClick("5");
         keyClick(Qt.Key_Down);
-        compare(Fixture.pump.activeField, 1);
+        compare(Fixture.pump.form.activeField, 1);
         for (const key of ["4", "8", "3"])
             keyClick(key);
-        compare(Fixture.pump.fields[1].text, "483");
+        compare(Fixture.pump.form.fields[1].text, "483");
         keyClick(Qt.Key_Return);
         verify(Fixture.pump.saved);
         compare(Fixture.pump.savedTitle, "38.5 L saved");

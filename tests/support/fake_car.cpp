@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/fake_car.h"
 
+#include "app/logbook_car.h"
+#include "engine/demo/demo_logbook.h"
+
 #include <algorithm>
+#include <cstdlib>
 
 namespace undermark::test {
 
@@ -29,7 +33,7 @@ NowState inventedState(double aboveZeroLitres)
                "reserve from base and drain."};
 }
 
-FakeCar::FakeCar() : state(inventedState(13.8))
+FakeCar::FakeCar() : state(inventedState(13.8)), m_folder(std::make_unique<TestFolder>())
 {
     guess = {Volume::fromLitres(41.5), Distance::fromKm(48210), Distance::fromKm(312),
              FillExtent::full, 1.759};
@@ -76,6 +80,78 @@ Result<void> FakeCar::undoFill(const std::string& entryId)
         return fail(*error);
     undone.push_back(entryId);
     return {};
+}
+
+TestFolder::TestFolder()
+{
+    std::string name = (std::filesystem::temp_directory_path() / "undermark-XXXXXX").string();
+    path = mkdtemp(name.data());
+}
+
+TestFolder::~TestFolder()
+{
+    std::error_code ignored;
+    std::filesystem::remove_all(path, ignored);
+}
+
+std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder)
+{
+    using namespace std::chrono;
+    auto logbook = makeDemoLogbook(folder / "demo.sqlite", Existing::refuse);
+    const EntryId vehicle = logbook->vehicles()->front().id;
+    const Instant now = sys_days{year{2026} / 9 / 1} + hours(12);
+    return std::make_unique<LogbookCar>(std::move(*logbook), folder / "demo.sqlite", vehicle,
+                                        [now] { return now; });
+}
+
+CarService& FakeCar::demo()
+{
+    if (!m_demo)
+        m_demo = demoCar(m_folder->path);
+    return *m_demo;
+}
+
+Result<const CarKnowledge*> FakeCar::knowledge()
+{
+    if (error)
+        return fail(*error);
+    return demo().knowledge();
+}
+
+Result<void> FakeCar::revise(const std::string& entryId, const LogValue& value)
+{
+    return demo().revise(entryId, value);
+}
+
+Result<void> FakeCar::takeBack(const std::string& entryId)
+{
+    return demo().takeBack(entryId);
+}
+
+Result<std::vector<LogVersion>> FakeCar::history(const std::string& entryId, const LogValue& kind)
+{
+    return demo().history(entryId, kind);
+}
+
+Result<void> FakeCar::saveCalibration(Calibration calibration)
+{
+    return demo().saveCalibration(std::move(calibration));
+}
+
+Result<void> FakeCar::setUp(const Vehicle& vehicle)
+{
+    return demo().setUp(vehicle);
+}
+
+Result<void> FakeCar::showDemo()
+{
+    return {};
+}
+
+Instant FakeCar::time() const
+{
+    using namespace std::chrono;
+    return sys_days{year{2026} / 9 / 1} + hours(12);
 }
 
 } // namespace undermark::test

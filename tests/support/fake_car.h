@@ -1,12 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // An invented car for the tests of the screen; its distances come from the
-// engine's range law, so that they fit each other.
+// engine's range law, so that they fit each other. What is asked about the whole
+// log is answered by the demo car, in a folder of its own that goes with it.
 #pragma once
 
 #include "app/car_service.h"
 
+#include <memory>
+
 namespace undermark::test {
+
+// An empty folder that is removed with everything in it.
+struct TestFolder {
+    TestFolder();
+    ~TestFolder();
+    TestFolder(const TestFolder&) = delete;
+    TestFolder& operator=(const TestFolder&) = delete;
+    std::filesystem::path path;
+};
 
 class FakeCar : public CarService {
 public:
@@ -16,6 +28,16 @@ public:
     Result<FillDraft> guessFill() override;
     Result<FillLesson> addFill(const FillDraft& fill) override;
     Result<void> undoFill(const std::string& entryId) override;
+    Result<const CarKnowledge*> knowledge() override;
+    Result<void> revise(const std::string& entryId, const LogValue& value) override;
+    Result<void> takeBack(const std::string& entryId) override;
+    Result<std::vector<LogVersion>> history(const std::string& entryId,
+                                            const LogValue& kind) override;
+    Result<void> saveCalibration(Calibration calibration) override;
+    Result<void> setUp(const Vehicle& vehicle) override;
+    Result<void> showDemo() override;
+    std::filesystem::path folder() const override { return m_folder->path; }
+    Instant time() const override;
 
     // What the next calls answer; tests change it as they need.
     NowState state;
@@ -26,7 +48,16 @@ public:
     // What was asked.
     std::vector<FillDraft> stored;
     std::vector<std::string> undone;
+
+private:
+    CarService& demo(); // made when first asked
+
+    std::unique_ptr<TestFolder> m_folder;
+    std::unique_ptr<CarService> m_demo;
 };
+
+// A car over a new demo logbook in `folder`, at the demo's own time.
+std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder);
 
 // The state of the invented car with so many litres above the zero mark.
 NowState inventedState(double aboveZeroLitres);

@@ -64,8 +64,8 @@ inline std::optional<double> optimumByMixedInteger(const planning::Problem& prob
         glp_set_col_bnds(lp, i + 1, most > 0 ? GLP_DB : GLP_FX, 0, most);
         // A litre bought at i is carried over every section from i on.
         double carried = 0.0;
-        for (std::size_t k = at; k < problem.hold.size(); ++k)
-            carried += problem.hold[k];
+        for (int k = i; k < n; ++k)
+            carried += problem.holdFrom(k);
         glp_set_obj_coef(lp, i + 1, offer.perLitre + carried);
         glp_set_col_kind(lp, n + i + 1, GLP_BV);
         glp_set_obj_coef(lp, n + i + 1, offer.perStop);
@@ -98,87 +98,11 @@ inline std::optional<double> optimumByMixedInteger(const planning::Problem& prob
     const bool solved = glp_intopt(lp, &settings) == 0 && glp_mip_status(lp) == GLP_OPT;
     double objective = glp_mip_obj_val(lp);
     // What the start level costs to carry.
-    for (std::size_t k = 0; k < problem.hold.size(); ++k)
-        objective += problem.hold[k] * (problem.start - problem.fuelTo[k]);
+    for (int k = 0; k < n; ++k)
+        objective +=
+            problem.holdFrom(k) * (problem.start - problem.fuelTo[static_cast<std::size_t>(k)]);
     glp_delete_prob(lp);
     return solved ? std::optional<double>(objective) : std::nullopt;
 }
-
-// The least objective found by trying, at every point, no stop, a partial fill
-// and a full one, with an LP for the litres of each combination: 3^points LPs.
-class Exhaustive {
-public:
-    explicit Exhaustive(const planning::Problem& problem)
-        : m_problem(problem), m_kinds(static_cast<std::size_t>(problem.points - 1), 0)
-    {
-    }
-
-    std::optional<double> optimum()
-    {
-        glp_term_out(GLP_OFF);
-        tryFrom(0);
-        return m_best;
-    }
-
-private:
-    void tryFrom(std::size_t i)
-    {
-        if (i == m_kinds.size()) {
-            tryLitres();
-            return;
-        }
-        const int kinds = !m_problem.offers[i].open                           ? 1
-                          : m_problem.uncertain && m_problem.offers[i].clicks ? 3
-                                                                              : 2;
-        for (m_kinds[i] = 0; m_kinds[i] < kinds; ++m_kinds[i])
-            tryFrom(i + 1);
-        m_kinds[i] = 0;
-    }
-
-    void tryLitres()
-    {
-        const int n = static_cast<int>(m_kinds.size());
-        glp_prob* lp = glp_create_prob();
-        glp_add_cols(lp, n);
-        glp_add_rows(lp, 2 * n);
-        int since = planning::kStart;
-        double fixed = 0.0;
-        std::vector<int> columns{0};
-        std::vector<double> ones{0};
-        for (int i = 0; i < n; ++i) {
-            const auto at = static_cast<std::size_t>(i);
-            const planning::Offer& offer = m_problem.offers[at];
-            const bool stop = m_kinds[at] > 0;
-            const double most = stop ? std::min(offer.most, m_problem.capacity) : 0.0;
-            const double least = stop ? offer.least : 0.0;
-            glp_set_col_bnds(lp, i + 1, least < most ? GLP_DB : GLP_FX, least, most);
-            double carried = 0.0;
-            for (std::size_t k = at; k < m_problem.hold.size(); ++k)
-                carried += m_problem.hold[k];
-            glp_set_obj_coef(lp, i + 1, offer.perLitre + carried);
-            fixed += stop ? offer.perStop : 0.0;
-            fixed += m_problem.hold[at] * (m_problem.start - m_problem.fuelTo[at]);
-            columns.push_back(i + 1);
-            ones.push_back(1);
-            const double full = m_problem.capacity + m_problem.fuelTo[at] - m_problem.start;
-            glp_set_mat_row(lp, 2 * i + 1, i + 1, columns.data(), ones.data());
-            glp_set_row_bnds(lp, 2 * i + 1, m_kinds[at] == 2 ? GLP_FX : GLP_UP, full, full);
-            if (m_kinds[at] == 2)
-                since = i;
-            glp_set_mat_row(lp, 2 * i + 2, i + 1, columns.data(), ones.data());
-            glp_set_row_bnds(lp, 2 * i + 2, GLP_LO,
-                             m_problem.leastSupply(since, i + 1) - m_problem.start, 0);
-        }
-        if (glp_simplex(lp, nullptr) == 0 && glp_get_status(lp) == GLP_OPT) {
-            const double cost = fixed + glp_get_obj_val(lp);
-            m_best = std::min(m_best.value_or(cost), cost);
-        }
-        glp_delete_prob(lp);
-    }
-
-    const planning::Problem& m_problem;
-    std::vector<int> m_kinds;
-    std::optional<double> m_best;
-};
 
 } // namespace undermark::test

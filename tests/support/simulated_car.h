@@ -27,16 +27,20 @@ struct CarTruth {
     double tank_l = 50;
     double stickiness = 0.6;       // of the kind of driving, tank to tank
     double motorwayLean = 0.5;     // above 0: mostly motorway
+    double paceTells = 2;          // log km per day gained from all town to all motorway
     double forgotten = 0;          // share of tanks with a slip of each kind
     double gallons = 0;
     double miles = 0;
     double tripsLogged = 0;        // share of the distance covered by trips
+    double topUps = 0;             // share of tanks filled up again after a tenth
 };
 
 struct SimulatedLog {
     std::vector<Fill> fills;       // the first one only begins; each has an odometer
     std::vector<Trip> trips;
     std::vector<bool> slip;        // by fill
+    std::vector<double> tenth_km;  // by fill: what the first tenth of the tank after it truly gave
+    double tenth_l = 0;            // litres of that tenth
 };
 
 inline double normal(std::mt19937_64& random) { return std::normal_distribution<double>()(random); }
@@ -78,6 +82,8 @@ inline CarTruth randomCar(std::mt19937_64& random)
     car.forgotten = uniform(random, 0, 0.008);
     car.gallons = uniform(random, 0, 0.004);
     car.miles = uniform(random, 0, 0.004);
+    car.paceTells = uniform(random, 0, 3);
+    car.tripNoise_l = uniform(random, 0.015, 0.05);
     return car;
 }
 
@@ -98,6 +104,7 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
     first.odometer = Distance::fromKm(odometer_km);
     log.fills.push_back(first);
     log.slip.push_back(false);
+    log.tenth_l = car.tank_l / 10;
     for (std::size_t i = 0; i < tanks; ++i) {
         const double s = car.stickiness;
         style = s * style + std::sqrt(1 - s * s) * normal(random);
@@ -108,13 +115,20 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
         const double factor = season * std::exp(level + car.noise * normal(random));
         const double rate =
             ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
-        const double kmPerDay = 20 * std::exp(2 * motorway + 0.4 * normal(random));
-        const double wanted_l = car.tank_l * uniform(random, 0.4, 0.95);
+        const double kmPerDay = 20 * std::exp(car.paceTells * motorway + 0.4 * normal(random));
+        const bool topUp = car.topUps > 0 && uniform(random) < car.topUps;
+        const double wanted_l = car.tank_l * (topUp ? uniform(random, 0.06, 0.14)
+                                                    : uniform(random, 0.4, 0.95));
         const double starts =
             std::round((1 - motorway) * wanted_l / rate / 10 * uniform(random, 0.5, 1.5));
         const double km = wanted_l / rate;
-        const double burnt_l = wanted_l + starts * car.coldStart_l
-            + car.tripNoise_l * std::sqrt(km) * normal(random);
+        // Noise of the road before and after the first tenth of the tank is gone.
+        const double perKm = rate + starts * car.coldStart_l / km;
+        const double tenth_km = std::min(car.tank_l / 10 / perKm, km);
+        const double early_l = car.tripNoise_l * std::sqrt(tenth_km) * normal(random);
+        const double late_l = car.tripNoise_l * std::sqrt(km - tenth_km) * normal(random);
+        const double burnt_l = wanted_l + starts * car.coldStart_l + early_l + late_l;
+        log.tenth_km.push_back((car.tank_l / 10 - early_l) / perKm);
         const double after_l = car.click_l * normal(random);
         const Instant begin = now();
         time_s += std::round(km / kmPerDay) * kDay;

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The mix of kinds of driving that kilometres belong to of which nobody said.
+#pragma once
+
+#include "engine/quantity.h"
+
+#include <cstddef>
+#include <span>
+#include <vector>
+
+namespace undermark {
+
+// Kilometres of logged trips by mode, fading, over a prior's pseudo-kilometres.
+class UsualMix {
+public:
+    explicit UsualMix(std::vector<double> prior_km) : m_km(std::move(prior_km)) {}
+
+    // Share of each mode; they sum to 1.
+    std::vector<double> shares() const;
+    // Variance of the rate of an unknown mix about that of the usual one, in the
+    // square of the unit of `rates`: sum of Dirichlet variances,
+    // (E[r^2] - E[r]^2) / (concentration + 1).
+    double variance(std::span<const double> rates) const;
+
+    void fade(double keep);                              // keep in (0, 1]
+    void observe(std::size_t mode, Distance distance);
+
+private:
+    std::vector<double> m_km;   // by mode
+};
+
+} // namespace undermark

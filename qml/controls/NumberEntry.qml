@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The pad of a form, and the way on below it. Keys of the keyboard reach the
+// form through take().
+ColumnLayout {
+    id: root
+
+    required property NumberForm form
+    required property bool portrait
+    property string doneWord: ""
+
+    signal done
+
+    function take(event: KeyEvent) {
+        event.accepted = true;
+        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            root.done();
+        else
+            event.accepted = root.form.takeKey(event.key, event.text);
+    }
+
+    spacing: Theme.step
+
+    NumberPad {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        flat: root.portrait
+        title: root.form.refused !== "" ? root.form.refused : root.form.padTitle
+        mark: root.form.decimalMark
+        onPressed: key => root.form.press(key)
+        onErased: root.form.erase()
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.doneWord !== ""
+        text: root.doneWord
+        leading: true
+        onClicked: root.done()
+    }
+}

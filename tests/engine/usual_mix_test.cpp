@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/consumption/truncation.h"
+#include "engine/consumption/usual_mix.h"
+#include "tests/support/test_main.h"
+
+#include <QTest>
+#include <array>
+#include <cmath>
+
+using namespace undermark;
+
+class UsualMixTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void sharesAreKilometresOverTheirSum()
+    {
+        UsualMix mix({10, 30});
+        mix.observe(0, Distance::fromKm(60));
+        QCOMPARE(mix.shares(), (std::vector<double>{0.7, 0.3}));
+    }
+
+    void whatFadesNeverLosesItsShares()
+    {
+        UsualMix mix({300, 100});
+        for (int i = 0; i < 1000; ++i)
+            mix.fade(0.5);
+        QCOMPARE(mix.shares(), (std::vector<double>{0.5, 0.5}));   // 1 km each
+    }
+
+    // Closed form: half and half of 8 and 12 has variance 4; a Dirichlet of
+    // concentration 10 has an eleventh of it.
+    void theVarianceIsThatOfADirichletMix()
+    {
+        QVERIFY(std::abs(UsualMix({50, 50}).variance(std::array{8.0, 12.0}) - 4.0 / 11) < 1e-12);
+        QCOMPARE(UsualMix({50, 50}).variance(std::array{9.0, 9.0}), 0.0);
+    }
+
+    // Source: checks.md, N(3, 1.5^2) given more than 2.5.
+    void conditioningMeetsTheTruncatedNormal()
+    {
+        std::vector<double> mean{3, 10};
+        std::vector<double> covariance{2.25, 0.9, 0.9, 4};
+        conditionAbove(mean, covariance, 0, 2.5);
+        QVERIFY(std::abs(mean[0] - 3.897735417) < 1e-9);
+        QVERIFY(std::abs(std::sqrt(covariance[0]) - 0.997598823) < 1e-9);
+        // The other follows along its regression on the first: slope 0.9 / 2.25.
+        QVERIFY(std::abs(mean[1] - (10 + 0.4 * 0.897735417)) < 1e-9);
+        QVERIFY(std::abs(covariance[3] - (4 - 0.16 * (2.25 - covariance[0]))) < 1e-9);
+    }
+};
+
+UNDERMARK_TEST(UsualMixTest)
+#include "usual_mix_test.moc"
