@@ -66,12 +66,28 @@ private:
     std::ofstream m_out;
 };
 
-void progress(long samples)
-{
-    static const bool terminal = isatty(STDERR_FILENO);
-    if (terminal && samples % 1000000 == 0)
-        std::cerr << format("\r%ld million samples", samples / 1000000) << std::flush;
-}
+// Only a person at a terminal is told how far a long file has got; the line is
+// wiped before the answer.
+class Progress {
+public:
+    void at(long samples)
+    {
+        if (!m_terminal || samples % kEvery != 0)
+            return;
+        std::cerr << format("\r%ld million samples", samples / kEvery) << std::flush;
+        m_shown = true;
+    }
+    ~Progress()
+    {
+        if (m_shown)
+            std::cerr << "\r                              \r" << std::flush;
+    }
+
+private:
+    static constexpr long kEvery = 1000000;
+    bool m_terminal = isatty(STDERR_FILENO) != 0;
+    bool m_shown = false;
+};
 
 Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const TrackerSettings& settings,
                          TrackFile& track)
@@ -80,6 +96,7 @@ Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const Trac
     out.prior = sender.prior;
     LevelTracker tracker(settings);
     TransferWatch transfer(settings.highest - settings.lowest);
+    Progress progress;
     long blocks = 0;
     const auto take = [&](std::span<const TrackerEvent> events) {
         out.events.insert(out.events.end(), events.begin(), events.end());
@@ -110,7 +127,7 @@ Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const Trac
             out.events.push_back({.kind = TrackerEventKind::fault, .time = now.time,
                                   .onset = now.time, .litres = {transfer.fallen(), {}},
                                   .distance = {}, .fault = FaultCode::transfer});
-        progress(++out.samples);
+        progress.at(++out.samples);
     }
     take(tracker.finish());
     out.last = tracker.state();
