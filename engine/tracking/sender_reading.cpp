@@ -9,7 +9,10 @@ namespace {
 
 constexpr double kImpossible = 0.10;   // of the span
 constexpr double kNoise = 0.005;
-constexpr double kEndReach = 0.03;      // of the span: play of the arm, a coarse converter's step
+// Of the span: play of the arm, a coarse converter's step. At the bottom more: there
+// a reading held up by them hides an empty tank.
+constexpr double kTopReach = 0.02;
+constexpr double kBottomReach = 0.03;
 constexpr double kUnseenStop = 0.10;    // of the range
 
 // Litres over which the reading need not move. At either end a calibration cannot
@@ -19,11 +22,10 @@ Volume flatAt(const LevelCurve& curve, Signal signal, Signal span)
     const std::span<const CurveKnot> knots = curve.knots();
     const CurveKnot& bottom = knots.front();
     const CurveKnot& top = knots.back();
-    const Signal end = kEndReach * span;
     Volume flat;
-    if (abs(signal - top.signal) <= end)
+    if (abs(signal - top.signal) <= kTopReach * span)
         flat = top.added - knots[knots.size() - 2].added;
-    else if (abs(signal - bottom.signal) <= end)
+    else if (abs(signal - bottom.signal) <= kBottomReach * span)
         flat = knots[1].added - bottom.added;
     flat = std::min(flat, kUnseenStop * (top.added - bottom.added));
     for (const CurveKnot& knot : knots)

@@ -58,7 +58,7 @@ inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have
 
 // No movement: more than this is burnt while the reading stays within a band.
 inline constexpr double kStillBurnt = 0.032;
-inline constexpr double kStillSds = 0.6;        // of the slow error, on top
+inline constexpr double kStillSds = 0.55;        // of the slow error, on top
 inline constexpr double kDead = 0.1;           // of the usual variance within a block
 inline constexpr double kStillBand = 0.008;
 
