@@ -15,7 +15,7 @@ T.AbstractButton {
     required property string spoken
     property bool chosen: false
 
-    implicitHeight: Theme.touch
+    implicitHeight: Math.max(Theme.touch, Theme.line(Theme.small) + Theme.line(Theme.body) + Theme.step)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.EditableText
     Accessible.name: spoken
@@ -55,9 +55,9 @@ T.AbstractButton {
                 Layout.alignment: Qt.AlignBaseline
                 text: root.value
                 color: Theme.ink
-                font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
+                font.pixelSize: Math.max(Theme.body, Math.min(0.44 * (root.height - Theme.line(Theme.small) + 2.5 * Theme.step), 5 * Theme.step))
                 fontSizeMode: Text.HorizontalFit   // a long odometer shrinks, it is never cut
-                minimumPixelSize: Theme.body
+                minimumPixelSize: 2 * Theme.step
                 font.italic: root.hint !== ""
                 horizontalAlignment: Text.AlignRight
             }
