@@ -18,6 +18,7 @@ struct ConsumptionWords {
 constexpr double kTail = 0.05; // outside a 90 % band, on either side
 constexpr double kRoom = 0.02; // of the width, left of the first and right of the last mark
 constexpr int kMostTicks = 5;
+constexpr std::size_t kUnsure = 3; // the first bands are so wide that they would flatten the rest
 
 ForeseenStretch foresee(const ConsumptionModel& model, const Interval& stretch, bool learnt)
 {
@@ -62,10 +63,15 @@ PlotPicture consumptionPicture(const std::vector<ForeseenStretch>& stretches,
         return kRoom + (1.0 - 2 * kRoom) * (last > first ? (at - first) / (last - first) : 0.5);
     };
     double low = format.inUnit(stretches.front().burnt), high = low;
-    for (const ForeseenStretch& stretch : stretches) {
-        for (const Consumption rate : {stretch.burnt, stretch.low, stretch.high}) {
-            low = std::min(low, format.inUnit(rate));
-            high = std::max(high, format.inUnit(rate));
+    const auto include = [&](Consumption rate) {
+        low = std::min(low, format.inUnit(rate));
+        high = std::max(high, format.inUnit(rate));
+    };
+    for (std::size_t i = 0; i < stretches.size(); ++i) {
+        include(stretches[i].burnt);
+        if (i >= kUnsure || stretches.size() <= kUnsure) {
+            include(stretches[i].low);
+            include(stretches[i].high);
         }
     }
     const PlotAxis axis = PlotAxis::around(low, high, kMostTicks);
@@ -83,9 +89,9 @@ PlotPicture consumptionPicture(const std::vector<ForeseenStretch>& stretches,
     picture.yTicks = axis.ticks(format, true);
     picture.yTitle = format.rateUnit();
     const ForeseenStretch& middle = stretches[stretches.size() / 2];
-    picture.xTicks = {{x(stretches.front()), dateText(stretches.front().end), true},
-                      {x(middle), dateText(middle.end), true},
-                      {x(stretches.back()), dateText(stretches.back().end), true}};
+    picture.xTicks = {{x(stretches.front()), dateText(stretches.front().end), true, false},
+                      {x(middle), dateText(middle.end), true, true},
+                      {x(stretches.back()), dateText(stretches.back().end), true, false}};
     picture.spoken = ConsumptionWords::tr("Consumption of %n tank(s), the last one %1; "
                                           "expected before it: %2 to %3", nullptr,
                                           int(stretches.size()))

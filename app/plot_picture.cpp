@@ -30,7 +30,7 @@ QList<HorizonTickMark> PlotAxis::ticks(const UnitFormat& format, bool upwards) c
     for (int i = 0; i <= count; ++i) {
         const double value = m_low + i * m_step;
         const double at = share(value);
-        marks.append({upwards ? 1.0 - at : at, format.number(value, decimals), true});
+        marks.append({upwards ? 1.0 - at : at, format.number(value, decimals), true, i % 2 == 1});
     }
     return marks;
 }

@@ -1,42 +1,40 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Undermark.App
 
-// What is known, name by value; a long value goes on below.
-ColumnLayout {
+// What is known, name by value; long ones are wrapped.
+Column {
     id: root
 
     required property list<fact> facts
+    property real nameShare: 0.42
 
-    Layout.fillHeight: false
     spacing: Theme.step / 2
 
     Repeater {
         model: root.facts
 
-        RowLayout {
+        Item {
             id: row
             required property fact modelData
 
-            Layout.fillWidth: true
-            Layout.fillHeight: false
-            spacing: 2 * Theme.step
+            width: root.width
+            height: Math.max(nameText.height, valueText.height)
+            implicitHeight: height
 
             Text {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 2
-                Layout.alignment: Qt.AlignTop
+                id: nameText
+                width: Math.floor(root.nameShare * root.width) - 2 * Theme.step
                 text: row.modelData.name
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
                 wrapMode: Text.Wrap
             }
             Text {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 3
-                Layout.alignment: Qt.AlignTop
+                id: valueText
+                x: Math.floor(root.nameShare * root.width)
+                width: root.width - x
                 text: row.modelData.value
                 color: Theme.ink
                 font.pixelSize: Theme.body

@@ -34,12 +34,15 @@ T.AbstractButton {
 
         RowLayout {
             Text {
+                id: nameText
                 Layout.fillWidth: true
                 text: root.name
+                elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
             }
-            Text {
+            Text {  // the slanted number says it too
+                visible: nameText.implicitWidth + implicitWidth + 4 * Theme.step < root.width
                 text: root.hint
                 color: Theme.quietInk
                 font.pixelSize: Theme.small

@@ -11,7 +11,7 @@ Item {
     required property plotPicture picture
     readonly property real labelHeight: Theme.line(Theme.small)
 
-    implicitHeight: 24 * Theme.step
+    implicitHeight: 24 * Theme.step + 2 * labelHeight
     Accessible.role: Accessible.Graphic
     Accessible.name: picture.spoken
 
@@ -55,6 +55,7 @@ Item {
                     color: Theme.track
                 }
                 Text {
+                    visible: !(Theme.stacked && level.modelData.spare)
                     x: -width - Theme.step
                     y: level.at - height / 2
                     text: level.modelData.label
@@ -80,6 +81,7 @@ Item {
                     color: Theme.ink
                 }
                 Text {
+                    visible: !(Theme.stacked && column.modelData.spare)
                     x: Math.max(0, Math.min(area.width - width, column.at - width / 2))
                     y: Theme.step / 2
                     text: column.modelData.label
@@ -90,6 +92,7 @@ Item {
         }
         Shape {
             anchors.fill: parent
+            clip: true
             visible: !root.picture.empty
 
             ShapePath {
