@@ -35,8 +35,7 @@ std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std:
             break;
         const RoutePoint& at = points[stop.point];
         clock += at.stopTime.value_or(Minutes{}).count() + driving(at.detour.value_or(Distance()));
-        if (request.pumpFlow)
-            clock += 60 * stop.buy.litres() / request.pumpFlow->litresPerHour();
+        clock += 60 * stop.buy.litres() / pumpFlowOf(request).litresPerHour();
     }
     return std::fmod(clock, 24 * 60.0);
 }

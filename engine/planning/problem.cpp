@@ -147,7 +147,7 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
     Timetable table;
     table.departure = request.departure->count();
     table.minutesPerKm = 60.0 / request.speed->kmPerHour();
-    table.minutesPerLitre = request.pumpFlow ? 60.0 / request.pumpFlow->litresPerHour() : 0.0;
+    table.minutesPerLitre = 60.0 / pumpFlowOf(request).litresPerHour();
     table.startKm = problem.at.front();
     table.startLitres = problem.start;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
@@ -178,8 +178,7 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
         1.0 + request.stopCost * problem.points +
         dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
     const double money = (request.aim == Aim::stops ? 0.5 : kTie) / mostMoney;
-    const double flow =
-        request.pumpFlow.value_or(FlowRate::fromLitresPerHour(2400)).litresPerHour();
+    const double flow = pumpFlowOf(request).litresPerHour();
     problem.carryingCosts = request.aim == Aim::weight;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];

@@ -186,6 +186,9 @@ Solved solve(const PlanRequest& request, const Problem& problem)
     const bool gaveUp = kept.gaveUp;
     Solved answer =
         solved(request, problem, gaveUp ? withoutClosed(problem, std::move(result)) : kept);
+    if (!answer.plan.feasible)
+        answer.plan.notes.emplace_back(
+            "opening hours stand in the way: with all places open there would be a plan");
     if (gaveUp)
         answer.plan.notes.emplace_back(
             "too many ways to be late: places closed on arrival are avoided, but another order of "
