@@ -51,8 +51,9 @@ void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
                 shortfall.farthest.km(), points[shortfall.from].name.c_str(),
                 shortfall.missing.litres(), points[shortfall.towards].name.c_str());
     for (const Cure& cure : cures)
-        std::printf("  would do: %s (%zu stops, planned again to be sure)\n",
-                    cureWords(cure).c_str(), cure.plan.stops.size());
+        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n",
+                    cureWords(cure).c_str(), cure.plan.stops.size(),
+                    cure.plan.stops.size() == 1 ? "" : "s");
 }
 
 // "Birch 12.0, Elm 30.5"
@@ -73,9 +74,9 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
                 "where, L");
     const auto row = [](const std::string& words, const PlanRequest& asked, const Plan& plan) {
         if (plan.feasible)
-            std::printf("%s %5zu %7.1f %9.2f %7.2g %%  %s\n", padded(words, 28).c_str(),
-                        plan.stops.size(), plan.bought.litres(), plan.cost, plan.dryRisk * 100,
-                        whereOf(asked, plan).c_str());
+            std::printf("%s %5zu %7.1f %9.2f %7s %%  %s\n", padded(words, 28).c_str(),
+                        plan.stops.size(), plan.bought.litres(), plan.cost,
+                        riskPercent(plan.dryRisk).c_str(), whereOf(asked, plan).c_str());
         else
             std::printf("%s no plan: %.1f L short, the fuel lasts to km %.1f\n",
                         padded(words, 28).c_str(), plan.shortfall->missing.litres(),
@@ -94,10 +95,10 @@ void printLegs(const PlanRequest& request, const Plan& plan)
                 "turn back by");
     for (const Gap& gap : plan.gaps) {
         const Passage& arrival = plan.passages[gap.to];
-        std::printf("%s %7.1f %7.2g %% %9.1f %9.1f %13s\n",
+        std::printf("%s %7.1f %7s %% %9.1f %9.1f %13s\n",
                     padded(points[gap.from].name + " to " + points[gap.to].name, 34).c_str(),
-                    (points[gap.to].at - points[gap.from].at).km(), arrival.dry * 100,
-                    std::max(arrival.margin.litres(), 0.0),
+                    (points[gap.to].at - points[gap.from].at).km(),
+                    riskPercent(arrival.dry).c_str(), std::max(arrival.margin.litres(), 0.0),
                     std::max(arrival.marginDistance.km(), 0.0),
                     gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
     }
@@ -124,9 +125,9 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     if (kgPerLitre)
         bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
     printLegs(request, plan);
-    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
+    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
                 plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
-                plan.dryRisk * 100);
+                riskPercent(plan.dryRisk).c_str());
     std::printf(
         "sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
         "margin = above what the confidence demands; turn back by that km, or there must be "

@@ -110,9 +110,9 @@ private:
         if (m_kgPerLitre)
             bought += words(" (%.1f kg)", m_plan.bought.litres() * *m_kgPerLitre);
         m_page.text(kMargin + 90, m_y,
-                    words("%zu stop%s, %s to buy. Risk of running dry on the way: %.2g %%.",
+                    words("%zu stop%s, %s to buy. Risk of running dry on the way: %s %%.",
                           m_plan.stops.size(), m_plan.stops.size() == 1 ? "" : "s", bought.c_str(),
-                          m_plan.dryRisk * 100),
+                          riskPercent(m_plan.dryRisk).c_str()),
                     10);
         m_y -= 10;
     }

@@ -71,7 +71,7 @@ std::string noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& 
     else if (point.fuel == FuelSource::pump || point.fuel == FuelSource::zone)
         add(note, "%s passed", fuelWord(point.fuel));
     if (passage.dry >= kRiskWorthSaying)
-        add(note, "dry %.2g %%", passage.dry * 100);
+        add(note, "dry %s %%", riskPercent(passage.dry).c_str());
     if (point.idle && *point.idle > Minutes{})
         add(note, "idles %.0f min", point.idle->count());
     if (point.timed)
@@ -111,6 +111,15 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         rows.push_back(std::move(row));
     }
     return rows;
+}
+
+std::string riskPercent(double risk)
+{
+    if (risk > 0 && risk < 1e-5)
+        return "<0.001";
+    char text[32];
+    std::snprintf(text, sizeof text, "%.2g", risk * 100);
+    return text;
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

@@ -254,6 +254,36 @@ private slots:
         QCOMPARE(here.at("arrive_l").at("mean").get<double>(), 14.5);
     }
 
+    // A track states no modes: the log's usual mix, 7.66 L/100 km, is between the
+    // rates of its modes.
+    void aTrackIsPlannedWithTheUsualMixOfTheLog()
+    {
+        const QString logbook = m_folder.filePath("demo2.undermark");
+        QProcess demo;
+        demo.start(UNDERMARK_CLI, {"--logbook", logbook, "demo"});
+        QVERIFY(demo.waitForFinished(20000));
+        const auto usedOver100Km = [&](const QByteArray& mode) {
+            QProcess process;
+            process.start(UNDERMARK_CLI,
+                          {"--logbook", logbook, "plan",
+                           fileWith("at_km,mode,fuel\n0," + mode + ",none\n100,,none\n"),
+                           "--json"});
+            process.waitForFinished(20000);
+            const Json json = Json::parse(process.readAllStandardOutput().toStdString());
+            return json.at("points")[1].at("used_l").get<double>();
+        };
+        QVERIFY(usedOver100Km("") > usedOver100Km("open-road") + 0.1);
+        QVERIFY(usedOver100Km("") < usedOver100Km("town") - 0.1);
+        const QString track =
+            fileWith("<gpx version='1.1' xmlns='http://www.topografix.com/GPX/1/1'><trk><trkseg>"
+                     "<trkpt lat='47' lon='11'/><trkpt lat='48' lon='11'/></trkseg></trk></gpx>",
+                     "track.gpx");
+        QProcess process;
+        process.start(UNDERMARK_CLI, {"--logbook", logbook, "plan", track, "--json"});
+        QVERIFY(process.waitForFinished(20000));
+        QVERIFY2(process.exitCode() == 0, process.readAllStandardError().constData());
+    }
+
     void theCardIsOnePageOfPdf_data()
     {
         QTest::addColumn<QString>("paper");
