@@ -5,7 +5,6 @@
 
 #include <QFile>
 #include <QProcess>
-#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 #include <cmath>
@@ -43,14 +42,6 @@ class PlanTest : public QObject {
     {
         run(fileWith(route), flags + " --json");
         return m_code == 0 ? Json::parse(m_text.toStdString()) : Json();
-    }
-
-    // The page's box in whole points: width and height.
-    static bool sizeIs(const QByteArray& pdf, const QByteArray& size)
-    {
-        const QString text = QString::fromLatin1(pdf);
-        const auto box = QRegularExpression("/MediaBox \\[\\s*0 0 (\\d+)\\S* (\\d+)").match(text);
-        return box.captured(1) + " " + box.captured(2) == QString::fromLatin1(size);
     }
 
     // Public programming exercise; 12 km/L.
@@ -147,29 +138,6 @@ private slots:
         QVERIFY(!json.at("feasible").get<bool>());
     }
 
-    void theTextHasOneRowPerPoint()
-    {
-        run(fileWith(exercise()), tank());
-        QCOMPARE(m_code, 0);
-        for (const char* name :
-             {"Ash", "Birch", "Cedar", "Damson", "Elm", "Fir", "Gorse", "Hazel", "Finish"})
-            QVERIFY(m_text.contains(name));
-        QVERIFY(m_text.contains("an estimate, not a promise"));
-    }
-
-    void theTextSaysRiskMarginAndTurningBackOfEveryLeg()
-    {
-        run(fileWith("at_km,name,mode,fuel,price_per_l,stop_min,idle_min,timed\n"
-                     "0,Ash,road,none,,,,\n100,Birch,stage,pump,1.5,7,3,1\n"
-                     "250,Cedar,road,zone,2.0,,,\n450,Finish,,none,,,,\n"),
-            "--capacity-l 50 --start-l 20 --rate 10 --rate-sd 0.5 --kg-per-l 0.745 --end-l 2");
-        QVERIFY2(m_code == 0, m_error.constData());
-        for (const char* words : {"note", "7 min", "kg", "idles 3 min", "timed", "zone passed",
-                                  "2.0 L wanted here", "no return after", "margin km",
-                                  "turn back by", "Ash to Birch", "Birch to Finish", "dry risk"})
-            QVERIFY2(m_text.contains(words), (words + m_text).constData());
-    }
-
     // 25 L at 0.745 kg/L are 18.625 kg.
     void kilogramsAreGivenBesideLitres()
     {
@@ -230,88 +198,6 @@ private slots:
         // 600 to 1000 and 1000 to 1250 km; the others are 200 km or less.
         QCOMPARE(over.size(), std::size_t(2));
         QVERIFY(std::fabs(over[0] - 180) < 1e-9 && std::fabs(over[1] - 30) < 1e-9);
-    }
-
-    void theWayOnIsPlannedWithTheLogsCarAndAnotherLevel()
-    {
-        const QString logbook = m_folder.filePath("demo.undermark");
-        QProcess demo;
-        demo.start(UNDERMARK_CLI, {"--logbook", logbook, "demo"});
-        QVERIFY(demo.waitForFinished(20000));
-        QCOMPARE(demo.exitCode(), 0);
-        QProcess process;
-        process.start(UNDERMARK_CLI, {"--logbook", logbook, "plan",
-                                      fileWith("at_km,name,mode,fuel\n0,A,open-road,none\n"
-                                               "200,B,special-stage,pump\n240,F,,none\n"),
-                                      "--from-km", "80", "--start-l", "14.5", "--json"});
-        QVERIFY(process.waitForFinished(20000));
-        QVERIFY2(process.exitCode() == 0, process.readAllStandardError().constData());
-        const Json json = Json::parse(process.readAllStandardOutput().toStdString());
-        QVERIFY(json.at("feasible").get<bool>());
-        const Json& here = json.at("points")[0];
-        QCOMPARE(here.at("name").get<std::string>(), std::string("here"));
-        QCOMPARE(here.at("at_km").get<double>(), 80.0);
-        QCOMPARE(here.at("arrive_l").at("mean").get<double>(), 14.5);
-    }
-
-    // A track states no modes: the log's usual mix, 7.66 L/100 km, is between the
-    // rates of its modes.
-    void aTrackIsPlannedWithTheUsualMixOfTheLog()
-    {
-        const QString logbook = m_folder.filePath("demo2.undermark");
-        QProcess demo;
-        demo.start(UNDERMARK_CLI, {"--logbook", logbook, "demo"});
-        QVERIFY(demo.waitForFinished(20000));
-        const auto usedOver100Km = [&](const QByteArray& mode) {
-            QProcess process;
-            process.start(UNDERMARK_CLI,
-                          {"--logbook", logbook, "plan",
-                           fileWith("at_km,mode,fuel\n0," + mode + ",none\n100,,none\n"),
-                           "--json"});
-            process.waitForFinished(20000);
-            const Json json = Json::parse(process.readAllStandardOutput().toStdString());
-            return json.at("points")[1].at("used_l").get<double>();
-        };
-        QVERIFY(usedOver100Km("") > usedOver100Km("open-road") + 0.1);
-        QVERIFY(usedOver100Km("") < usedOver100Km("town") - 0.1);
-        const QString track =
-            fileWith("<gpx version='1.1' xmlns='http://www.topografix.com/GPX/1/1'><trk><trkseg>"
-                     "<trkpt lat='47' lon='11'/><trkpt lat='48' lon='11'/></trkseg></trk></gpx>",
-                     "track.gpx");
-        QProcess process;
-        process.start(UNDERMARK_CLI, {"--logbook", logbook, "plan", track, "--json"});
-        QVERIFY(process.waitForFinished(20000));
-        QVERIFY2(process.exitCode() == 0, process.readAllStandardError().constData());
-    }
-
-    void theCardIsOnePageOfPdf_data()
-    {
-        QTest::addColumn<QString>("paper");
-        QTest::addColumn<QByteArray>("size"); // ISO 216 in whole points of 1/72 inch
-        QTest::newRow("A5, lying") << "a5" << QByteArray("595 419");
-        QTest::newRow("A4") << "a4" << QByteArray("595 841");
-    }
-
-    void theCardIsOnePageOfPdf()
-    {
-        QFETCH(QString, paper);
-        QFETCH(QByteArray, size);
-        const QString out = m_folder.filePath("card.pdf");
-        QProcess process;
-        process.start(UNDERMARK_CLI,
-                      QStringList{"card", fileWith(exercise()), "--out", out, "--paper", paper} +
-                          (tank() + " --rate-sd 0.2 --zero-at-l 5").split(' '));
-        QVERIFY(process.waitForFinished(20000));
-        QCOMPARE(process.exitCode(), 0);
-        QFile file(out);
-        QVERIFY(file.open(QIODevice::ReadOnly));
-        const QByteArray pdf = file.readAll();
-        QVERIFY(pdf.startsWith("%PDF-"));
-        QVERIFY(pdf.contains("/Count 1"));
-        QVERIFY(sizeIs(pdf, size));
-        for (const char* words : {"An estimate, not a promise", "hidden reserve", "take on", "note",
-                                  "Refuel with the engine off", "Damson", "no return after"})
-            QVERIFY2(pdf.contains(words), words);
     }
 
     void badInputIsOneLineAndExitCodeTwo_data()
