@@ -50,6 +50,8 @@ void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
                 "short of %s.\n",
                 shortfall.farthest.km(), points[shortfall.from].name.c_str(),
                 shortfall.missing.litres(), points[shortfall.towards].name.c_str());
+    if (cures.empty())
+        std::printf("  Neither more at the start nor own cans nor driving gentler would do.\n");
     for (const Cure& cure : cures)
         std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n",
                     cureWords(cure).c_str(), cure.plan.stops.size(),
