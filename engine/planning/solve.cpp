@@ -18,21 +18,24 @@ namespace {
 // one with fewer stops, which the greedy does not look for.
 constexpr int kSearchFirst = 2'000;
 
-// The first purchase at a place that is closed on arrival.
-std::optional<std::size_t> firstClosed(const Problem& problem,
-                                       const std::vector<Purchase>& purchases)
+// Up to here closed places are taken off one by one where the exact search gave up.
+constexpr int kOneByOne = 200;
+
+// The purchases at places that are closed on arrival.
+std::vector<std::size_t> closedStops(const Problem& problem, const std::vector<Purchase>& purchases)
 {
     const Timetable& table = *problem.timetable;
+    std::vector<std::size_t> closed;
     double supply = problem.start;
     double stopped = 0.0;
     for (const Purchase& purchase : purchases) {
         const auto at = static_cast<std::size_t>(purchase.point);
         if (!table.isOpen(purchase.point, table.clock(problem.at[at], supply, stopped)))
-            return at;
+            closed.push_back(at);
         supply += purchase.litres - problem.offers[at].detourLitres;
         stopped += table.stopMinutes[at];
     }
-    return std::nullopt;
+    return closed;
 }
 
 // The best without hours; most often it keeps them anyway.
@@ -52,15 +55,19 @@ SearchResult withoutHours(const Problem& problem)
     return search(problem, Hours::ignored);
 }
 
-// Whatever would be found closed is taken off the route, and the rest is planned
-// again: hours are kept, but another order of stops might be better.
+// The first place that would be found closed (on long routes all of them) is taken off
+// the route, and the rest is planned again: hours are kept, but another order of stops
+// might be better.
 SearchResult withoutClosed(Problem problem, SearchResult result)
 {
     while (!result.stuckBefore) {
-        const auto closed = firstClosed(problem, result.purchases);
-        if (!closed)
+        std::vector<std::size_t> closed = closedStops(problem, result.purchases);
+        if (closed.empty())
             break;
-        problem.offers[*closed].open = false;
+        if (problem.points <= kOneByOne)
+            closed.resize(1);
+        for (const std::size_t point : closed)
+            problem.offers[point].open = false;
         result = withoutHours(problem);
     }
     return result;
@@ -180,7 +187,7 @@ private:
 Solved solve(const PlanRequest& request, const Problem& problem)
 {
     SearchResult result = withoutHours(problem);
-    if (!problem.timetable || result.stuckBefore || !firstClosed(problem, result.purchases))
+    if (!problem.timetable || result.stuckBefore || closedStops(problem, result.purchases).empty())
         return solved(request, problem, result);
     SearchResult kept = search(problem, Hours::kept);
     const bool gaveUp = kept.gaveUp;
