@@ -21,21 +21,34 @@ constexpr int kSearchFirst = 2'000;
 // Up to here closed places are taken off one by one where the exact search gave up.
 constexpr int kOneByOne = 200;
 
-// The purchases at places that are closed on arrival.
-std::vector<std::size_t> closedStops(const Problem& problem, const std::vector<Purchase>& purchases)
+// The places that are closed when they are passed: of the purchases, or of all.
+enum class Among { purchases, all };
+std::vector<std::size_t> closedPlaces(const Problem& problem,
+                                      const std::vector<Purchase>& purchases, Among among)
 {
     const Timetable& table = *problem.timetable;
     std::vector<std::size_t> closed;
     double supply = problem.start;
     double stopped = 0.0;
-    for (const Purchase& purchase : purchases) {
-        const auto at = static_cast<std::size_t>(purchase.point);
-        if (!table.isOpen(purchase.point, table.clock(problem.at[at], supply, stopped)))
+    auto next = purchases.begin();
+    for (int i = 0; i < problem.points; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const bool buys = next != purchases.end() && next->point == i;
+        if ((buys || among == Among::all) &&
+            !table.isOpen(i, table.clock(problem.at[at], supply, stopped)))
             closed.push_back(at);
-        supply += purchase.litres - problem.offers[at].detourLitres;
+        if (!buys)
+            continue;
+        supply += next->litres - problem.offers[at].detourLitres;
         stopped += table.stopMinutes[at];
+        ++next;
     }
     return closed;
+}
+
+bool keepsHours(const Problem& problem, const std::vector<Purchase>& purchases)
+{
+    return closedPlaces(problem, purchases, Among::purchases).empty();
 }
 
 // The best without hours; most often it keeps them anyway.
@@ -55,16 +68,16 @@ SearchResult withoutHours(const Problem& problem)
     return search(problem, Hours::ignored);
 }
 
-// The first place that would be found closed (on long routes all of them) is taken off
-// the route, and the rest is planned again: hours are kept, but another order of stops
-// might be better.
+// The first stop that would be found closed is taken off the route (on long routes
+// every place that is closed when passed), and the rest is planned again: hours are
+// kept, but another order of stops might be better.
 SearchResult withoutClosed(Problem problem, SearchResult result)
 {
-    while (!result.stuckBefore) {
-        std::vector<std::size_t> closed = closedStops(problem, result.purchases);
-        if (closed.empty())
-            break;
-        if (problem.points <= kOneByOne)
+    while (!result.stuckBefore && !keepsHours(problem, result.purchases)) {
+        const bool oneByOne = problem.points <= kOneByOne;
+        std::vector<std::size_t> closed =
+            closedPlaces(problem, result.purchases, oneByOne ? Among::purchases : Among::all);
+        if (oneByOne)
             closed.resize(1);
         for (const std::size_t point : closed)
             problem.offers[point].open = false;
@@ -187,7 +200,7 @@ private:
 Solved solve(const PlanRequest& request, const Problem& problem)
 {
     SearchResult result = withoutHours(problem);
-    if (!problem.timetable || result.stuckBefore || closedStops(problem, result.purchases).empty())
+    if (!problem.timetable || result.stuckBefore || keepsHours(problem, result.purchases))
         return solved(request, problem, result);
     SearchResult kept = search(problem, Hours::kept);
     const bool gaveUp = kept.gaveUp;
