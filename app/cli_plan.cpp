@@ -48,8 +48,8 @@ void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
     const auto& points = request.route.points;
     std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
                 "short of %s.\n",
-                shortfall.farthest.km(), points[shortfall.from].name.c_str(),
-                shortfall.missing.litres(), points[shortfall.towards].name.c_str());
+                shortfall.farthest.km(), placeName(points[shortfall.from]).c_str(),
+                shortfall.missing.litres(), placeName(points[shortfall.towards]).c_str());
     if (cures.empty())
         std::printf("  Neither more at the start nor own cans nor driving gentler would do.\n");
     for (const Cure& cure : cures)
@@ -63,7 +63,7 @@ std::string whereOf(const PlanRequest& request, const Plan& plan)
 {
     std::string where;
     for (const PlannedStop& stop : plan.stops)
-        where += (where.empty() ? "" : ", ") + request.route.points[stop.point].name + " " +
+        where += (where.empty() ? "" : ", ") + placeName(request.route.points[stop.point]) + " " +
                  fixed(stop.buy.litres());
     return where;
 }
@@ -97,12 +97,12 @@ void printLegs(const PlanRequest& request, const Plan& plan)
                 "turn back by");
     for (const Gap& gap : plan.gaps) {
         const Passage& arrival = plan.passages[gap.to];
-        std::printf("%s %7.1f %7s %% %9.1f %9.1f %13s\n",
-                    padded(points[gap.from].name + " to " + points[gap.to].name, 34).c_str(),
-                    (points[gap.to].at - points[gap.from].at).km(),
-                    riskPercent(arrival.dry).c_str(), std::max(arrival.margin.litres(), 0.0),
-                    std::max(arrival.marginDistance.km(), 0.0),
-                    gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
+        std::printf(
+            "%s %7.1f %7s %% %9.1f %9.1f %13s\n",
+            padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 34).c_str(),
+            (points[gap.to].at - points[gap.from].at).km(), riskPercent(arrival.dry).c_str(),
+            std::max(arrival.margin.litres(), 0.0), std::max(arrival.marginDistance.km(), 0.0),
+            gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
     }
 }
 

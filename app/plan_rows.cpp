@@ -113,6 +113,15 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
     return rows;
 }
 
+std::string placeName(const RoutePoint& point)
+{
+    if (!point.name.empty())
+        return point.name;
+    char text[32];
+    std::snprintf(text, sizeof text, "km %.1f", point.at.km());
+    return text;
+}
+
 std::string riskPercent(double risk)
 {
     if (risk > 0 && risk < 1e-5)
