@@ -130,6 +130,10 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
                 plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
                 riskPercent(plan.dryRisk).c_str());
+    if (plan.finish.sd == Volume())
+        std::printf(
+            "No spread was given (--rate-sd, --start-sd-l): these are bare sums without any "
+            "margin; --floor-l keeps one.\n");
     std::printf(
         "sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
         "margin = above what the confidence demands; turn back by that km, or there must be "
