@@ -48,30 +48,62 @@ void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
     const auto& points = request.route.points;
     std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
                 "short of %s.\n",
-                shortfall.farthest.km(), points[shortfall.from].name.c_str(),
-                shortfall.missing.litres(), points[shortfall.towards].name.c_str());
+                shortfall.farthest.km(), placeName(points[shortfall.from]).c_str(),
+                shortfall.missing.litres(), placeName(points[shortfall.towards]).c_str());
+    if (cures.empty())
+        std::printf("  Neither more at the start nor own cans nor driving gentler would do.\n");
     for (const Cure& cure : cures)
-        std::printf("  would do: %s (%zu stops, planned again to be sure)\n",
-                    cureWords(cure).c_str(), cure.plan.stops.size());
+        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n",
+                    cureWords(cure).c_str(), cure.plan.stops.size(),
+                    cure.plan.stops.size() == 1 ? "" : "s");
 }
 
-void printWhatIfs(const Plan& base, const std::vector<WhatIf>& whatIfs)
+// "Birch 12.0, Elm 30.5"
+std::string whereOf(const PlanRequest& request, const Plan& plan)
+{
+    std::string where;
+    for (const PlannedStop& stop : plan.stops)
+        where += (where.empty() ? "" : ", ") + placeName(request.route.points[stop.point]) + " " +
+                 fixed(stop.buy.litres());
+    return where;
+}
+
+void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vector<WhatIf>& whatIfs)
 {
     if (whatIfs.empty())
         return;
-    std::printf("\n%-32s %6s %8s %9s %9s\n", "what if", "stops", "litres", "cost", "dry risk");
-    const auto row = [](const std::string& words, const Plan& plan) {
+    std::printf("\n%-28s %5s %7s %9s %9s  %s\n", "what if", "stops", "litres", "cost", "dry risk",
+                "where, L");
+    const auto row = [](const std::string& words, const PlanRequest& asked, const Plan& plan) {
         if (plan.feasible)
-            std::printf("%-32.32s %6zu %8.1f %9.2f %8.3g %%\n", words.c_str(), plan.stops.size(),
-                        plan.bought.litres(), plan.cost, plan.dryRisk * 100);
+            std::printf("%s %5zu %7.1f %9.2f %7s %%  %s\n", padded(words, 28).c_str(),
+                        plan.stops.size(), plan.bought.litres(), plan.cost,
+                        riskPercent(plan.dryRisk).c_str(), whereOf(asked, plan).c_str());
         else
-            std::printf("%-32.32s no plan: %.1f L short, the fuel lasts to km %.1f\n",
-                        words.c_str(), plan.shortfall->missing.litres(),
+            std::printf("%s no plan: %.1f L short, the fuel lasts to km %.1f\n",
+                        padded(words, 28).c_str(), plan.shortfall->missing.litres(),
                         plan.shortfall->farthest.km());
     };
-    row("as it is", base);
+    row("as it is", request, base);
     for (const WhatIf& whatIf : whatIfs)
-        row(whatIf.words, whatIf.plan);
+        row(whatIf.words, whatIf.request, whatIf.plan);
+}
+
+// The risk, the margin and the point of no return of every way between stops.
+void printLegs(const PlanRequest& request, const Plan& plan)
+{
+    const auto& points = request.route.points;
+    std::printf("\n%-34s %7s %9s %9s %9s %13s\n", "leg", "km", "dry risk", "margin L", "margin km",
+                "turn back by");
+    for (const Gap& gap : plan.gaps) {
+        const Passage& arrival = plan.passages[gap.to];
+        std::printf(
+            "%s %7.1f %7s %% %9.1f %9.1f %13s\n",
+            padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 34).c_str(),
+            (points[gap.to].at - points[gap.from].at).km(), riskPercent(arrival.dry).c_str(),
+            std::max(arrival.margin.litres(), 0.0), std::max(arrival.marginDistance.km(), 0.0),
+            gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
+    }
 }
 
 void printRules(const Plan& plan)
@@ -94,11 +126,18 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     std::string bought = fixed(plan.bought.litres()) + " L";
     if (kgPerLitre)
         bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
-    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
+    printLegs(request, plan);
+    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
                 plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
-                plan.dryRisk * 100);
-    std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
-                "no return after: turn back by that km, or there must be fuel ahead.\n");
+                riskPercent(plan.dryRisk).c_str());
+    if (plan.finish.sd == Volume())
+        std::printf(
+            "No spread was given (--rate-sd, --start-sd-l): these are bare sums without any "
+            "margin; --floor-l keeps one.\n");
+    std::printf(
+        "sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
+        "margin = above what the confidence demands; turn back by that km, or there must be "
+        "fuel ahead.\n");
 }
 
 namespace {
@@ -132,7 +171,7 @@ Result<void> run(const PlanOptions& options, const CliContext& context)
     else
         printShortfall(*request, *answer->shortfall, *cures);
     printRules(*answer);
-    printWhatIfs(*answer, *whatIfs);
+    printWhatIfs(*request, *answer, *whatIfs);
     return {};
 }
 

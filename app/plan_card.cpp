@@ -109,10 +109,13 @@ private:
         std::string bought = words("%.1f L", m_plan.bought.litres());
         if (m_kgPerLitre)
             bought += words(" (%.1f kg)", m_plan.bought.litres() * *m_kgPerLitre);
+        const std::string risk = m_plan.finish.sd == Volume()
+                                     ? "No spread was given: bare sums without any margin."
+                                     : words("Risk of running dry on the way: %s %%.",
+                                             riskPercent(m_plan.dryRisk).c_str());
         m_page.text(kMargin + 90, m_y,
-                    words("%zu stop%s, %s to buy. Risk of running dry on the way: %.2g %%.",
-                          m_plan.stops.size(), m_plan.stops.size() == 1 ? "" : "s", bought.c_str(),
-                          m_plan.dryRisk * 100),
+                    words("%zu stop%s, %s to buy. %s", m_plan.stops.size(),
+                          m_plan.stops.size() == 1 ? "" : "s", bought.c_str(), risk.c_str()),
                     10);
         m_y -= 10;
     }

@@ -35,8 +35,7 @@ std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std:
             break;
         const RoutePoint& at = points[stop.point];
         clock += at.stopTime.value_or(Minutes{}).count() + driving(at.detour.value_or(Distance()));
-        if (request.pumpFlow)
-            clock += 60 * stop.buy.litres() / request.pumpFlow->litresPerHour();
+        clock += 60 * stop.buy.litres() / pumpFlowOf(request).litresPerHour();
     }
     return std::fmod(clock, 24 * 60.0);
 }
@@ -72,7 +71,7 @@ std::string noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& 
     else if (point.fuel == FuelSource::pump || point.fuel == FuelSource::zone)
         add(note, "%s passed", fuelWord(point.fuel));
     if (passage.dry >= kRiskWorthSaying)
-        add(note, "dry %.2g %%", passage.dry * 100);
+        add(note, "dry %s %%", riskPercent(passage.dry).c_str());
     if (point.idle && *point.idle > Minutes{})
         add(note, "idles %.0f min", point.idle->count());
     if (point.timed)
@@ -112,6 +111,24 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         rows.push_back(std::move(row));
     }
     return rows;
+}
+
+std::string placeName(const RoutePoint& point)
+{
+    if (!point.name.empty())
+        return point.name;
+    char text[32];
+    std::snprintf(text, sizeof text, "km %.1f", point.at.km());
+    return text;
+}
+
+std::string riskPercent(double risk)
+{
+    if (risk > 0 && risk < 1e-5)
+        return "<0.001";
+    char text[32];
+    std::snprintf(text, sizeof text, "%.2g", risk * 100);
+    return text;
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

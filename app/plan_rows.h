@@ -31,6 +31,12 @@ struct PlanRow {
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
                               const std::vector<std::size_t>& points = {});
 
+// The point's name, or "km 12.3" where it has none.
+std::string placeName(const RoutePoint& point);
+
+// A probability in per cent for reading: "0", "<0.001", "1.2".
+std::string riskPercent(double risk);
+
 // The start, the stops and the finish: what a page has to show at least.
 std::vector<std::size_t> stopsAndEnds(const Plan& plan);
 

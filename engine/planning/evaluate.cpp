@@ -90,9 +90,7 @@ private:
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
         m_plan.stopTime += point.stopTime.value_or(Minutes{});
-        if (m_request.pumpFlow)
-            m_plan.stopTime +=
-                Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
+        m_plan.stopTime += Minutes(60.0 * purchase.litres / pumpFlowOf(m_request).litresPerHour());
         if (m_request.speed && point.detour)
             m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
         if (purchase.full)

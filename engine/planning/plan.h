@@ -69,10 +69,14 @@ struct PlanRequest {
     int cans = 0;                                   // full own cans on board
     Volume canVolume;                               // of each, > 0 if there are any
     Rules rules;
-    std::optional<FlowRate> pumpFlow; // L/h, aim time
-    std::optional<Speed> speed;       // for opening hours and detours
+    std::optional<FlowRate> pumpFlow; // see pumpFlowOf
+    std::optional<Speed> speed;       // for opening hours and the time of detours
     std::optional<Minutes> departure; // since midnight
 };
+
+// What a pump delivers: as the request says, else 40 L/min (common practice, no
+// source: road pumps give 35 to 45).
+FlowRate pumpFlowOf(const PlanRequest& request);
 
 struct PlannedStop {
     std::size_t point = 0; // in the route

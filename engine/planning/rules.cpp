@@ -88,8 +88,7 @@ std::vector<RuleFinding> checkRules(const PlanRequest& request, const Problem& p
     if (!request.rules.autonomy)
         return {};
     const std::vector<Way> ways = waysBetweenChances(request, problem);
-    std::vector<RuleFinding> findings{findingOf(request, ways.front()),
-                                      fullTank(request, problem)};
+    std::vector<RuleFinding> findings{findingOf(request, ways.front()), fullTank(request, problem)};
     for (auto way = ways.begin() + 1; way != ways.end(); ++way) {
         if (RuleFinding finding = findingOf(request, *way); !finding.kept)
             findings.push_back(std::move(finding));

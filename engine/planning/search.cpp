@@ -249,7 +249,8 @@ private:
     bool isTooMuch()
     {
         for (const Run& run : m_runs)
-            m_work += run.cost.size() + m_runs.size() / 8; // joining looks at every run
+            m_work += run.cost.size();
+        m_work += m_runs.size() * m_runs.size() / 8; // joining compares runs
         return m_work > kMostWork;
     }
 

@@ -25,7 +25,7 @@ struct Timetable {
     };
     double departure = 0.0; // since midnight
     double minutesPerKm = 0.0;
-    double minutesPerLitre = 0.0; // of pouring; 0 where the pump's flow is not given
+    double minutesPerLitre = 0.0; // of pouring; may be 0
     double startKm = 0.0;
     double startLitres = 0.0;
     std::vector<Hours> hours;        // of every point
