@@ -28,7 +28,9 @@ static int runCommandLine(int argc, char** argv)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
-                           addCardCommand, addBacktestCommand, addReplayCommand, addCheckCommand})
+                           addCardCommand, addBacktestCommand, addReplayCommand, addCheckCommand,
+                           addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,
+                           addMergeCommand})
         add(app, context);
     try {
         app.parse(argc, argv);

@@ -2,6 +2,7 @@
 //
 // undermark-cli plan: fuel stops along a route, with the risk as a number.
 #include "app/cli_plan.h"
+#include "app/plan_rows.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -10,33 +11,45 @@ namespace undermark {
 
 namespace {
 
-constexpr double kSure = 2.3263478740408408; // the normal 99 % quantile: "sure"
-
-void printRow(const PlanRequest& request, const Plan& plan, std::size_t i)
+// Cut and filled up to so many letters, which in UTF-8 are not bytes.
+std::string padded(const std::string& text, std::size_t letters)
 {
-    const Passage& passage = plan.passages[i];
-    const RoutePoint& point = request.route.points[passage.point];
-    const double leg = i > 0 ? (point.at - request.route.points[i - 1].at).km() : 0.0;
-    const double even = std::max(passage.arrive.mean.litres(), 0.0); // never "-0.0"
-    const double sure = std::max(even - kSure * passage.arrive.sd.litres(), 0.0);
-    std::string take;
-    for (const PlannedStop& stop : plan.stops) {
-        if (stop.point == passage.point)
-            take = fixed(stop.buy.litres()) + (stop.toFull ? " full" : "");
+    std::string out;
+    std::size_t count = 0;
+    for (const char c : text) {
+        const bool begins = (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+        if (begins && count++ == letters)
+            return out;
+        out += c;
     }
-    const std::string need =
-        i + 1 < plan.passages.size() ? fixed(plan.passages[i + 1].used.litres()) : "";
-    std::printf("%8.1f %7.1f  %-18.18s %-13.13s %7s %8.1f %6.1f  %-10s %6.1f\n", point.at.km(), leg,
-                point.name.c_str(), point.mode.c_str(), need.c_str(), sure, even, take.c_str(),
-                passage.leave.litres());
+    return out + std::string(letters - count, ' ');
+}
+
+void printRow(const PlanRequest& request, const PlanRow& row, std::optional<double> kgPerLitre)
+{
+    const RoutePoint& point = request.route.points[row.point];
+    const bool last = row.point + 1 == request.route.points.size();
+    std::string take = row.stop ? fixed(row.stop->buy.litres()) : "";
+    if (row.stop && row.stop->toFull)
+        take += " full";
+    std::string note = row.note;
+    if (row.stop && kgPerLitre)
+        note += format("%s%.1f kg", note.empty() ? "" : "; ", row.stop->buy.litres() * *kgPerLitre);
+    std::printf("%8.1f %7.1f  %-18s %-13s %7s %8.1f %6.1f  %-10s %6.1f  %s\n", row.at.km(),
+                row.leg.km(), padded(point.name, 18).c_str(),
+                padded(last ? "" : point.mode, 13).c_str(),
+                last ? "" : fixed(row.needs.litres()).c_str(), row.sure.litres(), row.even.litres(),
+                take.c_str(), row.leave.litres(), note.c_str());
 }
 
 void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
                     const std::vector<Cure>& cures)
 {
-    std::printf("No plan: at this confidence the fuel lasts to km %.1f, %.1f L short of %s.\n",
-                shortfall.farthest.km(), shortfall.missing.litres(),
-                request.route.points[shortfall.towards].name.c_str());
+    const auto& points = request.route.points;
+    std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
+                "short of %s.\n",
+                shortfall.farthest.km(), points[shortfall.from].name.c_str(),
+                shortfall.missing.litres(), points[shortfall.towards].name.c_str());
     for (const Cure& cure : cures)
         std::printf("  would do: %s (%zu stops, planned again to be sure)\n",
                     cureWords(cure).c_str(), cure.plan.stops.size());
@@ -70,28 +83,22 @@ void printRules(const Plan& plan)
         std::printf("note: %s\n", note.c_str());
 }
 
-void printGaps(const PlanRequest& request, const Plan& plan)
-{
-    for (const Gap& gap : plan.gaps) {
-        if (gap.noReturn)
-            std::printf("Turn back by km %.1f, or there must be fuel at %s.\n", gap.noReturn->km(),
-                        request.route.points[gap.to].name.c_str());
-    }
-}
-
 } // namespace
 
-void printPlan(const PlanRequest& request, const Plan& plan)
+void printPlan(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre)
 {
-    std::printf("%8s %7s  %-18s %-13s %7s %8s %6s  %-10s %6s\n", "km", "leg", "place", "mode on",
-                "needs", "sure", "even", "take on", "leave");
-    for (std::size_t i = 0; i < plan.passages.size(); ++i)
-        printRow(request, plan, i);
-    std::printf("\n%zu stop%s, %.1f L, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
-                plan.stops.size(), plan.stops.size() == 1 ? "" : "s", plan.bought.litres(),
-                plan.cost, plan.dryRisk * 100);
-    printGaps(request, plan);
-    std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n");
+    std::printf("%8s %7s  %-18s %-13s %7s %8s %6s  %-10s %6s  %s\n", "km", "leg", "place",
+                "mode on", "needs", "sure", "even", "take on", "leave", "note");
+    for (const PlanRow& row : planRows(request, plan))
+        printRow(request, row, kgPerLitre);
+    std::string bought = fixed(plan.bought.litres()) + " L";
+    if (kgPerLitre)
+        bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
+    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %.3g %%.\n",
+                plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
+                plan.dryRisk * 100);
+    std::printf("sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
+                "no return after: turn back by that km, or there must be fuel ahead.\n");
 }
 
 namespace {
@@ -121,7 +128,7 @@ Result<void> run(const PlanOptions& options, const CliContext& context)
         return {};
     }
     if (answer->feasible)
-        printPlan(*request, *answer);
+        printPlan(*request, *answer, options.kgPerLitre);
     else
         printShortfall(*request, *answer->shortfall, *cures);
     printRules(*answer);

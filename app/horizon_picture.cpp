@@ -39,14 +39,16 @@ QList<HorizonTickMark> ruler(const Horizon& horizon, const UnitFormat& format)
 {
     const double length = format.inUnit(horizon.length);
     const double minor = tickStep(length, kMostTicks) / kMinorPerMajor / length;
-    QList<HorizonTickMark> marks{{0.0, HorizonWords::tr("here"), true}};
+    QList<HorizonTickMark> marks{{0.0, HorizonWords::tr("here"), true, false}};
     for (int i = 1; i * minor < 1.0; ++i)
-        marks.append({i * minor, {}, i % kMinorPerMajor == 0});
+        marks.append({i * minor, {}, i % kMinorPerMajor == 0, false});
+    int number = 0;
     for (const HorizonTick& tick : horizon.ticks) {
+        const bool spare = ++number % 2 == 0;
         if (tick.at > kRoomForHere && tick.at < 1.0 - kRoomForUnit)
-            marks.append({tick.at, QString::fromStdString(tick.label), true});
+            marks.append({tick.at, QString::fromStdString(tick.label), true, !spare});
     }
-    marks.append({1.0, format.distanceUnit(), true});
+    marks.append({1.0, format.distanceUnit(), true, false});
     return marks;
 }
 

@@ -23,10 +23,12 @@ struct HorizonTickMark {
     Q_PROPERTY(qreal at MEMBER at FINAL)
     Q_PROPERTY(QString label MEMBER label FINAL)
     Q_PROPERTY(bool major MEMBER major FINAL)
+    Q_PROPERTY(bool spare MEMBER spare FINAL)
 public:
     qreal at = 0;
     QString label;
     bool major = false;
+    bool spare = false; // every second label: left out where letters are large
     friend bool operator==(const HorizonTickMark&, const HorizonTickMark&) = default;
 };
 

@@ -128,7 +128,10 @@ RateReport reportRates(std::span<const Interval> intervals, const std::vector<bo
     }
     report.idle = rates.idle;
     report.coldStart = rates.coldStart;
-    report.trend = Fraction::fromRatio(std::exp(model.trendNow(options.now).location) - 1);
+    const StudentT trend = model.trendNow(options.now);
+    report.trend = Fraction::fromRatio(std::exp(trend.location) - 1);
+    report.trendLow90 = Fraction::fromRatio(std::exp(trend.quantile(0.05)) - 1);
+    report.trendHigh90 = Fraction::fromRatio(std::exp(trend.quantile(0.95)) - 1);
     return report;
 }
 

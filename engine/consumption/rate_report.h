@@ -35,6 +35,8 @@ struct RateReport {
     Estimate<FlowRate> idle;
     Estimate<Volume> coldStart;
     Fraction trend;                      // how the car does just now against the long run, +0.03 = thirstier
+    Fraction trendLow90;                 // its 90 % interval
+    Fraction trendHigh90;
     std::vector<Lesson> lessons;         // the last ones, oldest first
 };
 

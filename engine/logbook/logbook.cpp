@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/logbook.h"
 
-#include "engine/logbook/database.h"
 #include "engine/logbook/ledger.h"
+#include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/validate.h"
 
 #include <algorithm>
@@ -11,11 +11,6 @@
 namespace undermark {
 
 using namespace logbook;
-
-struct Logbook::Impl {
-    SQLite::Database database;
-    std::filesystem::path file;
-};
 
 namespace {
 

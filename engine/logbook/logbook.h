@@ -79,6 +79,14 @@ enum class OpenMode {
 
 inline constexpr std::chrono::milliseconds kBusyTimeout{5000};
 
+// What a merge brought, in rows of the ledger (recordings, corrections, withdrawals).
+struct MergeReport {
+    std::int64_t added = 0;
+    std::int64_t known = 0;      // were there already
+    // Vehicles in force that share their name since: two devices made them apart.
+    std::vector<std::string> sameName;
+};
+
 // T below is one of Mode, Calibration, Fill, Trip, Proof; where it says so, also
 // Vehicle. Every call may return busy (another program held the file for longer
 // than the timeout), fileAccess or damaged; only further errors are listed.
@@ -132,6 +140,18 @@ public:
 
     // The whole file read and verified; damaged with what SQLite found.
     Result<void> checkIntegrity() const;
+
+    // Takes in every row of another logbook or bundle that is not here yet, in one
+    // transaction. The logbook is then the union of both: merging is commutative,
+    // associative and idempotent in what is in force. The other file is only read.
+    // Errors as Logbook::open of the other file; badInput where one of its rows
+    // could not have been written by any Undermark.
+    Result<MergeReport> merge(const std::filesystem::path& other);
+
+    // The whole logbook as one new file, 0600, by SQLite's online backup: others may
+    // go on writing meanwhile. fileAccess where the file exists already or cannot be
+    // written; nothing is left of it then.
+    Result<void> copyTo(const std::filesystem::path& file) const;
 
     const std::filesystem::path& file() const;
 

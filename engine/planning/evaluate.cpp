@@ -60,8 +60,7 @@ private:
             passage.dry = arrivalRisk(m_level, sd, 0.0);
             const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
             passage.margin = litres(margin);
-            const double rate =
-                km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
         }
         passage.arrive = {litres(m_level), litres(sd)};

@@ -24,11 +24,11 @@
 namespace undermark {
 
 struct Tank {
-    Volume capacity;        // usable litres at the first click, > 0
-    Estimate<Volume> start; // usable litres now; mean from 0 to capacity
-    Volume floor;           // never below this on arrival
-    Volume end;             // wanted at the finish (the larger of it and floor counts)
-    Volume fullSd;          // of the level after a full fill
+    Volume capacity;                // usable litres at the first click, > 0
+    Estimate<Volume> start;         // usable litres now; mean from 0 to capacity
+    Volume floor;                   // never below this on arrival
+    Volume end;                     // wanted at the finish (the larger of it and floor counts)
+    Volume fullSd;                  // of the level after a full fill
     std::optional<Volume> zeroMark; // usable litres at the gauge's zero: for pictures only
 };
 
@@ -79,7 +79,7 @@ struct PlannedStop {
     Volume buy;            // litres to ask for (mean, where it is to full)
     bool toFull = false;
     bool known = false; // the level is known anew from here on, to Tank::fullSd
-    int cans = 0; // own cans poured, where the fuel is a can's
+    int cans = 0;       // own cans poured, where the fuel is a can's
     Estimate<Volume> arrive;
     Volume leave;
     double cost = 0.0; // fuel and stop cost

@@ -21,6 +21,8 @@ Result<int> modeIndex(const RateModel& rates, const RoutePoint& point)
         error.code = ErrorCode::notFound;
         error.detail = "there is no consumption for this mode of driving, at '" + point.name + "'";
         error.found = point.mode;
+        for (const std::string& mode : rates.modes)
+            error.expected += (error.expected.empty() ? "" : ", ") + mode;
         return fail(error);
     }
     return static_cast<int>(found - rates.modes.begin());
@@ -93,8 +95,8 @@ public:
             m_problem.timed.push_back(point.timed);
             m_problem.someTimed = m_problem.someTimed || point.timed;
             m_problem.offers.push_back(offerOf(m_request, point, m_prices));
-            m_problem.hasHours = m_problem.hasHours || (m_problem.offers.back().open &&
-                                                        (point.opens || point.closes));
+            m_problem.hasHours = m_problem.hasHours ||
+                                 (m_problem.offers.back().open && (point.opens || point.closes));
             if (m_byMode)
                 m_problem.kmTo.insert(m_problem.kmTo.end(), m_km.begin(), m_km.end());
             if (i + 1 == points.size())

@@ -42,7 +42,8 @@ SearchResult withoutHours(const Problem& problem)
         if (auto purchases = cheapestByPriceOnly(problem)) {
             SearchResult result;
             for (const Purchase& purchase : *purchases)
-                result.objective += purchase.litres *
+                result.objective +=
+                    purchase.litres *
                     problem.offers[static_cast<std::size_t>(purchase.point)].perLitre;
             result.purchases = std::move(*purchases);
             return result;

@@ -20,7 +20,7 @@ namespace undermark::planning {
 
 struct Timetable {
     struct Hours {
-        double opens = 0.0; // since midnight
+        double opens = 0.0;        // since midnight
         double closes = 24 * 60.0; // below `opens`: past midnight
     };
     double departure = 0.0; // since midnight

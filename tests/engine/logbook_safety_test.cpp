@@ -1,49 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/killed_writer.h"
 #include "tests/support/logbook_files.h"
 #include "tests/support/test_main.h"
 
 #include <QTemporaryDir>
 #include <QTest>
-#include <csignal>
-#include <random>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 using namespace undermark;
 using namespace undermark::test;
-
-namespace {
-
-constexpr std::size_t kUuidLength = 36;
-
-// The child of a fork: adds fills for ever, telling each one that was acknowledged.
-[[noreturn]] void keepWriting(const fs::path& file, const EntryId& car, int pipe, long long first)
-{
-    auto book = Logbook::open(file, OpenMode::readWrite);
-    if (!book)
-        _exit(3);
-    for (long long i = first;; ++i) {
-        const auto id = book->add(car, leastFill(at(i), 1.0 + static_cast<double>(i % 50)), kNow);
-        if (!id || ::write(pipe, id->uuid.data(), kUuidLength) != kUuidLength)
-            _exit(4);
-    }
-}
-
-// Everything that the pipe still holds, in UUIDs.
-std::vector<std::string> drain(int pipe)
-{
-    std::string all;
-    char buffer[4096];
-    for (ssize_t got = 0; (got = ::read(pipe, buffer, sizeof buffer)) > 0;)
-        all.append(buffer, static_cast<std::size_t>(got));
-    std::vector<std::string> uuids;
-    for (std::size_t i = 0; i + kUuidLength <= all.size(); i += kUuidLength)
-        uuids.push_back(all.substr(i, kUuidLength));
-    return uuids;
-}
-
-} // namespace
 
 // Nothing acknowledged is lost, and nothing that is not ours is touched.
 class LogbookSafetyTest : public QObject {
@@ -232,45 +199,15 @@ private slots:
         }
     }
 
-    // SIGKILL at random instants (fixed seed): of a real process, with real syncs.
+    // The campaign of 1,000 is tests/accuracy/kill_campaign.cpp.
     void aKilledWriterLosesNothingThatWasAcknowledged()
     {
-        std::mt19937 random(20'260'731);
-        std::uniform_int_distribution<int> microseconds(0, 30'000);
-        std::set<std::string> acknowledged;
-        for (int kill = 0; kill < 20; ++kill) {
-            int ends[2];
-            QCOMPARE(::pipe(ends), 0);
-            const pid_t child = ::fork();
-            QVERIFY(child >= 0);
-            if (child == 0) {
-                ::close(ends[0]);
-                keepWriting(m_file, m_car, ends[1], 1'000'000LL * (kill + 1));
-            }
-            ::close(ends[1]);
-            char first[kUuidLength];
-            QCOMPARE(::read(ends[0], first, kUuidLength), ssize_t(kUuidLength));
-            acknowledged.emplace(first, kUuidLength);
-            ::usleep(static_cast<useconds_t>(microseconds(random)));
-            QCOMPARE(::kill(child, SIGKILL), 0);
-            int status = 0;
-            QCOMPARE(::waitpid(child, &status, 0), child);
-            QVERIFY(WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL);
-            for (const std::string& uuid : drain(ends[0]))
-                QVERIFY(acknowledged.insert(uuid).second);
-            ::close(ends[0]);
-
-            const auto book = Logbook::open(m_file, OpenMode::readWrite);
-            QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
-            QVERIFY(book->checkIntegrity().has_value());
-            const auto fills = *book->entries<Fill>(m_car);
-            std::multiset<std::string> present;
-            for (const auto& fill : fills)
-                present.insert(fill.id.uuid);
-            for (const std::string& uuid : acknowledged)
-                QCOMPARE(present.count(uuid), std::size_t(1));
-        }
-        qInfo("%zu fills acknowledged over 20 kills", acknowledged.size());
+        const KillReport report = killWriters(m_file, m_car, 20, 20'260'731);
+        QCOMPARE(report.kills, 20);
+        QVERIFY(report.acknowledged >= 20);
+        QCOMPARE(report.missing, std::size_t(0));
+        QCOMPARE(report.doubled, std::size_t(0));
+        QCOMPARE(report.unsound, 0);
     }
 };
 

@@ -18,6 +18,7 @@ TestCase {
         Main {
             now: Fixture.now
             pump: Fixture.pump
+            logbook: Fixture.logbook
         }
     }
 

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli import FILE.csv: fills or trips from another table. All of it or
+// nothing; what is there already is left out; --dry-run shows what would be added.
+#include "app/cli_logbook.h"
+#include "engine/files/import_csv.h"
+#include "engine/logbook/backup.h"
+
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::size_t kShown = 12;   // rows of the preview
+
+const std::map<std::string, Volume> kLitres{{"l", Volume::fromLitres(1)},
+                                            {"us-gal", Volume::fromUsGallons(1)},
+                                            {"imp-gal", Volume::fromImperialGallons(1)}};
+const std::map<std::string, Distance> kKm{{"km", Distance::fromKm(1)}, {"mi", Distance::fromMiles(1)}};
+
+struct Options {
+    std::string file, kind = "fills", litresIn = "l", kmIn = "km";
+    std::vector<std::string> columns;
+    bool dryRun = false;
+};
+
+Result<ImportOptions> importOptions(const Options& o)
+{
+    ImportOptions options;
+    options.litre = kLitres.at(o.litresIn);
+    options.km = kKm.at(o.kmIn);
+    for (const std::string& pair : o.columns) {
+        const std::size_t equals = pair.find('=');
+        if (equals == std::string::npos || equals == 0 || equals + 1 == pair.size())
+            return failInput("--column takes OURS=THEIRS", "litres=Quantity", pair);
+        options.columns[pair.substr(0, equals)] = pair.substr(equals + 1);
+    }
+    return options;
+}
+
+std::string lineOf(const Fill& fill)
+{
+    const Distance km = fill.odometer.value_or(fill.sinceLast.value_or(Distance()));
+    return format("%s %8.2f L %-7s %10.1f km", dateText(fill.time).c_str(), fill.volume.litres(),
+                  wordOf(fill.extent), km.km());
+}
+
+std::string lineOf(const Trip& trip)
+{
+    return format("%s %10.1f km %s", dateText(trip.time).c_str(), trip.distance.km(), trip.mode.c_str());
+}
+
+template <class T>
+void tell(const std::vector<T>& fresh, std::size_t duplicates, const Options& o,
+          const std::filesystem::path& kept, const CliContext& context)
+{
+    if (context.json) {
+        Json rows = Json::array();
+        for (const T& row : fresh)
+            rows.push_back(lineOf(row));
+        print({{"added", fresh.size()}, {"duplicates", duplicates}, {"dry_run", o.dryRun},
+               {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
+        return;
+    }
+    std::cout << (o.dryRun ? "Would add " : "Added ") << fresh.size() << ' ' << o.kind;
+    if (duplicates > 0)
+        std::cout << "; " << duplicates << " are in the log already";
+    std::cout << ".\n";
+    for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
+        std::cout << "  " << lineOf(fresh[i]) << '\n';
+    if (fresh.size() > kShown)
+        std::cout << "  … and " << fresh.size() - kShown << " more\n";
+    if (!kept.empty())
+        std::cout << "The logbook as it was: " << kept.filename().string() << '\n';
+}
+
+template <class T>
+Result<void> store(const Result<Imported<T>>& file, const Options& o, const CliContext& context)
+{
+    if (!file)
+        return fail(file.error());
+    for (const std::string& column : file->unknownColumns)
+        warn(o.file + ": column '" + column + "' is not imported");
+    auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    const auto entries = open->logbook.entries<T>(open->vehicle.id);
+    if (!entries)
+        return fail(entries.error());
+    std::vector<T> known, fresh;
+    for (const auto& entry : *entries)
+        known.push_back(entry.value);
+    for (const std::size_t i : newRows(file->rows, known))
+        fresh.push_back(file->rows[i]);
+    const std::size_t duplicates = file->rows.size() - fresh.size();
+    std::filesystem::path kept;
+    if (!o.dryRun && !fresh.empty()) {
+        const auto copy = backUp(open->logbook, now());
+        if (!copy)
+            return fail(copy.error());
+        kept = *copy;
+        if (const auto added = open->logbook.addAll<T>(open->vehicle.id, fresh, now()); !added)
+            return fail(added.error());
+    }
+    tell(fresh, duplicates, o, kept, context);
+    return {};
+}
+
+Result<void> run(const Options& o, const CliContext& context)
+{
+    const auto options = importOptions(o);
+    if (!options)
+        return fail(options.error());
+    return o.kind == "fills" ? store(readFillsToImport(o.file, *options), o, context)
+                             : store(readTripsToImport(o.file, *options), o, context);
+}
+
+} // namespace
+
+void addImportCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App* command = app.add_subcommand("import", "fills or trips from another table");
+    command->add_option("file", options->file, "CSV: date,litres,… or date,km,mode,…")->required()->type_name("FILE.csv");
+    command->add_option("--kind", options->kind, "what its rows are")->check(CLI::IsMember({"fills", "trips"}));
+    command->add_option("--column", options->columns, "OURS=THEIRS: what the file calls a column; may be repeated")
+        ->type_name("NAME=NAME");
+    command->add_option("--litres-in", options->litresIn, "what its litres are: l, us-gal, imp-gal")
+        ->check(CLI::IsMember({"l", "us-gal", "imp-gal"}));
+    command->add_option("--km-in", options->kmIn, "what its kilometres are: km, mi")->check(CLI::IsMember({"km", "mi"}));
+    command->add_flag("--dry-run", options->dryRun, "only show what would be added");
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/files/export_csv.h"
+
+#include "engine/files/csv_writer.h"
+
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace undermark {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+std::string dateOf(Instant time)
+{
+    const auto day = std::chrono::floor<std::chrono::days>(time);
+    const std::chrono::year_month_day date(day);
+    const std::chrono::hh_mm_ss clock(time - day);
+    char text[48];
+    std::snprintf(text, sizeof text, "%04d-%02u-%02uT%02ld:%02ld:%02ld", int(date.year()),
+                  unsigned(date.month()), unsigned(date.day()), long(clock.hours().count()),
+                  long(clock.minutes().count()), long(clock.seconds().count()));
+    return text;
+}
+
+template <class Q>
+std::optional<double> in(const std::optional<Q>& quantity, double (Q::*unit)() const)
+{
+    return quantity ? std::optional(((*quantity).*unit)()) : std::nullopt;
+}
+
+// Mean and sd of an estimate, two cells.
+template <class Q>
+void pair(CsvWriter& csv, const std::optional<Estimate<Q>>& estimate, double (Q::*unit)() const)
+{
+    csv.number(estimate ? std::optional((estimate->mean.*unit)()) : std::nullopt);
+    csv.number(estimate ? std::optional((estimate->sd.*unit)()) : std::nullopt);
+}
+
+const char* wordOf(FuelKind fuel)
+{
+    switch (fuel) {
+    case FuelKind::petrol: return "petrol";
+    case FuelKind::diesel: return "diesel";
+    case FuelKind::lpg: return "lpg";
+    case FuelKind::ethanol: return "ethanol";
+    }
+    return "";
+}
+
+const char* wordOf(CircuitKind circuit)
+{
+    switch (circuit) {
+    case CircuitKind::direct: return "direct";
+    case CircuitKind::resistive: return "resistive";
+    case CircuitKind::ratiometric: return "ratiometric";
+    case CircuitKind::percent: return "percent";
+    case CircuitKind::counts: return "counts";
+    }
+    return "";
+}
+
+const char* wordOf(ProofKind kind)
+{
+    switch (kind) {
+    case ProofKind::drained: return "drained";
+    case ProofKind::base: return "base";
+    case ProofKind::stalled: return "stalled";
+    case ProofKind::pastZero: return "past-zero";
+    }
+    return "";
+}
+
+void addVehicle(CsvWriter& csv, const Vehicle& v)
+{
+    csv.text(v.name).text(wordOf(v.fuel)).number(v.capacity.litres());
+    pair(csv, v.leftBehind, &Volume::litres);
+    pair(csv, v.unusable, &Volume::litres);
+    csv.number(in(v.zeroMark, &Volume::litres)).number(in(v.lamp, &Volume::litres));
+    csv.text(wordOf(v.sender.circuit)).text(v.sender.unit);
+    csv.number(v.sender.supplyVolts).number(v.sender.pullUpOhms);
+    csv.number(in(v.sender.resolution, &Signal::value)).endRow();
+}
+
+void addMode(CsvWriter& csv, const Vehicle& v, const Mode& mode)
+{
+    csv.text(v.name).text(mode.name);
+    pair(csv, mode.stated, &Consumption::litresPer100Km);
+    csv.endRow();
+}
+
+void addCalibration(CsvWriter& csv, const Vehicle& v, const Calibration& c)
+{
+    for (const CalibrationPoint& point : c.points)
+        csv.text(v.name).text(dateOf(c.time)).number(c.zeroMark.litres()).number(point.added.litres())
+            .number(point.signal.value()).number(in(point.signal2, &Signal::value))
+            .number(in(point.signalSd, &Signal::value)).number(double(point.readings)).endRow();
+}
+
+void addFill(CsvWriter& csv, const Vehicle& v, const Entry<Fill>& entry)
+{
+    const Fill& fill = entry.value;
+    csv.text(v.name).text(entry.id.uuid).text(dateOf(fill.time)).number(fill.volume.litres())
+        .number(fill.extent != FillExtent::partial).number(fill.extent == FillExtent::neck)
+        .number(in(fill.odometer, &Distance::km)).number(in(fill.sinceLast, &Distance::km))
+        .number(double(fill.odometerReset)).number(fill.pricePerLitre)
+        .number(in(fill.signalBefore, &Signal::value)).text(fill.blend.value_or(""))
+        .number(in(fill.temperature, &Temperature::celsius))
+        .number(in(fill.displayed, &Consumption::litresPer100Km))
+        .number(fill.counted ? std::optional(double(*fill.counted)) : std::nullopt).endRow();
+}
+
+void addTrip(CsvWriter& csv, const Vehicle& v, const Entry<Trip>& entry)
+{
+    const Trip& trip = entry.value;
+    csv.text(v.name).text(entry.id.uuid).text(dateOf(trip.time)).number(trip.distance.km())
+        .text(trip.mode).number(trip.idle ? std::optional(trip.idle->count()) : std::nullopt)
+        .number(trip.starts ? std::optional(double(*trip.starts)) : std::nullopt).endRow();
+}
+
+void addProof(CsvWriter& csv, const Vehicle& v, const Entry<Proof>& entry)
+{
+    const Proof& proof = entry.value;
+    csv.text(v.name).text(entry.id.uuid).text(dateOf(proof.time)).text(wordOf(proof.kind));
+    pair(csv, proof.volume, &Volume::litres);
+    pair(csv, proof.leftBehind, &Volume::litres);
+    csv.number(in(proof.signal, &Signal::value));
+    pair(csv, proof.distance, &Distance::km);
+    csv.text(proof.mode.value_or("")).endRow();
+}
+
+Result<void> write(const fs::path& file, const std::string& text)
+{
+    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+    bool done = descriptor >= 0;
+    for (std::size_t at = 0; done && at < text.size();) {
+        const ssize_t wrote = ::write(descriptor, text.data() + at, text.size() - at);
+        done = wrote > 0;
+        at += done ? static_cast<std::size_t>(wrote) : 0;
+    }
+    done = done && ::fsync(descriptor) == 0;
+    const std::string why = std::strerror(errno);
+    if (descriptor >= 0)
+        ::close(descriptor);
+    return done ? Result<void>{} : fail(Error{ErrorCode::fileAccess, why, file.string(), 0, {}, {}, {}});
+}
+
+} // namespace
+
+Result<void> exportCsv(std::span<const VehicleLog> vehicles, const fs::path& folder)
+{
+    CsvWriter cars("vehicle,fuel,capacity_l,left_behind_l,left_behind_sd_l,unusable_l,unusable_sd_l,"
+                   "zero_at_l,lamp_l,circuit,signal_unit,supply_v,pull_up_ohm,resolution");
+    CsvWriter modes("vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km");
+    CsvWriter calibrations("vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings");
+    CsvWriter fills("vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,odometer_reset,"
+                    "price_per_l,signal,blend,temperature_c,displayed_l_per_100km,counted");
+    CsvWriter trips("vehicle,id,date,km,mode,idle_min,starts");
+    CsvWriter proofs("vehicle,id,date,kind,litres,litres_sd,left_behind_l,left_behind_sd_l,signal,km,"
+                     "km_sd,mode");
+    for (const VehicleLog& log : vehicles) {
+        const Vehicle& v = log.vehicle.value;
+        addVehicle(cars, v);
+        for (const auto& mode : log.modes)
+            addMode(modes, v, mode.value);
+        if (log.calibration)
+            addCalibration(calibrations, v, log.calibration->value);
+        for (const auto& fill : log.fills)
+            addFill(fills, v, fill);
+        for (const auto& trip : log.trips)
+            addTrip(trips, v, trip);
+        for (const auto& proof : log.proofs)
+            addProof(proofs, v, proof);
+    }
+    // Written beside and moved into place, so that there is never half of it.
+    const fs::path writing = folder.string() + ".writing";
+    std::error_code failed;
+    fs::remove_all(writing, failed);
+    if (fs::exists(folder))
+        return fail(Error{ErrorCode::fileAccess, "the folder is there already", folder.string(), 0, {}, {}, {}});
+    if (!fs::create_directories(writing, failed))
+        return fail(Error{ErrorCode::fileAccess, failed.message(), folder.string(), 0, {}, {}, {}});
+    fs::permissions(writing, fs::perms::owner_all, failed);
+    const std::pair<const char*, const CsvWriter*> tables[] = {
+        {"vehicles.csv", &cars}, {"modes.csv", &modes},   {"calibration.csv", &calibrations},
+        {"fills.csv", &fills},   {"trips.csv", &trips},   {"proofs.csv", &proofs}};
+    Result<void> done;
+    for (const auto& [name, table] : tables)
+        if (done)
+            done = write(writing / name, table->contents());
+    if (done) {
+        fs::rename(writing, folder, failed);
+        if (failed)
+            done = fail(Error{ErrorCode::fileAccess, failed.message(), folder.string(), 0, {}, {}, {}});
+    }
+    if (!done)
+        fs::remove_all(writing, failed);
+    return done;
+}
+
+} // namespace undermark

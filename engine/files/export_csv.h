@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The logbook as tables for a spreadsheet: what is in force, one file a table.
+//
+//   vehicles.csv     vehicle,fuel,capacity_l,left_behind_l,left_behind_sd_l,unusable_l,
+//                    unusable_sd_l,zero_at_l,lamp_l,circuit,signal_unit,supply_v,
+//                    pull_up_ohm,resolution
+//   modes.csv        vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km
+//   calibration.csv  vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings
+//   fills.csv        vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,
+//                    odometer_reset,price_per_l,signal,blend,temperature_c,
+//                    displayed_l_per_100km,counted
+//   trips.csv        vehicle,id,date,km,mode,idle_min,starts
+//   proofs.csv       vehicle,id,date,kind,litres,litres_sd,left_behind_l,left_behind_sd_l,
+//                    signal,km,km_sd,mode
+//
+// Dates are UTC, YYYY-MM-DDTHH:MM:SS; full, to_the_neck, odometer_reset and counted
+// are 1, 0 or empty (not known). import_csv.h reads fills.csv and trips.csv back.
+#pragma once
+
+#include "engine/error.h"
+#include "engine/logbook/logbook.h"
+
+#include <filesystem>
+#include <span>
+
+namespace undermark {
+
+// Makes the folder and the six files in it, each 0600; all of them or nothing.
+// fileAccess where the folder exists already or cannot be made.
+Result<void> exportCsv(std::span<const VehicleLog> vehicles, const std::filesystem::path& folder);
+
+} // namespace undermark

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/files/import_csv.h"
+
+#include "engine/files/csv_reader.h"
+#include "engine/files/fills_csv.h"
+
+#include <cmath>
+#include <set>
+
+namespace undermark {
+
+namespace {
+
+constexpr NumberRange kCelsius{-60, 80, "degrees Celsius from -60 to 80"};
+constexpr NumberRange kStarts{0, 1000, "0 to 1000 starts"};
+
+// Our columns, found in the file under the names that the user gave them.
+class Table {
+public:
+    static Result<Table> open(const std::filesystem::path& file, const ImportOptions& options,
+                              std::vector<CsvColumn> columns)
+    {
+        for (const auto& [ours, theirs] : options.columns) {
+            bool known = false;
+            std::string names;
+            for (CsvColumn& column : columns) {
+                names += (names.empty() ? "" : ", ") + std::string(column.name);
+                if (column.name == ours) {
+                    column = {theirs, true};   // `theirs` lives as long as the options
+                    known = true;
+                }
+            }
+            if (!known)
+                return failInput("this is not a column that can be imported", names, ours);
+        }
+        auto reader = CsvReader::open(file, columns);
+        if (!reader)
+            return fail(reader.error());
+        return Table(std::move(*reader), std::move(columns));
+    }
+
+    CsvReader& reader() { return m_reader; }
+
+    // Reads all rows with `read`, which throws nothing and returns a Result<T>.
+    template <class T>
+    Result<Imported<T>> rows(auto read)
+    {
+        Imported<T> all;
+        all.unknownColumns = m_reader.unknownColumns();
+        for (;;) {
+            const auto more = m_reader.nextRow();
+            if (!more)
+                return fail(more.error());
+            if (!*more)
+                break;
+            Result<T> row = read(m_reader);
+            if (!row)
+                return fail(row.error());
+            all.rows.push_back(std::move(*row));
+            all.lines.push_back(m_reader.line());
+        }
+        if (all.rows.empty())
+            return fail(m_reader.errorAt(0, "the file holds no row", "at least one"));
+        return all;
+    }
+
+private:
+    Table(CsvReader reader, std::vector<CsvColumn> columns)
+        : m_columns(std::move(columns)), m_reader(std::move(reader))
+    {
+    }
+    std::vector<CsvColumn> m_columns;
+    CsvReader m_reader;
+};
+
+// A number times its unit, or nothing; the first error stays in `failed`.
+template <class Q>
+std::optional<Q> times(const CsvReader& reader, std::size_t column, const NumberRange& range, Q unit,
+                       std::optional<Error>& failed)
+{
+    const auto number = reader.optionalNumber(column, range);
+    if (!number && !failed)
+        failed = number.error();
+    return number && *number ? std::optional(unit * **number) : std::nullopt;
+}
+
+// 1, 0 or nothing.
+std::optional<bool> yesNo(const CsvReader& reader, std::size_t column, std::optional<Error>& failed)
+{
+    const std::string_view text = reader.text(column);
+    if (text.empty())
+        return std::nullopt;
+    if (text != "1" && text != "0" && !failed)
+        failed = reader.errorAt(column, "this is neither yes nor no", "1 or 0");
+    return text == "1";
+}
+
+Instant dateAt(const CsvReader& reader, std::size_t column, std::optional<Error>& failed)
+{
+    const auto time = parseInstant(reader.text(column));
+    if (!time && !failed)
+        failed = reader.errorAt(column, time.error().detail, time.error().expected);
+    return time.value_or(Instant{});
+}
+
+enum FillColumn { kDate, kLitres, kOdometer, kTripMeter, kFull, kNeck, kReset, kPrice, kSignal, kBlend,
+                  kTemperature, kDisplayed };
+
+Result<Fill> readFill(const CsvReader& reader, const ImportOptions& options)
+{
+    std::optional<Error> failed;
+    Fill fill;
+    fill.time = dateAt(reader, kDate, failed);
+    if (const auto litres = reader.number(kLitres, kPositive))
+        fill.volume = options.litre * *litres;
+    else if (!failed)
+        failed = litres.error();
+    fill.odometer = times(reader, kOdometer, kNotNegative, options.km, failed);
+    fill.sinceLast = times(reader, kTripMeter, kNotNegative, options.km, failed);
+    const bool full = yesNo(reader, kFull, failed).value_or(true);
+    const bool neck = yesNo(reader, kNeck, failed).value_or(false);
+    fill.extent = neck ? FillExtent::neck : full ? FillExtent::full : FillExtent::partial;
+    fill.odometerReset = yesNo(reader, kReset, failed).value_or(false);
+    fill.pricePerLitre = times(reader, kPrice, kNotNegative, 1.0 / options.litre.litres(), failed);
+    fill.signalBefore = times(reader, kSignal, kAnyNumber, Signal::of(1), failed);
+    if (const auto blend = reader.text(kBlend); !blend.empty())
+        fill.blend = std::string(blend);
+    fill.temperature = times(reader, kTemperature, kCelsius, Temperature::fromCelsius(1), failed);
+    fill.displayed = times(reader, kDisplayed, kPositive, Consumption::fromLitresPer100Km(1), failed);
+    return failed ? Result<Fill>(fail(*failed)) : fill;
+}
+
+enum TripColumn { kTripDate, kKm, kMode, kIdle, kCount };
+
+Result<Trip> readTrip(const CsvReader& reader, const ImportOptions& options)
+{
+    std::optional<Error> failed;
+    Trip trip;
+    trip.time = dateAt(reader, kTripDate, failed);
+    if (const auto km = reader.number(kKm, kNotNegative))
+        trip.distance = options.km * *km;
+    else if (!failed)
+        failed = km.error();
+    trip.mode = std::string(reader.text(kMode));
+    if (trip.mode.empty() && !failed)
+        failed = reader.errorAt(kMode, "a trip needs its driving mode", "a mode of the vehicle");
+    if (const auto idle = times(reader, kIdle, kNotNegative, 1.0, failed))
+        trip.idle = std::chrono::duration<double, std::ratio<60>>(*idle);
+    if (const auto starts = times(reader, kCount, kStarts, 1.0, failed))
+        trip.starts = static_cast<int>(*starts);
+    if (!(trip.distance > Distance()) && !trip.idle && !failed)
+        failed = reader.errorAt(kKm, "a trip without kilometres needs idle minutes", "km above 0");
+    return failed ? Result<Trip>(fail(*failed)) : trip;
+}
+
+// Numbers that came through a table are equal to its digits, not to the last bit.
+long long rounded(double value) { return std::llround(value * 1e6); }
+
+auto keyOf(const Fill& fill)
+{
+    const Distance km = fill.odometer.value_or(fill.sinceLast.value_or(Distance()));
+    return std::tuple(fill.time, rounded(fill.volume.litres()), rounded(km.km()));
+}
+
+auto keyOf(const Trip& trip) { return std::tuple(trip.time, rounded(trip.distance.km()), trip.mode); }
+
+template <class T>
+std::vector<std::size_t> newOnes(const std::vector<T>& rows, const std::vector<T>& known)
+{
+    std::set<decltype(keyOf(rows.front()))> seen;
+    for (const T& row : known)
+        seen.insert(keyOf(row));
+    std::vector<std::size_t> fresh;
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (seen.insert(keyOf(rows[i])).second)
+            fresh.push_back(i);
+    return fresh;
+}
+
+} // namespace
+
+Result<Imported<Fill>> readFillsToImport(const std::filesystem::path& file, const ImportOptions& options)
+{
+    auto table = Table::open(file, options,
+                             {{"date", true}, {"litres", true}, {"odometer_km"}, {"trip_meter_km"}, {"full"},
+                              {"to_the_neck"}, {"odometer_reset"}, {"price_per_l"}, {"signal"}, {"blend"},
+                              {"temperature_c"}, {"displayed_l_per_100km"}});
+    if (!table)
+        return fail(table.error());
+    return table->rows<Fill>([&](const CsvReader& reader) { return readFill(reader, options); });
+}
+
+Result<Imported<Trip>> readTripsToImport(const std::filesystem::path& file, const ImportOptions& options)
+{
+    auto table = Table::open(file, options,
+                             {{"date", true}, {"km", true}, {"mode", true}, {"idle_min"}, {"starts"}});
+    if (!table)
+        return fail(table.error());
+    return table->rows<Trip>([&](const CsvReader& reader) { return readTrip(reader, options); });
+}
+
+std::vector<std::size_t> newRows(const std::vector<Fill>& rows, const std::vector<Fill>& known)
+{
+    return newOnes(rows, known);
+}
+
+std::vector<std::size_t> newRows(const std::vector<Trip>& rows, const std::vector<Trip>& known)
+{
+    return newOnes(rows, known);
+}
+
+} // namespace undermark

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/backup.h"
+
+#include "engine/logbook/logbook_impl.h"
+
+#include <SQLiteCpp/Backup.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace undermark {
+
+namespace fs = std::filesystem;
+using namespace logbook;
+
+namespace {
+
+Error accessError(const fs::path& file, std::string detail)
+{
+    return {ErrorCode::fileAccess, std::move(detail), file.string(), 0, {}, {}, {}};
+}
+
+std::string stamp(Instant now)
+{
+    const auto day = std::chrono::floor<std::chrono::days>(now);
+    const std::chrono::year_month_day date(day);
+    const std::chrono::hh_mm_ss clock(now - day);
+    char text[40];
+    std::snprintf(text, sizeof text, "%04d%02u%02uT%02ld%02ld%02ldZ", int(date.year()),
+                  unsigned(date.month()), unsigned(date.day()), long(clock.hours().count()),
+                  long(clock.minutes().count()), long(clock.seconds().count()));
+    return text;
+}
+
+fs::path freeName(const fs::path& file, Instant now)
+{
+    const std::string base = file.string() + ".backup-" + stamp(now);
+    fs::path name = base;
+    for (int n = 2; fs::exists(name); ++n)
+        name = base + "-" + std::to_string(n);
+    return name;
+}
+
+Result<void> syncFile(const fs::path& file)
+{
+    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool done = descriptor >= 0 && ::fsync(descriptor) == 0;
+    const std::string why = done ? "" : std::strerror(errno);
+    if (descriptor >= 0)
+        ::close(descriptor);
+    return done ? Result<void>{} : fail(accessError(file, why));
+}
+
+// Gone with everything SQLite puts beside it.
+void removeLogbook(const fs::path& file)
+{
+    std::error_code ignored;
+    for (const char* suffix : {"", "-wal", "-shm", "-journal"})
+        fs::remove(file.string() + suffix, ignored);
+}
+
+} // namespace
+
+Result<void> Logbook::copyTo(const fs::path& file) const
+{
+    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+    if (descriptor < 0)
+        return fail(accessError(file, std::strerror(errno)));
+    ::close(descriptor);
+    auto copied = guarded(file, [&]() -> Result<void> {
+        SQLite::Database target(file.string(), SQLite::OPEN_READWRITE);
+        SQLite::Backup(target, m_impl->database).executeStep(-1);
+        target.execAndGet("PRAGMA journal_mode = DELETE");   // one file, nothing beside it
+        return {};
+    });
+    if (copied)
+        copied = syncFile(file);
+    if (!copied)
+        removeLogbook(file);
+    return copied;
+}
+
+Result<fs::path> backUp(const Logbook& logbook, Instant now, int keep)
+{
+    const fs::path copy = freeName(logbook.file(), now);
+    if (const auto copied = logbook.copyTo(copy); !copied)
+        return fail(copied.error());
+    const auto all = backupsOf(logbook.file());
+    for (std::size_t i = static_cast<std::size_t>(std::max(keep, 1)); i < all.size(); ++i)
+        removeLogbook(all[i]);
+    return copy;
+}
+
+std::vector<fs::path> backupsOf(const fs::path& file)
+{
+    std::vector<fs::path> found;
+    const std::string start = file.filename().string() + ".backup-";
+    std::error_code none;
+    const fs::path folder = file.has_parent_path() ? file.parent_path() : fs::path(".");
+    for (const auto& entry : fs::directory_iterator(folder, none)) {
+        const std::string name = entry.path().filename().string();
+        if (name.starts_with(start) && !name.ends_with("-wal") && !name.ends_with("-shm")
+            && !name.ends_with("-journal"))
+            found.push_back(file.parent_path() / name);
+    }
+    // By length too: -10 is newer than -2.
+    std::ranges::sort(found, [](const fs::path& a, const fs::path& b) {
+        const auto key = [](const fs::path& p) { return p.string(); };
+        const auto stampOf = [&](const fs::path& p) { return key(p).substr(0, key(p).rfind('Z')); };
+        return std::tuple(stampOf(a), key(a).size(), key(a)) > std::tuple(stampOf(b), key(b).size(), key(b));
+    });
+    return found;
+}
+
+namespace {
+
+// What is in the logbook's place, as a dated copy: through SQLite where it can be
+// opened, byte for byte (its write-ahead log too) where not.
+Result<fs::path> keepCurrent(const fs::path& file, Instant now)
+{
+    if (const auto current = Logbook::open(file, OpenMode::readWrite))
+        return backUp(*current, now, 1'000'000);   // nothing is thrown away here
+    else if (current.error().code == ErrorCode::busy)
+        return fail(current.error());
+    const fs::path kept = freeName(file, now);
+    std::error_code failed;
+    fs::copy_file(file, kept, failed);
+    if (!failed && fs::exists(file.string() + "-wal"))
+        fs::rename(file.string() + "-wal", kept.string() + "-wal", failed);
+    if (failed)
+        return fail(accessError(kept, failed.message()));
+    return kept;
+}
+
+// Closing the last connection moved the write-ahead log into the file. Where one is
+// left, another program has the file open and would go on writing to one that is
+// no more; and SQLite would take that log for the new file's.
+Result<void> nobodyHasIt(const fs::path& file)
+{
+    if (!fs::exists(file.string() + "-wal"))
+        return {};
+    return fail(Error{ErrorCode::busy, "another program has the logbook open: close it first",
+                      file.string(), 0, {}, {}, {}});
+}
+
+} // namespace
+
+Result<fs::path> restore(const fs::path& backup, const fs::path& file, Instant now)
+{
+    // A whole and sound copy beside the logbook first; then one rename.
+    const fs::path fresh = file.string() + ".restoring";
+    removeLogbook(fresh);
+    {
+        const auto source = Logbook::open(backup, OpenMode::readOnly);
+        if (!source)
+            return fail(source.error());
+        if (const auto sound = source->checkIntegrity(); !sound)
+            return fail(sound.error());
+        if (const auto copied = source->copyTo(fresh); !copied)
+            return fail(copied.error());
+    }
+    Result<fs::path> kept = fs::exists(file) ? keepCurrent(file, now) : fs::path();
+    if (kept)
+        if (const auto free = nobodyHasIt(file); !free)
+            kept = fail(free.error());
+    std::error_code failed;
+    if (kept)
+        fs::rename(fresh, file, failed);
+    if (failed)
+        kept = fail(accessError(file, failed.message()));
+    if (!kept)
+        removeLogbook(fresh);
+    return kept;
+}
+
+} // namespace undermark

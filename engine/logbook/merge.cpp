@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Two devices' logbooks made one. What is in force follows from the set of rows
+// alone (logbook.h), so merging is nothing but taking in the rows that are missing.
+#include "engine/logbook/logbook_impl.h"
+
+#include <sqlite3.h>
+
+#include <map>
+
+namespace undermark {
+
+using namespace logbook;
+
+namespace {
+
+// A row's references are to rows before it, so the ledger is taken in by what may
+// refer to what: vehicles, first rows, corrections, withdrawals. The ids of the two
+// files differ; a row is known by its UUID.
+constexpr const char* kLedgerSteps[] = {
+    "theirs.corrects IS NULL AND theirs.vehicle IS NULL",
+    "theirs.corrects IS NULL AND theirs.vehicle IS NOT NULL",
+    "theirs.corrects IS NOT NULL AND theirs.withdraws IS NULL",
+    "theirs.withdraws IS NOT NULL",
+};
+
+constexpr std::pair<const char*, const char*> kValueTables[] = {
+    {"vehicles", "name, fuel, capacity_l, left_behind_l, left_behind_sd_l, unusable_l, unusable_sd_l, "
+                 "zero_mark_l, lamp_l, circuit, signal_unit, supply_v, pull_up_ohm, resolution"},
+    {"surge_margins", "mode, litres"},
+    {"modes", "name, stated_l_per_km, stated_sd_l_per_km"},
+    {"calibrations", "time, zero_mark_l"},
+    {"calibration_points", "position, added_l, signal, signal2, signal_sd, readings"},
+    {"fills", "time, litres, extent, odometer_km, since_last_km, odometer_reset, price_per_l, "
+              "signal_before, blend, temperature_c, displayed_l_per_km, ruling"},
+    {"trips", "time, km, mode, idle_min, starts"},
+    {"proofs", "time, kind, litres, litres_sd, left_behind_l, left_behind_sd_l, signal, km, km_sd, mode"},
+};
+
+std::string ours(const char* reference)
+{
+    return std::string("(SELECT mine.id FROM main.entries AS mine JOIN other.entries AS its "
+                       "ON its.uuid = mine.uuid WHERE its.id = theirs.") + reference + ")";
+}
+
+std::int64_t takeLedger(SQLite::Database& database)
+{
+    std::int64_t added = 0;
+    for (const char* step : kLedgerSteps)
+        added += database.exec(
+            "INSERT INTO main.entries (uuid, kind, vehicle, recorded, corrects, revision, withdraws) "
+            "SELECT theirs.uuid, theirs.kind, " + ours("vehicle") + ", theirs.recorded, "
+            + ours("corrects") + ", theirs.revision, " + ours("withdraws")
+            + " FROM other.entries AS theirs WHERE " + step
+            + " AND theirs.uuid NOT IN (SELECT uuid FROM main.entries) ORDER BY theirs.id");
+    return added;
+}
+
+// The values of the rows that takeLedger() added.
+void takeValues(SQLite::Database& database, std::int64_t lastOfOurs)
+{
+    for (const auto& [table, columns] : kValueTables) {
+        std::string theirs = "theirs." + std::string(columns);
+        for (std::size_t at = 0; (at = theirs.find(", ", at)) != std::string::npos; at += 9)
+            theirs.replace(at, 2, ", theirs.");
+        database.exec("INSERT INTO main." + std::string(table) + " (id, " + columns + ") SELECT mine.id, "
+                      + theirs + " FROM main.entries AS mine JOIN other.entries AS its ON its.uuid = mine.uuid "
+                      "JOIN other." + table + " AS theirs ON theirs.id = its.id WHERE mine.id > "
+                      + std::to_string(lastOfOurs));
+    }
+}
+
+std::int64_t integer(SQLite::Database& database, const std::string& sql)
+{
+    return database.execAndGet(sql.c_str()).getInt64();
+}
+
+// Both files' ledgers must say the same of a row that both have, and every row
+// must have found what it refers to; else somebody has tampered with one of them.
+bool contradicts(SQLite::Database& database)
+{
+    return integer(database,
+                   "SELECT EXISTS (SELECT 1 FROM other.entries AS theirs JOIN main.entries AS mine "
+                   "ON mine.uuid = theirs.uuid WHERE mine.kind <> theirs.kind "
+                   "OR mine.recorded <> theirs.recorded OR mine.revision <> theirs.revision "
+                   "OR (mine.vehicle IS NULL) <> (theirs.vehicle IS NULL) "
+                   "OR (mine.corrects IS NULL) <> (theirs.corrects IS NULL) "
+                   "OR (mine.withdraws IS NULL) <> (theirs.withdraws IS NULL))");
+}
+
+// A file that is gone at both ends of a merge.
+struct Temporary {
+    explicit Temporary(std::filesystem::path file) : path(std::move(file)) { remove(); }
+    ~Temporary() { remove(); }
+    Temporary(const Temporary&) = delete;
+    Temporary& operator=(const Temporary&) = delete;
+    void remove() const
+    {
+        std::error_code ignored;
+        std::filesystem::remove(path, ignored);
+    }
+    std::filesystem::path path;
+};
+
+// The other file, attached; detached whatever happens.
+class Attached {
+public:
+    Attached(SQLite::Database& database, const std::filesystem::path& file) : m_database(database)
+    {
+        SQLite::Statement attach(database, "ATTACH ? AS other");
+        attach.bind(1, file.string());
+        attach.exec();
+    }
+    ~Attached() { m_database.tryExec("DETACH other"); }
+    Attached(const Attached&) = delete;
+    Attached& operator=(const Attached&) = delete;
+
+private:
+    SQLite::Database& m_database;
+};
+
+} // namespace
+
+Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
+{
+    // Opening tells a logbook from anything else; a copy of it is taken in, so that
+    // the other file is only read, whoever writes to it meanwhile.
+    const std::filesystem::path copy = m_impl->file.string() + ".merging";
+    const Temporary temporary(copy);
+    {
+        const auto theirs = Logbook::open(other, OpenMode::readOnly);
+        if (!theirs)
+            return fail(theirs.error());
+        if (const auto sound = theirs->checkIntegrity(); !sound)
+            return fail(sound.error());
+        if (const auto copied = theirs->copyTo(copy); !copied)
+            return fail(copied.error());
+    }
+    const auto tampered = [&] {
+        return fail(Error{ErrorCode::badInput, "this holds rows that no Undermark has written", other.string(),
+                          0, {}, {}, {}});
+    };
+    try {
+        SQLite::Database& database = m_impl->database;
+        const Attached attached(database, copy);
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        const std::int64_t last = integer(database, "SELECT coalesce(max(id), 0) FROM main.entries");
+        MergeReport report;
+        report.added = takeLedger(database);
+        report.known = integer(database, "SELECT count(*) FROM other.entries") - report.added;
+        if (report.known < 0 || contradicts(database))
+            return tampered();
+        takeValues(database, last);
+        transaction.commit();
+        std::map<std::string, int> names;
+        if (const auto all = vehicles())
+            for (const Entry<Vehicle>& vehicle : *all)
+                if (++names[vehicle.value.name] == 2)
+                    report.sameName.push_back(vehicle.value.name);
+        return report;
+    } catch (const SQLite::Exception& exception) {
+        if ((exception.getErrorCode() & 0xFF) == SQLITE_CONSTRAINT)
+            return tampered();
+        return fail(toError(exception, m_impl->file));
+    }
+}
+
+} // namespace undermark

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Export, import, backup, restore and merge as a user meets them.
+#include "tests/support/cli_runner.h"
+#include "tests/support/test_main.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QTest>
+
+using namespace undermark::test;
+using nlohmann::json;
+
+class TransferTest : public QObject {
+    Q_OBJECT
+
+    static std::size_t fills(const CliRunner& run) { return run("log --json").json()["fills"].size(); }
+
+    static QString beside(const CliRunner& run, const char* name)
+    {
+        return QFileInfo(run.logbook()).dir().filePath(name);
+    }
+
+    static bool onlyForItsOwner(const QString& file)
+    {
+        return (QFileInfo(file).permissions() & (QFile::ReadGroup | QFile::ReadOther | QFile::WriteGroup
+                                                 | QFile::WriteOther)) == 0;
+    }
+
+private slots:
+    void whatIsExportedCanBeImportedElsewhere()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run("trip add --km 31.5 --mode town --idle-min 6 --starts 2 --date 2026-10-01").exitCode, 0);
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
+        for (const char* table : {"vehicles", "modes", "calibration", "fills", "trips", "proofs"})
+            QVERIFY(onlyForItsOwner(beside(run, "tables/") + table + ".csv"));
+        const CliRunner other;
+        QCOMPARE(other("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        QCOMPARE(other("import " + beside(run, "tables/fills.csv")).exitCode, 0);
+        QCOMPARE(other("import " + beside(run, "tables/trips.csv") + " --kind trips").exitCode, 0);
+        const json a = run("log --json").json(), b = other("log --json").json();
+        QCOMPARE(a["fills"].size(), b["fills"].size());
+        for (std::size_t i = 0; i < a["fills"].size(); ++i)
+            for (const char* field : {"date", "litres", "extent", "odometer_km"})
+                QVERIFY(a["fills"][i][field] == b["fills"][i][field]);
+        for (const char* field : {"date", "km", "mode", "idle_min", "starts"})
+            QVERIFY(a["trips"][0][field] == b["trips"][0][field]);
+    }
+
+    void aFormulaInANameIsDefused()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name =1+1 --capacity-l 50 --fuel petrol").exitCode, 0);
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
+        QFile file(beside(run, "tables/vehicles.csv"));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.readAll().contains("\n'=1+1,petrol,50,"));
+    }
+
+    void anExportNeverOverwrites()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 1);
+        QCOMPARE(run("export --bundle " + beside(run, "points.csv")).exitCode, 1);
+        QCOMPARE(run("export").exitCode, 2);
+    }
+
+    void theUserSaysWhatTheColumnsAndUnitsAre()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString table = run.file("their.csv", "Day,Gallons,Miles,Note\n2026-01-02,10,1000,x\n2026-01-09,9.5,1300,\n");
+        const QString how = " --column date=Day --column litres=Gallons --column odometer_km=Miles "
+                            "--litres-in us-gal --km-in mi";
+        const CliAnswer preview = run("import " + table + how + " --dry-run");
+        QCOMPARE(preview.exitCode, 0);
+        QVERIFY(preview.out.contains("Would add 2 fills") && preview.err.contains("Note"));
+        QCOMPARE(fills(run), std::size_t(0));
+        QCOMPARE(run("import " + table + how).exitCode, 0);
+        const json first = run("log --json").json()["fills"][0];
+        QCOMPARE(first["litres"].get<double>(), 37.85411784);
+        QCOMPARE(first["odometer_km"].get<double>(), 1609.344);
+    }
+
+    void whatIsThereAlreadyIsLeftOut()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString table = run.file("f.csv", "date,litres,odometer_km\n2026-01-02,40,1000\n2026-01-09,41,1500\n"
+                                                "2026-01-09,41,1500\n");
+        const json first = run("import " + table + " --json").json();
+        QCOMPARE(first["added"].get<int>(), 2);
+        QCOMPARE(first["duplicates"].get<int>(), 1);
+        QVERIFY(QFileInfo::exists(QString::fromStdString(first["backup"].get<std::string>())));
+        QCOMPARE(run("import " + table + " --json").json()["added"].get<int>(), 0);
+        QCOMPARE(fills(run), std::size_t(2));
+    }
+
+    void aBadRowAnywhereMeansThatNothingIsWritten_data()
+    {
+        QTest::addColumn<QByteArray>("table");
+        QTest::addColumn<QByteArray>("says");
+        QTest::newRow("text") << QByteArray("date,litres\n2026-01-02,40\n2026-01-03,many\n") << QByteArray(":3");
+        QTest::newRow("date") << QByteArray("date,litres\n2026-01-02,40\n03.01.2026,40\n") << QByteArray("YYYY-MM-DD");
+        QTest::newRow("comma") << QByteArray("date,litres\n2026-01-02,\"40,5\"\n") << QByteArray("comma");
+        QTest::newRow("column") << QByteArray("date,volume\n2026-01-02,40\n") << QByteArray("litres");
+        QTest::newRow("empty") << QByteArray("date,litres\n") << QByteArray("no row");
+        QTest::newRow("full") << QByteArray("date,litres,full\n2026-01-02,40,yes\n") << QByteArray("1 or 0");
+    }
+
+    void aBadRowAnywhereMeansThatNothingIsWritten()
+    {
+        QFETCH(QByteArray, table);
+        QFETCH(QByteArray, says);
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const CliAnswer answer = run("import " + run.file("bad.csv", table));
+        QCOMPARE(answer.exitCode, 2);
+        QCOMPARE(answer.errorLines(), 1);
+        QVERIFY2(answer.err.contains(says), answer.err.constData());
+        QCOMPARE(fills(run), std::size_t(0));
+        QCOMPARE(run("import " + run.file("bad.csv", table) + " --column nonsense=date").exitCode, 2);
+    }
+
+    void aTripOfAnUnknownModeIsRefusedWhole()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString table = run.file("t.csv", "date,km,mode\n2026-01-02,40,town\n2026-01-03,10,submarine\n");
+        const CliAnswer answer = run("import " + table + " --kind trips");
+        QCOMPARE(answer.exitCode, 2);
+        QVERIFY(answer.err.contains("submarine"));
+        QVERIFY(run("log --json").json()["trips"].empty());
+    }
+
+    void aBundleMergesOnAnotherDevice()
+    {
+        const CliRunner phone;
+        QVERIFY(phone.prepareCar());
+        const QString bundle = beside(phone, "bundle");
+        QCOMPARE(phone("export --bundle " + bundle).exitCode, 0);
+        QVERIFY(onlyForItsOwner(bundle));
+        const CliRunner car;
+        const json first = car("merge " + bundle + " --json").json();
+        QVERIFY(first["added"].get<int>() > 0);
+        QCOMPARE(car("merge " + bundle + " --json").json()["added"].get<int>(), 0);
+        QCOMPARE(car("range --json").out, phone("range --json").out);
+        QCOMPARE(car("merge " + phone.file("x.txt", "no logbook")).exitCode, 1);
+    }
+
+    void aBackupComesBackAndWhatWasThereIsKept()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const json made = run("backup --keep 2 --json").json();
+        const QString backup = QString::fromStdString(made["backup"].get<std::string>());
+        QVERIFY(onlyForItsOwner(backup));
+        QCOMPARE(run("fill add --litres 30 --odometer-km 104500 --full").exitCode, 0);
+        QCOMPARE(fills(run), std::size_t(10));
+        const json back = run("restore " + backup + " --json").json();
+        QCOMPARE(fills(run), std::size_t(9));
+        QVERIFY(QFileInfo::exists(QString::fromStdString(back["kept"].get<std::string>())));
+        QCOMPARE(run("restore " + QString::fromStdString(back["kept"].get<std::string>())).exitCode, 0);
+        QCOMPARE(fills(run), std::size_t(10));
+    }
+};
+
+UNDERMARK_TEST(TransferTest)
+#include "transfer_test.moc"
