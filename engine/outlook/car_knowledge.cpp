@@ -195,8 +195,8 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
     Screened consumption = learnConsumption(log, corrected.fills, fit, reserve);
-    CarKnowledge car{std::move(log), std::move(fit), std::move(reserve), std::move(consumption),
-                     std::move(corrected), {}};
+    CarKnowledge car{std::move(log),     std::move(fit),         std::move(saddle),
+                     std::move(reserve), std::move(consumption), std::move(corrected), {}};
     weighProofs(car);
     return car;
 }
