@@ -31,7 +31,7 @@ struct RangeAnswer {
     std::string why;
     const Outlook* outlook = nullptr;
     bool prior = false;             // the level is the tank's shape, not a calibration
-    Json corrections;            // null unless one is switched on
+    Json corrections;               // null unless one is switched on
 };
 
 const char* wordOf(LevelBound bound)
@@ -201,8 +201,8 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
     RangeAnswer a{now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-                  (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode, &*now,
-                  o.shape.given(), {}};
+                  (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode,
+                  &*now, o.shape.given(), {}};
     if (!anyOf(o.corrections)) {
         answer(a, context);
         return {};
