@@ -152,7 +152,9 @@ void ConsumptionModel::observe(const Interval& interval)
     const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
     m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
 
-    const double excess = std::max(1.0, away / kBound);
+    // In litres, as the regression is: on a log scale the low side would count less.
+    const double awayInLitres = std::abs(std::exp(y - expected.location) - 1) / expected.scale;
+    const double excess = std::max(1.0, awayInLitres / kBound);
     m_regression.forget(keep);
     m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
     m_trend.rebase(std::log(expectedLitres(x) / before_l));
@@ -219,12 +221,13 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     for (std::size_t i = 0; i < count; ++i) {
         rates.modes.push_back(m_setup.modes[i].name);
         rates.mean.push_back(Consumption::fromLitresPerKm(mean[i] * factor));
+        rates.longRun.push_back(Consumption::fromLitresPerKm(mean[i]));
         rates.usualMix.push_back(Fraction::fromRatio(mix[i]));
         for (std::size_t j = 0; j < count; ++j) {
-            const double posterior = covariance[i * n + j] * factor * factor;
+            const double posterior = covariance[i * n + j];
             rates.posterior.push_back(posterior);
             rates.covariance.push_back(
-                bands * (posterior + common * mean[i] * mean[j] * factor * factor));
+                bands * factor * factor * (posterior + common * mean[i] * mean[j]));
         }
     }
     const auto sdOf = [&](std::size_t i) { return std::sqrt(std::max(covariance[i * n + i], 0.0)); };

@@ -66,7 +66,7 @@ struct RateForecast {
 // Everything about all modes at once: for a route through several of them.
 struct ModeRates {
     std::vector<std::string> modes;         // row and column order below
-    std::vector<Consumption> mean;          // by mode, > 0
+    std::vector<Consumption> mean;          // by mode, > 0, as the car does just now
     std::vector<double> covariance;         // (L/km)^2, row by row, predictive: with omega,
                                             // which is common to all modes
     std::vector<Fraction> usualMix;         // share of each mode in usual driving, sums to 1
@@ -75,7 +75,8 @@ struct ModeRates {
     Estimate<Volume> coldStart;
     double degreesOfFreedom = 0;
     double tauSquaredPerKm = 0;             // L^2/km
-    std::vector<double> posterior;          // (L/km)^2, row by row: without omega
+    std::vector<Consumption> longRun;       // by mode, > 0, without the trend
+    std::vector<double> posterior;          // (L/km)^2, row by row: of longRun, without omega
 };
 
 struct Band {

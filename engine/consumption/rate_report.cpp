@@ -24,7 +24,7 @@ Posterior posteriorOf(const ModeRates& rates)
     Posterior p{std::vector<double>(n + 1, 0.0), std::vector<double>(n + 1, 0.0),
                 rates.degreesOfFreedom};
     for (std::size_t i = 0; i < n; ++i) {
-        p.mean[i] = rates.mean[i].litresPerKm();
+        p.mean[i] = rates.longRun[i].litresPerKm();
         p.variance[i] = rates.posterior[i * n + i];
         p.mean[n] += rates.usualMix[i].ratio() * p.mean[i];
         for (std::size_t j = 0; j < n; ++j)
