@@ -63,6 +63,13 @@ std::optional<std::size_t> ConsumptionModel::indexOf(const std::string& mode) co
     return std::size_t(found - m_setup.modes.begin());
 }
 
+Circumstances ConsumptionModel::orLast(Circumstances now) const
+{
+    if (!now.begin)
+        now.begin = m_lastEnd;
+    return now;
+}
+
 double ConsumptionModel::unknownKm(const Interval& interval) const
 {
     double unknown_km = interval.distance.km();
@@ -162,6 +169,7 @@ void ConsumptionModel::observe(const Interval& interval)
     for (const auto& [mode, distance] : interval.byMode)
         if (const auto index = indexOf(mode))
             m_mix.observe(*index, distance);
+    m_lastEnd = interval.end;
     ++m_observed;
     m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
@@ -212,7 +220,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
 
     // What the trend adds is common to all modes: its factor, and its spread.
     const double omega = m_setup.noise.omega.ratio();
-    const StudentT trend = m_trend.predict(now, omega * omega);
+    const StudentT trend = m_trend.predict(orLast(now), omega * omega);
     const double factor = std::exp(trend.location);
     const double common = trend.sd() * trend.sd();
     const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);

@@ -187,6 +187,24 @@ private slots:
         QVERIFY(near(per100(model.forecast(only(kTown))), 9.2, 0.1));
     }
 
+    void withoutATimeTheSeasonIsThatOfTheLastStretch()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}}));
+        for (int i = 0; i < 150; ++i) {
+            Interval tank = stretch(0, {{kTown, Distance::fromKm(500)}}, 500);
+            tank.begin = Instant(std::chrono::days(18000 + 10 * i));
+            tank.end = tank.begin + std::chrono::days(10);
+            const double day = double(18000 + 10 * i);
+            tank.burnt.mean = Volume::fromLitres(40 * (1 + 0.1 * std::cos(2 * M_PI * day / 365.25)));
+            model.observe(tank);
+        }
+        Circumstances end, halfAYearOn;
+        end.begin = Instant(std::chrono::days(18000 + 1500));
+        halfAYearOn.begin = *end.begin + std::chrono::days(182);
+        QCOMPARE(per100(model.forecast()), per100(model.forecast({}, end)));
+        QVERIFY(std::abs(per100(model.forecast()) - per100(model.forecast({}, halfAYearOn))) > 0.2);
+    }
+
     void oneOddTankDoesNotCarryTheRateAway()
     {
         ConsumptionModel model(setupOf({{kTown, {}}}));
