@@ -197,7 +197,8 @@ DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumst
     const StudentT law = m_trend.predict(now, relativeVariance(stretch, regressors(stretch)));
     const double median = std::log(stretch.distance.km()) - law.location;
     DistanceForecast forecast;
-    forecast.point = Distance::fromKm(std::exp(median - law.scale * law.scale));
+    const double scale = law.scale * factors[1];   // as the outcomes have shown it to be
+    forecast.point = Distance::fromKm(std::exp(median - scale * scale));
     const StudentT standard{0, 1, law.degreesOfFreedom};
     for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
         const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * factors[k];

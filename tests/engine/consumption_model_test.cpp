@@ -201,6 +201,21 @@ private slots:
         QVERIFY(std::abs(per100(model.forecast()) - per100(model.forecast({}, halfAYearOn))) > 0.2);
     }
 
+    // No trip logged in years: the usual mix is still that of the prior, and the
+    // rates of a car that does not change do not wander.
+    void withoutTripsTheRatesOfASteadyCarStay()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}, {kMotorway, {}}, {kSpecialStage, {}}}));
+        const auto share = model.rates().usualMix;
+        for (int i = 0; i < 300; ++i) {
+            model.observe(stretch(60 + 2 * (i % 3), {}, 400));
+            if (i >= 30)
+                QVERIFY(near(model.expectedLitres(stretch(1, {}, 400)).litres(), 62, 1.5));
+        }
+        for (std::size_t i = 0; i < share.size(); ++i)
+            QVERIFY(near(model.rates().usualMix[i].ratio(), share[i].ratio(), 1e-9));
+    }
+
     void oneOddTankDoesNotCarryTheRateAway()
     {
         ConsumptionModel model(setupOf({{kTown, {}}}));
