@@ -30,11 +30,12 @@ std::optional<DisplayedScale> displayedScale(const CarKnowledge& car)
                                car.consumption.learnt);
 }
 
-Json lineJson(const RateLine& line)
+Json lineJson(const RateLine& line, Fraction trend)
 {
     return {{"mode", line.mode.empty() ? Json() : Json(line.mode)},
             {"rate_l_per_100km",
              estimateJson(line.rate.mean.litresPer100Km(), line.rate.sd.litresPer100Km())},
+            {"now_l_per_100km", line.rate.mean.litresPer100Km() * (1 + trend.ratio())},
             {"low90", line.low90.litresPer100Km()},
             {"high90", line.high90.litresPer100Km()},
             {"share", line.share ? Json(line.share->ratio()) : Json()},
@@ -65,9 +66,9 @@ Json scaleJson(const std::optional<DisplayedScale>& scale)
 
 Json toJson(const RateReport& report, const CarKnowledge& car)
 {
-    Json json{{"usual", lineJson(report.usual)}, {"modes", Json::array()}};
+    Json json{{"usual", lineJson(report.usual, report.trend)}, {"modes", Json::array()}};
     for (const RateLine& line : report.modes)
-        json["modes"].push_back(lineJson(line));
+        json["modes"].push_back(lineJson(line, report.trend));
     json["idle_l_per_h"] = estimateJson(report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour());
     json["cold_start_l"] = estimateJson(report.coldStart.mean.litres(), report.coldStart.sd.litres());
     json["trend"] = report.trend.ratio();
@@ -97,7 +98,7 @@ void printText(const RateReport& report, const CarKnowledge& car, double width)
     for (const RateLine& line : report.modes)
         printLine(line);
     std::cout << format("\nidling %.2f ± %.2f L/h, a cold start %.2f ± %.2f L\n"
-                        "just now %+.0f %% of the long run (90 %%: %+.0f to %+.0f %%)\n",
+                        "these are of the long run; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
                         report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour(),
                         report.coldStart.mean.litres(), report.coldStart.sd.litres(),
                         report.trend.percent(), report.trendLow90.percent(),

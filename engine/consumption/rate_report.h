@@ -10,7 +10,8 @@ namespace undermark {
 
 struct RateLine {
     std::string mode;                    // empty: the usual mix
-    Estimate<Consumption> rate;          // posterior, without the noise of a single drive
+    Estimate<Consumption> rate;          // of the long run: posterior, without the noise of a
+                                         // single drive and without the trend below
     Consumption low90;                   // 90 % interval of the rate
     Consumption high90;
     std::optional<Fraction> share;       // of usual driving; nothing for the usual mix itself

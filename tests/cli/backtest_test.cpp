@@ -119,6 +119,33 @@ private slots:
         QCOMPARE(run({write(csv(6))}).exitCode, 0);
     }
 
+    // Each tank pumped in two goes: the second, full one ends it, and its row is
+    // the one that is named.
+    void partialFillsAreSummedIntoTheTankThatTheNextFullOneEnds()
+    {
+        const json whole = json::parse(run({write(csv(40, true)), "--json"}).out.toStdString());
+        QList<QByteArray> lines = csv(40, true).trimmed().split('\n');
+        QByteArray text = "date,litres,odometer_km,full\n";
+        double before_km = 0;
+        for (qsizetype i = 1; i < lines.size(); ++i) {
+            const QList<QByteArray> cells = lines[i].split(',');
+            const double litres = cells[1].toDouble(), km = cells[2].toDouble();
+            if (i > 1)
+                text += QString::asprintf("%s,%.3f,%.3f,0\n", lines[i - 1].left(10).constData(),
+                                          litres - 10, (before_km + km) / 2).toUtf8();
+            text += cells[0] + QString::asprintf(",%.3f,%.3f,1\n", i > 1 ? 10 : litres, km).toUtf8();
+            before_km = km;
+        }
+        const json parts = json::parse(run({write(text), "--json"}).out.toStdString());
+        QCOMPARE(parts.at("tanks").get<int>(), 40);
+        QCOMPARE(parts.at("forecasts").size(), whole.at("forecasts").size());
+        QCOMPARE(parts.at("forecasts")[0].at("row").get<int>(), 23);   // 12th full fill
+        for (std::size_t i = 0; i < parts.at("forecasts").size(); ++i)
+            for (const char* key : {"km", "lo90", "hi90", "actual_km"})
+                QVERIFY(std::abs(parts.at("forecasts")[i].at(key).get<double>()
+                                 - whole.at("forecasts")[i].at(key).get<double>()) < 1e-6);
+    }
+
     void aHorizonThatTheLogCannotTellIsNullWithTheReason()
     {
         const json j = json::parse(run({write(csv(40)), "--json"}).out.toStdString());
