@@ -2,14 +2,9 @@
 #include "engine/logbook/backup.h"
 
 #include "engine/logbook/logbook_impl.h"
-
-#include <SQLiteCpp/Backup.h>
+#include "engine/logbook/whole_copy.h"
 
 #include <algorithm>
-#include <cerrno>
-#include <cstring>
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -44,43 +39,11 @@ fs::path freeName(const fs::path& file, Instant now)
     return name;
 }
 
-Result<void> syncFile(const fs::path& file)
-{
-    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
-    const bool done = descriptor >= 0 && ::fsync(descriptor) == 0;
-    const std::string why = done ? "" : std::strerror(errno);
-    if (descriptor >= 0)
-        ::close(descriptor);
-    return done ? Result<void>{} : fail(accessError(file, why));
-}
-
-// Gone with everything SQLite puts beside it.
-void removeLogbook(const fs::path& file)
-{
-    std::error_code ignored;
-    for (const char* suffix : {"", "-wal", "-shm", "-journal"})
-        fs::remove(file.string() + suffix, ignored);
-}
-
 } // namespace
 
 Result<void> Logbook::copyTo(const fs::path& file) const
 {
-    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
-    if (descriptor < 0)
-        return fail(accessError(file, std::strerror(errno)));
-    ::close(descriptor);
-    auto copied = guarded(file, [&]() -> Result<void> {
-        SQLite::Database target(file.string(), SQLite::OPEN_READWRITE);
-        SQLite::Backup(target, m_impl->database).executeStep(-1);
-        target.execAndGet("PRAGMA journal_mode = DELETE");   // one file, nothing beside it
-        return {};
-    });
-    if (copied)
-        copied = syncFile(file);
-    if (!copied)
-        removeLogbook(file);
-    return copied;
+    return copyWhole(m_impl->database, file);
 }
 
 Result<fs::path> backUp(const Logbook& logbook, Instant now, int keep)

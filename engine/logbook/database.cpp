@@ -49,13 +49,13 @@ std::int64_t integer(SQLite::Database& database, const char* sql)
 // Schema and identification appear in one transaction, so the file is either
 // still empty or a whole logbook. Two programs may try at once: the second one
 // waits and finds it done.
-void createSchema(SQLite::Database& database)
+void createSchema(SQLite::Database& database, const Schema& schema)
 {
     if (integer(database, "PRAGMA application_id") != 0)
         return;
     SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
     if (integer(database, "PRAGMA application_id") == 0) {
-        database.exec(createSchemaSql());
+        database.exec(schema.create);
         transaction.commit();
     }
 }
@@ -80,19 +80,21 @@ int openFlags(const fs::path& file, OpenMode mode)
     return mustNotTidy ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE;
 }
 
-Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenMode mode)
+// A newer program says in the file which older ones may still read it.
+Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenMode mode,
+                         const Schema& schema)
 {
     if (integer(database, "PRAGMA application_id") != kApplicationId)
         return fail(errorAt(file, ErrorCode::damaged, "this is not a logbook"));
     const std::int64_t version = integer(database, "PRAGMA user_version");
-    if (version <= kSchemaVersion)
+    if (version <= schema.version)
         return {};
-    const bool readable = integer(database, "SELECT readable_by FROM schema_info") <= kSchemaVersion;
+    const bool readable = integer(database, "SELECT readable_by FROM schema_info") <= schema.version;
     if (readable && mode == OpenMode::readOnly)
         return {};
     return fail(errorAt(file, ErrorCode::newerSchema,
                         "a newer Undermark wrote this logbook (schema " + std::to_string(version)
-                            + ", this program knows " + std::to_string(kSchemaVersion)
+                            + ", this program knows " + std::to_string(schema.version)
                             + (readable ? "); this one can read it, but not write"
                                         : "); please update this one")));
 }
@@ -148,7 +150,7 @@ Error toError(const SQLite::Exception& exception, const fs::path& file)
 }
 
 Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
-                                      std::chrono::milliseconds busyTimeout)
+                                      std::chrono::milliseconds busyTimeout, const Schema& schema)
 {
     return guarded(file, [&]() -> Result<SQLite::Database> {
         if (const auto prepared = prepareFile(file, mode); !prepared)
@@ -160,11 +162,16 @@ Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
         // Trusts nothing that a prepared file may carry in its schema.
         database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
         if (mode == OpenMode::createIfMissing)
-            createSchema(database);
-        if (const auto checked = checkSchema(database, file, mode); !checked)
+            createSchema(database, schema);
+        if (const auto checked = checkSchema(database, file, mode, schema); !checked)
             return fail(checked.error());
-        if (mode != OpenMode::readOnly)
-            prepareForWriting(database);
+        if (mode == OpenMode::readOnly)
+            return integer(database, "PRAGMA user_version") < schema.version
+                       ? migratedInMemory(database, file, schema)
+                       : Result<SQLite::Database>(std::move(database));
+        prepareForWriting(database);
+        if (const auto done = migrate(database, file, schema); !done)
+            return fail(done.error());
         return database;
     });
 }

@@ -6,6 +6,7 @@
 
 #include "engine/error.h"
 #include "engine/logbook/logbook.h"
+#include "engine/logbook/migrate.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -26,8 +27,10 @@ auto guarded(const std::filesystem::path& file, Action action) -> decltype(actio
     }
 }
 
-// Errors as in Logbook::open.
+// Errors as in Logbook::open. A file of an older schema is brought up to `schema`: the
+// file itself, or a copy in memory where it is opened readOnly.
 Result<SQLite::Database> openDatabase(const std::filesystem::path& file, OpenMode mode,
-                                      std::chrono::milliseconds busyTimeout);
+                                      std::chrono::milliseconds busyTimeout,
+                                      const Schema& schema = releasedSchema());
 
 } // namespace undermark::logbook

@@ -54,17 +54,6 @@ FileLook judge(const fs::path& file, const Header& header, std::uintmax_t size)
     return {FileKind::logbook, {}};
 }
 
-bool sameContent(const fs::path& a, const fs::path& b)
-{
-    std::error_code error;
-    if (fs::file_size(a, error) != fs::file_size(b, error) || error)
-        return false;
-    std::ifstream first(a, std::ios::binary);
-    std::ifstream second(b, std::ios::binary);
-    using Bytes = std::istreambuf_iterator<char>;
-    return first && second && std::equal(Bytes(first), Bytes(), Bytes(second), Bytes());
-}
-
 } // namespace
 
 Result<FileLook> lookAt(const fs::path& file)
@@ -88,6 +77,17 @@ Result<FileLook> lookAt(const fs::path& file)
     if (!in.read(reinterpret_cast<char*>(header.data()), kHeaderSize))
         return FileLook{FileKind::foreign, "this is not a logbook: too short for one"};
     return judge(file, header, size);
+}
+
+bool sameContent(const fs::path& a, const fs::path& b)
+{
+    std::error_code error;
+    if (fs::file_size(a, error) != fs::file_size(b, error) || error)
+        return false;
+    std::ifstream first(a, std::ios::binary);
+    std::ifstream second(b, std::ios::binary);
+    using Bytes = std::istreambuf_iterator<char>;
+    return first && second && std::equal(Bytes(first), Bytes(), Bytes(second), Bytes());
 }
 
 fs::path keepCopy(const fs::path& file)

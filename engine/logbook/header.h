@@ -32,4 +32,7 @@ Result<FileLook> lookAt(const std::filesystem::path& file);
 // already; the copy's path, or empty where the folder cannot be written.
 std::filesystem::path keepCopy(const std::filesystem::path& file);
 
+// Byte for byte; false where either cannot be read.
+bool sameContent(const std::filesystem::path& a, const std::filesystem::path& b);
+
 } // namespace undermark::logbook

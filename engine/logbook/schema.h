@@ -13,7 +13,7 @@ inline constexpr std::uint32_t kApplicationId = 0x554D524B;   // "UMRK"
 inline constexpr std::uint32_t kSchemaVersion = 1;            // user_version
 
 // Makes schema 1 in an empty database, identification included; to be run
-// inside a transaction.
+// inside a transaction. How an older schema becomes this one: migrate.h.
 std::string createSchemaSql();
 
 } // namespace undermark::logbook

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/migrate.h"
+
+#include "engine/logbook/header.h"
+#include "engine/logbook/schema.h"
+#include "engine/logbook/whole_copy.h"
+
+#include <SQLiteCpp/Backup.h>
+
+#include <algorithm>
+
+namespace undermark::logbook {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr int kMostCopies = 9;
+
+std::int64_t versionOf(SQLite::Database& database)
+{
+    return database.execAndGet("PRAGMA user_version").getInt64();
+}
+
+Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
+{
+    return {code, std::move(detail), file.string(), 0, {}, {}, {}};
+}
+
+// A migration that failed and is tried again makes the same copy again: one is enough.
+Result<void> keepOldFile(SQLite::Database& database, const fs::path& file)
+{
+    const std::string base = file.string() + ".schema-" + std::to_string(versionOf(database));
+    const fs::path fresh = base + ".writing";
+    std::error_code failed;
+    fs::remove(fresh, failed);
+    if (const auto copied = copyWhole(database, fresh); !copied)
+        return copied;
+    for (int n = 1; n <= kMostCopies; ++n) {
+        const fs::path name = n == 1 ? base : base + "-" + std::to_string(n);
+        const bool taken = fs::exists(name, failed);
+        if (taken && !sameContent(fresh, name))
+            continue;
+        if (taken)
+            fs::remove(fresh, failed);
+        else
+            fs::rename(fresh, name, failed);
+        return failed ? fail(errorAt(name, ErrorCode::fileAccess, failed.message())) : Result<void>{};
+    }
+    fs::remove(fresh, failed);
+    return fail(errorAt(file, ErrorCode::fileAccess,
+                        "there are too many copies of older schemas beside the logbook"));
+}
+
+Result<void> takeStep(SQLite::Database& database, const fs::path& file, const MigrationStep& step)
+{
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    if (versionOf(database) != step.from)   // another program was here first
+        return {};
+    database.exec(step.sql);
+    database.exec("UPDATE schema_info SET readable_by = " + std::to_string(step.readableBy));
+    database.exec("PRAGMA user_version = " + std::to_string(step.from + 1));
+    if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep())
+        return fail(errorAt(file, ErrorCode::damaged,
+                            "rows of the logbook refer to rows that are not there; it was left as it is"));
+    transaction.commit();
+    return {};
+}
+
+const MigrationStep* stepFrom(const Schema& schema, std::int64_t version)
+{
+    const auto step = std::ranges::find(schema.steps, version, &MigrationStep::from);
+    return step == schema.steps.end() ? nullptr : &*step;
+}
+
+Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const Schema& schema)
+{
+    for (std::int64_t version = versionOf(database); version < schema.version;
+         version = versionOf(database)) {
+        const MigrationStep* step = stepFrom(schema, version);
+        if (!step)
+            return fail(errorAt(file, ErrorCode::damaged,
+                                "the logbook states schema " + std::to_string(version)
+                                    + ", which no Undermark has written; it was left as it is"));
+        if (const auto done = takeStep(database, file, *step); !done)
+            return done;
+    }
+    return {};
+}
+
+} // namespace
+
+const Schema& releasedSchema()
+{
+    static const Schema schema{kSchemaVersion, createSchemaSql(), {}};
+    return schema;
+}
+
+Result<void> migrate(SQLite::Database& database, const fs::path& file, const Schema& schema)
+{
+    if (versionOf(database) >= schema.version)
+        return {};
+    if (stepFrom(schema, versionOf(database)))
+        if (const auto kept = keepOldFile(database, file); !kept)
+            return kept;
+    return takeSteps(database, file, schema);
+}
+
+Result<SQLite::Database> migratedInMemory(SQLite::Database& database, const fs::path& file,
+                                          const Schema& schema)
+{
+    SQLite::Database memory(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    SQLite::Backup(memory, database).executeStep(-1);
+    if (const auto done = takeSteps(memory, file, schema); !done)
+        return fail(done.error());
+    memory.exec("PRAGMA query_only = ON");   // what is written here would be lost
+    return memory;
+}
+
+} // namespace undermark::logbook

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/whole_copy.h"
+
+#include "engine/logbook/database.h"
+
+#include <SQLiteCpp/Backup.h>
+
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace undermark::logbook {
+
+namespace fs = std::filesystem;
+
+static tl::unexpected<Error> accessError(const fs::path& file)
+{
+    return fail(Error{ErrorCode::fileAccess, std::strerror(errno), file.string(), 0, {}, {}, {}});
+}
+
+static Result<void> syncFile(const fs::path& file)
+{
+    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        return accessError(file);
+    const auto synced = ::fsync(descriptor) == 0 ? Result<void>{} : accessError(file);
+    ::close(descriptor);
+    return synced;
+}
+
+Result<void> copyWhole(SQLite::Database& database, const fs::path& file)
+{
+    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+    if (descriptor < 0)
+        return accessError(file);
+    ::close(descriptor);
+    auto copied = guarded(file, [&]() -> Result<void> {
+        SQLite::Database target(file.string(), SQLite::OPEN_READWRITE);
+        SQLite::Backup(target, database).executeStep(-1);
+        target.execAndGet("PRAGMA journal_mode = DELETE");   // one file, nothing beside it
+        return {};
+    });
+    if (copied)
+        copied = syncFile(file);
+    if (!copied)
+        removeLogbook(file);
+    return copied;
+}
+
+void removeLogbook(const fs::path& file)
+{
+    std::error_code ignored;
+    for (const char* suffix : {"", "-wal", "-shm", "-journal"})
+        fs::remove(file.string() + suffix, ignored);
+}
+
+} // namespace undermark::logbook

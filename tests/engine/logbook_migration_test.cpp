@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The machinery of migrations, with steps that only this test knows: schema 1 is the
+// only one released.
+#include "engine/logbook/database.h"
+#include "engine/logbook/schema.h"
+#include "tests/support/fault_vfs.h"
+#include "tests/support/logbook_files.h"
+#include "tests/support/test_main.h"
+
+#include <QDir>
+#include <QTemporaryDir>
+#include <QTest>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+using namespace undermark;
+using namespace undermark::logbook;
+using namespace undermark::test;
+
+namespace {
+
+constexpr std::chrono::milliseconds kWait{2000};
+
+// Step 1 adds what an older program need not know; step 2 fills a table from rows.
+constexpr MigrationStep kSteps[]{
+    {1, "ALTER TABLE fills ADD COLUMN station TEXT", 1},
+    {2, "CREATE TABLE months (month INTEGER PRIMARY KEY, fills INTEGER NOT NULL) STRICT;"
+        "INSERT INTO months SELECT time / 2592000, count(*) FROM fills GROUP BY 1", 3}};
+constexpr MigrationStep kBrokenStep[]{
+    {1, "ALTER TABLE fills ADD COLUMN station TEXT; INSERT INTO no_such_table VALUES (1)", 1}};
+// A row without what it refers to.
+constexpr MigrationStep kOrphaningStep[]{
+    {1, "PRAGMA defer_foreign_keys = ON; INSERT INTO modes VALUES (9999, 'orphan', NULL, NULL)", 1}};
+
+Schema schemaOf(std::int64_t version, std::span<const MigrationStep> steps)
+{
+    return {version, createSchemaSql(), steps};
+}
+
+std::int64_t number(const fs::path& file, const std::string& sql)
+{
+    SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+    return database.execAndGet(sql.c_str()).getInt64();
+}
+
+std::int64_t versionAt(const fs::path& file) { return number(file, "PRAGMA user_version"); }
+
+constexpr const char* kSumOfFills = "SELECT count(*) * 1000 + sum(litres) FROM fills";
+
+} // namespace
+
+class LogbookMigrationTest : public QObject {
+    Q_OBJECT
+    std::unique_ptr<QTemporaryDir> m_folder;
+    fs::path m_file;
+
+    std::optional<Error> opened(OpenMode mode, const Schema& schema) const
+    {
+        const auto database = openDatabase(m_file, mode, kWait, schema);
+        return database ? std::nullopt : std::optional(database.error());
+    }
+
+    std::set<std::string> names() const { return namesIn(m_folder->path().toStdString()); }
+
+private slots:
+    void init()
+    {
+        m_folder = std::make_unique<QTemporaryDir>(QDir("/dev/shm").exists()
+                                                       ? QStringLiteral("/dev/shm/undermark-XXXXXX")
+                                                       : QDir::tempPath() + "/undermark-XXXXXX");
+        m_file = m_folder->filePath("log.sqlite").toStdString();
+        fs::copy_file(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite", m_file);
+        fs::permissions(m_file, fs::perms::owner_read | fs::perms::owner_write);
+    }
+
+    void everyStepIsTakenAndTheFileAsItWasIsKept()
+    {
+        const std::int64_t before = number(m_file, kSumOfFills);
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
+        QCOMPARE(versionAt(m_file), std::int64_t(3));
+        QCOMPARE(number(m_file, "SELECT readable_by FROM schema_info"), std::int64_t(3));
+        QCOMPARE(number(m_file, kSumOfFills), before);
+        QVERIFY(number(m_file, "SELECT count(*) FROM months") > 0);
+        const fs::path kept = m_file.string() + ".schema-1";
+        QCOMPARE(names(), (std::set<std::string>{"log.sqlite", "log.sqlite.schema-1"}));
+        QCOMPARE(versionAt(kept), std::int64_t(1));
+        QCOMPARE(number(kept, kSumOfFills), before);
+        struct stat status{};
+        QCOMPARE(::stat(kept.c_str(), &status), 0);
+        QCOMPARE(status.st_mode & 07777U, 0600U);
+        QVERIFY(Logbook::open(kept, OpenMode::readOnly).has_value());   // and today's program reads it
+    }
+
+    void aFileOfTodayIsNotTouchedAndNoCopyIsMade()
+    {
+        const std::string before = bytesOf(m_file);
+        QVERIFY(!opened(OpenMode::readOnly, schemaOf(1, {})));
+        QVERIFY(bytesOf(m_file) == before);
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(1, {})));
+        QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
+    }
+
+    void readingOnlyBringsACopyInMemoryUpAndChangesNothing()
+    {
+        const std::string before = bytesOf(m_file);
+        {
+            auto database = openDatabase(m_file, OpenMode::readOnly, kWait, schemaOf(3, kSteps));
+            QVERIFY2(database.has_value(), database ? "" : describe(database.error()).c_str());
+            QCOMPARE(database->execAndGet("PRAGMA user_version").getInt(), 3);
+            QVERIFY(database->execAndGet("SELECT count(*) FROM months").getInt() > 0);
+            QVERIFY_EXCEPTION_THROWN(database->exec("INSERT INTO months VALUES (1, 1)"), SQLite::Exception);
+        }
+        QVERIFY(bytesOf(m_file) == before);
+        QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
+    }
+
+    // What an older program may still read is what the file itself says.
+    void anOlderProgramReadsAfterAStepThatSaysSoAndNotAfterTheNext()
+    {
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(2, kSteps)));
+        QVERIFY(Logbook::open(m_file, OpenMode::readOnly).has_value());
+        const auto refused = Logbook::open(m_file, OpenMode::readWrite);
+        QVERIFY(!refused && refused.error().code == ErrorCode::newerSchema);
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
+        const auto closed = Logbook::open(m_file, OpenMode::readOnly);
+        QVERIFY(!closed && closed.error().code == ErrorCode::newerSchema);
+        QVERIFY(closed.error().detail.find("please update") != std::string::npos);
+    }
+
+    void aStepThatFailsChangesNothingAndLeavesOneCopyHoweverOftenItIsTried()
+    {
+        const std::int64_t before = number(m_file, kSumOfFills);
+        for (int i = 0; i < 3; ++i) {
+            QVERIFY(opened(OpenMode::readWrite, schemaOf(2, kBrokenStep)));
+            QCOMPARE(versionAt(m_file), std::int64_t(1));
+            QCOMPARE(number(m_file, "SELECT count(*) FROM pragma_table_info('fills') "
+                                    "WHERE name = 'station'"), std::int64_t(0));
+            QCOMPARE(number(m_file, kSumOfFills), before);
+        }
+        QCOMPARE(names(), (std::set<std::string>{"log.sqlite", "log.sqlite.schema-1"}));
+    }
+
+    void aStepThatLeavesAReferenceWithoutItsRowIsTakenBack()
+    {
+        const auto error = opened(OpenMode::readWrite, schemaOf(2, kOrphaningStep));
+        QVERIFY(error.has_value());
+        QCOMPARE(versionAt(m_file), std::int64_t(1));
+        QCOMPARE(number(m_file, "SELECT count(*) FROM modes WHERE id = 9999"), std::int64_t(0));
+    }
+
+    void aVersionThatWasNeverReleasedIsRefusedAndNotCopied()
+    {
+        SQLite::Database(m_file.string(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 0");
+        const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps));
+        QVERIFY(error && error->code == ErrorCode::damaged);
+        QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
+    }
+
+    void whereTheCopyCannotBeKeptNothingIsMigrated()
+    {
+        const fs::path inTheWay = m_file.string() + ".schema-1.writing";
+        fs::create_directories(inTheWay / "full");
+        const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps));
+        QVERIFY(error && error->code == ErrorCode::fileAccess);
+        QCOMPARE(versionAt(m_file), std::int64_t(1));
+    }
+
+    // Every disk call of a migration fails once, in every way: afterwards the file is
+    // sound, of one of the versions on the way, with every row, and goes on from there.
+    void aMigrationCutShortAnywhereGoesOnFromThere()
+    {
+        const std::string start = bytesOf(m_file);
+        const std::int64_t rows = number(m_file, kSumOfFills);
+        const fs::path work = fs::path(m_folder->path().toStdString()) / "work";
+        const fs::path file = work / "log.sqlite";
+        std::set<std::int64_t> reached;
+        long failed = 0;
+        for (const DiskFault fault : {DiskFault::ioError, DiskFault::full, DiskFault::shortWrite,
+                                      DiskFault::readOnly, DiskFault::powerCut})
+            for (long n = 1;; ++n, ++failed) {
+                fs::remove_all(work);
+                fs::create_directory(work);
+                writeBytes(file, start);
+                FaultVfs disk(work);
+                disk.arm(fault, n);
+                { const auto database = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(3, kSteps)); }
+                if (!disk.disarm())
+                    break;
+                reached.insert(versionAt(file));
+                QVERIFY(versionAt(file) >= 1 && versionAt(file) <= 3);
+                QCOMPARE(number(file, kSumOfFills), rows);
+                if (versionAt(file) > 1)
+                    QCOMPARE(versionAt(file.string() + ".schema-1"), std::int64_t(1));
+                auto again = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(3, kSteps));
+                QVERIFY2(again.has_value(), again ? "" : describe(again.error()).c_str());
+                QCOMPARE(again->execAndGet("PRAGMA user_version").getInt(), 3);
+                QCOMPARE(again->execAndGet("PRAGMA integrity_check").getString(), std::string("ok"));
+            }
+        QCOMPARE(reached, (std::set<std::int64_t>{1, 2, 3}));
+        qInfo("%ld calls failed during migrations", failed);
+    }
+
+    void twoProgramsMayMigrateAtOnce()
+    {
+        std::vector<pid_t> children;
+        for (int i = 0; i < 4; ++i) {
+            const pid_t child = ::fork();
+            if (child == 0)
+                _exit(openDatabase(m_file, OpenMode::readWrite, std::chrono::seconds(30),
+                                   schemaOf(3, kSteps)).has_value() ? 0 : 1);
+            children.push_back(child);
+        }
+        for (const pid_t child : children) {
+            int status = 1;
+            QCOMPARE(::waitpid(child, &status, 0), child);
+            QCOMPARE(status, 0);
+        }
+        QCOMPARE(versionAt(m_file), std::int64_t(3));
+        QCOMPARE(number(m_file, "SELECT sum(fills) FROM months"), number(m_file, "SELECT count(*) FROM fills"));
+    }
+};
+
+UNDERMARK_TEST(LogbookMigrationTest)
+#include "logbook_migration_test.moc"
