@@ -63,6 +63,19 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
     request.places = state.places;
     const Horizon horizon = undermark::horizon(state.toZero, state.toDry, request);
 
+    HorizonPicture picture = legPicture(horizon, format);
+    const Distances toZero = distances(state.toZero);
+    const Distances toDry = distances(state.toDry);
+    picture.spoken =
+        HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
+                         "sure to dry for %3")
+            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
+                 format.distanceWithUnit(toDry.p99));
+    return picture;
+}
+
+HorizonPicture legPicture(const Horizon& horizon, const UnitFormat& format)
+{
     HorizonPicture picture;
     picture.aboveZero = outline(horizon.bands, &HorizonBand::aboveZero, 1.0);
     picture.notRunning = outline(horizon.bands, &HorizonBand::running, 0.0);
@@ -74,13 +87,10 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
     for (const HorizonPeg& peg : horizon.pegs)
         picture.marks.append({peg.at, QString::fromStdString(peg.name), true});
 
-    const Distances toZero = distances(state.toZero);
-    const Distances toDry = distances(state.toDry);
-    picture.spoken =
-        HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
-                         "sure to dry for %3")
-            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
-                 format.distanceWithUnit(toDry.p99));
+    picture.spoken = horizon.sureToDry
+                         ? HorizonWords::tr("Fuel horizon of this leg: sure to dry for %1")
+                               .arg(format.distanceWithUnit(horizon.length * *horizon.sureToDry))
+                         : HorizonWords::tr("Fuel horizon of this leg: sure to its end");
     return picture;
 }
 

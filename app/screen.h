@@ -7,6 +7,7 @@
 #include "app/logbook_view_model.h"
 #include "app/now_view_model.h"
 #include "app/pump_view_model.h"
+#include "app/tank_view_model.h"
 
 #include <QVariantMap>
 
@@ -21,6 +22,7 @@ public:
 
     NowViewModel now;
     PumpViewModel pump;
+    TankViewModel tank;
     LogbookViewModel logbook;
 
     // What Main.qml requires.

@@ -18,12 +18,14 @@ class Fixture : public QObject {
     Q_OBJECT
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::TankViewModel* tank READ tank NOTIFY changed FINAL)
     Q_PROPERTY(undermark::LogbookViewModel* logbook READ logbook NOTIFY changed FINAL)
 
 public:
     Fixture() { reset("calm"); }
     NowViewModel* now() const { return &m_screen->now; }
     PumpViewModel* pump() const { return &m_screen->pump; }
+    TankViewModel* tank() const { return &m_screen->tank; }
     LogbookViewModel* logbook() const { return &m_screen->logbook; }
     Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
 

@@ -18,6 +18,7 @@ TestCase {
         Main {
             now: Fixture.now
             pump: Fixture.pump
+            tank: Fixture.tank
             logbook: Fixture.logbook
         }
     }

@@ -42,6 +42,39 @@ const QList<Look> kLooks{{"800x480-day", {800, 480}, false, 1},
                          {"800x480-day-200", {800, 480}, false, 2},
                          {"1920x1080-night", {1920, 1080}, true, 1}};
 
+void type(NumberForm& form, int field, const QString& text)
+{
+    form.select(field);
+    for (const QChar key : text)
+        form.press(key);
+}
+
+// A level with one reading.
+void take(CalibrationGuide& guide, const QString& litres, const QString& reading)
+{
+    type(*guide.form(), 0, litres);
+    type(*guide.form(), 1, reading);
+    guide.go();
+}
+
+// As far as the first pour; with a float that stands still or not.
+void calibrate(CalibrationGuide& guide, bool stuck)
+{
+    for (int i = 0; i < 5; ++i)
+        guide.acknowledge(i);
+    guide.go();
+    for (const char* reading : {"3.021", "3.019", "3.02"}) {
+        type(*guide.form(), 0, reading);
+        guide.go();
+    }
+    guide.go();
+    take(guide, "5", stuck ? "3.02" : "2.84");
+    guide.go();
+    take(guide, "10", stuck ? "3.021" : "2.36");
+    if (!stuck)
+        guide.go();
+}
+
 QList<State> states()
 {
     const auto nothing = [](Screen&) {};
@@ -49,6 +82,24 @@ QList<State> states()
         {"now", 0, nothing},
         {"pump", 1, nothing},
         {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
+        {"tank", 3, nothing},
+        {"tank-table", 3, nothing, "tab", 1},
+        {"tank-reserve", 3, nothing, "tab", 2},
+        {"tank-prepare", 3, nothing, "tab", 3},
+        {"tank-pour", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
+        {"tank-no-movement", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-review", 3,
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             for (int i = 0; i < 3; ++i) {
+                 take(*screen.tank.guide(), "10", QString::number(1.9 - i * 0.4));
+                 screen.tank.guide()->go();
+             }
+             screen.tank.guide()->other();
+             take(*screen.tank.guide(), "6", "0.62");
+             screen.tank.guide()->go();
+             screen.tank.guide()->other();
+         }},
         {"logbook", 4, nothing},
         {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
         {"logbook-correct", 4,
