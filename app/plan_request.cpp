@@ -16,8 +16,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car)
     TankAndRate both;
     both.tank.capacity = capacity.mean;
     both.tank.start = {std::clamp(now->usable.mean, Volume(), capacity.mean), now->usable.sd};
-    both.tank.fullSd =
-        Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualFullSd.litres()));
+    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualFullSd.litres()));
     both.tank.zeroMark = now->reserve.mean;
     const ModeRates rates = car.consumption.model.rates();
     both.rates.modes = rates.modes;

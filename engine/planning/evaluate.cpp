@@ -2,6 +2,7 @@
 #include "engine/planning/evaluate.h"
 
 #include "engine/planning/risk.h"
+#include "engine/planning/trip_risk.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,7 +30,7 @@ public:
         m_level = m_problem.start;
         m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
         m_plan.stops.reserve(purchases.size());
-        m_risks.reserve(purchases.size() + 1);
+        m_arrivals.reserve(purchases.size() + 1);
         auto next = purchases.begin();
         for (int i = 0; i < m_problem.points; ++i) {
             pass(i);
@@ -59,14 +60,13 @@ private:
             passage.dry = arrivalRisk(m_level, sd, 0.0);
             const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
             passage.margin = litres(margin);
-            const double rate =
-                km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
         }
         passage.arrive = {litres(m_level), litres(sd)};
         m_plan.passages.push_back(passage);
         if (i + 1 == m_problem.points)
-            noteRisk(i);
+            m_arrivals.push_back({m_since, i, m_level});
     }
 
     void stop(const Purchase& purchase)
@@ -74,7 +74,7 @@ private:
         const auto at = static_cast<std::size_t>(purchase.point);
         const RoutePoint& point = m_request.route.points[at];
         if (purchase.point > 0)
-            noteRisk(purchase.point);
+            m_arrivals.push_back({m_since, purchase.point, m_level});
         const double detour = m_problem.offers[at].detourLitres;
         PlannedStop stop;
         stop.point = at;
@@ -90,9 +90,7 @@ private:
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
         m_plan.stopTime += point.stopTime.value_or(Minutes{});
-        if (m_request.pumpFlow)
-            m_plan.stopTime +=
-                Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
+        m_plan.stopTime += Minutes(60.0 * purchase.litres / pumpFlowOf(m_request).litresPerHour());
         if (m_request.speed && point.detour)
             m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
         if (purchase.full)
@@ -100,52 +98,12 @@ private:
         m_plan.stops.push_back(std::move(stop));
     }
 
-    // The level on this arrival as the trip's risk needs it: what of its spread
-    // is the error of the rates over the whole way, and what is left.
-    void noteRisk(int i)
-    {
-        const double variance = m_problem.variance(m_since, i);
-        const double shared = sharedError(m_since, i);
-        const double rest = std::sqrt(std::max(variance - shared * shared, 0.0));
-        const bool oneError = m_request.rates.legNoiseSd == 0 && m_problem.modes == 1;
-        m_risks.push_back({m_level, shared, oneError ? levelSd() : rest, m_since, oneError});
-    }
-
-    double levelSd() const
-    {
-        return std::sqrt(m_since == kStart ? m_problem.startVariance : m_problem.fullVariance);
-    }
-
-    // Litres of this run's error per unit of the whole way's rate error: x' C w /
-    // sqrt(w' C w), w the km of the whole way by mode. With one mode it is sd x km.
-    double sharedError(int since, int point) const
-    {
-        if (m_problem.kmTo.empty()) {
-            const double km = m_problem.at[static_cast<std::size_t>(point)] -
-                              m_problem.at[static_cast<std::size_t>(std::max(since, 0))];
-            return km * std::sqrt(m_problem.covariance[0]);
-        }
-        const auto modes = static_cast<std::size_t>(m_problem.modes);
-        const auto from = static_cast<std::size_t>(std::max(since, 0)) * modes;
-        const auto to = static_cast<std::size_t>(point) * modes;
-        const auto end = m_problem.kmTo.size() - modes;
-        double cross = 0.0;
-        double whole = 0.0;
-        for (std::size_t a = 0; a < modes; ++a) {
-            for (std::size_t b = 0; b < modes; ++b) {
-                const double weight = m_problem.covariance[a * modes + b] * m_problem.kmTo[end + b];
-                cross += (m_problem.kmTo[to + a] - m_problem.kmTo[from + a]) * weight;
-                whole += m_problem.kmTo[end + a] * weight;
-            }
-        }
-        return whole > 0 ? std::max(cross, 0.0) / std::sqrt(whole) : 0.0;
-    }
-
     void finish()
     {
         m_plan.finish = m_plan.passages.back().arrive;
-        m_plan.dryRisk = tripRisk(m_risks, 0.0);
-        m_plan.floorRisk = tripRisk(m_risks, m_request.tank.floor.litres());
+        const TripRisk risk = riskOfTrip(m_problem, m_arrivals);
+        m_plan.dryRisk = risk.dry;
+        m_plan.floorRisk = risk.belowFloor;
         addGaps();
     }
 
@@ -193,7 +151,7 @@ private:
     Plan m_plan;
     double m_level = 0.0;
     int m_since = kStart;
-    std::vector<ArrivalLevel> m_risks;
+    std::vector<Arrival> m_arrivals; // at stops and at the finish
 };
 
 // How many km of a section a level lasts to the floor, at the confidence.

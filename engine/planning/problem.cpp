@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/problem.h"
 
+#include "engine/planning/request_check.h"
+
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
@@ -8,68 +10,6 @@
 namespace undermark::planning {
 
 namespace {
-
-bool isOneOf(double value, double lowest, double highest)
-{
-    return std::isfinite(value) && value >= lowest && value <= highest;
-}
-
-Result<void> checkTank(const Tank& tank)
-{
-    const double capacity = tank.capacity.litres();
-    if (!(std::isfinite(capacity) && capacity > 0))
-        return failInput("the tank's capacity must be above 0", "litres above 0");
-    if (!isOneOf(tank.start.mean.litres(), 0, capacity + 1e-9))
-        return failInput("the level at the start does not fit the tank",
-                         "0 to " + std::to_string(capacity) + " L",
-                         std::to_string(tank.start.mean.litres()) + " L");
-    if (!isOneOf(tank.floor.litres(), 0, capacity) || !isOneOf(tank.end.litres(), 0, capacity))
-        return failInput("the floor and the level at the finish must fit the tank",
-                         "0 to " + std::to_string(capacity) + " L");
-    if (!isOneOf(tank.start.sd.litres(), 0, 1e6) || !isOneOf(tank.fullSd.litres(), 0, 1e6))
-        return failInput("a standard deviation of the level must be 0 or more",
-                         "litres of 0 or more");
-    return {};
-}
-
-Result<void> checkRates(const RateModel& rates)
-{
-    const std::size_t modes = std::max<std::size_t>(rates.modes.size(), 1);
-    if (rates.mean.size() != modes || rates.covariance.size() != modes * modes)
-        return failInput("every mode needs one rate and its covariances");
-    for (const Consumption rate : rates.mean) {
-        if (!(isFinite(rate) && rate > Consumption()))
-            return failInput("a rate must be above 0", "L/100 km above 0");
-    }
-    for (std::size_t i = 0; i < modes; ++i) {
-        if (!(rates.covariance[i * modes + i] >= 0))
-            return failInput("the variance of a rate must be 0 or more");
-    }
-    if (!isOneOf(rates.legNoiseSd, 0, 1e6) || !(rates.idling >= FlowRate()))
-        return failInput("leg noise and idling rate must be 0 or more");
-    return {};
-}
-
-Result<void> checkRequest(const PlanRequest& request)
-{
-    if (request.route.points.size() < 2)
-        return checkRoute(request.route);
-    if (auto sound = checkTank(request.tank); !sound)
-        return sound;
-    if (auto sound = checkRates(request.rates); !sound)
-        return sound;
-    const double trip = request.tripConfidence.value_or(request.confidence).value();
-    if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
-          trip < 1))
-        return failInput("a confidence must be from 0.5 to below 1", "0.5 to 0.999999");
-    if (!isOneOf(request.stopCost, 0, 1e12))
-        return failInput("a stop costs 0 or more");
-    if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))
-        return failInput("cans need a number and the litres of each", "litres above 0");
-    if (request.aim == Aim::time && request.pumpFlow && !(*request.pumpFlow > FlowRate()))
-        return failInput("the pump's flow must be above 0", "litres per minute above 0");
-    return {};
-}
 
 Result<int> modeIndex(const RateModel& rates, const RoutePoint& point)
 {
@@ -81,6 +21,8 @@ Result<int> modeIndex(const RateModel& rates, const RoutePoint& point)
         error.code = ErrorCode::notFound;
         error.detail = "there is no consumption for this mode of driving, at '" + point.name + "'";
         error.found = point.mode;
+        for (const std::string& mode : rates.modes)
+            error.expected += (error.expected.empty() ? "" : ", ") + mode;
         return fail(error);
     }
     return static_cast<int>(found - rates.modes.begin());
@@ -152,8 +94,9 @@ public:
             m_problem.fuelTo.push_back(m_fuel);
             m_problem.timed.push_back(point.timed);
             m_problem.someTimed = m_problem.someTimed || point.timed;
-            m_problem.hasHours = m_problem.hasHours || point.opens || point.closes;
             m_problem.offers.push_back(offerOf(m_request, point, m_prices));
+            m_problem.hasHours = m_problem.hasHours ||
+                                 (m_problem.offers.back().open && (point.opens || point.closes));
             if (m_byMode)
                 m_problem.kmTo.insert(m_problem.kmTo.end(), m_km.begin(), m_km.end());
             if (i + 1 == points.size())
@@ -199,6 +142,27 @@ private:
     bool m_byMode = false;
 };
 
+Timetable timetableOf(const PlanRequest& request, const Problem& problem)
+{
+    Timetable table;
+    table.departure = request.departure->count();
+    table.minutesPerKm = 60.0 / request.speed->kmPerHour();
+    table.minutesPerLitre = 60.0 / pumpFlowOf(request).litresPerHour();
+    table.startKm = problem.at.front();
+    table.startLitres = problem.start;
+    for (std::size_t i = 0; i < problem.offers.size(); ++i) {
+        const RoutePoint& point = request.route.points[i];
+        table.hours.push_back({point.opens.value_or(Minutes(0)).count(),
+                               point.closes.value_or(Minutes(24 * 60)).count()});
+        table.stopMinutes.push_back(point.stopTime.value_or(Minutes{}).count() +
+                                    point.detour.value_or(Distance()).km() * table.minutesPerKm +
+                                    problem.offers[i].detourLitres * table.minutesPerLitre);
+        if (problem.offers[i].open && (point.opens || point.closes))
+            table.last = static_cast<int>(i);
+    }
+    return table;
+}
+
 // Turns money into the aim's objective; money stays as the tie-breaker, scaled
 // so that all of it together weighs less than kTie of the aim's unit.
 void applyAim(const PlanRequest& request, double dearest, Problem& problem)
@@ -214,8 +178,7 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
         1.0 + request.stopCost * problem.points +
         dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
     const double money = (request.aim == Aim::stops ? 0.5 : kTie) / mostMoney;
-    const double flow =
-        request.pumpFlow.value_or(FlowRate::fromLitresPerHour(2400)).litresPerHour();
+    const double flow = pumpFlowOf(request).litresPerHour();
     problem.carryingCosts = request.aim == Aim::weight;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
@@ -290,6 +253,8 @@ Result<Problem> makeProblem(const PlanRequest& request)
         return failInput("a price is missing while other points have one", "a price per litre",
                          prices->missing->name);
     applyAim(request, prices->dearest, problem);
+    if (problem.hasHours && request.departure && request.speed)
+        problem.timetable = timetableOf(request, problem);
     problem.uncertain =
         problem.variance(kStart, problem.points - 1) > 0 || problem.fullVariance > 0;
     return problem;

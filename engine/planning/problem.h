@@ -11,6 +11,7 @@
 #pragma once
 
 #include "engine/planning/plan.h"
+#include "engine/planning/timetable.h"
 
 #include <limits>
 #include <vector>
@@ -49,20 +50,21 @@ struct Problem {
     double z = 0.0;             // normal quantile of the confidence
     double canLitres = 0.0;
     int cans = 0;
-    bool uncertain = false;      // any spread at all
-    bool spreadGrows = true;     // no negative covariance: a longer run is never surer
-    bool someTimed = false;      // else every section counts as timed
-    bool carryingCosts = false;  // aim weight
-    bool hasHours = false;       // some fuel point opens or closes
-    double floor = 0.0;          // L, on arrival
-    double atFinish = 0.0;       // L, on arrival at the finish, the floor or more
-    double noisePerKm = 0.0;     // L^2/km
-    std::vector<double> at;      // km
-    std::vector<double> fuelTo;  // L, to the arrival at each point
-    std::vector<double> kmTo;    // km by mode, points x modes; empty where there is one
-    std::vector<char> timed;     // the section from here on
+    bool uncertain = false;     // any spread at all
+    bool spreadGrows = true;    // no negative covariance: a longer run is never surer
+    bool someTimed = false;     // else every section counts as timed
+    bool carryingCosts = false; // aim weight
+    bool hasHours = false;      // some open offer has opening hours
+    double floor = 0.0;         // L, on arrival
+    double atFinish = 0.0;      // L, on arrival at the finish, the floor or more
+    double noisePerKm = 0.0;    // L^2/km
+    std::vector<double> at;     // km
+    std::vector<double> fuelTo; // L, to the arrival at each point
+    std::vector<double> kmTo;   // km by mode, points x modes; empty where there is one
+    std::vector<char> timed;    // the section from here on
     std::vector<double> covariance;
     std::vector<Offer> offers;
+    std::optional<Timetable> timetable; // where hours, departure and speed are known
 
     // Litres that must be there on arrival, without spread.
     double leastAt(int point) const { return point + 1 == points ? atFinish : floor; }

@@ -13,13 +13,19 @@ namespace undermark::planning {
 
 struct SearchResult {
     std::vector<Purchase> purchases; // in driving order
+    double objective = 0.0;          // of these
     std::optional<int> stuckBefore;  // first point nobody reaches
     // The levels that could leave the point before it: run begin and supply.
     std::vector<std::pair<int, double>> lastReached;
+    bool gaveUp = false; // too many sums of stop minutes to look at all
 };
 
+enum class Hours { ignored, kept };
+
 // Cost: O(points x runs alive x pieces), runs and pieces being bounded by the
-// fuel points within one tank's reach; without spread there is one run.
-SearchResult search(const Problem& problem);
+// fuel points within one tank's reach; without spread there is one run. With hours
+// kept there is one for every sum of stop minutes as well, until the last point
+// that has hours; the search gives up after about a second.
+SearchResult search(const Problem& problem, Hours hours = Hours::ignored);
 
 } // namespace undermark::planning

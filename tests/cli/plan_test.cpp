@@ -5,6 +5,7 @@
 
 #include <QFile>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 #include <cmath>
@@ -42,6 +43,14 @@ class PlanTest : public QObject {
     {
         run(fileWith(route), flags + " --json");
         return m_code == 0 ? Json::parse(m_text.toStdString()) : Json();
+    }
+
+    // The page's box in whole points: width and height.
+    static bool sizeIs(const QByteArray& pdf, const QByteArray& size)
+    {
+        const QString text = QString::fromLatin1(pdf);
+        const auto box = QRegularExpression("/MediaBox \\[\\s*0 0 (\\d+)\\S* (\\d+)").match(text);
+        return box.captured(1) + " " + box.captured(2) == QString::fromLatin1(size);
     }
 
     // Public programming exercise; 12 km/L.
@@ -148,12 +157,120 @@ private slots:
         QVERIFY(m_text.contains("an estimate, not a promise"));
     }
 
+    void theTextSaysRiskMarginAndTurningBackOfEveryLeg()
+    {
+        run(fileWith("at_km,name,mode,fuel,price_per_l,stop_min,idle_min,timed\n"
+                     "0,Ash,road,none,,,,\n100,Birch,stage,pump,1.5,7,3,1\n"
+                     "250,Cedar,road,zone,2.0,,,\n450,Finish,,none,,,,\n"),
+            "--capacity-l 50 --start-l 20 --rate 10 --rate-sd 0.5 --kg-per-l 0.745 --end-l 2");
+        QVERIFY2(m_code == 0, m_error.constData());
+        for (const char* words : {"note", "7 min", "kg", "idles 3 min", "timed", "zone passed",
+                                  "2.0 L wanted here", "no return after", "margin km",
+                                  "turn back by", "Ash to Birch", "Birch to Finish", "dry risk"})
+            QVERIFY2(m_text.contains(words), (words + m_text).constData());
+    }
+
+    // 25 L at 0.745 kg/L are 18.625 kg.
+    void kilogramsAreGivenBesideLitres()
+    {
+        const Json json = planOf("at_km,name,mode,fuel,price_per_l\n0,A,m,none,\n100,B,m,pump,1.5\n"
+                                 "450,F,m,none,\n",
+                                 "--capacity-l 50 --start-l 20 --rate 10 --kg-per-l 0.745");
+        const Json& stop = json.at("stops")[0];
+        QVERIFY(std::fabs(stop.at("buy_kg").get<double>() - 18.625) < 1e-9);
+        QVERIFY(std::fabs(stop.at("arrive_kg").at("mean").get<double>() - 7.45) < 1e-9);
+        QVERIFY(std::fabs(json.at("bought_kg").get<double>() - 18.625) < 1e-9);
+        QVERIFY(json.at("points")[2].contains("arrive_kg"));
+    }
+
+    void openingHoursCountWhereTheClockIsKnown()
+    {
+        const QByteArray day =
+            "at_km,name,mode,fuel,price_per_l,opens,closes\n0,A,m,none,,,\n"
+            "100,B,m,pump,1.5,12:00,13:00\n180,C,m,pump,2.0,,\n450,F,m,none,,,\n";
+        const QString tank = "--capacity-l 50 --start-l 20 --rate 10";
+        Json json = planOf(day, tank);
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("B"));
+        QVERIFY(json.at("notes")[0].get<std::string>().find("departure") != std::string::npos);
+        json = planOf(day, tank + " --depart 08:00 --speed-kmh 100"); // at B at nine
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("C"));
+        json = planOf(day, tank + " --depart 11:30 --speed-kmh 100");
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("B"));
+    }
+
+    void theConfidenceOfTheTripIsKeptAndItsGapStated()
+    {
+        const QString flags = tank() + " --start-sd-l 0.5 --rate-sd 0.3 --leg-sd-per-sqrt-km 0.03";
+        const Json each = planOf(exercise(), flags);
+        const Json trip = planOf(exercise(), flags + " --trip-confidence 0.995");
+        QCOMPARE(m_code, 0);
+        QVERIFY(trip.at("below_floor_risk").get<double>() <= 0.005);
+        QVERIFY(each.at("below_floor_risk").get<double>() > 0.005);
+        QVERIFY(trip.at("trip_gap").get<double>() >= 0);
+        QVERIFY(trip.at("cost").get<double>() >= each.at("cost").get<double>());
+    }
+
+    // Official 8.57 km, shown 9.43: 100 km on the meter are 90.88 km of road.
+    void theOdometerCheckScalesTheRoute()
+    {
+        const QByteArray route = "at_km,name,mode,fuel\n0,A,m,none\n100,F,m,none\n";
+        const Json json = planOf(route, "--capacity-l 50 --start-l 20 --rate 10 "
+                                        "--odometer-check 8.57 9.43");
+        QVERIFY(std::fabs(json.at("points")[1].at("at_km").get<double>() - 100 / 1.100350) < 1e-4);
+    }
+
+    void everyLegThatIsTooLongForTheAutonomyIsNamed()
+    {
+        const Json json = planOf(exercise(), tank() + " --autonomy-km 220 --autonomy-safety 10");
+        std::vector<double> over;
+        for (const Json& rule : json.at("rules")) {
+            if (!rule.at("kept").get<bool>())
+                over.push_back(rule.at("over_km").get<double>());
+        }
+        // 600 to 1000 and 1000 to 1250 km; the others are 200 km or less.
+        QCOMPARE(over.size(), std::size_t(2));
+        QVERIFY(std::fabs(over[0] - 180) < 1e-9 && std::fabs(over[1] - 30) < 1e-9);
+    }
+
+    void theWayOnIsPlannedWithTheLogsCarAndAnotherLevel()
+    {
+        const QString logbook = m_folder.filePath("demo.undermark");
+        QProcess demo;
+        demo.start(UNDERMARK_CLI, {"--logbook", logbook, "demo"});
+        QVERIFY(demo.waitForFinished(20000));
+        QCOMPARE(demo.exitCode(), 0);
+        QProcess process;
+        process.start(UNDERMARK_CLI, {"--logbook", logbook, "plan",
+                                      fileWith("at_km,name,mode,fuel\n0,A,open-road,none\n"
+                                               "200,B,special-stage,pump\n240,F,,none\n"),
+                                      "--from-km", "80", "--start-l", "14.5", "--json"});
+        QVERIFY(process.waitForFinished(20000));
+        QVERIFY2(process.exitCode() == 0, process.readAllStandardError().constData());
+        const Json json = Json::parse(process.readAllStandardOutput().toStdString());
+        QVERIFY(json.at("feasible").get<bool>());
+        const Json& here = json.at("points")[0];
+        QCOMPARE(here.at("name").get<std::string>(), std::string("here"));
+        QCOMPARE(here.at("at_km").get<double>(), 80.0);
+        QCOMPARE(here.at("arrive_l").at("mean").get<double>(), 14.5);
+    }
+
+    void theCardIsOnePageOfPdf_data()
+    {
+        QTest::addColumn<QString>("paper");
+        QTest::addColumn<QByteArray>("size"); // ISO 216 in whole points of 1/72 inch
+        QTest::newRow("A5, lying") << "a5" << QByteArray("595 419");
+        QTest::newRow("A4") << "a4" << QByteArray("595 841");
+    }
+
     void theCardIsOnePageOfPdf()
     {
+        QFETCH(QString, paper);
+        QFETCH(QByteArray, size);
         const QString out = m_folder.filePath("card.pdf");
         QProcess process;
-        process.start(UNDERMARK_CLI, QStringList{"card", fileWith(exercise()), "--out", out} +
-                                         (tank() + " --rate-sd 0.2").split(' '));
+        process.start(UNDERMARK_CLI,
+                      QStringList{"card", fileWith(exercise()), "--out", out, "--paper", paper} +
+                          (tank() + " --rate-sd 0.2 --zero-at-l 5").split(' '));
         QVERIFY(process.waitForFinished(20000));
         QCOMPARE(process.exitCode(), 0);
         QFile file(out);
@@ -161,8 +278,10 @@ private slots:
         const QByteArray pdf = file.readAll();
         QVERIFY(pdf.startsWith("%PDF-"));
         QVERIFY(pdf.contains("/Count 1"));
-        QVERIFY(pdf.contains("an estimate, not a promise") ||
-                pdf.contains("An estimate, not a promise"));
+        QVERIFY(sizeIs(pdf, size));
+        for (const char* words : {"An estimate, not a promise", "hidden reserve", "take on", "note",
+                                  "Refuel with the engine off", "Damson", "no return after"})
+            QVERIFY2(pdf.contains(words), words);
     }
 
     void badInputIsOneLineAndExitCodeTwo_data()

@@ -4,6 +4,7 @@
 // every combination of stops with GLPK's simplex for the litres.
 #include "engine/planning/greedy.h"
 #include "engine/planning/search.h"
+#include "tests/support/plan_exhaustive.h"
 #include "tests/support/plan_oracles.h"
 #include "tests/support/test_main.h"
 

@@ -257,21 +257,6 @@ private slots:
         QVERIFY(std::fabs((longer - section).km()) < 1e-9);
         QCOMPARE(whatIfClosed(named, "Beech").error().code, ErrorCode::notFound);
     }
-
-    void aStopFoundClosedOnArrivalIsAvoided()
-    {
-        PlanRequest request = test::longRoute(20, 6, 40);
-        request.speed = Speed::fromKmPerHour(60);
-        request.departure = Minutes(8 * 60);
-        const auto open = plan(request);
-        const std::size_t first = open->stops.front().point;
-        request.route.points[first].opens = Minutes(23 * 60);
-        request.route.points[first].closes = Minutes(23 * 60 + 30);
-        const auto closed = plan(request);
-        for (const PlannedStop& stop : closed->stops)
-            QVERIFY(stop.point != first);
-        QVERIFY(!closed->notes.empty());
-    }
 };
 
 UNDERMARK_TEST(PlanRiskTest)

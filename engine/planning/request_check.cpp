@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/request_check.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark::planning {
+
+namespace {
+
+bool isOneOf(double value, double lowest, double highest)
+{
+    return std::isfinite(value) && value >= lowest && value <= highest;
+}
+
+Result<void> checkTank(const Tank& tank)
+{
+    const double capacity = tank.capacity.litres();
+    if (!(std::isfinite(capacity) && capacity > 0))
+        return failInput("the tank's capacity must be above 0", "litres above 0");
+    if (!isOneOf(tank.start.mean.litres(), 0, capacity + 1e-9))
+        return failInput("the level at the start does not fit the tank",
+                         "0 to " + std::to_string(capacity) + " L",
+                         std::to_string(tank.start.mean.litres()) + " L");
+    if (!isOneOf(tank.floor.litres(), 0, capacity) || !isOneOf(tank.end.litres(), 0, capacity))
+        return failInput("the floor and the level at the finish must fit the tank",
+                         "0 to " + std::to_string(capacity) + " L");
+    if (!isOneOf(tank.start.sd.litres(), 0, 1e6) || !isOneOf(tank.fullSd.litres(), 0, 1e6))
+        return failInput("a standard deviation of the level must be 0 or more",
+                         "litres of 0 or more");
+    return {};
+}
+
+Result<void> checkRates(const RateModel& rates)
+{
+    const std::size_t modes = std::max<std::size_t>(rates.modes.size(), 1);
+    if (rates.mean.size() != modes || rates.covariance.size() != modes * modes)
+        return failInput("every mode needs one rate and its covariances");
+    for (const Consumption rate : rates.mean) {
+        if (!(isFinite(rate) && rate > Consumption()))
+            return failInput("a rate must be above 0", "L/100 km above 0");
+    }
+    for (std::size_t i = 0; i < modes; ++i) {
+        if (!(rates.covariance[i * modes + i] >= 0))
+            return failInput("the variance of a rate must be 0 or more");
+    }
+    if (!isOneOf(rates.legNoiseSd, 0, 1e6) || !(rates.idling >= FlowRate()))
+        return failInput("leg noise and idling rate must be 0 or more");
+    return {};
+}
+
+} // namespace
+
+Result<void> checkRequest(const PlanRequest& request)
+{
+    if (request.route.points.size() < 2)
+        return checkRoute(request.route);
+    if (auto sound = checkTank(request.tank); !sound)
+        return sound;
+    if (auto sound = checkRates(request.rates); !sound)
+        return sound;
+    const double trip = request.tripConfidence.value_or(request.confidence).value();
+    if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
+          trip < 1))
+        return failInput("a confidence must be from 0.5 to below 1", "0.5 to 0.999999");
+    if (!isOneOf(request.stopCost, 0, 1e12))
+        return failInput("a stop costs 0 or more");
+    if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))
+        return failInput("cans need a number and the litres of each", "litres above 0");
+    if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||
+        (request.speed && !(*request.speed > Speed())))
+        return failInput("the pump's flow and the speed must be above 0");
+    if (request.departure && !isOneOf(request.departure->count(), 0, 24 * 60))
+        return failInput("the departure must be a time of day", "00:00 to 24:00");
+    return {};
+}
+
+} // namespace undermark::planning

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/solve.h"
+
+#include "engine/planning/evaluate.h"
+#include "engine/planning/greedy.h"
+#include "engine/planning/search.h"
+
+#include <algorithm>
+#include <boost/math/distributions/normal.hpp>
+#include <cmath>
+#include <cstdio>
+
+namespace undermark::planning {
+
+namespace {
+
+// Up to here the search is quick as well, and of plans of equal cost it finds
+// one with fewer stops, which the greedy does not look for.
+constexpr int kSearchFirst = 2'000;
+
+// The first purchase at a place that is closed on arrival.
+std::optional<std::size_t> firstClosed(const Problem& problem,
+                                       const std::vector<Purchase>& purchases)
+{
+    const Timetable& table = *problem.timetable;
+    double supply = problem.start;
+    double stopped = 0.0;
+    for (const Purchase& purchase : purchases) {
+        const auto at = static_cast<std::size_t>(purchase.point);
+        if (!table.isOpen(purchase.point, table.clock(problem.at[at], supply, stopped)))
+            return at;
+        supply += purchase.litres - problem.offers[at].detourLitres;
+        stopped += table.stopMinutes[at];
+    }
+    return std::nullopt;
+}
+
+// The best without hours; most often it keeps them anyway.
+SearchResult withoutHours(const Problem& problem)
+{
+    if (problem.points > kSearchFirst && isPriceOnly(problem)) {
+        if (auto purchases = cheapestByPriceOnly(problem)) {
+            SearchResult result;
+            for (const Purchase& purchase : *purchases)
+                result.objective +=
+                    purchase.litres *
+                    problem.offers[static_cast<std::size_t>(purchase.point)].perLitre;
+            result.purchases = std::move(*purchases);
+            return result;
+        }
+    }
+    return search(problem, Hours::ignored);
+}
+
+// Whatever would be found closed is taken off the route, and the rest is planned
+// again: hours are kept, but another order of stops might be better.
+SearchResult withoutClosed(Problem problem, SearchResult result)
+{
+    while (!result.stuckBefore) {
+        const auto closed = firstClosed(problem, result.purchases);
+        if (!closed)
+            break;
+        problem.offers[*closed].open = false;
+        result = withoutHours(problem);
+    }
+    return result;
+}
+
+Solved solved(const PlanRequest& request, const Problem& problem, const SearchResult& result)
+{
+    if (result.stuckBefore)
+        return {infeasible(request, problem, result), kNoLimit};
+    return {evaluate(request, problem, result.purchases), result.objective};
+}
+
+const char* unitOf(Aim aim)
+{
+    switch (aim) {
+    case Aim::cost:
+        return "of cost";
+    case Aim::stops:
+        return "stops";
+    case Aim::time:
+        return "minutes";
+    case Aim::weight:
+        break;
+    }
+    return "litre-km";
+}
+
+double quantile(double probability)
+{
+    return boost::math::quantile(boost::math::normal(), probability);
+}
+
+// The plan for a higher confidence of each arrival, by its normal quantile.
+class TripSearch {
+public:
+    TripSearch(const PlanRequest& request, const Problem& problem)
+        : m_request(request), m_problem(problem), m_allowed(1 - request.tripConfidence->value())
+    {
+    }
+
+    Solved run()
+    {
+        const double lowest = std::max(m_problem.z, quantile(1 - m_allowed));
+        const Solved bound = at(lowest);
+        if (!bound.plan.feasible || bound.plan.floorRisk <= m_allowed)
+            return bound;
+        // With the risk shared equally among all points it fits for certain.
+        const double safe = quantile(1 - m_allowed / (m_problem.points - 1));
+        const double highest = narrow(lowest, std::max(safe, lowest));
+        constexpr int kSamples = 8; // the risk need not fall steadily
+        for (int i = 1; i < kSamples; ++i)
+            consider(at(lowest + (highest - lowest) * i / kSamples));
+        return m_best ? withGap(bound.objective) : noneFound();
+    }
+
+private:
+    Solved at(double z)
+    {
+        m_problem.z = z;
+        return solve(m_request, m_problem);
+    }
+
+    void consider(Solved tried)
+    {
+        const bool fits = tried.plan.feasible && tried.plan.floorRisk <= m_allowed;
+        if (fits && (!m_best || tried.objective < m_best->objective))
+            m_best = std::move(tried);
+        else if (!tried.plan.feasible)
+            m_infeasible = std::move(tried);
+    }
+
+    // Bisection for the least confidence that fits, or cannot be kept.
+    double narrow(double tooLow, double enough)
+    {
+        consider(at(enough));
+        while (enough - tooLow > 1e-4) {
+            const double middle = (tooLow + enough) / 2;
+            Solved tried = at(middle);
+            const bool risky = tried.plan.feasible && tried.plan.floorRisk > m_allowed;
+            (risky ? tooLow : enough) = middle;
+            consider(std::move(tried));
+        }
+        return enough;
+    }
+
+    Solved withGap(double bound)
+    {
+        m_best->plan.tripGap = std::max(m_best->objective - bound, 0.0);
+        if (m_best->plan.tripGap > 1e-4) {
+            char text[160];
+            std::snprintf(text, sizeof text,
+                          "sharing the risk of the whole way unevenly among the arrivals could "
+                          "save %.3g %s at most",
+                          m_best->plan.tripGap, unitOf(m_request.aim));
+            m_best->plan.notes.emplace_back(text);
+        }
+        return std::move(*m_best);
+    }
+
+    Solved noneFound()
+    {
+        m_infeasible->plan.notes.emplace_back(
+            "no plan was found for the confidence of the whole way with equal confidence on every "
+            "arrival; one with unequal confidence is not ruled out");
+        return std::move(*m_infeasible);
+    }
+
+    const PlanRequest& m_request;
+    Problem m_problem;
+    double m_allowed;
+    std::optional<Solved> m_best;
+    std::optional<Solved> m_infeasible; // the last one: the least confidence tried
+};
+
+} // namespace
+
+Solved solve(const PlanRequest& request, const Problem& problem)
+{
+    SearchResult result = withoutHours(problem);
+    if (!problem.timetable || result.stuckBefore || !firstClosed(problem, result.purchases))
+        return solved(request, problem, result);
+    SearchResult kept = search(problem, Hours::kept);
+    const bool gaveUp = kept.gaveUp;
+    Solved answer =
+        solved(request, problem, gaveUp ? withoutClosed(problem, std::move(result)) : kept);
+    if (!answer.plan.feasible)
+        answer.plan.notes.emplace_back(
+            "opening hours stand in the way: with all places open there would be a plan");
+    if (gaveUp)
+        answer.plan.notes.emplace_back(
+            "too many ways to be late: places closed on arrival are avoided, but another order of "
+            "stops might suit the hours better");
+    return answer;
+}
+
+Solved solveForTrip(const PlanRequest& request, const Problem& problem)
+{
+    return TripSearch(request, problem).run();
+}
+
+} // namespace undermark::planning
