@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/plan_view_model.h"
 
-#include "app/cli_plan_card.h"
+#include "app/plan_card.h"
 #include "engine/files/route_file.h"
 #include "engine/planning/plan_horizon.h"
 

@@ -23,9 +23,9 @@
 namespace undermark {
 
 // One line of the route table.
-struct PlanRow {
+struct RouteRow {
     Q_GADGET
-    QML_VALUE_TYPE(planRow)
+    QML_VALUE_TYPE(routeRow)
     Q_PROPERTY(QString at MEMBER at FINAL)
     Q_PROPERTY(QString name MEMBER name FINAL)
     Q_PROPERTY(QString detail MEMBER detail FINAL)
@@ -41,7 +41,7 @@ public:
     QString buy;    // "+ 17.9 L", empty where one does not stop
     QString risk;   // of being dry on arrival
     QString spoken;
-    friend bool operator==(const PlanRow&, const PlanRow&) = default;
+    friend bool operator==(const RouteRow&, const RouteRow&) = default;
 };
 
 class PlanViewModel : public QObject {
@@ -58,8 +58,8 @@ class PlanViewModel : public QObject {
     Q_PROPERTY(int aim READ aim NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> confidences READ confidences NOTIFY changed FINAL)
     Q_PROPERTY(int confidence READ confidence NOTIFY changed FINAL)
-    Q_PROPERTY(QList<undermark::PlanRow> rows READ rows NOTIFY changed FINAL)
-    Q_PROPERTY(QList<undermark::PlanRow> stops READ stops NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::RouteRow> rows READ rows NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::RouteRow> stops READ stops NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> cures READ cures NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> legs READ legs NOTIFY changed FINAL)
     Q_PROPERTY(int leg READ leg NOTIFY changed FINAL)
@@ -84,8 +84,8 @@ public:
     int aim() const { return int(m_aim); }
     QStringList confidences() const;
     int confidence() const { return m_confidence; }
-    QList<PlanRow> rows() const;  // every point of the route
-    QList<PlanRow> stops() const; // where fuel is bought
+    QList<RouteRow> rows() const;  // every point of the route
+    QList<RouteRow> stops() const; // where fuel is bought
     QList<Fact> cures() const;    // what would make it feasible
     QStringList legs() const;     // the ways between two stops
     int leg() const { return m_leg; }
@@ -115,7 +115,7 @@ signals:
 
 private:
     void planAnew();
-    PlanRow row(const Passage& passage) const;
+    RouteRow row(const Passage& passage) const;
     QString outcome(const Plan& plan) const;
     void showHere();
 

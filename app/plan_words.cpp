@@ -2,18 +2,13 @@
 //
 // What the Ahead page says.
 #include "app/mode_name.h"
+#include "app/plan_rows.h"
 #include "app/plan_view_model.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace undermark {
-
-namespace {
-
-constexpr double kSure = 2.3263478740408408; // standard normal quantile of 0.99
-
-} // namespace
 
 QStringList PlanViewModel::aims() const
 {
@@ -57,11 +52,11 @@ QString PlanViewModel::summary() const
     return feasible() ? outcome(*m_plan) : QString();
 }
 
-PlanRow PlanViewModel::row(const Passage& passage) const
+RouteRow PlanViewModel::row(const Passage& passage) const
 {
     const RoutePoint& point = m_route.points[passage.point];
     const bool last = passage.point + 1 == m_route.points.size();
-    PlanRow row;
+    RouteRow row;
     row.at = m_format.number(m_format.inUnit(point.at), 1);
     row.name = QString::fromStdString(point.name);
     QStringList detail;
@@ -74,7 +69,7 @@ PlanRow PlanViewModel::row(const Passage& passage) const
     else if (point.fuel == FuelSource::can)
         detail.append(tr("own can"));
     row.detail = detail.join(QStringLiteral(" · "));
-    const Volume sure = std::max(Volume{}, passage.arrive.mean - passage.arrive.sd * kSure);
+    const Volume sure = std::max(Volume{}, passage.arrive.mean - passage.arrive.sd * kSureQuantile);
     row.arrive = tr("%1 sure, %2 even").arg(m_format.volume(sure), m_format.volume(passage.arrive.mean));
     const auto stop = std::ranges::find(m_plan->stops, passage.point, &PlannedStop::point);
     if (stop != m_plan->stops.end())
@@ -86,9 +81,9 @@ PlanRow PlanViewModel::row(const Passage& passage) const
     return row;
 }
 
-QList<PlanRow> PlanViewModel::rows() const
+QList<RouteRow> PlanViewModel::rows() const
 {
-    QList<PlanRow> rows;
+    QList<RouteRow> rows;
     if (!m_plan)
         return rows;
     for (const Passage& passage : m_plan->passages)
@@ -96,9 +91,9 @@ QList<PlanRow> PlanViewModel::rows() const
     return rows;
 }
 
-QList<PlanRow> PlanViewModel::stops() const
+QList<RouteRow> PlanViewModel::stops() const
 {
-    QList<PlanRow> rows;
+    QList<RouteRow> rows;
     if (!feasible())
         return rows;
     for (const PlannedStop& stop : m_plan->stops) {

@@ -4,7 +4,7 @@
 namespace undermark {
 
 Screen::Screen(CarService& car, Units units)
-    : now(car, units), pump(car, units), tank(car, units),
+    : now(car, units), pump(car, units), ahead(car, units, QDir::homePath()), tank(car, units),
       logbook(car, units)
 {
     connect(&pump, &PumpViewModel::stored, this, [this] { readAnew(&pump); });
@@ -17,6 +17,7 @@ void Screen::readAnew(const QObject* writer)
     now.refresh();
     if (writer != &pump && !pump.saved())
         pump.startAgain();
+    ahead.refresh();
     if (writer != &tank)
         tank.refresh();
     if (writer != &logbook)
@@ -27,6 +28,7 @@ QVariantMap Screen::properties()
 {
     return {{QStringLiteral("now"), QVariant::fromValue(&now)},
             {QStringLiteral("pump"), QVariant::fromValue(&pump)},
+            {QStringLiteral("ahead"), QVariant::fromValue(&ahead)},
             {QStringLiteral("tank"), QVariant::fromValue(&tank)},
             {QStringLiteral("logbook"), QVariant::fromValue(&logbook)}};
 }

@@ -6,6 +6,7 @@
 
 #include "app/logbook_view_model.h"
 #include "app/now_view_model.h"
+#include "app/plan_view_model.h"
 #include "app/pump_view_model.h"
 #include "app/tank_view_model.h"
 
@@ -22,6 +23,7 @@ public:
 
     NowViewModel now;
     PumpViewModel pump;
+    PlanViewModel ahead;
     TankViewModel tank;
     LogbookViewModel logbook;
 

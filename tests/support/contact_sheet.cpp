@@ -6,6 +6,7 @@
 // A person looks at it; tests/run makes it in build/release/contact_sheet.
 #include "app/screen.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
 
 #include <QDir>
@@ -14,6 +15,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <algorithm>
 #include <cstdio>
 
 using namespace undermark;
@@ -82,6 +84,11 @@ QList<State> states()
         {"now", 0, nothing},
         {"pump", 1, nothing},
         {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
+        {"ahead", 2, nothing},
+        {"ahead-route", 2, nothing, "tab", 1},
+        {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
+        {"ahead-here", 2, nothing, "tab", 3},
+        {"ahead-files", 2, [](Screen& screen) { screen.ahead.otherRoute(); }},
         {"tank", 3, nothing},
         {"tank-table", 3, nothing, "tab", 1},
         {"tank-reserve", 3, nothing, "tab", 2},
@@ -126,6 +133,7 @@ QList<QImage> draw(const State& state, const QDir& folder)
     test::TestFolder data;
     const auto car = test::demoCar(data.path);
     Screen screen(*car);
+    screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
     state.arrange(screen);
     QVariantMap properties = screen.properties();
     properties.insert("page", state.page);
@@ -150,10 +158,10 @@ QList<QImage> draw(const State& state, const QDir& folder)
 
 QImage sheetOf(const QList<State>& drawn, const QList<QList<QImage>>& rows)
 {
-    constexpr int kHeight = 270, kGap = 12, kTitle = 28;
+    constexpr int kHeight = 270, kGap = 12, kTitle = 28, kNarrowest = 300;
     int width = kGap;
     for (const Look& look : kLooks)
-        width += look.size.width() * kHeight / look.size.height() + kGap;
+        width += std::max(look.size.width() * kHeight / look.size.height(), kNarrowest) + kGap;
     QImage sheet(width, int(rows.size()) * (kHeight + kTitle + kGap), QImage::Format_RGB32);
     sheet.fill(Qt::gray);
     QPainter painter(&sheet);
@@ -166,7 +174,7 @@ QImage sheetOf(const QList<State>& drawn, const QList<QList<QImage>>& rows)
             const QImage small =
                 rows[row][column].scaledToHeight(kHeight, Qt::SmoothTransformation);
             painter.drawImage(x, y, small);
-            x += small.width() + kGap;
+            x += std::max(small.width(), kNarrowest) + kGap;
         }
     }
     return sheet;
