@@ -4,6 +4,7 @@
 #include "app/screen.h"
 #include "app/screen_options.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 
 #include <QGuiApplication>
 #include <QImage>
@@ -101,6 +102,8 @@ int selfTest(QQuickWindow& window)
 int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
 {
     Screen screen(car, options.units);
+    if (options.source.demo)
+        screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
     QVariantMap properties = screen.properties();
     properties.insert({{u"page"_qs, options.page},
                        {u"night"_qs, options.night},

@@ -69,7 +69,7 @@ public:
     bool started() const; // something has been taken that could be lost
     NumberForm* form() { return &m_form; }
     QList<Fact> facts() const; // the readings at this level, or the review
-    QList<Fact> done() const;  // levels taken so far
+    QList<Fact> done() const;  // levels taken so far, the last one first
     QList<NoticeText> notices() const;
     PlotPicture plot() const;
     QString goWord() const;    // what go() does now

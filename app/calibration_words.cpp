@@ -121,7 +121,7 @@ QList<Fact> CalibrationGuide::facts() const
         return {{tr("readings"), tr("none yet; five make it sure")}};
     const QString word = settled.settled ? tr("settled")
                          : settled.readings < 5
-                             ? tr("not settled: %n more", nullptr, 5 - settled.readings)
+                             ? tr("not settled: read %1 times more").arg(5 - settled.readings)
                              : tr("still moving: wait and read again");
     return {{tr("readings"), QString::number(settled.readings)},
             {tr("mean"), reading(settled.mean) + sinceSpread(m_format, settled)},
@@ -133,7 +133,7 @@ QList<Fact> CalibrationGuide::done() const
     QList<Fact> levels;
     const auto all = pointsOf(m_draft.levels);
     for (std::size_t i = 0; i < all.size(); ++i)
-        levels.append({i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
+        levels.prepend({i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
                        reading(all[i].signal)});
     return levels;
 }

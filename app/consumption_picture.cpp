@@ -92,14 +92,14 @@ PlotPicture consumptionPicture(const std::vector<ForeseenStretch>& stretches,
     picture.xTicks = {{x(stretches.front()), dateText(stretches.front().end), true, false},
                       {x(middle), dateText(middle.end), true, true},
                       {x(stretches.back()), dateText(stretches.back().end), true, false}};
-    picture.spoken = ConsumptionWords::tr("Consumption of %n tank(s), the last one %1; "
-                                          "expected before it: %2 to %3", nullptr,
-                                          int(stretches.size()))
+    picture.spoken = ConsumptionWords::tr("Consumption, tanks: %1, the last one %2; "
+                                          "expected before it: %3 to %4")
+                         .arg(int(stretches.size()))
                          .arg(format.rate({stretches.back().burnt, {}}),
                               format.rate({stretches.back().low, {}}),
                               format.rate({stretches.back().high, {}}));
     if (odd > 0)
-        picture.spoken += u' ' + ConsumptionWords::tr("%n kept out as odd.", nullptr, odd);
+        picture.spoken += u' ' + ConsumptionWords::tr("Kept out as odd: %1.").arg(odd);
     return picture;
 }
 

@@ -70,4 +70,7 @@ public:
 // labels go is decided where their width is known (app/label_lanes.h).
 HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format);
 
+// The same from a strip that is made already: a leg of a plan.
+HorizonPicture legPicture(const Horizon& strip, const UnitFormat& format);
+
 } // namespace undermark

@@ -46,7 +46,8 @@ LogLine fillLine(const CarKnowledge& car, const FillIndex& fills, std::size_t in
 
 QString calibrationSummary(const Calibration& calibration, const UnitFormat& format)
 {
-    return LogWords::tr("%n reading(s), zero at %1", nullptr, int(calibration.points.size()))
+    return LogWords::tr("levels: %1, zero at %2")
+        .arg(int(calibration.points.size()))
         .arg(format.volume({calibration.zeroMark, {}}));
 }
 

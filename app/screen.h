@@ -6,7 +6,9 @@
 
 #include "app/logbook_view_model.h"
 #include "app/now_view_model.h"
+#include "app/plan_view_model.h"
 #include "app/pump_view_model.h"
+#include "app/tank_view_model.h"
 
 #include <QVariantMap>
 
@@ -21,6 +23,8 @@ public:
 
     NowViewModel now;
     PumpViewModel pump;
+    PlanViewModel ahead;
+    TankViewModel tank;
     LogbookViewModel logbook;
 
     // What Main.qml requires.

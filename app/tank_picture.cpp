@@ -92,8 +92,8 @@ PlotPicture tankPicture(std::span<const CalibrationPoint> points, const Calibrat
         picture.postAt = 1.0 - y.share(format.inUnit(*zeroMark));
         picture.postName = TankWords::tr("zero mark");
     }
-    picture.spoken = TankWords::tr("Level curve through %n point(s), up to %1", nullptr,
-                                   int(points.size()))
+    picture.spoken = TankWords::tr("Level curve, points: %1, up to %2")
+                         .arg(int(points.size()))
                          .arg(format.volume({points.back().added, {}}));
     return picture;
 }

@@ -129,12 +129,12 @@ QString TankViewModel::tableUnit() const
 
 QString TankViewModel::tableSize() const
 {
-    return tr("%n point(s)", nullptr, m_request.points);
+    return tr("points: %1").arg(m_request.points);
 }
 
 QString TankViewModel::tableDecimals() const
 {
-    return tr("%n decimal(s)", nullptr, m_request.decimals);
+    return tr("decimals: %1").arg(m_request.decimals);
 }
 
 void TankViewModel::changeTableSize(int by)
@@ -200,10 +200,13 @@ QString TankViewModel::pastZero() const
 {
     if (!m_known)
         return {};
-    const auto now = outlook(*m_known, Question{});
-    if (!now)
+    Question atZero;
+    atZero.usable = m_known->reserve.reserve();
+    const auto there = outlook(*m_known, atZero);
+    if (!there)
         return {};
-    const Distances past = undermark::pastZero(m_known->reserve, now->toZero);
+    const Distances past =
+        undermark::pastZero(m_known->reserve, there->toDry, m_known->surgeMargin({}));
     return tr("past the zero mark: %1 sure, %2 even, %3 hopeful")
         .arg(m_format.distanceWithUnit(past.p99), m_format.distanceWithUnit(past.p50),
              m_format.distanceWithUnit(past.p10));

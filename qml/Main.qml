@@ -8,14 +8,16 @@ Window {
 
     required property NowViewModel now
     required property PumpViewModel pump
+    required property PlanViewModel ahead
+    required property TankViewModel tank
     required property LogbookViewModel logbook
     property int page: 0
     property bool night: false
     property real textScale: 1
     readonly property bool portrait: height > width
     property Item pageItem: null // the page that is open
-    readonly property list<string> files: ["NowPage", "PumpPage", "NowPage", "NowPage", "LogbookPage"]
-    readonly property var views: [now, pump, now, now, logbook]
+    readonly property list<string> files: ["NowPage", "PumpPage", "AheadPage", "TankPage", "LogbookPage"]
+    readonly property var views: [now, pump, ahead, tank, logbook]
 
     title: qsTr("Undermark")
     visible: true

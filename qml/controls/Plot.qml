@@ -93,7 +93,8 @@ Item {
         Shape {
             anchors.fill: parent
             clip: true
-            visible: !root.picture.empty
+            // (Drawn while very narrow, strokes leave traces with the software renderer.)
+            visible: !root.picture.empty && width > 16 * Theme.step
 
             ShapePath {
                 scale: Qt.size(area.width, area.height)

@@ -10,6 +10,8 @@ Item {
 
     required property PumpViewModel view
     required property bool portrait
+    property string backWord: ""
+    signal goneBack
 
     function take(event: KeyEvent) {
         entry.take(event);
@@ -99,6 +101,8 @@ Item {
         portrait: root.portrait
         form: root.view.form
         doneWord: root.view.saveWord
+        backWord: root.backWord
         onDone: root.view.save()
+        onGoneBack: root.goneBack()
     }
 }

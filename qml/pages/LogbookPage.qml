@@ -80,13 +80,9 @@ FocusScope {
                 Layout.minimumHeight: implicitHeight
                 view: root.view.editor
                 portrait: root.portrait
+                backWord: qsTr("Back")
+                onGoneBack: root.view.close()
             }
-        }
-        TouchButton {
-            Layout.fillWidth: true
-            visible: root.view.correcting
-            text: qsTr("Back without changing it")
-            onClicked: root.view.close()
         }
     }
 }

@@ -4,6 +4,7 @@
 // Undermark.Fixture`, then Fixture.reset("calm"), Fixture.now, Fixture.pump.
 #include "app/screen.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
 
 #include <QGuiApplication>
@@ -18,12 +19,16 @@ class Fixture : public QObject {
     Q_OBJECT
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlanViewModel* ahead READ ahead NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::TankViewModel* tank READ tank NOTIFY changed FINAL)
     Q_PROPERTY(undermark::LogbookViewModel* logbook READ logbook NOTIFY changed FINAL)
 
 public:
     Fixture() { reset("calm"); }
     NowViewModel* now() const { return &m_screen->now; }
     PumpViewModel* pump() const { return &m_screen->pump; }
+    PlanViewModel* ahead() const { return &m_screen->ahead; }
+    TankViewModel* tank() const { return &m_screen->tank; }
     LogbookViewModel* logbook() const { return &m_screen->logbook; }
     Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
 
@@ -47,6 +52,7 @@ public:
             car->lesson.flags = {notice};
         }
         auto screen = std::make_unique<Screen>(*car);
+        screen->ahead.setRoute(demoRoute(), "Seven Weirs Rally");
         std::swap(m_car, car);
         std::swap(m_screen, screen);
         emit changed();

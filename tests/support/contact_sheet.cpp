@@ -6,6 +6,7 @@
 // A person looks at it; tests/run makes it in build/release/contact_sheet.
 #include "app/screen.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
 
 #include <QDir>
@@ -14,6 +15,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <algorithm>
 #include <cstdio>
 
 using namespace undermark;
@@ -42,6 +44,39 @@ const QList<Look> kLooks{{"800x480-day", {800, 480}, false, 1},
                          {"800x480-day-200", {800, 480}, false, 2},
                          {"1920x1080-night", {1920, 1080}, true, 1}};
 
+void type(NumberForm& form, int field, const QString& text)
+{
+    form.select(field);
+    for (const QChar key : text)
+        form.press(key);
+}
+
+// A level with one reading.
+void take(CalibrationGuide& guide, const QString& litres, const QString& reading)
+{
+    type(*guide.form(), 0, litres);
+    type(*guide.form(), 1, reading);
+    guide.go();
+}
+
+// As far as the first pour; with a float that stands still or not.
+void calibrate(CalibrationGuide& guide, bool stuck)
+{
+    for (int i = 0; i < 5; ++i)
+        guide.acknowledge(i);
+    guide.go();
+    for (const char* reading : {"3.021", "3.019", "3.02"}) {
+        type(*guide.form(), 0, reading);
+        guide.go();
+    }
+    guide.go();
+    take(guide, "5", stuck ? "3.02" : "2.84");
+    guide.go();
+    take(guide, "10", stuck ? "3.021" : "2.36");
+    if (!stuck)
+        guide.go();
+}
+
 QList<State> states()
 {
     const auto nothing = [](Screen&) {};
@@ -49,6 +84,29 @@ QList<State> states()
         {"now", 0, nothing},
         {"pump", 1, nothing},
         {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
+        {"ahead", 2, nothing},
+        {"ahead-route", 2, nothing, "tab", 1},
+        {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
+        {"ahead-here", 2, nothing, "tab", 3},
+        {"ahead-files", 2, [](Screen& screen) { screen.ahead.otherRoute(); }},
+        {"tank", 3, nothing},
+        {"tank-table", 3, nothing, "tab", 1},
+        {"tank-reserve", 3, nothing, "tab", 2},
+        {"tank-prepare", 3, nothing, "tab", 3},
+        {"tank-pour", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
+        {"tank-no-movement", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-review", 3,
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             for (int i = 0; i < 3; ++i) {
+                 take(*screen.tank.guide(), "10", QString::number(1.9 - i * 0.4));
+                 screen.tank.guide()->go();
+             }
+             screen.tank.guide()->other();
+             take(*screen.tank.guide(), "6", "0.62");
+             screen.tank.guide()->go();
+             screen.tank.guide()->other();
+         }},
         {"logbook", 4, nothing},
         {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
         {"logbook-correct", 4,
@@ -75,6 +133,7 @@ QList<QImage> draw(const State& state, const QDir& folder)
     test::TestFolder data;
     const auto car = test::demoCar(data.path);
     Screen screen(*car);
+    screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
     state.arrange(screen);
     QVariantMap properties = screen.properties();
     properties.insert("page", state.page);
@@ -99,10 +158,10 @@ QList<QImage> draw(const State& state, const QDir& folder)
 
 QImage sheetOf(const QList<State>& drawn, const QList<QList<QImage>>& rows)
 {
-    constexpr int kHeight = 270, kGap = 12, kTitle = 28;
+    constexpr int kHeight = 270, kGap = 12, kTitle = 28, kNarrowest = 300;
     int width = kGap;
     for (const Look& look : kLooks)
-        width += look.size.width() * kHeight / look.size.height() + kGap;
+        width += std::max(look.size.width() * kHeight / look.size.height(), kNarrowest) + kGap;
     QImage sheet(width, int(rows.size()) * (kHeight + kTitle + kGap), QImage::Format_RGB32);
     sheet.fill(Qt::gray);
     QPainter painter(&sheet);
@@ -115,7 +174,7 @@ QImage sheetOf(const QList<State>& drawn, const QList<QList<QImage>>& rows)
             const QImage small =
                 rows[row][column].scaledToHeight(kHeight, Qt::SmoothTransformation);
             painter.drawImage(x, y, small);
-            x += small.width() + kGap;
+            x += std::max(small.width(), kNarrowest) + kGap;
         }
     }
     return sheet;
