@@ -17,6 +17,9 @@ constexpr double kRecentWeight = 0.4;      // of the newest stretch
 constexpr double kKeep = 0.995;            // per stretch, towards the prior
 constexpr double kLongMemory = 60;         // stretches, of the usual pace
 constexpr double kBound = 2.0;             // scales beyond which a stretch counts less
+// Bounding takes from the scale: of a normal error only E[min(z^2, kBound^2)] =
+// 0.9205 is seen, so what is learnt is that share of the variance.
+constexpr double kSeenOfVariance = 0.9205;
 constexpr double kPacePersists = 0.4;      // of the last stretch's pace, where the next is unknown
 constexpr double kPaceBound = 2.0;         // standard deviations of this driver's pace
 // Prior of the noise factor: mean 1, and about five tanks' worth.
@@ -42,6 +45,8 @@ double yearAngle(Instant time)
 }
 
 } // namespace
+
+double Trend::noiseFactor() const { return m_regression.noiseVariance() / kSeenOfVariance; }
 
 double litresPerDay(Volume burnt, Instant begin, Instant end)
 {
@@ -78,7 +83,9 @@ StudentT Trend::predict(const Circumstances& now, double relativeVariance) const
         const double slope = m_regression.mean()[kPace];
         variance += slope * slope * m_paceVariance / m_regression.noiseVariance();
     }
-    return m_regression.predict(features(now), variance);
+    StudentT law = m_regression.predict(features(now), variance);
+    law.scale /= std::sqrt(kSeenOfVariance);
+    return law;
 }
 
 void Trend::observe(const Circumstances& then, double y, double relativeVariance)

@@ -49,7 +49,7 @@ public:
     void rebase(double shift) { m_recent -= shift; }
 
     // Factor by which the relative variances given are too small or too large.
-    double noiseFactor() const { return m_regression.noiseVariance(); }
+    double noiseFactor() const;
 
 private:
     std::vector<double> features(const Circumstances& now) const;
