@@ -11,6 +11,9 @@ namespace {
 constexpr double kSmoothS = 60.0;
 constexpr double kFall = 0.06;     // of the total, by the pump's lobe
 constexpr double kMoved = 0.012;   // of the total, by the other
+// A lobe with less of the total is as good as empty: the play of the arm and a float
+// that rests just above the floor let an empty one read so much.
+constexpr double kEmpty = 0.03;
 
 } // namespace
 
@@ -28,7 +31,8 @@ bool TransferWatch::add(Seconds time, Volume pumpLobe, const LevelObservation& o
     m_pumpL += gain * (pumpLobe.litres() - m_pumpL);
     m_otherL += gain * (other - m_otherL);
     const bool moved = std::abs(m_otherL - m_otherReferenceL) > kMoved * m_totalL;
-    if (moved || otherLobe.kind != ReadingKind::exact || m_pumpL > m_referenceL) {
+    const bool empty = otherLobe.kind != ReadingKind::exact || m_otherL < kEmpty * m_totalL;
+    if (moved || empty || m_pumpL > m_referenceL) {
         m_referenceL = m_pumpL;
         m_otherReferenceL = m_otherL;
         return false;

@@ -3,6 +3,7 @@
 // Saddle tank: does the lobe without the pump empty? Its level standing still
 // above its stop while the pump's lobe falls means that nothing is transferred,
 // and that fuel cannot be reached. (The other way round is how a jet pump works.)
+// Less than 3 % of the tank in it is not told from none.
 #pragma once
 
 #include "engine/tracking/tracker_types.h"

@@ -64,7 +64,7 @@ private:
 };
 
 enum class SimulatedFault {
-    none, stuck, open, shortCircuit, offsetJump, dropout, intermittent,
+    none, stuck, open, shortCircuit, offsetJump, dropout, intermittent, sourceScale,
 };
 
 // Float, arm, circuit and gauge. Signal in volts behind a pull-up.
@@ -192,6 +192,8 @@ public:
             m_sender.stick();
         if (fault == SimulatedFault::offsetJump)
             m_sender.shift((random() % 2 ? 1 : -1) * uniform(random, 0.15, 0.4));
+        if (fault == SimulatedFault::sourceScale)   // a wrong wheel, a pulse counted twice
+            m_sourceScale *= random() % 2 ? uniform(random, 2.5, 4.0) : 1.0 / uniform(random, 2.5, 4.0);
     }
 
     // One second further: driving, or standing with the engine running.
