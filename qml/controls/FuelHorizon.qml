@@ -50,6 +50,8 @@ Item {
         }
         Shape {
             anchors.fill: parent
+            // (Drawn while very narrow, strokes leave traces with the software renderer.)
+            visible: width > 16 * Theme.step
 
             ShapePath {
                 scale: Qt.size(strip.width, strip.height)

@@ -37,8 +37,10 @@ FocusScope {
                 elide: Text.ElideRight
             }
             Text {
+                Layout.fillWidth: Theme.stacked
                 visible: text !== ""
                 text: root.view.sinceFill
+                elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
             }
@@ -67,8 +69,9 @@ FocusScope {
         FuelHorizon {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.maximumHeight: implicitHeight + 6 * Theme.step
+            Layout.preferredHeight: implicitHeight - 3.5 * Theme.step
             Layout.minimumHeight: implicitHeight - 3.5 * Theme.step
+            Layout.maximumHeight: implicitHeight + 6 * Theme.step
             visible: root.view.known
             picture: root.view.horizon
         }

@@ -44,12 +44,25 @@ TestCase {
         return all;
     }
 
+    // Whether a view that slides has it wholly in sight.
+    function inSight(item: Item): bool {
+        for (let above = item.parent; above; above = above.parent) {
+            if (!(above instanceof Flickable))
+                continue;
+            const r = item.mapToItem(above, 0, 0, item.width, item.height);
+            if (above.contentHeight > above.height && (r.y < 0 || r.y + r.height > above.height))
+                return false;
+        }
+        return true;
+    }
+
     function visibleTexts(): var {
-        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
+        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== ""
+                                                                 && inSight(i));
     }
     function visibleButtons(): var {
         return visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton
-                                                                 && i.enabled);
+                                                                 && i.enabled && inSight(i));
     }
 
     function describe(item: Item): string {
@@ -69,7 +82,7 @@ TestCase {
         for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
                             Qt.size(1920, 1080)]) {
             for (const state of ["calm", "warned", "low", "far"]) {
-                for (const page of [0, 1])
+                for (const page of [0, 1, 2, 3, 4])
                     rows.push({tag: size.width + "x" + size.height + " " + state + " page " + page,
                                size: size, state: state, page: page});
             }
@@ -95,6 +108,11 @@ TestCase {
         }
         verify(visibleButtons().length > 5);
         verify(visibleTexts().length > 10);
+        if (data.page < 2) { // the pages for the road fit without sliding
+            for (const item of visibleItems(root.window.contentItem))
+                verify(!(item instanceof Flickable) || item.contentHeight <= item.height + 0.5,
+                       describe(item) + " has to be slid");
+        }
     }
 
     // No text runs into another one.
@@ -177,7 +195,8 @@ TestCase {
     }
 
     function test_everyButtonIsReachedByTabAndPressedByReturn_data() {
-        return [{tag: "now", page: 0}, {tag: "pump", page: 1}];
+        return [{tag: "now", page: 0}, {tag: "pump", page: 1},
+                {tag: "tank", page: 3}];
     }
     function test_everyButtonIsReachedByTabAndPressedByReturn(data) {
         open(Qt.size(800, 480), "warned", data.page);

@@ -136,7 +136,9 @@ QList<QImage> draw(const State& state, const QDir& folder)
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
     state.arrange(screen);
     QVariantMap properties = screen.properties();
-    properties.insert("page", state.page);
+    properties.insert({{"page", state.page},
+                       {"width", kLooks.front().size.width()},
+                       {"height", kLooks.front().size.height()}});
     QQmlApplicationEngine engine;
     engine.addImportPath("qrc:/qt/qml");
     engine.setInitialProperties(properties);

@@ -151,7 +151,7 @@ Result<void> FakeCar::showDemo()
 Instant FakeCar::time() const
 {
     using namespace std::chrono;
-    return sys_days{year{2026} / 9 / 1} + hours(12);
+    return sys_days{year{2026} / 9 / 1} + hours(12) + seconds(m_asked++);
 }
 
 } // namespace undermark::test

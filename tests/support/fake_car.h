@@ -37,7 +37,7 @@ public:
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     std::filesystem::path folder() const override { return m_folder->path; }
-    Instant time() const override;
+    Instant time() const override; // a second later each time it is asked
 
     // What the next calls answer; tests change it as they need.
     NowState state;
@@ -52,6 +52,7 @@ public:
 private:
     CarService& demo(); // made when first asked
 
+    mutable int m_asked = 0;
     std::unique_ptr<TestFolder> m_folder;
     std::unique_ptr<CarService> m_demo;
 };
