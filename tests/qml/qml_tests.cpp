@@ -18,6 +18,9 @@ using namespace undermark;
 class Fixture : public QObject {
     Q_OBJECT
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::ScreenSettings* settings READ settings NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::DrivingLock* lock READ lock NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::SetupViewModel* setup READ setup NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlanViewModel* ahead READ ahead NOTIFY changed FINAL)
     Q_PROPERTY(undermark::TankViewModel* tank READ tank NOTIFY changed FINAL)
@@ -26,6 +29,13 @@ class Fixture : public QObject {
 public:
     Fixture() { reset("calm"); }
     NowViewModel* now() const { return &m_screen->now; }
+    ScreenSettings* settings() const { return &m_screen->settings; }
+    DrivingLock* lock() const { return &m_screen->lock; }
+    SetupViewModel* setup() const { return &m_screen->setup; }
+    Q_INVOKABLE void drive(double kmPerHour)
+    {
+        m_screen->lock.setSpeed(Speed::fromKmPerHour(kmPerHour));
+    }
     PumpViewModel* pump() const { return &m_screen->pump; }
     PlanViewModel* ahead() const { return &m_screen->ahead; }
     TankViewModel* tank() const { return &m_screen->tank; }
@@ -52,6 +62,8 @@ public:
             car->lesson.flags = {notice};
         }
         auto screen = std::make_unique<Screen>(*car);
+        screen->settings.override("language", "en");
+        screen->setFormat();
         screen->ahead.setRoute(demoRoute(), "Seven Weirs Rally");
         std::swap(m_car, car);
         std::swap(m_screen, screen);

@@ -16,6 +16,9 @@ TestCase {
     Component {
         id: mainComponent
         Main {
+            settings: Fixture.settings
+            lock: Fixture.lock
+            setup: Fixture.setup
             now: Fixture.now
             pump: Fixture.pump
             ahead: Fixture.ahead

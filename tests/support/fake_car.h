@@ -59,6 +59,8 @@ private:
 
 // A car over a new demo logbook in `folder`, at the demo's own time.
 std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder);
+// A car whose logbook in `folder` does not exist yet.
+std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder);
 
 // The state of the invented car with so many litres above the zero mark.
 NowState inventedState(double aboveZeroLitres);
