@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<TS version="2.1" language="de_DE">
+<TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
     <name>AheadPage</name>
     <message>
@@ -34,225 +34,6 @@
     <message>
         <source>Other route</source>
         <translation>Andere Strecke</translation>
-    </message>
-</context>
-<context>
-    <name>CalibrationGuide</name>
-    <message>
-        <source>taken out</source>
-        <translation>entnommen</translation>
-    </message>
-    <message>
-        <source>poured in</source>
-        <translation>eingefüllt</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <translation>Messwert</translation>
-    </message>
-    <message>
-        <source>zero mark above drained</source>
-        <translation>Nullmarke über leergepumpt</translation>
-    </message>
-    <message>
-        <source>Touch every caution once it holds here.</source>
-        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
-    </message>
-    <message>
-        <source>How much was poured comes first.</source>
-        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
-    </message>
-    <message>
-        <source>This is not a reading.</source>
-        <translation>Das ist kein Messwert.</translation>
-    </message>
-    <message>
-        <source>A level needs its litres and at least one reading.</source>
-        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
-    </message>
-    <message>
-        <source>Where the zero mark is, is missing.</source>
-        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
-    </message>
-    <message>
-        <source> ± %1</source>
-        <translation> ± %1</translation>
-    </message>
-    <message>
-        <source>1 of 7: Prepare</source>
-        <translation>1 von 7: Vorbereiten</translation>
-    </message>
-    <message>
-        <source>2 of 7: Drained</source>
-        <translation>2 von 7: Leergepumpt</translation>
-    </message>
-    <message>
-        <source>3 of 7: Base pour</source>
-        <translation>3 von 7: Grundmenge</translation>
-    </message>
-    <message>
-        <source>4 of 7: Pour in steps</source>
-        <translation>4 von 7: In Schritten füllen</translation>
-    </message>
-    <message>
-        <source>5 of 7: Full</source>
-        <translation>5 von 7: Voll</translation>
-    </message>
-    <message>
-        <source>6 of 7: Verify</source>
-        <translation>6 von 7: Prüfen</translation>
-    </message>
-    <message>
-        <source>7 of 7: Review</source>
-        <translation>7 von 7: Durchsehen</translation>
-    </message>
-    <message>
-        <source>Touch each line once it holds here and now.</source>
-        <translation>Jede Zeile antippen, sobald sie hier und jetzt gilt.</translation>
-    </message>
-    <message>
-        <source>Pump out until the pump spits, and stop there. Car level. Read the sender.</source>
-        <translation>Abpumpen, bis die Pumpe spuckt, dann aufhören. Wagen eben. Geber ablesen.</translation>
-    </message>
-    <message>
-        <source>Pour a measured base: what will be under the zero mark. Wait, then read.</source>
-        <translation>Gemessene Grundmenge einfüllen: was unter der Nullmarke liegt. Warten, dann ablesen.</translation>
-    </message>
-    <message>
-        <source>Pour a measured amount, wait, read. The more steps, the better the curve.</source>
-        <translation>Gemessene Menge einfüllen, warten, ablesen. Mehr Schritte, bessere Kurve.</translation>
-    </message>
-    <message>
-        <source>Fill to the first click of the nozzle. Type what went in since the last step.</source>
-        <translation>Bis zum ersten Klick volltanken. Eintippen, was seit dem letzten Schritt hineinging.</translation>
-    </message>
-    <message>
-        <source>Take a measured amount out again and read: driving goes down, too.</source>
-        <translation>Eine gemessene Menge wieder entnehmen und ablesen: Fahren geht auch abwärts.</translation>
-    </message>
-    <message>
-        <source>Look at the curve and the findings, choose the zero mark, save.</source>
-        <translation>Kurve und Befunde ansehen, Nullmarke wählen, sichern.</translation>
-    </message>
-    <message>
-        <source>Engine cold and off, no ignition source, ventilated: petrol vapour ignites.</source>
-        <translation>Motor kalt und aus, keine Zündquelle, belüftet: Benzindampf zündet.</translation>
-    </message>
-    <message>
-        <source>Earthed. Approved containers, filled on the ground, never past their nominal volume.</source>
-        <translation>Geerdet. Zugelassene Behälter, am Boden gefüllt, nie über ihr Nennvolumen.</translation>
-    </message>
-    <message>
-        <source>Extinguisher in reach, eyes and skin protected.</source>
-        <translation>Feuerlöscher in Reichweite, Augen und Haut geschützt.</translation>
-    </message>
-    <message>
-        <source>Pressure relieved before the fuel line is opened; pumping stops at the first spit (a diesel run dry can ruin its injection); the battery is watched.</source>
-        <translation>Druck abgelassen, bevor die Leitung geöffnet wird; beim ersten Spucken wird aufgehört (ein leergelaufener Diesel kann seine Einspritzung verderben); die Batterie wird beobachtet.</translation>
-    </message>
-    <message>
-        <source>Local law comes first; a qualified person works on the fuel system.</source>
-        <translation>Örtliches Recht geht vor; an der Kraftstoffanlage arbeitet eine Fachkraft.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>levels</source>
-        <translation>Stände</translation>
-    </message>
-    <message>
-        <source>signal</source>
-        <translation>Signal</translation>
-    </message>
-    <message>
-        <source>rises as litres rise</source>
-        <translation>steigt mit den Litern</translation>
-    </message>
-    <message>
-        <source>falls as litres rise</source>
-        <translation>fällt, wenn die Liter steigen</translation>
-    </message>
-    <message>
-        <source>a point misses the curve by</source>
-        <translation>ein Punkt verfehlt die Kurve um</translation>
-    </message>
-    <message>
-        <source>readings</source>
-        <translation>Messwerte</translation>
-    </message>
-    <message>
-        <source>none yet; five make it sure</source>
-        <translation>noch keine; fünf machen es sicher</translation>
-    </message>
-    <message>
-        <source>settled</source>
-        <translation>beruhigt</translation>
-    </message>
-    <message>
-        <source>not settled: read %1 times more</source>
-        <translation>nicht beruhigt: noch %1-mal ablesen</translation>
-    </message>
-    <message>
-        <source>still moving: wait and read again</source>
-        <translation>noch in Bewegung: warten, neu ablesen</translation>
-    </message>
-    <message>
-        <source>mean</source>
-        <translation>Mittel</translation>
-    </message>
-    <message>
-        <source>state</source>
-        <translation>Zustand</translation>
-    </message>
-    <message>
-        <source>drained</source>
-        <translation>leergepumpt</translation>
-    </message>
-    <message>
-        <source>The calibration is in the logbook.</source>
-        <translation>Die Kalibrierung steht im Logbuch.</translation>
-    </message>
-    <message>
-        <source>Taken up where it was left: nothing is lost.</source>
-        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
-    </message>
-    <message>
-        <source>All of it holds</source>
-        <translation>Alles erfüllt</translation>
-    </message>
-    <message>
-        <source>Save this calibration</source>
-        <translation>Kalibrierung sichern</translation>
-    </message>
-    <message>
-        <source>Take this reading</source>
-        <translation>Wert übernehmen</translation>
-    </message>
-    <message>
-        <source>Next pour</source>
-        <translation>Nächste Menge</translation>
-    </message>
-    <message>
-        <source>Next step</source>
-        <translation>Weiter</translation>
-    </message>
-    <message>
-        <source>Now fill it up</source>
-        <translation>Jetzt volltanken</translation>
-    </message>
-    <message>
-        <source>Without verifying</source>
-        <translation>Ohne Prüfung</translation>
-    </message>
-    <message>
-        <source>One step back</source>
-        <translation>Schritt zurück</translation>
-    </message>
-    <message>
-        <source>Last reading away</source>
-        <translation>Letzten Wert weg</translation>
     </message>
 </context>
 <context>
@@ -588,73 +369,6 @@
     </message>
 </context>
 <context>
-    <name>LogbookViewModel</name>
-    <message>
-        <source>%1, taken back</source>
-        <translation>%1, zurückgenommen</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>driven since the fill before</source>
-        <translation>gefahren seit der Füllung davor</translation>
-    </message>
-    <message>
-        <source>burnt on it</source>
-        <translation>dabei verbraucht</translation>
-    </message>
-    <message>
-        <source>Lift the ruling</source>
-        <translation>Entscheid aufheben</translation>
-    </message>
-    <message>
-        <source>It is right: count it</source>
-        <translation>Stimmt: zählen</translation>
-    </message>
-    <message>
-        <source>Leave it out</source>
-        <translation>Auslassen</translation>
-    </message>
-    <message>
-        <source>Undo the ruling</source>
-        <translation>Entscheid zurücknehmen</translation>
-    </message>
-    <message>
-        <source>Make it %1</source>
-        <translation>Auf %1 setzen</translation>
-    </message>
-    <message>
-        <source>Undo the correction</source>
-        <translation>Berichtigung zurücknehmen</translation>
-    </message>
-    <message>
-        <source>Undo taking back</source>
-        <translation>Doch behalten</translation>
-    </message>
-    <message>
-        <source>All</source>
-        <translation>Alle</translation>
-    </message>
-    <message>
-        <source>Fills</source>
-        <translation>Füllungen</translation>
-    </message>
-    <message>
-        <source>Proofs</source>
-        <translation>Belege</translation>
-    </message>
-    <message>
-        <source>Nothing is written here yet. A fill at the pump is the first line.</source>
-        <translation>Hier steht noch nichts. Die erste Zeile ist eine Füllung an der Säule.</translation>
-    </message>
-    <message>
-        <source>usual mix</source>
-        <translation>übliche Mischung</translation>
-    </message>
-</context>
-<context>
     <name>Main</name>
     <message>
         <source>Undermark</source>
@@ -749,7 +463,504 @@
     </message>
 </context>
 <context>
-    <name>NowViewModel</name>
+    <name>NumberPad</name>
+    <message>
+        <source>Erase</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+</context>
+<context>
+    <name>PlanHere</name>
+    <message>
+        <source>Plan what is left of the route, with the fuel the car has now.</source>
+        <translation>Den Rest der Strecke planen, mit dem Kraftstoff von jetzt.</translation>
+    </message>
+    <message>
+        <source>Plan from here</source>
+        <translation>Ab hier planen</translation>
+    </message>
+    <message>
+        <source>Plan the whole route</source>
+        <translation>Ganze Strecke planen</translation>
+    </message>
+    <message>
+        <source>Write the fuel card</source>
+        <translation>Tankkarte schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>PlanStops</name>
+    <message>
+        <source>What would do, each by itself</source>
+        <translation>Was genügen würde, jedes für sich</translation>
+    </message>
+    <message>
+        <source>sure: on arrival with 99 % probability. An estimate: keep a margin.</source>
+        <translation>sicher: bei Ankunft mit 99 % Wahrscheinlichkeit. Eine Schätzung: Spielraum lassen.</translation>
+    </message>
+</context>
+<context>
+    <name>RangeTable</name>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>wohl</translation>
+    </message>
+    <message>
+        <source>hopeful</source>
+        <translation>erhofft</translation>
+    </message>
+</context>
+<context>
+    <name>RouteFileList</name>
+    <message>
+        <source>%1 (folder)</source>
+        <translation>%1 (Ordner)</translation>
+    </message>
+    <message>
+        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
+        <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
+    </message>
+</context>
+<context>
+    <name>Screen</name>
+    <message>
+        <source>Seven Weirs Rally</source>
+        <translation>Seven Weirs Rally</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPage</name>
+    <message>
+        <source>Which car?</source>
+        <translation>Welcher Wagen?</translation>
+    </message>
+    <message>
+        <source>name of the car</source>
+        <translation>Name des Wagens</translation>
+    </message>
+    <message>
+        <source>Look at the demo car</source>
+        <translation>Beispielwagen ansehen</translation>
+    </message>
+    <message>
+        <source>Set up this car</source>
+        <translation>Wagen anlegen</translation>
+    </message>
+</context>
+<context>
+    <name>TankCurve</name>
+    <message>
+        <source>This tank has no calibration yet. It takes a drained tank, a measuring can and an hour.</source>
+        <translation>Dieser Tank ist noch nicht kalibriert. Es braucht einen leergepumpten Tank, eine Messkanne und eine Stunde.</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Kalibrieren</translation>
+    </message>
+</context>
+<context>
+    <name>TankPage</name>
+    <message>
+        <source>Curve</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Gauge table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reserve</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Kalibrieren</translation>
+    </message>
+</context>
+<context>
+    <name>TankReserve</name>
+    <message>
+        <source>hidden reserve, an estimate</source>
+        <translation>verborgene Reserve, eine Schätzung</translation>
+    </message>
+    <message>
+        <source>Evidence, and what it made of it</source>
+        <translation>Belege, und was sie daraus machten</translation>
+    </message>
+    <message>
+        <source>Next proof</source>
+        <translation>Nächster Beleg</translation>
+    </message>
+</context>
+<context>
+    <name>TankTable</name>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Datei schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>TankWords</name>
+    <message>
+        <source>%1 since drained</source>
+        <translation>%1 seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>Nullmarke</translation>
+    </message>
+    <message>
+        <source>Level curve, points: %1, up to %2</source>
+        <translation>Standkurve, Punkte: %1, bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>UnitNames</name>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>gal</source>
+        <translation>gal</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>mpg</source>
+        <translation>mpg</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 %3</source>
+        <translation>%1 ± %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::CalibrationGuide</name>
+    <message>
+        <source>taken out</source>
+        <translation>entnommen</translation>
+    </message>
+    <message>
+        <source>poured in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>zero mark above drained</source>
+        <translation>Nullmarke über leergepumpt</translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation>Das ist kein Messwert.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
+    </message>
+    <message>
+        <source> ± %1</source>
+        <translation> ± %1</translation>
+    </message>
+    <message>
+        <source>1 of 7: Prepare</source>
+        <translation>1 von 7: Vorbereiten</translation>
+    </message>
+    <message>
+        <source>2 of 7: Drained</source>
+        <translation>2 von 7: Leergepumpt</translation>
+    </message>
+    <message>
+        <source>3 of 7: Base pour</source>
+        <translation>3 von 7: Grundmenge</translation>
+    </message>
+    <message>
+        <source>4 of 7: Pour in steps</source>
+        <translation>4 von 7: In Schritten füllen</translation>
+    </message>
+    <message>
+        <source>5 of 7: Full</source>
+        <translation>5 von 7: Voll</translation>
+    </message>
+    <message>
+        <source>6 of 7: Verify</source>
+        <translation>6 von 7: Prüfen</translation>
+    </message>
+    <message>
+        <source>7 of 7: Review</source>
+        <translation>7 von 7: Durchsehen</translation>
+    </message>
+    <message>
+        <source>Touch each line once it holds here and now.</source>
+        <translation>Jede Zeile antippen, sobald sie hier und jetzt gilt.</translation>
+    </message>
+    <message>
+        <source>Pump out until the pump spits, and stop there. Car level. Read the sender.</source>
+        <translation>Abpumpen, bis die Pumpe spuckt, dann aufhören. Wagen eben. Geber ablesen.</translation>
+    </message>
+    <message>
+        <source>Pour a measured base: what will be under the zero mark. Wait, then read.</source>
+        <translation>Gemessene Grundmenge einfüllen: was unter der Nullmarke liegt. Warten, dann ablesen.</translation>
+    </message>
+    <message>
+        <source>Pour a measured amount, wait, read. The more steps, the better the curve.</source>
+        <translation>Gemessene Menge einfüllen, warten, ablesen. Mehr Schritte, bessere Kurve.</translation>
+    </message>
+    <message>
+        <source>Fill to the first click of the nozzle. Type what went in since the last step.</source>
+        <translation>Bis zum ersten Klick volltanken. Eintippen, was seit dem letzten Schritt hineinging.</translation>
+    </message>
+    <message>
+        <source>Take a measured amount out again and read: driving goes down, too.</source>
+        <translation>Eine gemessene Menge wieder entnehmen und ablesen: Fahren geht auch abwärts.</translation>
+    </message>
+    <message>
+        <source>Look at the curve and the findings, choose the zero mark, save.</source>
+        <translation>Kurve und Befunde ansehen, Nullmarke wählen, sichern.</translation>
+    </message>
+    <message>
+        <source>Engine cold and off, no ignition source, ventilated: petrol vapour ignites.</source>
+        <translation>Motor kalt und aus, keine Zündquelle, belüftet: Benzindampf zündet.</translation>
+    </message>
+    <message>
+        <source>Earthed. Approved containers, filled on the ground, never past their nominal volume.</source>
+        <translation>Geerdet. Zugelassene Behälter, am Boden gefüllt, nie über ihr Nennvolumen.</translation>
+    </message>
+    <message>
+        <source>Extinguisher in reach, eyes and skin protected.</source>
+        <translation>Feuerlöscher in Reichweite, Augen und Haut geschützt.</translation>
+    </message>
+    <message>
+        <source>Pressure relieved before the fuel line is opened; pumping stops at the first spit (a diesel run dry can ruin its injection); the battery is watched.</source>
+        <translation>Druck abgelassen, bevor die Leitung geöffnet wird; beim ersten Spucken wird aufgehört (ein leergelaufener Diesel kann seine Einspritzung verderben); die Batterie wird beobachtet.</translation>
+    </message>
+    <message>
+        <source>Local law comes first; a qualified person works on the fuel system.</source>
+        <translation>Örtliches Recht geht vor; an der Kraftstoffanlage arbeitet eine Fachkraft.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>Stände</translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>rises as litres rise</source>
+        <translation>steigt mit den Litern</translation>
+    </message>
+    <message>
+        <source>falls as litres rise</source>
+        <translation>fällt, wenn die Liter steigen</translation>
+    </message>
+    <message>
+        <source>a point misses the curve by</source>
+        <translation>ein Punkt verfehlt die Kurve um</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>none yet; five make it sure</source>
+        <translation>noch keine; fünf machen es sicher</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>beruhigt</translation>
+    </message>
+    <message>
+        <source>not settled: read %1 times more</source>
+        <translation>nicht beruhigt: noch %1-mal ablesen</translation>
+    </message>
+    <message>
+        <source>still moving: wait and read again</source>
+        <translation>noch in Bewegung: warten, neu ablesen</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>leergepumpt</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation>Die Kalibrierung steht im Logbuch.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>All of it holds</source>
+        <translation>Alles erfüllt</translation>
+    </message>
+    <message>
+        <source>Save this calibration</source>
+        <translation>Kalibrierung sichern</translation>
+    </message>
+    <message>
+        <source>Take this reading</source>
+        <translation>Wert übernehmen</translation>
+    </message>
+    <message>
+        <source>Next pour</source>
+        <translation>Nächste Menge</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Now fill it up</source>
+        <translation>Jetzt volltanken</translation>
+    </message>
+    <message>
+        <source>Without verifying</source>
+        <translation>Ohne Prüfung</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Last reading away</source>
+        <translation>Letzten Wert weg</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::LogbookViewModel</name>
+    <message>
+        <source>%1, taken back</source>
+        <translation>%1, zurückgenommen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>driven since the fill before</source>
+        <translation>gefahren seit der Füllung davor</translation>
+    </message>
+    <message>
+        <source>burnt on it</source>
+        <translation>dabei verbraucht</translation>
+    </message>
+    <message>
+        <source>Lift the ruling</source>
+        <translation>Entscheid aufheben</translation>
+    </message>
+    <message>
+        <source>It is right: count it</source>
+        <translation>Stimmt: zählen</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Undo the ruling</source>
+        <translation>Entscheid zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Make it %1</source>
+        <translation>Auf %1 setzen</translation>
+    </message>
+    <message>
+        <source>Undo the correction</source>
+        <translation>Berichtigung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Undo taking back</source>
+        <translation>Doch behalten</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Fills</source>
+        <translation>Füllungen</translation>
+    </message>
+    <message>
+        <source>Proofs</source>
+        <translation>Belege</translation>
+    </message>
+    <message>
+        <source>Nothing is written here yet. A fill at the pump is the first line.</source>
+        <translation>Hier steht noch nichts. Die erste Zeile ist eine Füllung an der Säule.</translation>
+    </message>
+    <message>
+        <source>usual mix</source>
+        <translation>übliche Mischung</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::NowViewModel</name>
     <message>
         <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
         <translation>Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
@@ -800,7 +1011,7 @@
     </message>
 </context>
 <context>
-    <name>NumberForm</name>
+    <name>undermark::NumberForm</name>
     <message>
         <source>guess</source>
         <translation>geraten</translation>
@@ -823,48 +1034,7 @@
     </message>
 </context>
 <context>
-    <name>NumberPad</name>
-    <message>
-        <source>Erase</source>
-        <translation>Löschen</translation>
-    </message>
-    <message>
-        <source>decimal mark</source>
-        <translation>Dezimalzeichen</translation>
-    </message>
-</context>
-<context>
-    <name>PlanHere</name>
-    <message>
-        <source>Plan what is left of the route, with the fuel the car has now.</source>
-        <translation>Den Rest der Strecke planen, mit dem Kraftstoff von jetzt.</translation>
-    </message>
-    <message>
-        <source>Plan from here</source>
-        <translation>Ab hier planen</translation>
-    </message>
-    <message>
-        <source>Plan the whole route</source>
-        <translation>Ganze Strecke planen</translation>
-    </message>
-    <message>
-        <source>Write the fuel card</source>
-        <translation>Tankkarte schreiben</translation>
-    </message>
-</context>
-<context>
-    <name>PlanStops</name>
-    <message>
-        <source>What would do, each by itself</source>
-        <translation>Was genügen würde, jedes für sich</translation>
-    </message>
-    <message>
-        <source>sure: on arrival with 99 % probability. An estimate: keep a margin.</source>
-        <translation>sicher: bei Ankunft mit 99 % Wahrscheinlichkeit. Eine Schätzung: Spielraum lassen.</translation>
-    </message>
-</context>
-<context>
-    <name>PlanViewModel</name>
+    <name>undermark::PlanViewModel</name>
     <message>
         <source>the car is at</source>
         <translation>der Wagen ist bei</translation>
@@ -1011,7 +1181,7 @@
     </message>
 </context>
 <context>
-    <name>PumpViewModel</name>
+    <name>undermark::PumpViewModel</name>
     <message>
         <source>not known yet</source>
         <translation>noch nicht bekannt</translation>
@@ -1090,47 +1260,14 @@
     </message>
 </context>
 <context>
-    <name>RangeTable</name>
-    <message>
-        <source>sure</source>
-        <translation>sicher</translation>
-    </message>
-    <message>
-        <source>even</source>
-        <translation>wohl</translation>
-    </message>
-    <message>
-        <source>hopeful</source>
-        <translation>erhofft</translation>
-    </message>
-</context>
-<context>
-    <name>RouteFileList</name>
-    <message>
-        <source>%1 (folder)</source>
-        <translation>%1 (Ordner)</translation>
-    </message>
-    <message>
-        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
-        <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
-    </message>
-</context>
-<context>
-    <name>RouteFiles</name>
+    <name>undermark::RouteFiles</name>
     <message>
         <source>One folder up</source>
         <translation>Einen Ordner höher</translation>
     </message>
 </context>
 <context>
-    <name>Screen</name>
-    <message>
-        <source>Seven Weirs Rally</source>
-        <translation>Seven Weirs Rally</translation>
-    </message>
-</context>
-<context>
-    <name>ScreenSettings</name>
+    <name>undermark::ScreenSettings</name>
     <message>
         <source>distance</source>
         <translation>Entfernung</translation>
@@ -1205,26 +1342,7 @@
     </message>
 </context>
 <context>
-    <name>SetupPage</name>
-    <message>
-        <source>Which car?</source>
-        <translation>Welcher Wagen?</translation>
-    </message>
-    <message>
-        <source>name of the car</source>
-        <translation>Name des Wagens</translation>
-    </message>
-    <message>
-        <source>Look at the demo car</source>
-        <translation>Beispielwagen ansehen</translation>
-    </message>
-    <message>
-        <source>Set up this car</source>
-        <translation>Wagen anlegen</translation>
-    </message>
-</context>
-<context>
-    <name>SetupViewModel</name>
+    <name>undermark::SetupViewModel</name>
     <message>
         <source>My car</source>
         <translation>Mein Wagen</translation>
@@ -1259,71 +1377,7 @@
     </message>
 </context>
 <context>
-    <name>TankCurve</name>
-    <message>
-        <source>This tank has no calibration yet. It takes a drained tank, a measuring can and an hour.</source>
-        <translation>Dieser Tank ist noch nicht kalibriert. Es braucht einen leergepumpten Tank, eine Messkanne und eine Stunde.</translation>
-    </message>
-    <message>
-        <source>Calibrate</source>
-        <translation>Kalibrieren</translation>
-    </message>
-</context>
-<context>
-    <name>TankPage</name>
-    <message>
-        <source>Curve</source>
-        <translation>Kurve</translation>
-    </message>
-    <message>
-        <source>Gauge table</source>
-        <translation>Tabelle</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>Reserve</translation>
-    </message>
-    <message>
-        <source>Calibrate</source>
-        <translation>Kalibrieren</translation>
-    </message>
-</context>
-<context>
-    <name>TankReserve</name>
-    <message>
-        <source>hidden reserve, an estimate</source>
-        <translation>verborgene Reserve, eine Schätzung</translation>
-    </message>
-    <message>
-        <source>Evidence, and what it made of it</source>
-        <translation>Belege, und was sie daraus machten</translation>
-    </message>
-    <message>
-        <source>Next proof</source>
-        <translation>Nächster Beleg</translation>
-    </message>
-</context>
-<context>
-    <name>TankTable</name>
-    <message>
-        <source>Fewer</source>
-        <translation>Weniger</translation>
-    </message>
-    <message>
-        <source>More</source>
-        <translation>Mehr</translation>
-    </message>
-    <message>
-        <source>Copy</source>
-        <translation>Kopieren</translation>
-    </message>
-    <message>
-        <source>Write a file</source>
-        <translation>Datei schreiben</translation>
-    </message>
-</context>
-<context>
-    <name>TankViewModel</name>
+    <name>undermark::TankViewModel</name>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
@@ -1431,60 +1485,6 @@
     <message>
         <source>Caution: %1</source>
         <translation>Vorsicht: %1</translation>
-    </message>
-</context>
-<context>
-    <name>TankWords</name>
-    <message>
-        <source>%1 since drained</source>
-        <translation>%1 seit leergepumpt</translation>
-    </message>
-    <message>
-        <source>zero mark</source>
-        <translation>Nullmarke</translation>
-    </message>
-    <message>
-        <source>Level curve, points: %1, up to %2</source>
-        <translation>Standkurve, Punkte: %1, bis %2</translation>
-    </message>
-</context>
-<context>
-    <name>UnitNames</name>
-    <message>
-        <source>km</source>
-        <translation>km</translation>
-    </message>
-    <message>
-        <source>mi</source>
-        <translation>mi</translation>
-    </message>
-    <message>
-        <source>L</source>
-        <translation>L</translation>
-    </message>
-    <message>
-        <source>gal</source>
-        <translation>gal</translation>
-    </message>
-    <message>
-        <source>L/100 km</source>
-        <translation>L/100 km</translation>
-    </message>
-    <message>
-        <source>km/L</source>
-        <translation>km/L</translation>
-    </message>
-    <message>
-        <source>mpg</source>
-        <translation>mpg</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 ± %2 %3</source>
-        <translation>%1 ± %2 %3</translation>
     </message>
 </context>
 </TS>

@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<TS version="2.1" language="fr_FR">
+<TS version="2.1" language="fr_FR" sourcelanguage="en">
 <context>
     <name>AheadPage</name>
     <message>
@@ -34,225 +34,6 @@
     <message>
         <source>Other route</source>
         <translation>Autre route</translation>
-    </message>
-</context>
-<context>
-    <name>CalibrationGuide</name>
-    <message>
-        <source>taken out</source>
-        <translation>retiré</translation>
-    </message>
-    <message>
-        <source>poured in</source>
-        <translation>versé</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <translation>lecture</translation>
-    </message>
-    <message>
-        <source>zero mark above drained</source>
-        <translation>repère zéro au-dessus de vidé</translation>
-    </message>
-    <message>
-        <source>Touch every caution once it holds here.</source>
-        <translation>Toucher chaque précaution dès qu’elle est remplie ici.</translation>
-    </message>
-    <message>
-        <source>How much was poured comes first.</source>
-        <translation>D’abord : combien a été versé.</translation>
-    </message>
-    <message>
-        <source>This is not a reading.</source>
-        <translation>Ce n’est pas une lecture.</translation>
-    </message>
-    <message>
-        <source>A level needs its litres and at least one reading.</source>
-        <translation>Un niveau demande ses litres et au moins une lecture.</translation>
-    </message>
-    <message>
-        <source>Where the zero mark is, is missing.</source>
-        <translation>Il manque où est le repère zéro.</translation>
-    </message>
-    <message>
-        <source> ± %1</source>
-        <translation> ± %1</translation>
-    </message>
-    <message>
-        <source>1 of 7: Prepare</source>
-        <translation>1 sur 7 : Préparer</translation>
-    </message>
-    <message>
-        <source>2 of 7: Drained</source>
-        <translation>2 sur 7 : Vidé</translation>
-    </message>
-    <message>
-        <source>3 of 7: Base pour</source>
-        <translation>3 sur 7 : Base</translation>
-    </message>
-    <message>
-        <source>4 of 7: Pour in steps</source>
-        <translation>4 sur 7 : Verser par étapes</translation>
-    </message>
-    <message>
-        <source>5 of 7: Full</source>
-        <translation>5 sur 7 : Plein</translation>
-    </message>
-    <message>
-        <source>6 of 7: Verify</source>
-        <translation>6 sur 7 : Vérifier</translation>
-    </message>
-    <message>
-        <source>7 of 7: Review</source>
-        <translation>7 sur 7 : Revoir</translation>
-    </message>
-    <message>
-        <source>Touch each line once it holds here and now.</source>
-        <translation>Toucher chaque ligne dès qu’elle est vraie ici et maintenant.</translation>
-    </message>
-    <message>
-        <source>Pump out until the pump spits, and stop there. Car level. Read the sender.</source>
-        <translation>Pomper jusqu’à ce que la pompe crache, puis arrêter. Voiture à plat. Lire la jauge.</translation>
-    </message>
-    <message>
-        <source>Pour a measured base: what will be under the zero mark. Wait, then read.</source>
-        <translation>Verser une base mesurée : ce qui sera sous le repère zéro. Attendre, puis lire.</translation>
-    </message>
-    <message>
-        <source>Pour a measured amount, wait, read. The more steps, the better the curve.</source>
-        <translation>Verser une quantité mesurée, attendre, lire. Plus d’étapes, meilleure courbe.</translation>
-    </message>
-    <message>
-        <source>Fill to the first click of the nozzle. Type what went in since the last step.</source>
-        <translation>Remplir jusqu’au premier déclic. Taper ce qui est entré depuis la dernière étape.</translation>
-    </message>
-    <message>
-        <source>Take a measured amount out again and read: driving goes down, too.</source>
-        <translation>Retirer une quantité mesurée et lire : rouler aussi fait descendre.</translation>
-    </message>
-    <message>
-        <source>Look at the curve and the findings, choose the zero mark, save.</source>
-        <translation>Regarder la courbe et les constats, choisir le repère zéro, garder.</translation>
-    </message>
-    <message>
-        <source>Engine cold and off, no ignition source, ventilated: petrol vapour ignites.</source>
-        <translation>Moteur froid et coupé, aucune flamme, aéré : la vapeur d’essence s’enflamme.</translation>
-    </message>
-    <message>
-        <source>Earthed. Approved containers, filled on the ground, never past their nominal volume.</source>
-        <translation>Mis à la terre. Bidons homologués, remplis au sol, jamais au-delà de leur volume.</translation>
-    </message>
-    <message>
-        <source>Extinguisher in reach, eyes and skin protected.</source>
-        <translation>Extincteur à portée, yeux et peau protégés.</translation>
-    </message>
-    <message>
-        <source>Pressure relieved before the fuel line is opened; pumping stops at the first spit (a diesel run dry can ruin its injection); the battery is watched.</source>
-        <translation>Pression relâchée avant d’ouvrir la conduite ; on arrête au premier crachement (un diesel à sec peut ruiner son injection) ; la batterie est surveillée.</translation>
-    </message>
-    <message>
-        <source>Local law comes first; a qualified person works on the fuel system.</source>
-        <translation>La loi locale passe avant ; une personne qualifiée travaille sur le circuit.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>levels</source>
-        <translation>niveaux</translation>
-    </message>
-    <message>
-        <source>signal</source>
-        <translation>signal</translation>
-    </message>
-    <message>
-        <source>rises as litres rise</source>
-        <translation>monte avec les litres</translation>
-    </message>
-    <message>
-        <source>falls as litres rise</source>
-        <translation>baisse quand les litres montent</translation>
-    </message>
-    <message>
-        <source>a point misses the curve by</source>
-        <translation>un point manque la courbe de</translation>
-    </message>
-    <message>
-        <source>readings</source>
-        <translation>lectures</translation>
-    </message>
-    <message>
-        <source>none yet; five make it sure</source>
-        <translation>aucune ; cinq la rendent sûre</translation>
-    </message>
-    <message>
-        <source>settled</source>
-        <translation>stable</translation>
-    </message>
-    <message>
-        <source>not settled: read %1 times more</source>
-        <translation>pas stable : lire encore %1 fois</translation>
-    </message>
-    <message>
-        <source>still moving: wait and read again</source>
-        <translation>bouge encore : attendre et relire</translation>
-    </message>
-    <message>
-        <source>mean</source>
-        <translation>moyenne</translation>
-    </message>
-    <message>
-        <source>state</source>
-        <translation>état</translation>
-    </message>
-    <message>
-        <source>drained</source>
-        <translation>vidé</translation>
-    </message>
-    <message>
-        <source>The calibration is in the logbook.</source>
-        <translation>L’étalonnage est dans le carnet.</translation>
-    </message>
-    <message>
-        <source>Taken up where it was left: nothing is lost.</source>
-        <translation>Repris là où c’était resté : rien n’est perdu.</translation>
-    </message>
-    <message>
-        <source>All of it holds</source>
-        <translation>Tout est rempli</translation>
-    </message>
-    <message>
-        <source>Save this calibration</source>
-        <translation>Garder l’étalonnage</translation>
-    </message>
-    <message>
-        <source>Take this reading</source>
-        <translation>Prendre la lecture</translation>
-    </message>
-    <message>
-        <source>Next pour</source>
-        <translation>Verser encore</translation>
-    </message>
-    <message>
-        <source>Next step</source>
-        <translation>Suite</translation>
-    </message>
-    <message>
-        <source>Now fill it up</source>
-        <translation>Faire le plein</translation>
-    </message>
-    <message>
-        <source>Without verifying</source>
-        <translation>Sans vérifier</translation>
-    </message>
-    <message>
-        <source>One step back</source>
-        <translation>Un pas en arrière</translation>
-    </message>
-    <message>
-        <source>Last reading away</source>
-        <translation>Ôter la lecture</translation>
     </message>
 </context>
 <context>
@@ -588,73 +369,6 @@
     </message>
 </context>
 <context>
-    <name>LogbookViewModel</name>
-    <message>
-        <source>%1, taken back</source>
-        <translation>%1, retiré</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>driven since the fill before</source>
-        <translation>roulé depuis le plein d’avant</translation>
-    </message>
-    <message>
-        <source>burnt on it</source>
-        <translation>brûlé sur ce trajet</translation>
-    </message>
-    <message>
-        <source>Lift the ruling</source>
-        <translation>Lever la décision</translation>
-    </message>
-    <message>
-        <source>It is right: count it</source>
-        <translation>C’est juste : compter</translation>
-    </message>
-    <message>
-        <source>Leave it out</source>
-        <translation>Écarter</translation>
-    </message>
-    <message>
-        <source>Undo the ruling</source>
-        <translation>Annuler la décision</translation>
-    </message>
-    <message>
-        <source>Make it %1</source>
-        <translation>Mettre %1</translation>
-    </message>
-    <message>
-        <source>Undo the correction</source>
-        <translation>Annuler la correction</translation>
-    </message>
-    <message>
-        <source>Undo taking back</source>
-        <translation>Remettre</translation>
-    </message>
-    <message>
-        <source>All</source>
-        <translation>Tout</translation>
-    </message>
-    <message>
-        <source>Fills</source>
-        <translation>Pleins</translation>
-    </message>
-    <message>
-        <source>Proofs</source>
-        <translation>Preuves</translation>
-    </message>
-    <message>
-        <source>Nothing is written here yet. A fill at the pump is the first line.</source>
-        <translation>Rien n’est noté. Un plein à la pompe fait la première ligne.</translation>
-    </message>
-    <message>
-        <source>usual mix</source>
-        <translation>mélange habituel</translation>
-    </message>
-</context>
-<context>
     <name>Main</name>
     <message>
         <source>Undermark</source>
@@ -749,7 +463,504 @@
     </message>
 </context>
 <context>
-    <name>NowViewModel</name>
+    <name>NumberPad</name>
+    <message>
+        <source>Erase</source>
+        <translation>Effacer</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>décimale</translation>
+    </message>
+</context>
+<context>
+    <name>PlanHere</name>
+    <message>
+        <source>Plan what is left of the route, with the fuel the car has now.</source>
+        <translation>Planifier le reste de la route, avec le carburant de maintenant.</translation>
+    </message>
+    <message>
+        <source>Plan from here</source>
+        <translation>Planifier d’ici</translation>
+    </message>
+    <message>
+        <source>Plan the whole route</source>
+        <translation>Planifier toute la route</translation>
+    </message>
+    <message>
+        <source>Write the fuel card</source>
+        <translation>Écrire la fiche</translation>
+    </message>
+</context>
+<context>
+    <name>PlanStops</name>
+    <message>
+        <source>What would do, each by itself</source>
+        <translation>Ce qui suffirait, chacun seul</translation>
+    </message>
+    <message>
+        <source>sure: on arrival with 99 % probability. An estimate: keep a margin.</source>
+        <translation>sûr : à l’arrivée avec 99 % de probabilité. Une estimation : garder une marge.</translation>
+    </message>
+</context>
+<context>
+    <name>RangeTable</name>
+    <message>
+        <source>sure</source>
+        <translation>sûr</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>moyen</translation>
+    </message>
+    <message>
+        <source>hopeful</source>
+        <translation>espéré</translation>
+    </message>
+</context>
+<context>
+    <name>RouteFileList</name>
+    <message>
+        <source>%1 (folder)</source>
+        <translation>%1 (dossier)</translation>
+    </message>
+    <message>
+        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
+        <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
+    </message>
+</context>
+<context>
+    <name>Screen</name>
+    <message>
+        <source>Seven Weirs Rally</source>
+        <translation>Seven Weirs Rally</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPage</name>
+    <message>
+        <source>Which car?</source>
+        <translation>Quelle voiture ?</translation>
+    </message>
+    <message>
+        <source>name of the car</source>
+        <translation>nom de la voiture</translation>
+    </message>
+    <message>
+        <source>Look at the demo car</source>
+        <translation>Voir la voiture d’exemple</translation>
+    </message>
+    <message>
+        <source>Set up this car</source>
+        <translation>Créer cette voiture</translation>
+    </message>
+</context>
+<context>
+    <name>TankCurve</name>
+    <message>
+        <source>This tank has no calibration yet. It takes a drained tank, a measuring can and an hour.</source>
+        <translation>Ce réservoir n’est pas étalonné. Il faut un réservoir vidé, un bidon mesureur et une heure.</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Étalonner</translation>
+    </message>
+</context>
+<context>
+    <name>TankPage</name>
+    <message>
+        <source>Curve</source>
+        <translation>Courbe</translation>
+    </message>
+    <message>
+        <source>Gauge table</source>
+        <translation>Table</translation>
+    </message>
+    <message>
+        <source>Reserve</source>
+        <translation>Réserve</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Étalonner</translation>
+    </message>
+</context>
+<context>
+    <name>TankReserve</name>
+    <message>
+        <source>hidden reserve, an estimate</source>
+        <translation>réserve cachée, une estimation</translation>
+    </message>
+    <message>
+        <source>Evidence, and what it made of it</source>
+        <translation>Preuves, et ce qu’elles en ont fait</translation>
+    </message>
+    <message>
+        <source>Next proof</source>
+        <translation>Prochaine preuve</translation>
+    </message>
+</context>
+<context>
+    <name>TankTable</name>
+    <message>
+        <source>Fewer</source>
+        <translation>Moins</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copier</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Écrire un fichier</translation>
+    </message>
+</context>
+<context>
+    <name>TankWords</name>
+    <message>
+        <source>%1 since drained</source>
+        <translation>%1 depuis vidé</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>repère zéro</translation>
+    </message>
+    <message>
+        <source>Level curve, points: %1, up to %2</source>
+        <translation>Courbe de niveau, points : %1, jusqu’à %2</translation>
+    </message>
+</context>
+<context>
+    <name>UnitNames</name>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>gal</source>
+        <translation>gal</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>mpg</source>
+        <translation>mpg</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 %3</source>
+        <translation>%1 ± %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::CalibrationGuide</name>
+    <message>
+        <source>taken out</source>
+        <translation>retiré</translation>
+    </message>
+    <message>
+        <source>poured in</source>
+        <translation>versé</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>zero mark above drained</source>
+        <translation>repère zéro au-dessus de vidé</translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation>Toucher chaque précaution dès qu’elle est remplie ici.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation>D’abord : combien a été versé.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation>Ce n’est pas une lecture.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation>Un niveau demande ses litres et au moins une lecture.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation>Il manque où est le repère zéro.</translation>
+    </message>
+    <message>
+        <source> ± %1</source>
+        <translation> ± %1</translation>
+    </message>
+    <message>
+        <source>1 of 7: Prepare</source>
+        <translation>1 sur 7 : Préparer</translation>
+    </message>
+    <message>
+        <source>2 of 7: Drained</source>
+        <translation>2 sur 7 : Vidé</translation>
+    </message>
+    <message>
+        <source>3 of 7: Base pour</source>
+        <translation>3 sur 7 : Base</translation>
+    </message>
+    <message>
+        <source>4 of 7: Pour in steps</source>
+        <translation>4 sur 7 : Verser par étapes</translation>
+    </message>
+    <message>
+        <source>5 of 7: Full</source>
+        <translation>5 sur 7 : Plein</translation>
+    </message>
+    <message>
+        <source>6 of 7: Verify</source>
+        <translation>6 sur 7 : Vérifier</translation>
+    </message>
+    <message>
+        <source>7 of 7: Review</source>
+        <translation>7 sur 7 : Revoir</translation>
+    </message>
+    <message>
+        <source>Touch each line once it holds here and now.</source>
+        <translation>Toucher chaque ligne dès qu’elle est vraie ici et maintenant.</translation>
+    </message>
+    <message>
+        <source>Pump out until the pump spits, and stop there. Car level. Read the sender.</source>
+        <translation>Pomper jusqu’à ce que la pompe crache, puis arrêter. Voiture à plat. Lire la jauge.</translation>
+    </message>
+    <message>
+        <source>Pour a measured base: what will be under the zero mark. Wait, then read.</source>
+        <translation>Verser une base mesurée : ce qui sera sous le repère zéro. Attendre, puis lire.</translation>
+    </message>
+    <message>
+        <source>Pour a measured amount, wait, read. The more steps, the better the curve.</source>
+        <translation>Verser une quantité mesurée, attendre, lire. Plus d’étapes, meilleure courbe.</translation>
+    </message>
+    <message>
+        <source>Fill to the first click of the nozzle. Type what went in since the last step.</source>
+        <translation>Remplir jusqu’au premier déclic. Taper ce qui est entré depuis la dernière étape.</translation>
+    </message>
+    <message>
+        <source>Take a measured amount out again and read: driving goes down, too.</source>
+        <translation>Retirer une quantité mesurée et lire : rouler aussi fait descendre.</translation>
+    </message>
+    <message>
+        <source>Look at the curve and the findings, choose the zero mark, save.</source>
+        <translation>Regarder la courbe et les constats, choisir le repère zéro, garder.</translation>
+    </message>
+    <message>
+        <source>Engine cold and off, no ignition source, ventilated: petrol vapour ignites.</source>
+        <translation>Moteur froid et coupé, aucune flamme, aéré : la vapeur d’essence s’enflamme.</translation>
+    </message>
+    <message>
+        <source>Earthed. Approved containers, filled on the ground, never past their nominal volume.</source>
+        <translation>Mis à la terre. Bidons homologués, remplis au sol, jamais au-delà de leur volume.</translation>
+    </message>
+    <message>
+        <source>Extinguisher in reach, eyes and skin protected.</source>
+        <translation>Extincteur à portée, yeux et peau protégés.</translation>
+    </message>
+    <message>
+        <source>Pressure relieved before the fuel line is opened; pumping stops at the first spit (a diesel run dry can ruin its injection); the battery is watched.</source>
+        <translation>Pression relâchée avant d’ouvrir la conduite ; on arrête au premier crachement (un diesel à sec peut ruiner son injection) ; la batterie est surveillée.</translation>
+    </message>
+    <message>
+        <source>Local law comes first; a qualified person works on the fuel system.</source>
+        <translation>La loi locale passe avant ; une personne qualifiée travaille sur le circuit.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>niveaux</translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <translation>signal</translation>
+    </message>
+    <message>
+        <source>rises as litres rise</source>
+        <translation>monte avec les litres</translation>
+    </message>
+    <message>
+        <source>falls as litres rise</source>
+        <translation>baisse quand les litres montent</translation>
+    </message>
+    <message>
+        <source>a point misses the curve by</source>
+        <translation>un point manque la courbe de</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lectures</translation>
+    </message>
+    <message>
+        <source>none yet; five make it sure</source>
+        <translation>aucune ; cinq la rendent sûre</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>stable</translation>
+    </message>
+    <message>
+        <source>not settled: read %1 times more</source>
+        <translation>pas stable : lire encore %1 fois</translation>
+    </message>
+    <message>
+        <source>still moving: wait and read again</source>
+        <translation>bouge encore : attendre et relire</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>moyenne</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>état</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>vidé</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation>L’étalonnage est dans le carnet.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation>Repris là où c’était resté : rien n’est perdu.</translation>
+    </message>
+    <message>
+        <source>All of it holds</source>
+        <translation>Tout est rempli</translation>
+    </message>
+    <message>
+        <source>Save this calibration</source>
+        <translation>Garder l’étalonnage</translation>
+    </message>
+    <message>
+        <source>Take this reading</source>
+        <translation>Prendre la lecture</translation>
+    </message>
+    <message>
+        <source>Next pour</source>
+        <translation>Verser encore</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Suite</translation>
+    </message>
+    <message>
+        <source>Now fill it up</source>
+        <translation>Faire le plein</translation>
+    </message>
+    <message>
+        <source>Without verifying</source>
+        <translation>Sans vérifier</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>Un pas en arrière</translation>
+    </message>
+    <message>
+        <source>Last reading away</source>
+        <translation>Ôter la lecture</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::LogbookViewModel</name>
+    <message>
+        <source>%1, taken back</source>
+        <translation>%1, retiré</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>driven since the fill before</source>
+        <translation>roulé depuis le plein d’avant</translation>
+    </message>
+    <message>
+        <source>burnt on it</source>
+        <translation>brûlé sur ce trajet</translation>
+    </message>
+    <message>
+        <source>Lift the ruling</source>
+        <translation>Lever la décision</translation>
+    </message>
+    <message>
+        <source>It is right: count it</source>
+        <translation>C’est juste : compter</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Écarter</translation>
+    </message>
+    <message>
+        <source>Undo the ruling</source>
+        <translation>Annuler la décision</translation>
+    </message>
+    <message>
+        <source>Make it %1</source>
+        <translation>Mettre %1</translation>
+    </message>
+    <message>
+        <source>Undo the correction</source>
+        <translation>Annuler la correction</translation>
+    </message>
+    <message>
+        <source>Undo taking back</source>
+        <translation>Remettre</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Fills</source>
+        <translation>Pleins</translation>
+    </message>
+    <message>
+        <source>Proofs</source>
+        <translation>Preuves</translation>
+    </message>
+    <message>
+        <source>Nothing is written here yet. A fill at the pump is the first line.</source>
+        <translation>Rien n’est noté. Un plein à la pompe fait la première ligne.</translation>
+    </message>
+    <message>
+        <source>usual mix</source>
+        <translation>mélange habituel</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::NowViewModel</name>
     <message>
         <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
         <translation>Le réservoir est peut-être à sec : aucune distance n’est sûre. Remplir avant de repartir.</translation>
@@ -800,7 +1011,7 @@
     </message>
 </context>
 <context>
-    <name>NumberForm</name>
+    <name>undermark::NumberForm</name>
     <message>
         <source>guess</source>
         <translation>deviné</translation>
@@ -823,48 +1034,7 @@
     </message>
 </context>
 <context>
-    <name>NumberPad</name>
-    <message>
-        <source>Erase</source>
-        <translation>Effacer</translation>
-    </message>
-    <message>
-        <source>decimal mark</source>
-        <translation>décimale</translation>
-    </message>
-</context>
-<context>
-    <name>PlanHere</name>
-    <message>
-        <source>Plan what is left of the route, with the fuel the car has now.</source>
-        <translation>Planifier le reste de la route, avec le carburant de maintenant.</translation>
-    </message>
-    <message>
-        <source>Plan from here</source>
-        <translation>Planifier d’ici</translation>
-    </message>
-    <message>
-        <source>Plan the whole route</source>
-        <translation>Planifier toute la route</translation>
-    </message>
-    <message>
-        <source>Write the fuel card</source>
-        <translation>Écrire la fiche</translation>
-    </message>
-</context>
-<context>
-    <name>PlanStops</name>
-    <message>
-        <source>What would do, each by itself</source>
-        <translation>Ce qui suffirait, chacun seul</translation>
-    </message>
-    <message>
-        <source>sure: on arrival with 99 % probability. An estimate: keep a margin.</source>
-        <translation>sûr : à l’arrivée avec 99 % de probabilité. Une estimation : garder une marge.</translation>
-    </message>
-</context>
-<context>
-    <name>PlanViewModel</name>
+    <name>undermark::PlanViewModel</name>
     <message>
         <source>the car is at</source>
         <translation>la voiture est à</translation>
@@ -1011,7 +1181,7 @@
     </message>
 </context>
 <context>
-    <name>PumpViewModel</name>
+    <name>undermark::PumpViewModel</name>
     <message>
         <source>not known yet</source>
         <translation>pas encore connu</translation>
@@ -1090,47 +1260,14 @@
     </message>
 </context>
 <context>
-    <name>RangeTable</name>
-    <message>
-        <source>sure</source>
-        <translation>sûr</translation>
-    </message>
-    <message>
-        <source>even</source>
-        <translation>moyen</translation>
-    </message>
-    <message>
-        <source>hopeful</source>
-        <translation>espéré</translation>
-    </message>
-</context>
-<context>
-    <name>RouteFileList</name>
-    <message>
-        <source>%1 (folder)</source>
-        <translation>%1 (dossier)</translation>
-    </message>
-    <message>
-        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
-        <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
-    </message>
-</context>
-<context>
-    <name>RouteFiles</name>
+    <name>undermark::RouteFiles</name>
     <message>
         <source>One folder up</source>
         <translation>Un dossier plus haut</translation>
     </message>
 </context>
 <context>
-    <name>Screen</name>
-    <message>
-        <source>Seven Weirs Rally</source>
-        <translation>Seven Weirs Rally</translation>
-    </message>
-</context>
-<context>
-    <name>ScreenSettings</name>
+    <name>undermark::ScreenSettings</name>
     <message>
         <source>distance</source>
         <translation>distance</translation>
@@ -1205,26 +1342,7 @@
     </message>
 </context>
 <context>
-    <name>SetupPage</name>
-    <message>
-        <source>Which car?</source>
-        <translation>Quelle voiture ?</translation>
-    </message>
-    <message>
-        <source>name of the car</source>
-        <translation>nom de la voiture</translation>
-    </message>
-    <message>
-        <source>Look at the demo car</source>
-        <translation>Voir la voiture d’exemple</translation>
-    </message>
-    <message>
-        <source>Set up this car</source>
-        <translation>Créer cette voiture</translation>
-    </message>
-</context>
-<context>
-    <name>SetupViewModel</name>
+    <name>undermark::SetupViewModel</name>
     <message>
         <source>My car</source>
         <translation>Ma voiture</translation>
@@ -1259,71 +1377,7 @@
     </message>
 </context>
 <context>
-    <name>TankCurve</name>
-    <message>
-        <source>This tank has no calibration yet. It takes a drained tank, a measuring can and an hour.</source>
-        <translation>Ce réservoir n’est pas étalonné. Il faut un réservoir vidé, un bidon mesureur et une heure.</translation>
-    </message>
-    <message>
-        <source>Calibrate</source>
-        <translation>Étalonner</translation>
-    </message>
-</context>
-<context>
-    <name>TankPage</name>
-    <message>
-        <source>Curve</source>
-        <translation>Courbe</translation>
-    </message>
-    <message>
-        <source>Gauge table</source>
-        <translation>Table</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>Réserve</translation>
-    </message>
-    <message>
-        <source>Calibrate</source>
-        <translation>Étalonner</translation>
-    </message>
-</context>
-<context>
-    <name>TankReserve</name>
-    <message>
-        <source>hidden reserve, an estimate</source>
-        <translation>réserve cachée, une estimation</translation>
-    </message>
-    <message>
-        <source>Evidence, and what it made of it</source>
-        <translation>Preuves, et ce qu’elles en ont fait</translation>
-    </message>
-    <message>
-        <source>Next proof</source>
-        <translation>Prochaine preuve</translation>
-    </message>
-</context>
-<context>
-    <name>TankTable</name>
-    <message>
-        <source>Fewer</source>
-        <translation>Moins</translation>
-    </message>
-    <message>
-        <source>More</source>
-        <translation>Plus</translation>
-    </message>
-    <message>
-        <source>Copy</source>
-        <translation>Copier</translation>
-    </message>
-    <message>
-        <source>Write a file</source>
-        <translation>Écrire un fichier</translation>
-    </message>
-</context>
-<context>
-    <name>TankViewModel</name>
+    <name>undermark::TankViewModel</name>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
@@ -1431,60 +1485,6 @@
     <message>
         <source>Caution: %1</source>
         <translation>Attention : %1</translation>
-    </message>
-</context>
-<context>
-    <name>TankWords</name>
-    <message>
-        <source>%1 since drained</source>
-        <translation>%1 depuis vidé</translation>
-    </message>
-    <message>
-        <source>zero mark</source>
-        <translation>repère zéro</translation>
-    </message>
-    <message>
-        <source>Level curve, points: %1, up to %2</source>
-        <translation>Courbe de niveau, points : %1, jusqu’à %2</translation>
-    </message>
-</context>
-<context>
-    <name>UnitNames</name>
-    <message>
-        <source>km</source>
-        <translation>km</translation>
-    </message>
-    <message>
-        <source>mi</source>
-        <translation>mi</translation>
-    </message>
-    <message>
-        <source>L</source>
-        <translation>L</translation>
-    </message>
-    <message>
-        <source>gal</source>
-        <translation>gal</translation>
-    </message>
-    <message>
-        <source>L/100 km</source>
-        <translation>L/100 km</translation>
-    </message>
-    <message>
-        <source>km/L</source>
-        <translation>km/L</translation>
-    </message>
-    <message>
-        <source>mpg</source>
-        <translation>mpg</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 ± %2 %3</source>
-        <translation>%1 ± %2 %3</translation>
     </message>
 </context>
 </TS>

@@ -47,6 +47,7 @@ FocusScope {
         }
         HistoryList {
             Layout.fillWidth: true
+            Layout.rightMargin: -2 * Theme.step
             Layout.fillHeight: true
             visible: root.listing
             rows: root.view.rows
