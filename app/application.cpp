@@ -3,6 +3,7 @@
 
 #include "app/screen.h"
 #include "app/screen_options.h"
+#include "app/translations.h"
 #include "app/typeface.h"
 #include "engine/demo/demo_logbook.h"
 
@@ -81,15 +82,15 @@ int grab(QQuickWindow& window, const QString& file)
 }
 
 // Draws every page by day and, in large letters, by night; upright and wide.
-int selfTest(QQuickWindow& window)
+int selfTest(QQuickWindow& window, ScreenSettings& settings)
 {
     const QSize sizes[] = {{800, 480}, {480, 800}, {1920, 1080}};
     for (const QSize size : sizes) {
         for (const bool night : {false, true}) {
-            window.setProperty("textScale", night ? 2.0 : 1.0);
+            settings.override(u"text"_qs, night ? 200 : 100);
+            settings.override(u"night"_qs, night);
             for (int page = 0; page < screenPages().size(); ++page) {
                 window.resize(size);
-                window.setProperty("night", night);
                 window.setProperty("page", page);
                 if (picture(window).isNull())
                     return 1;
@@ -101,16 +102,25 @@ int selfTest(QQuickWindow& window)
 
 int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
 {
-    Screen screen(car, options.units);
+    Translations translations;
+    Screen screen(car, options.settingsFile());
+    options.applyTo(screen.settings);
+    translations.use(screen.settings.language());
+    screen.setFormat();
+    if (!options.speeds.isEmpty() && !screen.lock.follow(options.speeds))
+        return refuse({ErrorCode::fileAccess, "the speeds cannot be read", options.speeds.toStdString(),
+                       0, {}, {}, {}});
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
     QVariantMap properties = screen.properties();
     properties.insert({{u"page"_qs, options.page},
-                       {u"night"_qs, options.night},
-                       {u"textScale"_qs, options.textScale},
                        {u"width"_qs, options.size.width()},
                        {u"height"_qs, options.size.height()}});
     QQmlApplicationEngine engine;
+    QObject::connect(&screen, &Screen::languageChanged, &engine, [&] {
+        translations.use(screen.settings.language());
+        engine.retranslate();
+    });
     engine.addImportPath(u"qrc:/qt/qml"_qs);
     engine.setInitialProperties(properties);
     engine.load(QUrl(u"qrc:/qt/qml/Undermark/Ui/Main.qml"_qs));
@@ -118,7 +128,7 @@ int show(QGuiApplication& application, const LaunchOptions& options, CarService&
     if (!window)
         return 1;
     if (options.selfTest)
-        return selfTest(*window);
+        return selfTest(*window, screen.settings);
     if (!options.grab.isEmpty())
         return grab(*window, options.grab);
     return application.exec();

@@ -14,7 +14,7 @@ struct HorizonWords {
 constexpr int kBands = 160;
 constexpr int kMostTicks = 7;
 constexpr int kMinorPerMajor = 5;
-constexpr double kRoomForUnit = 0.06; // share of the ruler kept for the unit at its end
+constexpr double kRoomForUnit = 0.09; // share of the ruler kept for the unit at its end
 constexpr double kRoomForHere = 0.11; // and for "here" at its start
 constexpr double kOutside = 0.2;      // share of the strip, beyond each edge
 

@@ -12,8 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr std::size_t kStretchesDrawn = 60;
-constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::trip,
-                                               LogKind::proof};
+constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof};
 
 } // namespace
 
@@ -55,7 +54,7 @@ void LogbookViewModel::setFormat(const UnitFormat& format)
 
 QStringList LogbookViewModel::filters() const
 {
-    return {tr("All"), tr("Fills"), tr("Trips"), tr("Proofs")};
+    return {tr("All"), tr("Fills"), tr("Proofs")};
 }
 
 void LogbookViewModel::selectFilter(int filter)

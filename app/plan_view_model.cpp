@@ -69,6 +69,9 @@ void PlanViewModel::pickFile(int row)
 void PlanViewModel::otherRoute()
 {
     m_route = {};
+    m_plan.reset();
+    m_request.reset();
+    m_cures.clear();
     m_notices.clear();
     m_files.refresh();
     emit changed();

@@ -3,13 +3,34 @@
 
 namespace undermark {
 
-Screen::Screen(CarService& car, Units units)
-    : now(car, units), pump(car, units), ahead(car, units, QDir::homePath()), tank(car, units),
-      logbook(car, units)
+Screen::Screen(CarService& car, const QString& settingsFile)
+    : settings(settingsFile), setup(car, settings.format(), settingsFile), now(car), pump(car),
+      ahead(car, {}, QDir::homePath()), tank(car), logbook(car)
 {
+    connect(&setup, &SetupViewModel::stored, this, [this] {
+        tank.guide()->takeUp();
+        readAnew(&setup);
+    });
     connect(&pump, &PumpViewModel::stored, this, [this] { readAnew(&pump); });
     connect(&tank, &TankViewModel::stored, this, [this] { readAnew(&tank); });
     connect(&logbook, &LogbookViewModel::stored, this, [this] { readAnew(&logbook); });
+    connect(&settings, &ScreenSettings::formatChanged, this, [this] {
+        emit languageChanged();
+        setFormat();
+    });
+    setFormat();
+}
+
+void Screen::setFormat()
+{
+    const UnitFormat format = settings.format();
+    setup.setFormat(format);
+    now.setFormat(format);
+    pump.setFormat(format);
+    ahead.setFormat(format);
+    tank.setFormat(format);
+    logbook.setFormat(format);
+    emit settings.changed(); // its own words, too
 }
 
 void Screen::readAnew(const QObject* writer)
@@ -26,7 +47,10 @@ void Screen::readAnew(const QObject* writer)
 
 QVariantMap Screen::properties()
 {
-    return {{QStringLiteral("now"), QVariant::fromValue(&now)},
+    return {{QStringLiteral("settings"), QVariant::fromValue(&settings)},
+            {QStringLiteral("lock"), QVariant::fromValue(&lock)},
+            {QStringLiteral("setup"), QVariant::fromValue(&setup)},
+            {QStringLiteral("now"), QVariant::fromValue(&now)},
             {QStringLiteral("pump"), QVariant::fromValue(&pump)},
             {QStringLiteral("ahead"), QVariant::fromValue(&ahead)},
             {QStringLiteral("tank"), QVariant::fromValue(&tank)},

@@ -4,10 +4,13 @@
 // writes, the others read anew.
 #pragma once
 
+#include "app/driving_lock.h"
 #include "app/logbook_view_model.h"
 #include "app/now_view_model.h"
 #include "app/plan_view_model.h"
 #include "app/pump_view_model.h"
+#include "app/screen_settings.h"
+#include "app/setup_view_model.h"
 #include "app/tank_view_model.h"
 
 #include <QVariantMap>
@@ -18,9 +21,13 @@ class Screen : public QObject {
     Q_OBJECT
 
 public:
-    // `car` outlives the screen.
-    explicit Screen(CarService& car, Units units = {});
+    // `car` outlives the screen. Settings and half-typed answers are kept in the
+    // INI file `settingsFile`; empty: nothing is kept.
+    explicit Screen(CarService& car, const QString& settingsFile = {});
 
+    ScreenSettings settings;
+    DrivingLock lock;
+    SetupViewModel setup;
     NowViewModel now;
     PumpViewModel pump;
     PlanViewModel ahead;
@@ -29,6 +36,12 @@ public:
 
     // What Main.qml requires.
     QVariantMap properties();
+
+    // Units and language anew, in every text.
+    void setFormat();
+
+signals:
+    void languageChanged();
 
 private:
     void readAnew(const QObject* writer);

@@ -3,6 +3,7 @@
 
 #include <QCommandLineParser>
 #include <QRegularExpression>
+#include <QStandardPaths>
 
 namespace undermark {
 
@@ -32,15 +33,49 @@ Result<QSize> parseSize(const QString& text)
     return size;
 }
 
-Result<Units> parseUnits(const QString& text)
+// metric, us or imperial, as the settings keep them.
+Result<QVariantMap> parseUnits(const QString& text)
 {
+    const auto of = [](const Units& units) {
+        return QVariantMap{{u"distance"_qs, int(units.distance)},
+                           {u"volume"_qs, int(units.volume)},
+                           {u"rate"_qs, int(units.rate)}};
+    };
     if (text == u"metric")
-        return Units{};
+        return of({});
     if (text == u"us")
-        return Units::us();
+        return of(Units::us());
     if (text == u"imperial")
-        return Units::imperial();
+        return of(Units::imperial());
     return refuse(u"--units"_qs, u"metric, us or imperial"_qs, text);
+}
+
+// What is said about looks on the command line, for this run.
+Result<QVariantMap> parseLooks(const QCommandLineParser& parser)
+{
+    QVariantMap settings;
+    if (parser.isSet(u"night"_qs))
+        settings[u"night"_qs] = true;
+    if (parser.isSet(u"text"_qs)) {
+        bool isNumber = false;
+        const int percent = parser.value(u"text"_qs).toInt(&isNumber);
+        if (!isNumber || percent < 100 || percent > 200)
+            return refuse(u"--text"_qs, u"100 to 200"_qs, parser.value(u"text"_qs));
+        settings[u"text"_qs] = percent;
+    }
+    if (parser.isSet(u"units"_qs)) {
+        const auto units = parseUnits(parser.value(u"units"_qs));
+        if (!units)
+            return units;
+        settings.insert(*units);
+    }
+    if (parser.isSet(u"language"_qs)) {
+        const QString language = parser.value(u"language"_qs);
+        if (!QStringList{u"en"_qs, u"de"_qs, u"fr"_qs}.contains(language))
+            return refuse(u"--language"_qs, u"en, de or fr"_qs, language);
+        settings[u"language"_qs] = language;
+    }
+    return settings;
 }
 
 } // namespace
@@ -59,9 +94,12 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     const QCommandLineOption night(u"night"_qs, u"Night colours."_qs);
     const QCommandLineOption size(u"size"_qs, u"Size of the window."_qs, u"WxH"_qs, u"800x480"_qs);
     const QCommandLineOption text(u"text"_qs, u"Size of the letters, 100 to 200."_qs,
-                                  u"PERCENT"_qs, u"100"_qs);
-    const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs,
-                                   u"metric"_qs);
+                                  u"PERCENT"_qs);
+    const QCommandLineOption language(u"language"_qs, u"en, de or fr."_qs, u"LANGUAGE"_qs);
+    const QCommandLineOption speeds(
+        u"speeds"_qs, u"Lock entry while moving: a pipe or device with one km/h a line."_qs,
+        u"FILE"_qs);
+    const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs);
     const QCommandLineOption grab(u"grab"_qs, u"Draw the page, save it and leave."_qs,
                                   u"FILE.png"_qs);
     const QCommandLineOption selfTest(u"self-test"_qs,
@@ -70,7 +108,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     parser.setApplicationDescription(u"How far the fuel goes: to the zero mark, and past it."_qs);
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({logbook, demo, page, night, size, text, units, grab, selfTest});
+    parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, grab, selfTest});
     if (!parser.parse(arguments))
         return failInput(parser.errorText().toStdString());
     if (!parser.positionalArguments().isEmpty())
@@ -88,22 +126,35 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     options.page = int(screenPages().indexOf(parser.value(page)));
     if (options.page < 0)
         return refuse(u"--page"_qs, screenPages().join(u" or "), parser.value(page));
-    options.night = parser.isSet(night);
     const Result<QSize> wantedSize = parseSize(parser.value(size));
     if (!wantedSize)
         return fail(wantedSize.error());
     options.size = *wantedSize;
-    bool isNumber = false;
-    options.textScale = parser.value(text).toInt(&isNumber) / 100.0;
-    if (!isNumber || options.textScale < 1.0 || options.textScale > 2.0)
-        return refuse(u"--text"_qs, u"100 to 200"_qs, parser.value(text));
-    const Result<Units> wantedUnits = parseUnits(parser.value(units));
-    if (!wantedUnits)
-        return fail(wantedUnits.error());
-    options.units = *wantedUnits;
+    const Result<QVariantMap> looks = parseLooks(parser);
+    if (!looks)
+        return fail(looks.error());
+    options.settings = *looks;
+    options.speeds = parser.value(speeds);
     options.grab = parser.value(grab);
     options.selfTest = parser.isSet(selfTest);
     return options;
+}
+
+QString LaunchOptions::settingsFile() const
+{
+    if (selfTest || !grab.isEmpty() || source.demo)
+        return {};
+    return QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
+           u"/undermark/screen.ini"_qs;
+}
+
+void LaunchOptions::applyTo(ScreenSettings& screen) const
+{
+    for (auto setting = settings.begin(); setting != settings.end(); ++setting)
+        screen.override(setting.key(), setting.value());
+    // A picture is the same wherever it is made.
+    if (!grab.isEmpty() && !settings.contains(u"language"_qs))
+        screen.override(u"language"_qs, u"en"_qs);
 }
 
 } // namespace undermark

@@ -4,25 +4,29 @@
 #pragma once
 
 #include "app/open_car.h"
-#include "app/unit_format.h"
+#include "app/screen_settings.h"
 #include "engine/error.h"
 
 #include <QSize>
 #include <QString>
 #include <QStringList>
+#include <QVariantMap>
 
 namespace undermark {
 
 struct LaunchOptions {
     CarSource source;
     int page = 0; // index of screenPages()
-    bool night = false;
-    double textScale = 1.0; // 1 to 2
     QSize size{800, 480};
     QString grab; // picture to save, or empty
     bool selfTest = false;
-    Units units;
-    QString answer; // --help, --version: print this and leave
+    QString speeds;        // file or pipe of km/h, or empty
+    QVariantMap settings;  // said on the command line, for this run only
+    QString answer;        // --help, --version: print this and leave
+
+    // Where settings are kept; nowhere for pictures, tests and the demo.
+    QString settingsFile() const;
+    void applyTo(ScreenSettings& screen) const;
 };
 
 // The names of --page, in the order of the index dividers.

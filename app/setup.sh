@@ -34,6 +34,8 @@ qml6-module-qtquick-layouts|the touch screen at run time
 qml6-module-qtquick-shapes|the fuel horizon's drawing
 qml6-module-qtquick-window|the touch screen at run time
 qml6-module-qtqml-workerscript|the touch screen at run time
+qt6-tools-dev|finds the translation tools for CMake
+qt6-l10n-tools|German and French: the screen's translations are compiled
 libfontconfig-dev|finds the typeface's proportional letters
 qml6-module-qtqml|the touch screen at run time
 qml6-module-qtqml-models|the touch screen at run time

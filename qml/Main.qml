@@ -6,14 +6,16 @@ import Undermark.App
 Window {
     id: root
 
+    required property ScreenSettings settings
+    required property DrivingLock lock
+    required property SetupViewModel setup
     required property NowViewModel now
     required property PumpViewModel pump
     required property PlanViewModel ahead
     required property TankViewModel tank
     required property LogbookViewModel logbook
     property int page: 0
-    property bool night: false
-    property real textScale: 1
+    readonly property bool night: settings.night
     readonly property bool portrait: height > width
     property Item pageItem: null // the page that is open
     readonly property list<string> files: ["NowPage", "PumpPage", "AheadPage", "TankPage", "LogbookPage"]
@@ -36,7 +38,8 @@ Window {
             return;
         if (!loader.item)
             loader.setSource(Qt.resolvedUrl(root.files[root.page] + ".qml"),
-                             {view: root.views[root.page], focus: true});
+                             root.page === 4 ? {view: root.logbook, settings: root.settings, focus: true}
+                                             : {view: root.views[root.page], focus: true});
         root.pageItem = loader.item as Item;
         loader.forceActiveFocus();
     }
@@ -49,7 +52,7 @@ Window {
     Binding {
         target: Theme
         property: "textScale"
-        value: root.textScale
+        value: root.settings.textScale
     }
     Binding {
         target: Theme
@@ -67,11 +70,24 @@ Window {
 
             width: root.portrait ? root.width : dividers.x
             height: root.portrait ? dividers.y : root.height
-            visible: root.page === index
+            visible: root.page === index && !root.setup.needed
             focus: visible
         }
     }
 
+    SetupPage {
+        width: root.portrait ? root.width : dividers.x
+        height: root.portrait ? dividers.y : root.height
+        visible: root.setup.needed
+        focus: visible
+        view: root.setup
+    }
+    MovingCover {  // Now may be read at any time
+        width: root.portrait ? root.width : dividers.x
+        height: root.portrait ? dividers.y : root.height
+        visible: root.lock.locked && root.page !== 0
+        onPassengerConfirmed: root.lock.confirmPassenger()
+    }
     IndexDividers {
         id: dividers
         x: root.portrait ? 0 : parent.width - width
@@ -83,7 +99,7 @@ Window {
         current: root.page
         night: root.night
         onChosen: index => root.page = index
-        onLightSwitched: root.night = !root.night
+        onLightSwitched: root.settings.night = !root.settings.night
     }
 
     Shortcut {

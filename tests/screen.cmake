@@ -20,6 +20,7 @@ add_test(NAME contact_sheet COMMAND contact_sheet ${PROJECT_BINARY_DIR}/contact_
 
 undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
+  UNDERMARK_SOURCE="${PROJECT_SOURCE_DIR}"
   UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>"
   UNDERMARK_PREVIEW_PROGRAM="$<TARGET_FILE:undermark-preview>")
 add_dependencies(app_tests undermark undermark-preview)

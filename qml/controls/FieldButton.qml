@@ -32,17 +32,22 @@ T.AbstractButton {
     contentItem: ColumnLayout {
         spacing: 0
 
-        RowLayout {
+        Item {
+            Layout.fillWidth: true
+            implicitHeight: nameText.height
+
             Text {
                 id: nameText
-                Layout.fillWidth: true
+                width: parent.width - (hintText.visible ? hintText.width + Theme.step : 0)
                 text: root.name
-                elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
+                elide: Text.ElideRight
             }
-            Text {  // the slanted number says it too
-                visible: nameText.implicitWidth + implicitWidth + 4 * Theme.step < root.width
+            Text {  // the slanted number says it too, where this has no room
+                id: hintText
+                anchors.right: parent.right
+                visible: text !== "" && nameText.implicitWidth + width + 2 * Theme.step < parent.width
                 text: root.hint
                 color: Theme.quietInk
                 font.pixelSize: Theme.small

@@ -10,8 +10,8 @@ Item {
     id: root
 
     required property horizonPicture picture
-    readonly property real laneHeight: Math.max(Math.floor(2.5 * Theme.step), Theme.line(Theme.small))
-    readonly property real rulerHeight: 2 * Theme.step + Math.max(Math.floor(2.5 * Theme.step), Theme.line(Theme.small))
+    readonly property real laneHeight: Math.floor(1.25 * Theme.small)
+    readonly property real rulerHeight: 2 * Theme.step + Math.floor(1.25 * Theme.small)
 
     implicitHeight: lanes.lanesUsed * laneHeight + 7 * Theme.step + rulerHeight
     Accessible.role: Accessible.Graphic
@@ -50,6 +50,8 @@ Item {
         }
         Shape {
             anchors.fill: parent
+            // (Drawn while very narrow, strokes leave traces with the software renderer.)
+            visible: width > 16 * Theme.step
 
             ShapePath {
                 scale: Qt.size(strip.width, strip.height)

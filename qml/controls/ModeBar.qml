@@ -25,7 +25,7 @@ ListView {
         required property string modelData
         required property int index
 
-        width: Math.max(12 * Theme.step, root.share)
+        width: Math.max(10 * Theme.step, root.share, 0.8 * implicitWidth)
         height: root.height
         text: modelData
         chosen: index === root.current

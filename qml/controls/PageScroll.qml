@@ -24,6 +24,10 @@ Flickable {
         }
     }
 
+    // The mark of the slide stands in the page's right margin. (A width that came
+    // and went with it would have layouts rearranged while they lose an item, and
+    // Qt 6.4 does not survive that; hence the delay below, too.)
+    Layout.rightMargin: -2 * Theme.step
     contentWidth: width
     contentHeight: column.height
     boundsBehavior: Flickable.StopAtBounds
@@ -32,9 +36,14 @@ Flickable {
 
     ColumnLayout {
         id: column
-        width: root.width - (root.interactive ? 2 * Theme.step : 0)
-        height: Math.max(implicitHeight, root.height)
+        width: root.width - 2 * Theme.step
         spacing: Theme.step
+    }
+    Binding {
+        target: column
+        property: "height"
+        value: Math.max(column.implicitHeight, root.height)
+        delayed: true
     }
     SlideMark {
         parent: root

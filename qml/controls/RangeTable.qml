@@ -19,6 +19,8 @@ GridLayout {
         verticalAlignment: Text.AlignVCenter
         color: Theme.quietInk
         font.pixelSize: Theme.body
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 2 * Theme.step
     }
     component Cell: Text {
         Layout.fillWidth: true

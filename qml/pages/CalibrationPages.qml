@@ -55,7 +55,7 @@ ColumnLayout {
     }
     GridLayout {
         Layout.fillHeight: false
-        columns: root.portrait || Theme.stacked ? 2 : 4
+        columns: Theme.stacked || root.portrait ? 2 : 4
         columnSpacing: Theme.step
         rowSpacing: Theme.step
 

@@ -52,7 +52,7 @@ ListView {
         required property string spoken
         readonly property bool marked: root.activeFocus && ListView.isCurrentItem
 
-        width: root.width - (root.contentHeight > root.height ? 2 * Theme.step : 0)
+        width: root.width - 2 * Theme.step
         height: Math.max(Theme.touch, Theme.line(Theme.body) + Theme.line(Theme.small) + Theme.step)
         focusPolicy: Qt.NoFocus
         Accessible.role: Accessible.ListItem

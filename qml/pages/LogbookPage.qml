@@ -8,6 +8,7 @@ FocusScope {
     id: root
 
     required property LogbookViewModel view
+    required property ScreenSettings settings
     property int tab: 0
     readonly property bool portrait: height > width
     readonly property bool listing: tab < view.filters.length && !view.opened
@@ -31,7 +32,7 @@ FocusScope {
         ModeBar {
             Layout.fillWidth: true
             visible: !root.view.opened
-            names: root.view.filters.concat([qsTr("Rates")])
+            names: root.view.filters.concat([qsTr("Rates"), qsTr("Settings")])
             current: root.tab
             onChosen: index => {
                 root.tab = index;
@@ -46,6 +47,7 @@ FocusScope {
         }
         HistoryList {
             Layout.fillWidth: true
+            Layout.rightMargin: -2 * Theme.step
             Layout.fillHeight: true
             visible: root.listing
             rows: root.view.rows
@@ -55,8 +57,14 @@ FocusScope {
         ConsumptionView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: !root.listing && !root.view.opened
+            visible: root.tab === root.view.filters.length && !root.view.opened
             view: root.view
+        }
+        SettingsView {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.tab > root.view.filters.length && !root.view.opened
+            settings: root.settings
         }
         LogEntry {
             Layout.fillWidth: true

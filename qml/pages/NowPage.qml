@@ -14,7 +14,7 @@ FocusScope {
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
-            rightMargin: 3 * Theme.step
+            rightMargin: Theme.step
             topMargin: Theme.step
             bottomMargin: Theme.step
         }
@@ -37,8 +37,10 @@ FocusScope {
                 elide: Text.ElideRight
             }
             Text {
+                Layout.fillWidth: Theme.stacked
                 visible: text !== ""
                 text: root.view.sinceFill
+                elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
             }
@@ -67,8 +69,9 @@ FocusScope {
         FuelHorizon {
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredHeight: implicitHeight - (root.view.notices.length > 0 ? 4 : 3.5) * Theme.step
+            Layout.minimumHeight: Layout.preferredHeight
             Layout.maximumHeight: implicitHeight + 6 * Theme.step
-            Layout.minimumHeight: implicitHeight - 3.5 * Theme.step
             visible: root.view.known
             picture: root.view.horizon
         }

@@ -28,6 +28,10 @@ PageScroll {
         Layout.fillWidth: true
         facts: root.view.cures
     }
+    RouteTable {
+        Layout.fillWidth: true
+        rows: root.view.stops
+    }
     ModeBar {
         Layout.fillWidth: true
         visible: root.view.legs.length > 1
@@ -39,10 +43,6 @@ PageScroll {
         Layout.fillWidth: true
         visible: root.view.feasible
         picture: root.view.horizon
-    }
-    RouteTable {
-        Layout.fillWidth: true
-        rows: root.view.stops
     }
     WrapText {
         visible: root.view.feasible

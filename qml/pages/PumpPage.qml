@@ -21,7 +21,7 @@ FocusScope {
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
-            rightMargin: 3 * Theme.step
+            rightMargin: Theme.step
             topMargin: 1.5 * Theme.step
             bottomMargin: 1.5 * Theme.step
         }

@@ -30,6 +30,7 @@ ColumnLayout {
     ListView {
         id: list
         Layout.fillWidth: true
+        Layout.rightMargin: -2 * Theme.step
         Layout.fillHeight: true
         model: root.view.files
         clip: true
@@ -46,7 +47,7 @@ ColumnLayout {
             required property string name
             required property bool isFolder
 
-            width: list.width - (list.contentHeight > list.height ? 2 * Theme.step : 0)
+            width: list.width - 2 * Theme.step
             text: isFolder ? qsTr("%1 (folder)").arg(name) : name
             leading: !isFolder
             onClicked: root.view.pickFile(index)

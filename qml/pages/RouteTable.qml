@@ -19,7 +19,7 @@ Column {
             readonly property real side: Theme.stacked ? 0 : 8 * Theme.step
 
             width: root.width
-            height: words.height + 1.5 * Theme.step
+            height: words.y + words.height + Theme.step
             implicitHeight: height
             Accessible.role: Accessible.ListItem
             Accessible.name: modelData.spoken
@@ -27,11 +27,10 @@ Column {
             Text {
                 id: atText
                 y: Theme.step / 2
-                width: Theme.stacked ? implicitWidth : row.side - Theme.step
+                x: Theme.stacked ? 0 : row.side - Theme.step - width
                 text: row.modelData.at
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
-                horizontalAlignment: Text.AlignRight
             }
             Column {
                 id: words

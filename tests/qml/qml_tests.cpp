@@ -3,6 +3,7 @@
 // Runs the tst_*.qml files over the invented car. In QML: `import
 // Undermark.Fixture`, then Fixture.reset("calm"), Fixture.now, Fixture.pump.
 #include "app/screen.h"
+#include "app/translations.h"
 #include "app/typeface.h"
 #include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
@@ -18,6 +19,9 @@ using namespace undermark;
 class Fixture : public QObject {
     Q_OBJECT
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::ScreenSettings* settings READ settings NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::DrivingLock* lock READ lock NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::SetupViewModel* setup READ setup NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlanViewModel* ahead READ ahead NOTIFY changed FINAL)
     Q_PROPERTY(undermark::TankViewModel* tank READ tank NOTIFY changed FINAL)
@@ -26,15 +30,49 @@ class Fixture : public QObject {
 public:
     Fixture() { reset("calm"); }
     NowViewModel* now() const { return &m_screen->now; }
+    ScreenSettings* settings() const { return &m_screen->settings; }
+    DrivingLock* lock() const { return &m_screen->lock; }
+    SetupViewModel* setup() const { return &m_screen->setup; }
+    Q_INVOKABLE void drive(double kmPerHour)
+    {
+        m_screen->lock.setSpeed(Speed::fromKmPerHour(kmPerHour));
+    }
     PumpViewModel* pump() const { return &m_screen->pump; }
     PlanViewModel* ahead() const { return &m_screen->ahead; }
     TankViewModel* tank() const { return &m_screen->tank; }
     LogbookViewModel* logbook() const { return &m_screen->logbook; }
     Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
 
+    // In German or French, too: names are longer there.
+    Q_INVOKABLE void speak(const QString& language)
+    {
+        m_translations.use(language);
+        m_screen->settings.override("language", language);
+        m_screen->setFormat();
+    }
+
+    // The program is closed and started again over the same car.
+    Q_INVOKABLE void restart()
+    {
+        auto screen = makeScreen(m_newCar ? *m_newCar : static_cast<CarService&>(*m_car));
+        std::swap(m_screen, screen);
+        emit changed();
+        m_past.push_back({nullptr, std::move(screen)});
+    }
+    // A logbook without a car.
+    Q_INVOKABLE void resetToNothing()
+    {
+        reset("calm");
+        m_folder = std::make_unique<test::TestFolder>();
+        m_newCar = test::emptyCar(m_folder->path);
+        restart();
+    }
+
     // "calm", "warned", "low" or "far". The view models before stay alive.
     Q_INVOKABLE void reset(const QString& state)
     {
+        if (QCoreApplication::instance())
+            m_translations.use("en");
         auto car = std::make_unique<test::FakeCar>();
         if (state == u"low")
             car->state = test::inventedState(0.9);
@@ -51,8 +89,7 @@ public:
             car->state.notices = {notice, {Notice::Severity::info, "A second one."}};
             car->lesson.flags = {notice};
         }
-        auto screen = std::make_unique<Screen>(*car);
-        screen->ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+        auto screen = makeScreen(*car);
         std::swap(m_car, car);
         std::swap(m_screen, screen);
         emit changed();
@@ -63,13 +100,25 @@ signals:
     void changed();
 
 private:
+    static std::unique_ptr<Screen> makeScreen(CarService& car)
+    {
+        auto screen = std::make_unique<Screen>(car);
+        screen->settings.override("language", "en");
+        screen->setFormat();
+        screen->ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+        return screen;
+    }
+
     struct Past {
         std::unique_ptr<test::FakeCar> car;
         std::unique_ptr<Screen> screen;
     };
     std::unique_ptr<test::FakeCar> m_car;
+    std::unique_ptr<test::TestFolder> m_folder;
+    std::unique_ptr<CarService> m_newCar;
     std::unique_ptr<Screen> m_screen;
     std::vector<Past> m_past;
+    Translations m_translations;
 };
 
 class Setup : public QObject {

@@ -1,75 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Templates as T
 import QtTest
 import Undermark.Fixture
 import Undermark.Ui
 
-TestCase {
+PageCase {
     id: root
 
-    property Main window: null
-
     name: "Pages"
-    when: windowShown
-
-    Component {
-        id: mainComponent
-        Main {
-            now: Fixture.now
-            pump: Fixture.pump
-            ahead: Fixture.ahead
-            tank: Fixture.tank
-            logbook: Fixture.logbook
-        }
-    }
-
-    function open(size: size, state: string, page: int) {
-        Fixture.reset(state);
-        root.window = createTemporaryObject(mainComponent, root,
-                                            {width: size.width, height: size.height, page: page});
-        verify(root.window);
-        waitForRendering(root.window.contentItem);
-        wait(50);
-    }
-
-    // Every visible item below `item`, in a flat list.
-    function visibleItems(item: Item): var {
-        let all = [];
-        for (let i = 0; i < item.children.length; ++i) {
-            const child = item.children[i];
-            if (child.visible)
-                all = all.concat([child], visibleItems(child));
-        }
-        return all;
-    }
-
-    function visibleTexts(): var {
-        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== "");
-    }
-    function visibleButtons(): var {
-        return visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton
-                                                                 && i.enabled);
-    }
-
-    function describe(item: Item): string {
-        return item + " '" + (item.text ?? "") + "' in " + root.window.width + "x"
-            + root.window.height;
-    }
-
-    // Inside the window, and inside whatever carries it.
-    function verifyInside(item: Item) {
-        const r = item.mapToItem(null, 0, 0, item.width, item.height);
-        verify(r.x >= -0.5 && r.y >= -0.5 && r.x + r.width <= root.window.width + 0.5
-               && r.y + r.height <= root.window.height + 0.5, describe(item) + " is outside: " + r);
-    }
 
     function sizes_data() {
         const rows = [];
         for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
                             Qt.size(1920, 1080)]) {
             for (const state of ["calm", "warned", "low", "far"]) {
-                for (const page of [0, 1])
+                for (const page of [0, 1, 2, 3, 4])
                     rows.push({tag: size.width + "x" + size.height + " " + state + " page " + page,
                                size: size, state: state, page: page});
             }
@@ -77,11 +22,23 @@ TestCase {
         return rows;
     }
 
+    // Besides, in large letters and in the other languages.
     function test_nothingIsClippedOrTooSmallToTouch_data() {
-        return sizes_data();
+        const rows = sizes_data();
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800)]) {
+            for (const page of [0, 1, 2, 3, 4]) {
+                for (const language of ["de", "fr"])
+                    rows.push({tag: size.width + " " + language + " page " + page, size: size,
+                               state: "calm", page: page, language: language});
+                for (const percent of [150, 200])
+                    rows.push({tag: size.width + " " + percent + " % page " + page, size: size,
+                               state: "calm", page: page, percent: percent});
+            }
+        }
+        return rows;
     }
     function test_nothingIsClippedOrTooSmallToTouch(data) {
-        open(data.size, data.state, data.page);
+        open(data.size, data.state, data.page, data.language ?? "en", data.percent ?? 100);
         for (const button of visibleButtons()) {
             verifyInside(button);
             verify(button.width >= 64 && button.height >= 64,
@@ -94,7 +51,12 @@ TestCase {
             verify(text.height + 0.5 >= text.paintedHeight, describe(text) + " is too low");
         }
         verify(visibleButtons().length > 5);
-        verify(visibleTexts().length > 10);
+        verify(visibleTexts().length > 6);
+        if (data.page < 2 && !data.percent) { // the pages for the road fit without sliding
+            for (const item of visibleItems(root.window.contentItem))
+                verify(!(item instanceof Flickable) || item.contentHeight <= item.height + 0.5,
+                       describe(item) + " has to be slid by " + (item.contentHeight - item.height));
+        }
     }
 
     // No text runs into another one.
@@ -119,17 +81,6 @@ TestCase {
                 verify(apart, describe(texts[i]) + " and " + describe(texts[j]));
             }
         }
-    }
-
-    function buttonNamed(text: string): Item {
-        return visibleButtons().find(button => button.text === text) ?? null;
-    }
-    function touch(text: string) {
-        const button = buttonNamed(text);
-        verify(button, "no button " + text);
-        const event = touchEvent(button);
-        event.press(0, button).commit();
-        event.release(0, button).commit();
     }
 
     function test_aFillWithRightGuessesTakesTwoTouches() {
@@ -177,7 +128,8 @@ TestCase {
     }
 
     function test_everyButtonIsReachedByTabAndPressedByReturn_data() {
-        return [{tag: "now", page: 0}, {tag: "pump", page: 1}];
+        return [{tag: "now", page: 0}, {tag: "pump", page: 1},
+                {tag: "tank", page: 3}];
     }
     function test_everyButtonIsReachedByTabAndPressedByReturn(data) {
         open(Qt.size(800, 480), "warned", data.page);

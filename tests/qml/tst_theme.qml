@@ -37,7 +37,7 @@ TestCase {
         Theme.night = data.night;
         for (const ground of ["paper", "surface"]) {
             atLeast(7, "ink", ground);        // the big numbers
-            for (const ink of ["quietInk", "reserve", "caution"])
+            for (const ink of ["quietInk", "reserve", "caution", "sure"])
                 atLeast(4.5, ink, ground);
         }
         atLeast(4.5, "inkOnSure", "sure");

@@ -82,6 +82,8 @@ QList<State> states()
     const auto nothing = [](Screen&) {};
     return {
         {"now", 0, nothing},
+        {"first-run", 0, nothing},
+        {"moving", 1, [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
         {"pump", 1, nothing},
         {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
         {"ahead", 2, nothing},
@@ -114,7 +116,8 @@ QList<State> states()
              screen.logbook.open(2);
              screen.logbook.correct();
          }},
-        {"logbook-rates", 4, nothing, "tab", 4},
+        {"logbook-rates", 4, nothing, "tab", 3},
+        {"logbook-settings", 4, nothing, "tab", 4},
     };
 }
 
@@ -131,12 +134,16 @@ QImage picture(QQuickWindow& window)
 QList<QImage> draw(const State& state, const QDir& folder)
 {
     test::TestFolder data;
-    const auto car = test::demoCar(data.path);
+    const auto car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
     Screen screen(*car);
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+    screen.settings.override("language", "en");
+    screen.setFormat();
     state.arrange(screen);
     QVariantMap properties = screen.properties();
-    properties.insert("page", state.page);
+    properties.insert({{"page", state.page},
+                       {"width", kLooks.front().size.width()},
+                       {"height", kLooks.front().size.height()}});
     QQmlApplicationEngine engine;
     engine.addImportPath("qrc:/qt/qml");
     engine.setInitialProperties(properties);
@@ -145,8 +152,8 @@ QList<QImage> draw(const State& state, const QDir& folder)
     QList<QImage> pictures;
     for (const Look& look : kLooks) {
         window->resize(look.size);
-        window->setProperty("night", look.night);
-        window->setProperty("textScale", look.textScale);
+        screen.settings.override("night", look.night);
+        screen.settings.override("text", int(look.textScale * 100));
         QGuiApplication::processEvents();
         if (!state.tab.isEmpty())
             window->property("pageItem").value<QQuickItem*>()->setProperty(state.tab.toUtf8(), state.tabValue);

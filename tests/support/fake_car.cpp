@@ -104,6 +104,14 @@ std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder)
                                         [now] { return now; });
 }
 
+std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder)
+{
+    using namespace std::chrono;
+    return std::make_unique<LogbookCar>(std::nullopt, folder / "new.sqlite", std::nullopt, [] {
+        return Instant(sys_days{year{2026} / 9 / 1} + hours(12));
+    });
+}
+
 CarService& FakeCar::demo()
 {
     if (!m_demo)
@@ -151,7 +159,7 @@ Result<void> FakeCar::showDemo()
 Instant FakeCar::time() const
 {
     using namespace std::chrono;
-    return sys_days{year{2026} / 9 / 1} + hours(12);
+    return sys_days{year{2026} / 9 / 1} + hours(12) + seconds(m_asked++);
 }
 
 } // namespace undermark::test

@@ -37,7 +37,7 @@ public:
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     std::filesystem::path folder() const override { return m_folder->path; }
-    Instant time() const override;
+    Instant time() const override; // a second later each time it is asked
 
     // What the next calls answer; tests change it as they need.
     NowState state;
@@ -52,12 +52,15 @@ public:
 private:
     CarService& demo(); // made when first asked
 
+    mutable int m_asked = 0;
     std::unique_ptr<TestFolder> m_folder;
     std::unique_ptr<CarService> m_demo;
 };
 
 // A car over a new demo logbook in `folder`, at the demo's own time.
 std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder);
+// A car whose logbook in `folder` does not exist yet.
+std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder);
 
 // The state of the invented car with so many litres above the zero mark.
 NowState inventedState(double aboveZeroLitres);

@@ -1,0 +1,1490 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+<context>
+    <name>AheadPage</name>
+    <message>
+        <source>Stops</source>
+        <translation>Stopps</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Was wäre</translation>
+    </message>
+    <message>
+        <source>From here</source>
+        <translation>Ab hier</translation>
+    </message>
+    <message>
+        <source>Aim of the plan; press for the next one</source>
+        <translation>Ziel des Plans; drücken für das nächste</translation>
+    </message>
+    <message>
+        <source>%1 sure</source>
+        <translation>%1 sicher</translation>
+    </message>
+    <message>
+        <source>Confidence of each arrival; press for the next one</source>
+        <translation>Sicherheit jeder Ankunft; drücken für die nächste</translation>
+    </message>
+    <message>
+        <source>Other route</source>
+        <translation>Andere Strecke</translation>
+    </message>
+</context>
+<context>
+    <name>CalibrationLevel</name>
+    <message>
+        <source>Taken so far</source>
+        <translation>Bisher aufgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>CalibrationPages</name>
+    <message>
+        <source>Leave it here</source>
+        <translation>Hier lassen</translation>
+    </message>
+    <message>
+        <source>What was taken is kept</source>
+        <translation>Was aufgenommen ist, bleibt</translation>
+    </message>
+</context>
+<context>
+    <name>ConsumptionView</name>
+    <message>
+        <source>Two fills to the first click make the first point here.</source>
+        <translation>Zwei Füllungen bis zum ersten Klick ergeben hier den ersten Punkt.</translation>
+    </message>
+    <message>
+        <source>Points: what each tank burnt; hollow: kept out as odd. Line and band: what was expected before it, 90 % of tanks lie in the band.</source>
+        <translation>Punkte: was jede Füllung verbrannte; hohl: als auffällig ausgelassen. Linie und Band: vorher erwartet, 90 % liegen im Band.</translation>
+    </message>
+</context>
+<context>
+    <name>ConsumptionWords</name>
+    <message>
+        <source>Consumption, tanks: %1, the last one %2; expected before it: %3 to %4</source>
+        <translation>Verbrauch, Füllungen: %1, die letzte %2; vorher erwartet: %3 bis %4</translation>
+    </message>
+    <message>
+        <source>Kept out as odd: %1.</source>
+        <translation>Als auffällig ausgelassen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>FillEcho</name>
+    <message>
+        <source>was</source>
+        <translation>war</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Takes this fill back out of the logbook</source>
+        <translation>Nimmt diese Füllung wieder aus dem Logbuch</translation>
+    </message>
+    <message>
+        <source>Next fill</source>
+        <translation>Nächste Füllung</translation>
+    </message>
+</context>
+<context>
+    <name>FillForm</name>
+    <message>
+        <source>Caution: at a halt only, engine off.</source>
+        <translation>Vorsicht: nur im Stand, Motor aus.</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryList</name>
+    <message>
+        <source>Log, newest first</source>
+        <translation>Logbuch, Neuestes zuerst</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Vorsicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>HorizonWords</name>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>Fuel horizon: sure to the zero mark for %1, even %2; sure to dry for %3</source>
+        <translation>Krafthorizont: sicher bis zur Nullmarke %1, wohl %2; sicher bis trocken %3</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>Nullmarke</translation>
+    </message>
+    <message>
+        <source>sure to dry</source>
+        <translation>sicher bis trocken</translation>
+    </message>
+    <message>
+        <source>Fuel horizon of this leg: sure to dry for %1</source>
+        <translation>Krafthorizont dieses Abschnitts: sicher bis trocken %1</translation>
+    </message>
+    <message>
+        <source>Fuel horizon of this leg: sure to its end</source>
+        <translation>Krafthorizont dieses Abschnitts: sicher bis zum Ende</translation>
+    </message>
+</context>
+<context>
+    <name>IndexDividers</name>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nacht</translation>
+    </message>
+    <message>
+        <source>Changes the colours of the screen</source>
+        <translation>Wechselt die Farben des Schirms</translation>
+    </message>
+</context>
+<context>
+    <name>LogEntry</name>
+    <message>
+        <source>As it was written down</source>
+        <translation>Wie es aufgeschrieben wurde</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Streichen</translation>
+    </message>
+    <message>
+        <source>Takes the last thing written about this entry back</source>
+        <translation>Nimmt das zuletzt zu diesem Eintrag Geschriebene zurück</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Berichtigen</translation>
+    </message>
+</context>
+<context>
+    <name>LogWords</name>
+    <message>
+        <source>trip %1</source>
+        <translation>Tageszähler %1</translation>
+    </message>
+    <message>
+        <source>counts, as you ruled</source>
+        <translation>zählt, wie entschieden</translation>
+    </message>
+    <message>
+        <source>left out, as you ruled</source>
+        <translation>ausgelassen, wie entschieden</translation>
+    </message>
+    <message>
+        <source>levels: %1, zero at %2</source>
+        <translation>Stände: %1, null bei %2</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>leergepumpt</translation>
+    </message>
+    <message>
+        <source>base poured</source>
+        <translation>Grundmenge</translation>
+    </message>
+    <message>
+        <source>stalled</source>
+        <translation>stehengeblieben</translation>
+    </message>
+    <message>
+        <source>past zero</source>
+        <translation>unter null gefahren</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>Trip</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>partial</source>
+        <translation>teilweise</translation>
+    </message>
+    <message>
+        <source>to the neck</source>
+        <translation>bis zum Hals</translation>
+    </message>
+    <message>
+        <source>a fill forgotten?</source>
+        <translation>Füllung vergessen?</translation>
+    </message>
+    <message>
+        <source>a can filled too?</source>
+        <translation>Kanister mitgefüllt?</translation>
+    </message>
+    <message>
+        <source>more than fits</source>
+        <translation>mehr als passt</translation>
+    </message>
+    <message>
+        <source>wrong odometer?</source>
+        <translation>falscher Kilometerstand?</translation>
+    </message>
+    <message>
+        <source>odometer lower than before</source>
+        <translation>Kilometerstand niedriger</translation>
+    </message>
+    <message>
+        <source>gallons typed as litres?</source>
+        <translation>Gallonen statt Liter?</translation>
+    </message>
+    <message>
+        <source>miles typed as km?</source>
+        <translation>Meilen statt km?</translation>
+    </message>
+    <message>
+        <source>twice the usual</source>
+        <translation>doppelt so viel</translation>
+    </message>
+    <message>
+        <source>unlikely</source>
+        <translation>unwahrscheinlich</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation>wie</translation>
+    </message>
+    <message>
+        <source>odometer</source>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>trip meter</source>
+        <translation>Tageszähler</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>%1 per %2</source>
+        <translation>%1 je %2</translation>
+    </message>
+    <message>
+        <source>reading on arrival</source>
+        <translation>Messwert bei Ankunft</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation>Sorte</translation>
+    </message>
+    <message>
+        <source>distance</source>
+        <translation>Entfernung</translation>
+    </message>
+    <message>
+        <source>driving</source>
+        <translation>Fahrweise</translation>
+    </message>
+    <message>
+        <source>idling</source>
+        <translation>Leerlauf</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>cold starts</source>
+        <translation>Kaltstarts</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>left behind</source>
+        <translation>zurückgeblieben</translation>
+    </message>
+    <message>
+        <source>past the zero mark</source>
+        <translation>unter der Nullmarke</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>LogbookPage</name>
+    <message>
+        <source>Rates</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Undermark</source>
+        <translation>Undermark</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Säule</translation>
+    </message>
+    <message>
+        <source>Ahead</source>
+        <translation>Voraus</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+</context>
+<context>
+    <name>ModeNames</name>
+    <message>
+        <source>Town</source>
+        <translation>Stadt</translation>
+    </message>
+    <message>
+        <source>Open road</source>
+        <translation>Landstraße</translation>
+    </message>
+    <message>
+        <source>Motorway</source>
+        <translation>Autobahn</translation>
+    </message>
+    <message>
+        <source>Special stage</source>
+        <translation>Sonderprüfung</translation>
+    </message>
+</context>
+<context>
+    <name>MovingCover</name>
+    <message>
+        <source>Caution: the car is moving. Nothing is to be typed while driving: that is for the passenger, or at a halt.</source>
+        <translation>Vorsicht: der Wagen fährt. Beim Fahren wird nichts getippt: das macht der Beifahrer, oder man hält an.</translation>
+    </message>
+    <message>
+        <source>I am the passenger</source>
+        <translation>Ich bin Beifahrer</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeBar</name>
+    <message>
+        <source>Press for the next notice</source>
+        <translation>Drücken für den nächsten Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 of %2, next</source>
+        <translation>%1 von %2, weiter</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeWords</name>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Problem</source>
+        <translation>Problem</translation>
+    </message>
+</context>
+<context>
+    <name>NowPage</name>
+    <message>
+        <source>sure to the zero mark</source>
+        <translation>sicher bis zur Nullmarke</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Neu fragen</translation>
+    </message>
+</context>
+<context>
+    <name>NumberPad</name>
+    <message>
+        <source>Erase</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+</context>
+<context>
+    <name>PlanHere</name>
+    <message>
+        <source>Plan what is left of the route, with the fuel the car has now.</source>
+        <translation>Den Rest der Strecke planen, mit dem Kraftstoff von jetzt.</translation>
+    </message>
+    <message>
+        <source>Plan from here</source>
+        <translation>Ab hier planen</translation>
+    </message>
+    <message>
+        <source>Plan the whole route</source>
+        <translation>Ganze Strecke planen</translation>
+    </message>
+    <message>
+        <source>Write the fuel card</source>
+        <translation>Tankkarte schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>PlanStops</name>
+    <message>
+        <source>What would do, each by itself</source>
+        <translation>Was genügen würde, jedes für sich</translation>
+    </message>
+    <message>
+        <source>sure: on arrival with 99 % probability. An estimate: keep a margin.</source>
+        <translation>sicher: bei Ankunft mit 99 % Wahrscheinlichkeit. Eine Schätzung: Spielraum lassen.</translation>
+    </message>
+</context>
+<context>
+    <name>RangeTable</name>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>wohl</translation>
+    </message>
+    <message>
+        <source>hopeful</source>
+        <translation>erhofft</translation>
+    </message>
+</context>
+<context>
+    <name>RouteFileList</name>
+    <message>
+        <source>%1 (folder)</source>
+        <translation>%1 (Ordner)</translation>
+    </message>
+    <message>
+        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
+        <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
+    </message>
+</context>
+<context>
+    <name>Screen</name>
+    <message>
+        <source>Seven Weirs Rally</source>
+        <translation>Seven Weirs Rally</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPage</name>
+    <message>
+        <source>Which car?</source>
+        <translation>Welcher Wagen?</translation>
+    </message>
+    <message>
+        <source>name of the car</source>
+        <translation>Name des Wagens</translation>
+    </message>
+    <message>
+        <source>Look at the demo car</source>
+        <translation>Beispielwagen ansehen</translation>
+    </message>
+    <message>
+        <source>Set up this car</source>
+        <translation>Wagen anlegen</translation>
+    </message>
+</context>
+<context>
+    <name>TankCurve</name>
+    <message>
+        <source>This tank has no calibration yet. It takes a drained tank, a measuring can and an hour.</source>
+        <translation>Dieser Tank ist noch nicht kalibriert. Es braucht einen leergepumpten Tank, eine Messkanne und eine Stunde.</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Kalibrieren</translation>
+    </message>
+</context>
+<context>
+    <name>TankPage</name>
+    <message>
+        <source>Curve</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Gauge table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reserve</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Kalibrieren</translation>
+    </message>
+</context>
+<context>
+    <name>TankReserve</name>
+    <message>
+        <source>hidden reserve, an estimate</source>
+        <translation>verborgene Reserve, eine Schätzung</translation>
+    </message>
+    <message>
+        <source>Evidence, and what it made of it</source>
+        <translation>Belege, und was sie daraus machten</translation>
+    </message>
+    <message>
+        <source>Next proof</source>
+        <translation>Nächster Beleg</translation>
+    </message>
+</context>
+<context>
+    <name>TankTable</name>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Datei schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>TankWords</name>
+    <message>
+        <source>%1 since drained</source>
+        <translation>%1 seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>Nullmarke</translation>
+    </message>
+    <message>
+        <source>Level curve, points: %1, up to %2</source>
+        <translation>Standkurve, Punkte: %1, bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>UnitNames</name>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>gal</source>
+        <translation>gal</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>mpg</source>
+        <translation>mpg</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 %3</source>
+        <translation>%1 ± %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::CalibrationGuide</name>
+    <message>
+        <source>taken out</source>
+        <translation>entnommen</translation>
+    </message>
+    <message>
+        <source>poured in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>zero mark above drained</source>
+        <translation>Nullmarke über leergepumpt</translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation>Das ist kein Messwert.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
+    </message>
+    <message>
+        <source> ± %1</source>
+        <translation> ± %1</translation>
+    </message>
+    <message>
+        <source>1 of 7: Prepare</source>
+        <translation>1 von 7: Vorbereiten</translation>
+    </message>
+    <message>
+        <source>2 of 7: Drained</source>
+        <translation>2 von 7: Leergepumpt</translation>
+    </message>
+    <message>
+        <source>3 of 7: Base pour</source>
+        <translation>3 von 7: Grundmenge</translation>
+    </message>
+    <message>
+        <source>4 of 7: Pour in steps</source>
+        <translation>4 von 7: In Schritten füllen</translation>
+    </message>
+    <message>
+        <source>5 of 7: Full</source>
+        <translation>5 von 7: Voll</translation>
+    </message>
+    <message>
+        <source>6 of 7: Verify</source>
+        <translation>6 von 7: Prüfen</translation>
+    </message>
+    <message>
+        <source>7 of 7: Review</source>
+        <translation>7 von 7: Durchsehen</translation>
+    </message>
+    <message>
+        <source>Touch each line once it holds here and now.</source>
+        <translation>Jede Zeile antippen, sobald sie hier und jetzt gilt.</translation>
+    </message>
+    <message>
+        <source>Pump out until the pump spits, and stop there. Car level. Read the sender.</source>
+        <translation>Abpumpen, bis die Pumpe spuckt, dann aufhören. Wagen eben. Geber ablesen.</translation>
+    </message>
+    <message>
+        <source>Pour a measured base: what will be under the zero mark. Wait, then read.</source>
+        <translation>Gemessene Grundmenge einfüllen: was unter der Nullmarke liegt. Warten, dann ablesen.</translation>
+    </message>
+    <message>
+        <source>Pour a measured amount, wait, read. The more steps, the better the curve.</source>
+        <translation>Gemessene Menge einfüllen, warten, ablesen. Mehr Schritte, bessere Kurve.</translation>
+    </message>
+    <message>
+        <source>Fill to the first click of the nozzle. Type what went in since the last step.</source>
+        <translation>Bis zum ersten Klick volltanken. Eintippen, was seit dem letzten Schritt hineinging.</translation>
+    </message>
+    <message>
+        <source>Take a measured amount out again and read: driving goes down, too.</source>
+        <translation>Eine gemessene Menge wieder entnehmen und ablesen: Fahren geht auch abwärts.</translation>
+    </message>
+    <message>
+        <source>Look at the curve and the findings, choose the zero mark, save.</source>
+        <translation>Kurve und Befunde ansehen, Nullmarke wählen, sichern.</translation>
+    </message>
+    <message>
+        <source>Engine cold and off, no ignition source, ventilated: petrol vapour ignites.</source>
+        <translation>Motor kalt und aus, keine Zündquelle, belüftet: Benzindampf zündet.</translation>
+    </message>
+    <message>
+        <source>Earthed. Approved containers, filled on the ground, never past their nominal volume.</source>
+        <translation>Geerdet. Zugelassene Behälter, am Boden gefüllt, nie über ihr Nennvolumen.</translation>
+    </message>
+    <message>
+        <source>Extinguisher in reach, eyes and skin protected.</source>
+        <translation>Feuerlöscher in Reichweite, Augen und Haut geschützt.</translation>
+    </message>
+    <message>
+        <source>Pressure relieved before the fuel line is opened; pumping stops at the first spit (a diesel run dry can ruin its injection); the battery is watched.</source>
+        <translation>Druck abgelassen, bevor die Leitung geöffnet wird; beim ersten Spucken wird aufgehört (ein leergelaufener Diesel kann seine Einspritzung verderben); die Batterie wird beobachtet.</translation>
+    </message>
+    <message>
+        <source>Local law comes first; a qualified person works on the fuel system.</source>
+        <translation>Örtliches Recht geht vor; an der Kraftstoffanlage arbeitet eine Fachkraft.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>Stände</translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>rises as litres rise</source>
+        <translation>steigt mit den Litern</translation>
+    </message>
+    <message>
+        <source>falls as litres rise</source>
+        <translation>fällt, wenn die Liter steigen</translation>
+    </message>
+    <message>
+        <source>a point misses the curve by</source>
+        <translation>ein Punkt verfehlt die Kurve um</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>none yet; five make it sure</source>
+        <translation>noch keine; fünf machen es sicher</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>beruhigt</translation>
+    </message>
+    <message>
+        <source>not settled: read %1 times more</source>
+        <translation>nicht beruhigt: noch %1-mal ablesen</translation>
+    </message>
+    <message>
+        <source>still moving: wait and read again</source>
+        <translation>noch in Bewegung: warten, neu ablesen</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>leergepumpt</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation>Die Kalibrierung steht im Logbuch.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>All of it holds</source>
+        <translation>Alles erfüllt</translation>
+    </message>
+    <message>
+        <source>Save this calibration</source>
+        <translation>Kalibrierung sichern</translation>
+    </message>
+    <message>
+        <source>Take this reading</source>
+        <translation>Wert übernehmen</translation>
+    </message>
+    <message>
+        <source>Next pour</source>
+        <translation>Nächste Menge</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Now fill it up</source>
+        <translation>Jetzt volltanken</translation>
+    </message>
+    <message>
+        <source>Without verifying</source>
+        <translation>Ohne Prüfung</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Last reading away</source>
+        <translation>Letzten Wert weg</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::LogbookViewModel</name>
+    <message>
+        <source>%1, taken back</source>
+        <translation>%1, zurückgenommen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>driven since the fill before</source>
+        <translation>gefahren seit der Füllung davor</translation>
+    </message>
+    <message>
+        <source>burnt on it</source>
+        <translation>dabei verbraucht</translation>
+    </message>
+    <message>
+        <source>Lift the ruling</source>
+        <translation>Entscheid aufheben</translation>
+    </message>
+    <message>
+        <source>It is right: count it</source>
+        <translation>Stimmt: zählen</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Undo the ruling</source>
+        <translation>Entscheid zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Make it %1</source>
+        <translation>Auf %1 setzen</translation>
+    </message>
+    <message>
+        <source>Undo the correction</source>
+        <translation>Berichtigung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Undo taking back</source>
+        <translation>Doch behalten</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Fills</source>
+        <translation>Füllungen</translation>
+    </message>
+    <message>
+        <source>Proofs</source>
+        <translation>Belege</translation>
+    </message>
+    <message>
+        <source>Nothing is written here yet. A fill at the pump is the first line.</source>
+        <translation>Hier steht noch nichts. Die erste Zeile ist eine Füllung an der Säule.</translation>
+    </message>
+    <message>
+        <source>usual mix</source>
+        <translation>übliche Mischung</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::NowViewModel</name>
+    <message>
+        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
+        <translation>Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
+    </message>
+    <message>
+        <source>The zero mark may be passed already: no distance to it is sure.</source>
+        <translation>Die Nullmarke kann schon unterschritten sein: keine Strecke dorthin ist sicher.</translation>
+    </message>
+    <message>
+        <source>No answer</source>
+        <translation>Keine Antwort</translation>
+    </message>
+    <message>
+        <source>%1 since the last fill</source>
+        <translation>%1 seit der letzten Füllung</translation>
+    </message>
+    <message>
+        <source>zero</source>
+        <translation>null</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>below zero</source>
+        <translation>unter null</translation>
+    </message>
+    <message>
+        <source>above zero</source>
+        <translation>über null</translation>
+    </message>
+    <message>
+        <source>hidden reserve</source>
+        <translation>verborgene Reserve</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>An estimate: keep a margin. %1</source>
+        <translation>Eine Schätzung: Spielraum lassen. %1</translation>
+    </message>
+    <message>
+        <source>Once the logbook can answer, the distance stands here.</source>
+        <translation>Sobald das Logbuch antworten kann, steht hier die Strecke.</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::NumberForm</name>
+    <message>
+        <source>guess</source>
+        <translation>geraten</translation>
+    </message>
+    <message>
+        <source>%1: empty</source>
+        <translation>%1: leer</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 %4</source>
+        <translation>%1: %2 %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The decimal mark here is %1</source>
+        <translation>Das Komma ist hier: %1</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanViewModel</name>
+    <message>
+        <source>the car is at</source>
+        <translation>der Wagen ist bei</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>dann</translation>
+    </message>
+    <message>
+        <source>take on %1</source>
+        <translation>%1 tanken</translation>
+    </message>
+    <message>
+        <source>Where the car is on the route comes first.</source>
+        <translation>Zuerst: wo der Wagen auf der Strecke ist.</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Geschrieben nach %1</translation>
+    </message>
+    <message>
+        <source>Least cost</source>
+        <translation>Geringste Kosten</translation>
+    </message>
+    <message>
+        <source>Fewest stops</source>
+        <translation>Wenigste Stopps</translation>
+    </message>
+    <message>
+        <source>Least time</source>
+        <translation>Kürzeste Zeit</translation>
+    </message>
+    <message>
+        <source>Lightest</source>
+        <translation>Am leichtesten</translation>
+    </message>
+    <message>
+        <source>95 %</source>
+        <translation>95 %</translation>
+    </message>
+    <message>
+        <source>99 %</source>
+        <translation>99 %</translation>
+    </message>
+    <message>
+        <source>99.9 %</source>
+        <translation>99.9 %</translation>
+    </message>
+    <message>
+        <source>Which route?</source>
+        <translation>Welche Strecke?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No plan: the fuel lasts to %1, %2 are missing to %3.</source>
+        <translation>Kein Plan: der Kraftstoff reicht bis %1, es fehlen %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Stops: %1, %2 to buy.</source>
+        <translation>Stopps: %1, %2 zu tanken.</translation>
+    </message>
+    <message>
+        <source>Cost %1.</source>
+        <translation>Kosten %1.</translation>
+    </message>
+    <message>
+        <source>Risk of running dry: %1 %.</source>
+        <translation>Risiko trockenzufahren: %1 %.</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>Säule</translation>
+    </message>
+    <message>
+        <source>refuel zone</source>
+        <translation>Tankzone</translation>
+    </message>
+    <message>
+        <source>own can</source>
+        <translation>eigener Kanister</translation>
+    </message>
+    <message>
+        <source>%1 sure, %2 even</source>
+        <translation>%1 sicher, %2 wohl</translation>
+    </message>
+    <message>
+        <source>+ %1, full</source>
+        <translation>+ %1, voll</translation>
+    </message>
+    <message>
+        <source>+ %1</source>
+        <translation>+ %1</translation>
+    </message>
+    <message>
+        <source>risk %1 %</source>
+        <translation>Risiko %1 %</translation>
+    </message>
+    <message>
+        <source>turn back by %1</source>
+        <translation>umkehren bis %1</translation>
+    </message>
+    <message>
+        <source>start with more</source>
+        <translation>mit mehr losfahren</translation>
+    </message>
+    <message>
+        <source>carry in own cans</source>
+        <translation>in Kanistern mitnehmen</translation>
+    </message>
+    <message>
+        <source>burn less</source>
+        <translation>weniger verbrauchen</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>%1 is closed</source>
+        <translation>%1 hat zu</translation>
+    </message>
+    <message>
+        <source>It burns 10 % more</source>
+        <translation>10 % mehr Verbrauch</translation>
+    </message>
+    <message>
+        <source>Fills end %1 earlier</source>
+        <translation>Füllungen enden %1 früher</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PumpViewModel</name>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>fuel put in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>odometer</source>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>trip meter</source>
+        <translation>Tageszähler</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>je %1</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Voll</translation>
+    </message>
+    <message>
+        <source>Partial</source>
+        <translation>Teilweise</translation>
+    </message>
+    <message>
+        <source>To the neck</source>
+        <translation>Bis zum Hals</translation>
+    </message>
+    <message>
+        <source>Use odometer</source>
+        <translation>Gesamt-zähler</translation>
+    </message>
+    <message>
+        <source>Use trip meter</source>
+        <translation>Tages-zähler</translation>
+    </message>
+    <message>
+        <source>this is not an amount that can be stored</source>
+        <translation>das ist keine Menge, die sich sichern lässt</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation>eine Zahl ab 0</translation>
+    </message>
+    <message>
+        <source>How much went in is missing</source>
+        <translation>Es fehlt, wie viel hineinging</translation>
+    </message>
+    <message>
+        <source>Save this fill</source>
+        <translation>Füllung sichern</translation>
+    </message>
+    <message>
+        <source>Save the correction</source>
+        <translation>Berichtigung sichern</translation>
+    </message>
+    <message>
+        <source>%1 %2 saved</source>
+        <translation>%1 %2 gesichert</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>hidden reserve</source>
+        <translation>verborgene Reserve</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::RouteFiles</name>
+    <message>
+        <source>One folder up</source>
+        <translation>Einen Ordner höher</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::ScreenSettings</name>
+    <message>
+        <source>distance</source>
+        <translation>Entfernung</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>miles</source>
+        <translation>Meilen</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation>Liter</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>US-Gallonen</translation>
+    </message>
+    <message>
+        <source>imperial gallons</source>
+        <translation>brit. Gallonen</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>mpg US</source>
+        <translation>mpg US</translation>
+    </message>
+    <message>
+        <source>mpg imperial</source>
+        <translation>mpg brit.</translation>
+    </message>
+    <message>
+        <source>letters</source>
+        <translation>Schrift</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>125 %</source>
+        <translation>125 %</translation>
+    </message>
+    <message>
+        <source>150 %</source>
+        <translation>150 %</translation>
+    </message>
+    <message>
+        <source>200 %</source>
+        <translation>200 %</translation>
+    </message>
+    <message>
+        <source>language</source>
+        <translation>Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::SetupViewModel</name>
+    <message>
+        <source>My car</source>
+        <translation>Mein Wagen</translation>
+    </message>
+    <message>
+        <source>tank, to the first click</source>
+        <translation>Tank bis zum ersten Klick</translation>
+    </message>
+    <message>
+        <source>under the zero mark, if known</source>
+        <translation>unter der Nullmarke, falls bekannt</translation>
+    </message>
+    <message>
+        <source>Petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>Diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>LPG</source>
+        <translation>Autogas</translation>
+    </message>
+    <message>
+        <source>Ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>How much the tank takes is missing</source>
+        <translation>Es fehlt, wie viel der Tank fasst</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::TankViewModel</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>calibrated</source>
+        <translation>kalibriert</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>Nullmarke</translation>
+    </message>
+    <message>
+        <source>%1 above drained, at %2</source>
+        <translation>%1 über leergepumpt, bei %2</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>a point misses the curve by</source>
+        <translation>ein Punkt verfehlt die Kurve um</translation>
+    </message>
+    <message>
+        <source>while driving, lower than read by</source>
+        <translation>beim Fahren niedriger als gelesen um</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>A gauge table needs a calibration first.</source>
+        <translation>Eine Tabelle braucht zuerst eine Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>A gauge that draws straight lines between these points is wrong by at most %1.</source>
+        <translation>Eine Anzeige, die diese Punkte gerade verbindet, irrt um höchstens %1.</translation>
+    </message>
+    <message>
+        <source>in %</source>
+        <translation>in %</translation>
+    </message>
+    <message>
+        <source>in L</source>
+        <translation>in L</translation>
+    </message>
+    <message>
+        <source>points: %1</source>
+        <translation>Punkte: %1</translation>
+    </message>
+    <message>
+        <source>decimals: %1</source>
+        <translation>Stellen: %1</translation>
+    </message>
+    <message>
+        <source>Copied.</source>
+        <translation>Kopiert.</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Geschrieben nach %1</translation>
+    </message>
+    <message>
+        <source>Cannot be written: %1</source>
+        <translation>Lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>past the zero mark: %1 sure, %2 even, %3 hopeful</source>
+        <translation>unter der Nullmarke: %1 sicher, %2 wohl, %3 erhofft</translation>
+    </message>
+    <message>
+        <source>%1, then %2</source>
+        <translation>%1, dann %2</translation>
+    </message>
+    <message>
+        <source>the calibration and what is usually left behind</source>
+        <translation>die Kalibrierung und was gewöhnlich zurückbleibt</translation>
+    </message>
+    <message>
+        <source>no proof yet</source>
+        <translation>noch kein Beleg</translation>
+    </message>
+    <message>
+        <source>More proof of these kinds would not help.</source>
+        <translation>Mehr Belege dieser Art würden nicht helfen.</translation>
+    </message>
+    <message>
+        <source>%1 It would leave ± %2.</source>
+        <translation>%1 Es blieben ± %2.</translation>
+    </message>
+    <message>
+        <source>Never test the reserve on a public road.</source>
+        <translation>Die Reserve nie auf öffentlicher Straße erproben.</translation>
+    </message>
+    <message>
+        <source>Caution: %1 %2</source>
+        <translation>Vorsicht: %1 %2</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Vorsicht: %1</translation>
+    </message>
+</context>
+</TS>

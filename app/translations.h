@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QTranslator>
+
+namespace undermark {
+
+// The screen's words in one of its languages; the engine's sentences stay as the
+// engine writes them.
+class Translations {
+public:
+    // "de", "fr"; anything else is English. Texts are made anew by their owners.
+    void use(const QString& language);
+
+private:
+    QTranslator m_translator;
+};
+
+} // namespace undermark

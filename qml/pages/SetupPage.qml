@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The first run: a car in four answers, or the demo car.
+FocusScope {
+    id: root
+
+    required property SetupViewModel view
+    readonly property bool portrait: height > width
+
+    Keys.onPressed: event => entry.take(event)
+
+    PageScroll {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+
+        NoticeBar {
+            Layout.fillWidth: true
+            notices: root.view.notices
+        }
+        Item {
+            id: board
+            readonly property real half: Math.floor((width - 3 * Theme.step) * 0.55)
+
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: root.portrait ? left.implicitHeight + entry.implicitHeight + Theme.step
+                                                : Math.max(left.implicitHeight, entry.implicitHeight)
+
+            ColumnLayout {
+                id: left
+                width: root.portrait ? board.width : board.half
+                spacing: Theme.step
+
+                WrapText {
+                    text: qsTr("Which car?")
+                    font.pixelSize: Theme.large
+                }
+                Rectangle {
+                    Layout.fillWidth: true
+                    implicitHeight: Theme.touch
+                    radius: Theme.step
+                    color: Theme.surface
+                    border.width: (nameInput.activeFocus ? 3 : 1) * Theme.hairline
+                    border.color: nameInput.activeFocus ? Theme.ink : Theme.edge
+
+                    TextInput {
+                        id: nameInput
+                        anchors.fill: parent
+                        anchors.leftMargin: 1.5 * Theme.step
+                        anchors.rightMargin: 1.5 * Theme.step
+                        text: root.view.name
+                        color: Theme.ink
+                        selectionColor: Theme.sure
+                        selectedTextColor: Theme.inkOnSure
+                        font.pixelSize: Theme.body
+                        verticalAlignment: TextInput.AlignVCenter
+                        activeFocusOnTab: true
+                        clip: true
+                        maximumLength: 60
+                        Accessible.role: Accessible.EditableText
+                        Accessible.name: qsTr("name of the car")
+                        onTextEdited: root.view.name = text
+                    }
+                }
+                GridLayout {
+                    Layout.fillHeight: false
+                    columns: Theme.stacked ? 2 : 4
+                    columnSpacing: Theme.step
+                    rowSpacing: Theme.step
+
+                    Repeater {
+                        model: root.view.fuels
+
+                        TouchButton {
+                            required property string modelData
+                            required property int index
+
+                            Layout.fillWidth: true
+                            Layout.preferredWidth: 1
+                            Layout.minimumWidth: Theme.touch
+                            text: modelData
+                            chosen: index === root.view.fuel
+                            Accessible.role: Accessible.RadioButton
+                            onClicked: root.view.selectFuel(index)
+                        }
+                    }
+                }
+                Repeater {
+                    model: root.view.form.fields
+
+                    FieldButton {
+                        required property numberField modelData
+                        required property int index
+
+                        Layout.fillWidth: true
+                        name: modelData.name
+                        value: modelData.text
+                        unit: modelData.unit
+                        hint: modelData.hint
+                        spoken: modelData.spoken
+                        chosen: index === root.view.form.activeField
+                        onClicked: root.view.form.select(index)
+                    }
+                }
+                TouchButton {
+                    Layout.fillWidth: true
+                    text: qsTr("Look at the demo car")
+                    onClicked: root.view.lookAtDemo()
+                }
+            }
+            NumberEntry {
+                id: entry
+                x: root.portrait ? 0 : board.half + 3 * Theme.step
+                y: root.portrait ? left.height + Theme.step : 0
+                width: board.width - x
+                height: root.portrait ? implicitHeight
+                                      : Math.max(implicitHeight, Math.min(board.height, root.height - 3 * Theme.step))
+                portrait: root.portrait
+                form: root.view.form
+                doneWord: qsTr("Set up this car")
+                onDone: root.view.save()
+            }
+        }
+    }
+}

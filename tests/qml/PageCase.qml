@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import QtTest
+import Undermark.Fixture
+import Undermark.Ui
+
+// The whole screen over the invented car, touched and looked at.
+TestCase {
+    id: root
+
+    property Main window: null
+
+    when: windowShown
+
+    Component {
+        id: mainComponent
+        Main {
+            settings: Fixture.settings
+            lock: Fixture.lock
+            setup: Fixture.setup
+            now: Fixture.now
+            pump: Fixture.pump
+            ahead: Fixture.ahead
+            tank: Fixture.tank
+            logbook: Fixture.logbook
+        }
+    }
+
+    function open(size: size, state: string, page: int, language = "en", percent = 100) {
+        Fixture.reset(state);
+        if (language !== "en")
+            Fixture.speak(language);
+        Fixture.settings.choose(3, [100, 125, 150, 200].indexOf(percent));
+        show(size, page);
+    }
+    function show(size: size, page: int) {
+        root.window = createTemporaryObject(mainComponent, root,
+                                            {width: size.width, height: size.height, page: page});
+        verify(root.window);
+        waitForRendering(root.window.contentItem);
+        wait(50);
+    }
+
+    // Every visible item below `item`, in a flat list.
+    function visibleItems(item: Item): var {
+        let all = [];
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
+            if (child.visible)
+                all = all.concat([child], visibleItems(child));
+        }
+        return all;
+    }
+
+    // Whether a view that slides has it wholly in sight.
+    function inSight(item: Item): bool {
+        for (let above = item.parent; above; above = above.parent) {
+            if (!(above instanceof Flickable))
+                continue;
+            const r = item.mapToItem(above, 0, 0, item.width, item.height);
+            if (above.contentHeight > above.height && (r.y < 0 || r.y + r.height > above.height))
+                return false;
+            if (above.contentWidth > above.width && (r.x < 0 || r.x + r.width > above.width))
+                return false;
+        }
+        return true;
+    }
+
+    function visibleTexts(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof Text && i.text !== ""
+                                                                 && inSight(i));
+    }
+    function visibleButtons(): var {
+        return visibleItems(root.window.contentItem).filter(i => i instanceof T.AbstractButton
+                                                                 && i.enabled && inSight(i));
+    }
+
+    function describe(item: Item): string {
+        return item + " '" + (item.text ?? "") + "' in " + root.window.width + "x"
+            + root.window.height;
+    }
+
+    // Inside the window, and inside whatever carries it.
+    function verifyInside(item: Item) {
+        const r = item.mapToItem(null, 0, 0, item.width, item.height);
+        verify(r.x >= -0.5 && r.y >= -0.5 && r.x + r.width <= root.window.width + 0.5
+               && r.y + r.height <= root.window.height + 0.5, describe(item) + " is outside: " + r);
+    }
+
+    function buttonNamed(text: string): Item {
+        return visibleButtons().find(button => button.text === text) ?? null;
+    }
+    function touch(text: string) {
+        tryVerify(() => buttonNamed(text) !== null, 2000, "no button " + text);
+        const button = buttonNamed(text);
+        const event = touchEvent(button);
+        event.press(0, button).commit();
+        event.release(0, button).commit();
+    }
+}

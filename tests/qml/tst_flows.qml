@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtTest
+import Undermark.Fixture
+import Undermark.Ui
+
+// What people do, from the first touch to the last.
+PageCase {
+    id: root
+
+    name: "Flows"
+
+    function keys(text: string) {
+        for (const key of text)
+            keyClick(key);
+    }
+    function pad(text: string) {
+        for (const key of text)
+            touch(key);
+    }
+    // The program is started again over what is on disk.
+    function startAgain(page: int) {
+        root.window.visible = false;
+        Fixture.restart();
+        show(Qt.size(800, 480), page);
+    }
+
+    function test_aFillInFourTouches() {
+        open(Qt.size(800, 480), "calm", 0);
+        touch("Pump");      // 1
+        touch("Partial");   // 2
+        touch("Full");      // 3: changed my mind
+        touch("Save this fill");  // 4
+        compare(Fixture.storedFills(), 1);
+    }
+
+    function test_calibrationFromTouchToTouchWithAPowerCut() {
+        open(Qt.size(800, 480), "calm", 3);
+        touch("Calibrate");
+        const guide = Fixture.tank.guide;
+        touch("All of it holds");
+        verify(guide.preparing);  // nothing acknowledged yet
+        for (let i = 0; i < 5; ++i)
+            guide.acknowledge(i);
+        touch("All of it holds");
+        pad("3.02");
+        touch("Take this reading");
+        touch("Next step");
+        pad("5");
+        keyClick(Qt.Key_Down);
+        pad("2.84");
+        touch("Take this reading");
+
+        startAgain(3);  // the power was cut here
+        compare(root.window.pageItem.tab, 3);  // straight back to the step
+        const again = Fixture.tank.guide;
+        compare(again.stage, 2);
+        verify(visibleTexts().some(t => t.text.includes("nothing is lost")));
+        touch("Next step");
+        pad("45");
+        keyClick(Qt.Key_Down);
+        pad("0.55");
+        touch("Take this reading");
+        touch("Now fill it up");
+        compare(again.stage, 4);
+        pad("1");
+        keyClick(Qt.Key_Down);
+        pad("0.5");
+        keyClick(Qt.Key_Return);
+        keyClick(Qt.Key_Return);
+        touch("Without verifying");
+        verify(again.reviewing);
+        touch("Save this calibration");
+        compare(root.window.pageItem.tab, 0);
+        verify(Fixture.tank.calibrated);
+        verify(Fixture.tank.curveFacts[1].value.startsWith("5.0 L"));
+    }
+
+    function test_anEntryIsOpenedAndTakenOutByTouch() {
+        open(Qt.size(800, 480), "calm", 4);
+        touch("Fills");
+        const before = Fixture.logbook.rows.rowCount();
+        const line = visibleButtons().find(b => b.Accessible.name.startsWith("Fill, 2026-08-29"));
+        verify(line);
+        mouseClick(line);
+        verify(Fixture.logbook.opened);
+        touch("Take out");
+        compare(Fixture.logbook.rows.rowCount(), before - 1);
+        touch("Undo taking back");
+        compare(Fixture.logbook.rows.rowCount(), before);
+    }
+
+    function test_theLogIsReadWithTheKeyboardAlone() {
+        open(Qt.size(800, 480), "calm", 0);
+        for (let i = 0; i < 4; ++i)
+            keySequence("Ctrl+PgDown");
+        compare(root.window.page, 4);
+        for (let i = 0; i < 6 && !Fixture.logbook.opened; ++i) {
+            keyClick(Qt.Key_Tab);
+            if (root.window.activeFocusItem.Accessible.role === Accessible.List) {
+                keyClick(Qt.Key_Down);
+                keyClick(Qt.Key_Return);
+            }
+        }
+        verify(Fixture.logbook.opened);
+        keyClick(Qt.Key_Escape);
+        verify(!Fixture.logbook.opened);
+    }
+
+    function test_theAimOfThePlanIsATouchAway() {
+        open(Qt.size(800, 480), "calm", 2);
+        touch("Least cost");
+        verify(buttonNamed("Fewest stops"));
+        touch("What if");
+        touch("It burns 10 % more");
+        compare(Fixture.ahead.whatIfTitle, "It burns 10 % more");
+    }
+
+    function test_unitsAreChosenByTouch() {
+        open(Qt.size(800, 480), "calm", 4);
+        touch("Settings");
+        touch("miles");
+        compare(Fixture.now.distanceUnit, "mi");
+    }
+
+    function test_whileMovingNothingIsTypedUnlessByThePassenger() {
+        open(Qt.size(800, 480), "calm", 1);
+        Fixture.drive(60);
+        tryVerify(() => buttonNamed("I am the passenger") !== null);
+        const text = Fixture.pump.form.fields[0].text;
+        keys("7");
+        mouseClick(root.window.contentItem, 500, 100);  // where the pad was
+        compare(Fixture.pump.form.fields[0].text, text);
+        touch("I am the passenger");
+        touch("7");
+        compare(Fixture.pump.form.fields[0].text, "7");
+        Fixture.drive(0);
+    }
+
+    function test_aCarIsSetUpInAMinute() {
+        Fixture.resetToNothing();
+        show(Qt.size(800, 480), 0);
+        verify(Fixture.setup.needed);
+        touch("Diesel");
+        pad("61.5");
+        touch("Set up this car");
+        verify(!Fixture.setup.needed);
+        tryVerify(() => buttonNamed("Set up this car") === null);
+        compare(Fixture.pump.form.fields[0].text, "61.5");
+    }
+}
