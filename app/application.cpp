@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/application.h"
 
-#include "app/now_view_model.h"
-#include "app/pump_view_model.h"
+#include "app/screen.h"
 #include "app/screen_options.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 
 #include <QGuiApplication>
 #include <QImage>
@@ -80,11 +80,13 @@ int grab(QQuickWindow& window, const QString& file)
     return 1;
 }
 
-// Draws every page by day and by night, upright and wide.
+// Draws every page by day and, in large letters, by night; upright and wide.
 int selfTest(QQuickWindow& window)
 {
-    for (const QSize size : {QSize(800, 480), QSize(480, 800), QSize(1920, 1080)}) {
+    const QSize sizes[] = {{800, 480}, {480, 800}, {1920, 1080}};
+    for (const QSize size : sizes) {
         for (const bool night : {false, true}) {
+            window.setProperty("textScale", night ? 2.0 : 1.0);
             for (int page = 0; page < screenPages().size(); ++page) {
                 window.resize(size);
                 window.setProperty("night", night);
@@ -99,18 +101,18 @@ int selfTest(QQuickWindow& window)
 
 int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
 {
-    NowViewModel now(car, options.units);
-    PumpViewModel pump(car, options.units);
-    QObject::connect(&pump, &PumpViewModel::stored, &now, &NowViewModel::refresh);
-
+    Screen screen(car, options.units);
+    if (options.source.demo)
+        screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
+    QVariantMap properties = screen.properties();
+    properties.insert({{u"page"_qs, options.page},
+                       {u"night"_qs, options.night},
+                       {u"textScale"_qs, options.textScale},
+                       {u"width"_qs, options.size.width()},
+                       {u"height"_qs, options.size.height()}});
     QQmlApplicationEngine engine;
     engine.addImportPath(u"qrc:/qt/qml"_qs);
-    engine.setInitialProperties({{u"now"_qs, QVariant::fromValue(&now)},
-                                 {u"pump"_qs, QVariant::fromValue(&pump)},
-                                 {u"page"_qs, options.page},
-                                 {u"night"_qs, options.night},
-                                 {u"width"_qs, options.size.width()},
-                                 {u"height"_qs, options.size.height()}});
+    engine.setInitialProperties(properties);
     engine.load(QUrl(u"qrc:/qt/qml/Undermark/Ui/Main.qml"_qs));
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
     if (!window)

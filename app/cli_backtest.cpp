@@ -4,6 +4,7 @@
 // of each tank's distance would have been.
 #include "app/cli_backtest_plot.h"
 #include "app/cli_command.h"
+#include "app/cli_corrections.h"
 #include "engine/consumption/backtest.h"
 #include "engine/files/fills_csv.h"
 
@@ -19,6 +20,7 @@ struct Options {
     std::filesystem::path file;
     std::filesystem::path plot;
     bool withoutDays = false;
+    CorrectionOptions corrections;
 };
 
 // The log as tanks. `row[i]` is the data row that ended tank i.
@@ -27,7 +29,7 @@ struct Log {
     std::vector<long> row;
 };
 
-Log tanksOf(const FillsFile& file)
+Log tanksOf(const FillsFile& file, std::span<const Fill> corrected)
 {
     std::vector<Fill> fills;
     std::vector<long> row;
@@ -40,9 +42,9 @@ Log tanksOf(const FillsFile& file)
         fills.push_back(begin);
         row.push_back(0);
     }
-    for (const FillRow& entry : file.rows) {
-        fills.push_back(entry.fill);
-        row.push_back(entry.row);
+    for (std::size_t i = 0; i < file.rows.size(); ++i) {
+        fills.push_back(corrected[i]);
+        row.push_back(file.rows[i].row);
     }
     Log log{intervalsFrom(fills, {}), {}};
     for (const Interval& tank : log.tanks)
@@ -202,13 +204,40 @@ void printText(const Backtest& test, const Backtest& withoutDays, const Log& log
                   << flag.text << '\n';
 }
 
+std::vector<Fill> fillsOf(const FillsFile& file)
+{
+    std::vector<Fill> fills;
+    for (const FillRow& entry : file.rows)
+        fills.push_back(entry.fill);
+    return fills;
+}
+
+// Adds to the JSON, or prints, what the corrections changed.
+void reportCorrections(const Options& options, const FillsFile& file, const CorrectedFills& corrected,
+                       const Backtest& shown, Json& json, bool print)
+{
+    if (!anyOf(options.corrections))
+        return;
+    const Log plain = tanksOf(file, fillsOf(file));
+    const Backtest without = backtest(plain.tanks, freshModel(), !options.withoutDays);
+    json["corrections"] =
+        correctionsJson(options.corrections, corrected,
+                        [&file](std::size_t i) { return Json(file.rows[i].row); },
+                        {{"mape", {{"without", without.meanError}, {"with", shown.meanError}}}});
+    if (print)
+        printCorrections(options.corrections, corrected,
+                         format("mean error %.2f %% -> %.2f %%", 100 * without.meanError,
+                                100 * shown.meanError));
+}
+
 Result<void> run(const Options& options, const CliContext& context)
 {
     const Result<FillsFile> file = readFillsCsv(options.file);
     if (!file)
         return fail(file.error());
     warnOf(*file, options.file.string());
-    const Log log = tanksOf(*file);
+    const CorrectedFills corrected = correctFills(fillsOf(*file), options.corrections);
+    const Log log = tanksOf(*file, corrected.fills);
     const Backtest withDays = backtest(log.tanks, freshModel(), true);
     const Backtest withoutDays = backtest(log.tanks, freshModel(), false);
     const Backtest& shown = options.withoutDays ? withoutDays : withDays;
@@ -219,10 +248,12 @@ Result<void> run(const Options& options, const CliContext& context)
         if (const auto written = writeBacktestPlot(options.plot, shown, when); !written)
             return fail(written.error());
     }
-    if (context.json)
-        print(toJson(shown, withoutDays, log, !options.withoutDays));
-    else
+    Json json = toJson(shown, withoutDays, log, !options.withoutDays);
+    if (!context.json)
         printText(shown, withoutDays, log);
+    reportCorrections(options, *file, corrected, shown, json, !context.json);
+    if (context.json)
+        print(json);
     return {};
 }
 
@@ -233,13 +264,19 @@ void addBacktestCommand(CLI::App& app, CliContext& context)
     auto options = std::make_shared<Options>();
     CLI::App* command = app.add_subcommand(
         "backtest", "how good the forecast of each tank's distance would have been");
-    command->add_option("file", options->file, "fills: date,litres,km (or odometer_km)")
+    command->add_option("file", options->file,
+                        "fills: date,litres,km (or odometer_km)[,full][,blend][,temperature_c]")
         ->required()
         ->type_name("FILLS.csv");
     command->add_option("--plot", options->plot, "draw forecast, band and outcome over time")
         ->type_name("FILE.svg");
     command->add_flag("--without-days", options->withoutDays,
                       "do not use how many days a tank lasted");
+    addCorrections(*command, options->corrections);
+    command
+        ->add_option("--fuel", options->corrections.fuel, "for --at-15c: petrol or diesel; default petrol")
+        ->transform(CLI::CheckedTransformer(
+            std::map<std::string, FuelKind>{{"petrol", FuelKind::petrol}, {"diesel", FuelKind::diesel}}));
     addJson(*command, context);
     onRun(*command, context, [options, &context] { return run(*options, context); });
 }

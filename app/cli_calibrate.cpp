@@ -68,8 +68,6 @@ Result<void> needCurve(const CalibrateAnswer& answer)
 // Curve and zero mark from the tank's shape alone.
 Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Sender& sender)
 {
-    if (options.save)
-        return failInput("a prior is not saved: pour, read, and save that", "no --save with --shape");
     Result<LevelCurve> curve = priorCurveFrom(options.shape);
     if (!curve)
         return fail(curve.error());
@@ -189,6 +187,8 @@ Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
 
 Result<void> run(const CalibrateOptions& options, CliContext& context)
 {
+    if (options.save && options.shape.given())
+        return failInput("a prior is not saved: pour, read, and save that", "no --save with --shape");
     Sender known;
     known.unit.clear();
     std::optional<OpenVehicle> car;

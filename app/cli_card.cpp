@@ -2,7 +2,7 @@
 //
 // undermark-cli card: the plan on one page of paper.
 #include "app/cli_plan.h"
-#include "app/cli_plan_card.h"
+#include "app/plan_card.h"
 
 #include <cstdio>
 
@@ -26,7 +26,7 @@ Result<void> run(const CardOptions& options, const CliContext& context)
         return fail(answer.error());
     if (answer->feasible) {
         const Paper paper = options.paper == "a4" ? Paper::a4 : Paper::a5;
-        if (const auto written = writePlanCard(*request, *answer, paper, options.out); !written)
+        if (const auto written = writePlanCard(*request, *answer, paper, options.out, options.plan.kgPerLitre); !written)
             return written;
     }
     if (context.json) {

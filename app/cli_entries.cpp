@@ -4,6 +4,7 @@
 // input is refused before anything is written; implausible input is stored and
 // flagged with its likely cause.
 #include "app/cli_logbook.h"
+#include "engine/files/fills_csv.h"
 
 #include <algorithm>
 #include <iostream>
@@ -12,8 +13,6 @@
 namespace undermark {
 
 namespace {
-
-constexpr NumberRange kTemperature{-60, 80, "degrees Celsius from -60 to 80"};
 
 // What every entry can be asked for.
 struct Common {
@@ -250,7 +249,7 @@ void addFillCommand(CLI::App& app, CliContext& context)
     addNumber(*add, "--price-per-l", o->price, kNotNegative, "price per litre");
     addNumber(*add, "--signal", o->signal, kAnyNumber, "the sender's reading on arrival, before pumping");
     add->add_option("--blend", o->blend, "e0, e5, e10, e85, diesel, …");
-    addNumber(*add, "--temperature-c", o->temperature, kTemperature, "temperature of the fuel");
+    addNumber(*add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
     addNumber(*add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
     addCommon(*add, context, *o);
     onRun(*add, context, [o, &context] { return runFill(*o, context); });

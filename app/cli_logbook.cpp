@@ -34,7 +34,7 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
     return OpenVehicle{std::move(*logbook), *found};
 }
 
-Result<CarKnowledge> learnVehicle(const CliContext& context)
+Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections)
 {
     auto open = openVehicle(context, OpenMode::readOnly);
     if (!open)
@@ -42,7 +42,7 @@ Result<CarKnowledge> learnVehicle(const CliContext& context)
     auto log = open->logbook.load(open->vehicle.id);
     if (!log)
         return fail(log.error());
-    return learn(std::move(*log));
+    return learn(std::move(*log), corrections);
 }
 
 Instant now() { return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()); }

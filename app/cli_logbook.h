@@ -23,7 +23,7 @@ struct OpenVehicle {
 Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode);
 
 // Everything learnt from the vehicle's entries.
-Result<CarKnowledge> learnVehicle(const CliContext& context);
+Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections = {});
 
 Instant now();
 

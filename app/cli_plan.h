@@ -16,9 +16,9 @@ namespace undermark {
 struct PlanOptions {
     std::filesystem::path route;
     std::optional<double> capacity, start, startSd, floor, end, fullSd, zeroAt; // L
-    std::optional<double> rate, rateSd;                                 // L/100 km
-    std::optional<double> legSd;                                        // L per sqrt(km)
-    std::optional<double> idleRate;                                     // L/h
+    std::optional<double> rate, rateSd;                                         // L/100 km
+    std::optional<double> legSd;                                                // L per sqrt(km)
+    std::optional<double> idleRate;                                             // L/h
     std::optional<double> stopCost, confidence, tripConfidence, canLitres;
     std::optional<int> cans;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
@@ -39,7 +39,8 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
 
 // A feasible plan as text, a row per point (app/cli_plan.cpp).
-void printPlan(const PlanRequest& request, const Plan& plan);
+void printPlan(const PlanRequest& request, const Plan& plan,
+               std::optional<double> kgPerLitre = std::nullopt);
 
 // One JSON object with everything a plan says (app/cli_plan_json.cpp).
 Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);

@@ -20,25 +20,34 @@ Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional
     if (stop.cans > 0)
         json["cans"] = stop.cans;
     if (kgPerLitre) {
+        json["arrive_kg"] = {{"mean", stop.arrive.mean.litres() * *kgPerLitre},
+                             {"sd", stop.arrive.sd.litres() * *kgPerLitre}};
         json["buy_kg"] = stop.buy.litres() * *kgPerLitre;
         json["leave_kg"] = stop.leave.litres() * *kgPerLitre;
     }
     return json;
 }
 
-Json passageJson(const PlanRequest& request, const Passage& passage)
+Json passageJson(const PlanRequest& request, const Passage& passage,
+                 std::optional<double> kgPerLitre)
 {
     const RoutePoint& point = request.route.points[passage.point];
-    return {{"at_km", point.at.km()},
-            {"name", point.name},
-            {"mode", point.mode},
-            {"used_l", passage.used.litres()},
-            {"arrive_l", estimate(passage.arrive)},
-            {"leave_l", passage.leave.litres()},
-            {"below_floor_risk", passage.belowFloor},
-            {"dry_risk", passage.dry},
-            {"margin_l", passage.margin.litres()},
-            {"margin_km", passage.marginDistance.km()}};
+    Json json{{"at_km", point.at.km()},
+              {"name", point.name},
+              {"mode", point.mode},
+              {"used_l", passage.used.litres()},
+              {"arrive_l", estimate(passage.arrive)},
+              {"leave_l", passage.leave.litres()},
+              {"below_floor_risk", passage.belowFloor},
+              {"dry_risk", passage.dry},
+              {"margin_l", passage.margin.litres()},
+              {"margin_km", passage.marginDistance.km()}};
+    if (kgPerLitre) {
+        json["arrive_kg"] = {{"mean", passage.arrive.mean.litres() * *kgPerLitre},
+                             {"sd", passage.arrive.sd.litres() * *kgPerLitre}};
+        json["leave_kg"] = passage.leave.litres() * *kgPerLitre;
+    }
+    return json;
 }
 
 Json gapsJson(const PlanRequest& request, const Plan& plan)
@@ -80,6 +89,9 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
         json["below_floor_risk"] = plan.floorRisk;
         json["stop_min"] = plan.stopTime.count();
         json["litre_km"] = plan.litreKm;
+        json["trip_gap"] = plan.tripGap;
+        if (kgPerLitre)
+            json["bought_kg"] = plan.bought.litres() * *kgPerLitre;
         json["gaps"] = gapsJson(request, plan);
     } else {
         for (const char* unknown : {"bought_l", "cost", "finish_l", "dry_risk"})
@@ -90,7 +102,7 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
     }
     json["points"] = Json::array();
     for (const Passage& passage : plan.passages)
-        json["points"].push_back(passageJson(request, passage));
+        json["points"].push_back(passageJson(request, passage, kgPerLitre));
     if (!plan.rules.empty())
         json["rules"] = rulesJson(plan);
     if (!plan.notes.empty())

@@ -174,8 +174,9 @@ Result<Route> readRoute(const PlanOptions& options)
 
 std::optional<Aim> aimOf(const std::string& word)
 {
-    for (const auto& [name, aim] : {std::pair("cost", Aim::cost), std::pair("stops", Aim::stops),
-                                    std::pair("time", Aim::time), std::pair("weight", Aim::weight)}) {
+    for (const auto& [name, aim] :
+         {std::pair("cost", Aim::cost), std::pair("stops", Aim::stops),
+          std::pair("time", Aim::time), std::pair("weight", Aim::weight)}) {
         if (word == name)
             return aim;
     }

@@ -3,6 +3,7 @@
 // undermark-cli range and reserve: how far, and how big the hidden reserve is.
 #include "app/cli_range.h"
 
+#include "app/cli_corrections.h"
 #include "app/cli_shape.h"
 #include "engine/tank/next_proof.h"
 
@@ -19,6 +20,7 @@ struct RangeOptions {
     std::optional<double> lobe1, lobe2;
     ShapeFlags shape;
     std::string mode;
+    CorrectionOptions corrections;
 };
 
 // What `range` answers, from a logbook or from flags alone.
@@ -29,6 +31,7 @@ struct RangeAnswer {
     std::string why;
     const Outlook* outlook = nullptr;
     bool prior = false;             // the level is the tank's shape, not a calibration
+    Json corrections;               // null unless one is switched on
 };
 
 const char* wordOf(LevelBound bound)
@@ -64,6 +67,8 @@ Json rangeJson(const RangeAnswer& a)
         addDetails(*a.outlook, json);
     json["prior"] = a.prior;
     json["why"] = a.why;
+    if (!a.corrections.is_null())
+        json["corrections"] = a.corrections;
     return json;
 }
 
@@ -150,9 +155,19 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
     return {};
 }
 
+// The even distance to dry, and the rate, without the corrections and with them.
+Json correctionEffect(const Outlook& without, const Outlook& with)
+{
+    const auto pair = [](double before, double after) {
+        return Json{{"without", before}, {"with", after}};
+    };
+    return {{"rate_l_per_100km", pair(without.rate.mean.litresPer100Km(), with.rate.mean.litresPer100Km())},
+            {"to_dry_p50_km", pair(distances(without.toDry).p50.km(), distances(with.toDry).p50.km())}};
+}
+
 Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
 {
-    const Result<CarKnowledge> car = learnVehicle(context);
+    const Result<CarKnowledge> car = learnVehicle(context, o.corrections);
     if (!car)
         return fail(car.error());
     Question question;
@@ -185,10 +200,26 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     for (const std::string& warning : now->warnings)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
-    answer({now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-            (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode, &*now,
-            o.shape.given()},
-           context);
+    RangeAnswer a{now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
+                  (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode,
+                  &*now, o.shape.given(), {}};
+    if (!anyOf(o.corrections)) {
+        answer(a, context);
+        return {};
+    }
+    const Result<CarKnowledge> plain = learnVehicle(context);
+    const Result<Outlook> without = plain ? outlook(*plain, question) : fail(plain.error());
+    if (!without)
+        return fail(without.error());
+    a.corrections = correctionsJson(
+        o.corrections, car->corrections,
+        [&car](std::size_t i) { return Json(car->log.fills[i].id.uuid); },
+        correctionEffect(*without, *now));
+    answer(a, context);
+    if (!context.json)
+        printCorrections(o.corrections, car->corrections,
+                         format("rate %.3f -> %.3f L/100 km", without->rate.mean.litresPer100Km(),
+                                now->rate.mean.litresPer100Km()));
     return {};
 }
 
@@ -207,6 +238,8 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return failInput("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return failInput("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+    if (o.rate && anyOf(o.corrections))
+        return failInput("--at-15c and --blend-energy correct logged fills", "no --rate");
     return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
 }
 
@@ -300,6 +333,7 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(*range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
     addNumber(*range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
               "noise of the road, L per square root of km");
+    addCorrections(*range, o->corrections);
     addJson(*range, context);
     onRun(*range, context, [o, &context] { return runRange(*o, context); });
 }

@@ -100,7 +100,7 @@ void PlotPoints::add(const PlotPoint& point)
 }
 
 std::string replaySvg(const std::vector<PlotPoint>& points,
-                      const std::vector<TrackerEvent>& events, double fullL)
+                      const std::vector<TrackerEvent>& events, double fullL, const char* caveat)
 {
     Axes axes{0.0, 1.0, fullL};
     if (points.size() > 1) {
@@ -112,7 +112,7 @@ std::string replaySvg(const std::vector<PlotPoint>& points,
         + grid(axes) + band(points, axes) + readings(points, axes) + estimate(points, axes)
         + marks(events, axes)
         + format("<text x='%.0f' y='430'>dots: read (means of half a minute); line: litres since "
-                 "drained, estimated, with two standard deviations</text>\n</svg>\n", kLeft);
+                 "drained, estimated, with two standard deviations%s</text>\n</svg>\n", kLeft, caveat);
 }
 
 } // namespace undermark

@@ -30,8 +30,8 @@ private:
     long m_seen = 0, m_stride = 1;
 };
 
-// Litres from 0 to `fullL`. Events that are neither refuel nor fault are left out.
+// Litres from 0 to `fullL`; `caveat` ends the caption. Events that are neither refuel nor fault are left out.
 std::string replaySvg(const std::vector<PlotPoint>& points,
-                      const std::vector<TrackerEvent>& events, double fullL);
+                      const std::vector<TrackerEvent>& events, double fullL, const char* caveat);
 
 } // namespace undermark

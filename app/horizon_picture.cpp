@@ -33,20 +33,22 @@ QList<QPointF> outline(const std::vector<HorizonBand>& bands, double HorizonBand
     return points;
 }
 
-// The engine's ticks with minor ones between; the ends are named "here" and by
-// the unit, and numbers too near them are left out.
+// Numbers in the user's unit with minor ticks between; the ends are named "here"
+// and by the unit, and numbers too near them are left out.
 QList<HorizonTickMark> ruler(const Horizon& horizon, const UnitFormat& format)
 {
     const double length = format.inUnit(horizon.length);
-    const double minor = tickStep(length, kMostTicks) / kMinorPerMajor / length;
-    QList<HorizonTickMark> marks{{0.0, HorizonWords::tr("here"), true}};
+    const double step = tickStep(length, kMostTicks);
+    const double minor = step / kMinorPerMajor / length;
+    QList<HorizonTickMark> marks{{0.0, HorizonWords::tr("here"), true, false}};
     for (int i = 1; i * minor < 1.0; ++i)
-        marks.append({i * minor, {}, i % kMinorPerMajor == 0});
-    for (const HorizonTick& tick : horizon.ticks) {
-        if (tick.at > kRoomForHere && tick.at < 1.0 - kRoomForUnit)
-            marks.append({tick.at, QString::fromStdString(tick.label), true});
+        marks.append({i * minor, {}, i % kMinorPerMajor == 0, false});
+    for (int number = 1; number * step < length; ++number) {
+        const double at = number * step / length;
+        if (at > kRoomForHere && at < 1.0 - kRoomForUnit)
+            marks.append({at, format.typed(number * step, 1), true, number % 2 == 1});
     }
-    marks.append({1.0, format.distanceUnit(), true});
+    marks.append({1.0, format.distanceUnit(), true, false});
     return marks;
 }
 
@@ -61,6 +63,19 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
     request.places = state.places;
     const Horizon horizon = undermark::horizon(state.toZero, state.toDry, request);
 
+    HorizonPicture picture = legPicture(horizon, format);
+    const Distances toZero = distances(state.toZero);
+    const Distances toDry = distances(state.toDry);
+    picture.spoken =
+        HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
+                         "sure to dry for %3")
+            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
+                 format.distanceWithUnit(toDry.p99));
+    return picture;
+}
+
+HorizonPicture legPicture(const Horizon& horizon, const UnitFormat& format)
+{
     HorizonPicture picture;
     picture.aboveZero = outline(horizon.bands, &HorizonBand::aboveZero, 1.0);
     picture.notRunning = outline(horizon.bands, &HorizonBand::running, 0.0);
@@ -72,13 +87,10 @@ HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
     for (const HorizonPeg& peg : horizon.pegs)
         picture.marks.append({peg.at, QString::fromStdString(peg.name), true});
 
-    const Distances toZero = distances(state.toZero);
-    const Distances toDry = distances(state.toDry);
-    picture.spoken =
-        HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
-                         "sure to dry for %3")
-            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
-                 format.distanceWithUnit(toDry.p99));
+    picture.spoken = horizon.sureToDry
+                         ? HorizonWords::tr("Fuel horizon of this leg: sure to dry for %1")
+                               .arg(format.distanceWithUnit(horizon.length * *horizon.sureToDry))
+                         : HorizonWords::tr("Fuel horizon of this leg: sure to its end");
     return picture;
 }
 

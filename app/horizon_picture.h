@@ -23,10 +23,12 @@ struct HorizonTickMark {
     Q_PROPERTY(qreal at MEMBER at FINAL)
     Q_PROPERTY(QString label MEMBER label FINAL)
     Q_PROPERTY(bool major MEMBER major FINAL)
+    Q_PROPERTY(bool spare MEMBER spare FINAL)
 public:
     qreal at = 0;
     QString label;
     bool major = false;
+    bool spare = false; // every second label: left out where letters are large
     friend bool operator==(const HorizonTickMark&, const HorizonTickMark&) = default;
 };
 
@@ -67,5 +69,8 @@ public:
 // The engine's geometry (engine/range/horizon.h) in words and shapes. Where
 // labels go is decided where their width is known (app/label_lanes.h).
 HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format);
+
+// The same from a strip that is made already: a leg of a plan.
+HorizonPicture legPicture(const Horizon& strip, const UnitFormat& format);
 
 } // namespace undermark

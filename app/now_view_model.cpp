@@ -1,27 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/now_view_model.h"
 
+#include "app/mode_name.h"
+
 #include <algorithm>
-#include <string_view>
 
 namespace undermark {
 
 namespace {
-
-// The modes of a new vehicle have names to be read; the user's own stay as
-// they were typed.
-QString modeName(std::string_view mode)
-{
-    if (mode == kTown)
-        return NowViewModel::tr("Town");
-    if (mode == kOpenRoad)
-        return NowViewModel::tr("Open road");
-    if (mode == kMotorway)
-        return NowViewModel::tr("Motorway");
-    if (mode == kSpecialStage)
-        return NowViewModel::tr("Special stage");
-    return QString::fromUtf8(mode.data(), qsizetype(mode.size()));
-}
 
 // What no number on the page may be read without.
 std::vector<Notice> withDoubt(const NowState& state)
@@ -45,6 +31,12 @@ NowViewModel::NowViewModel(CarService& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
 {
     ask({});
+}
+
+void NowViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    refresh();
 }
 
 void NowViewModel::refresh()

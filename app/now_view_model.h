@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/car_service.h"
+#include "app/fact.h"
 #include "app/horizon_picture.h"
 #include "app/notice_text.h"
 #include "app/unit_format.h"
@@ -32,18 +33,6 @@ public:
     friend bool operator==(const RangeRow&, const RangeRow&) = default;
 };
 
-// One estimate with what it is of.
-struct Fact {
-    Q_GADGET
-    QML_VALUE_TYPE(fact)
-    Q_PROPERTY(QString name MEMBER name FINAL)
-    Q_PROPERTY(QString value MEMBER value FINAL)
-public:
-    QString name;
-    QString value;
-    friend bool operator==(const Fact&, const Fact&) = default;
-};
-
 class NowViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -52,7 +41,7 @@ class NowViewModel : public QObject {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString sinceFill READ sinceFill NOTIFY changed FINAL)
     Q_PROPERTY(QString sureNumber READ sureNumber NOTIFY changed FINAL)
-    Q_PROPERTY(QString distanceUnit READ distanceUnit CONSTANT FINAL)
+    Q_PROPERTY(QString distanceUnit READ distanceUnit NOTIFY changed FINAL)
     Q_PROPERTY(undermark::RangeRow toZero READ toZero NOTIFY changed FINAL)
     Q_PROPERTY(undermark::RangeRow toDry READ toDry NOTIFY changed FINAL)
     Q_PROPERTY(undermark::HorizonPicture horizon READ horizon NOTIFY changed FINAL)
@@ -79,6 +68,7 @@ public:
     QList<NoticeText> notices() const { return m_notices; }
     QStringList modes() const;
     int modeIndex() const;
+    void setFormat(const UnitFormat& format);
 
     // Asks the car again, for example after a fill.
     Q_INVOKABLE void refresh();

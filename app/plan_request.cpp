@@ -7,6 +7,41 @@
 
 namespace undermark {
 
+namespace {
+
+// The modes, and one of no name for road that states none: driven in the usual
+// mix, whose own uncertainty is added.
+RateModel ratesWithUsualMix(const ModeRates& rates)
+{
+    const std::size_t n = rates.modes.size();
+    const auto share = [&](std::size_t m) { return rates.usualMix[m].ratio(); };
+    RateModel model;
+    model.modes = rates.modes;
+    model.modes.emplace_back();
+    model.mean = rates.mean;
+    Consumption mixed;
+    std::vector<double> withMix(n + 1, 0.0); // covariances of the mix
+    for (std::size_t a = 0; a < n; ++a) {
+        mixed += rates.mean[a] * share(a);
+        for (std::size_t b = 0; b < n; ++b)
+            withMix[a] += rates.covariance[a * n + b] * share(b);
+        withMix[n] += share(a) * withMix[a];
+    }
+    model.mean.push_back(mixed);
+    withMix[n] += rates.usualMixVariance;
+    for (std::size_t a = 0; a < n; ++a) {
+        for (std::size_t b = 0; b < n; ++b)
+            model.covariance.push_back(rates.covariance[a * n + b]);
+        model.covariance.push_back(withMix[a]);
+    }
+    model.covariance.insert(model.covariance.end(), withMix.begin(), withMix.end());
+    model.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
+    model.idling = rates.idle.mean;
+    return model;
+}
+
+} // namespace
+
 Result<TankAndRate> tankFromCar(const CarKnowledge& car)
 {
     const Result<Outlook> now = outlook(car, Question{});
@@ -16,15 +51,9 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car)
     TankAndRate both;
     both.tank.capacity = capacity.mean;
     both.tank.start = {std::clamp(now->usable.mean, Volume(), capacity.mean), now->usable.sd};
-    both.tank.fullSd =
-        Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualFullSd.litres()));
+    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualFullSd.litres()));
     both.tank.zeroMark = now->reserve.mean;
-    const ModeRates rates = car.consumption.model.rates();
-    both.rates.modes = rates.modes;
-    both.rates.mean = rates.mean;
-    both.rates.covariance = rates.covariance;
-    both.rates.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
-    both.rates.idling = rates.idle.mean;
+    both.rates = ratesWithUsualMix(car.consumption.model.rates());
     return both;
 }
 

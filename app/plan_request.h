@@ -32,7 +32,8 @@ struct TankAndRate {
 // known: the click repeats to tenths of a litre (common practice, no source).
 inline constexpr Volume kUsualFullSd = Volume::fromLitres(0.3);
 
-// The level, capacity, zero mark and rates that the logbook knows now. Errors:
+// The level, capacity, zero mark and rates that the logbook knows now; road that
+// states no mode (a GPX track) is driven in the usual mix. Errors:
 // those of outlook(): badInput where the level cannot be known.
 Result<TankAndRate> tankFromCar(const CarKnowledge& car);
 

@@ -47,17 +47,19 @@ Result<Units> parseUnits(const QString& text)
 
 QStringList screenPages()
 {
-    return {u"now"_qs, u"pump"_qs};
+    return {u"now"_qs, u"pump"_qs, u"ahead"_qs, u"tank"_qs, u"logbook"_qs};
 }
 
 Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
 {
     const QCommandLineOption logbook(u"logbook"_qs, u"Use this logbook."_qs, u"FILE"_qs);
     const QCommandLineOption demo(u"demo"_qs, u"Show the demo car, in a logbook of its own."_qs);
-    const QCommandLineOption page(u"page"_qs, u"Open at this page: now or pump."_qs, u"PAGE"_qs,
+    const QCommandLineOption page(u"page"_qs, u"Open at this page: now, pump, ahead, tank or logbook."_qs, u"PAGE"_qs,
                                   u"now"_qs);
     const QCommandLineOption night(u"night"_qs, u"Night colours."_qs);
     const QCommandLineOption size(u"size"_qs, u"Size of the window."_qs, u"WxH"_qs, u"800x480"_qs);
+    const QCommandLineOption text(u"text"_qs, u"Size of the letters, 100 to 200."_qs,
+                                  u"PERCENT"_qs, u"100"_qs);
     const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs,
                                    u"metric"_qs);
     const QCommandLineOption grab(u"grab"_qs, u"Draw the page, save it and leave."_qs,
@@ -68,7 +70,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     parser.setApplicationDescription(u"How far the fuel goes: to the zero mark, and past it."_qs);
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({logbook, demo, page, night, size, units, grab, selfTest});
+    parser.addOptions({logbook, demo, page, night, size, text, units, grab, selfTest});
     if (!parser.parse(arguments))
         return failInput(parser.errorText().toStdString());
     if (!parser.positionalArguments().isEmpty())
@@ -91,6 +93,10 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     if (!wantedSize)
         return fail(wantedSize.error());
     options.size = *wantedSize;
+    bool isNumber = false;
+    options.textScale = parser.value(text).toInt(&isNumber) / 100.0;
+    if (!isNumber || options.textScale < 1.0 || options.textScale > 2.0)
+        return refuse(u"--text"_qs, u"100 to 200"_qs, parser.value(text));
     const Result<Units> wantedUnits = parseUnits(parser.value(units));
     if (!wantedUnits)
         return fail(wantedUnits.error());

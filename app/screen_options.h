@@ -17,6 +17,7 @@ struct LaunchOptions {
     CarSource source;
     int page = 0; // index of screenPages()
     bool night = false;
+    double textScale = 1.0; // 1 to 2
     QSize size{800, 480};
     QString grab; // picture to save, or empty
     bool selfTest = false;

@@ -36,7 +36,8 @@ template <class T>
 using Result = tl::expected<T, Error>;
 
 // One line for people: "FILE:LINE: column 'litres': DETAIL (expected a number
-// of 0 or more, found 'abc')".
+// of 0 or more, found 'abc')". What was found is cut to 60 bytes, and what cannot be
+// printed is shown as '?'.
 std::string describe(const Error& error);
 
 // Short-hands for returning an error from a function of any Result<T>.

@@ -8,9 +8,16 @@ Window {
 
     required property NowViewModel now
     required property PumpViewModel pump
+    required property PlanViewModel ahead
+    required property TankViewModel tank
+    required property LogbookViewModel logbook
     property int page: 0
     property bool night: false
+    property real textScale: 1
     readonly property bool portrait: height > width
+    property Item pageItem: null // the page that is open
+    readonly property list<string> files: ["NowPage", "PumpPage", "AheadPage", "TankPage", "LogbookPage"]
+    readonly property var views: [now, pump, ahead, tank, logbook]
 
     title: qsTr("Undermark")
     visible: true
@@ -18,7 +25,21 @@ Window {
     minimumHeight: 480
     color: Theme.paper
 
-    onPageChanged: pages.itemAt(page).forceActiveFocus()
+    onPageChanged: turn()
+    Component.onCompleted: turn()
+
+    // A page is made when it is first turned to. (By file: Qt 6.4 cannot load a
+    // bound component.)
+    function turn() {
+        const loader = pages.itemAt(root.page) as Loader;
+        if (!loader)
+            return;
+        if (!loader.item)
+            loader.setSource(Qt.resolvedUrl(root.files[root.page] + ".qml"),
+                             {view: root.views[root.page], focus: true});
+        root.pageItem = loader.item as Item;
+        loader.forceActiveFocus();
+    }
 
     Binding {
         target: Theme
@@ -27,38 +48,27 @@ Window {
     }
     Binding {
         target: Theme
+        property: "textScale"
+        value: root.textScale
+    }
+    Binding {
+        target: Theme
         property: "scale"
         value: Math.max(1, root.portrait ? Math.min(root.width / 480, root.height / 800)
                                          : Math.min(root.width / 800, root.height / 480))
     }
 
-    Item {
+    Repeater {
         id: pages
+        model: root.files
 
-        function itemAt(index: int): Item {
-            return index === 0 ? nowPage : pumpPage;
-        }
+        Loader {
+            required property int index
 
-        anchors {
-            left: parent.left
-            top: parent.top
-            right: root.portrait ? parent.right : dividers.left
-            bottom: root.portrait ? dividers.top : parent.bottom
-        }
-
-        NowPage {
-            id: nowPage
-            anchors.fill: parent
-            visible: root.page === 0
+            width: root.portrait ? root.width : dividers.x
+            height: root.portrait ? dividers.y : root.height
+            visible: root.page === index
             focus: visible
-            view: root.now
-        }
-        PumpPage {
-            id: pumpPage
-            anchors.fill: parent
-            visible: root.page === 1
-            focus: visible
-            view: root.pump
         }
     }
 
@@ -69,7 +79,7 @@ Window {
         width: root.portrait ? parent.width : 15 * Theme.step
         height: root.portrait ? 10 * Theme.step : parent.height
         portrait: root.portrait
-        names: [qsTr("Now"), qsTr("Pump")]
+        names: [qsTr("Now"), qsTr("Pump"), qsTr("Ahead"), qsTr("Tank"), qsTr("Logbook")]
         current: root.page
         night: root.night
         onChosen: index => root.page = index

@@ -27,7 +27,9 @@ QtObject {
     readonly property real touch: 8 * step
     readonly property int small: Math.floor(2 * step * textScale)
     readonly property int body: Math.floor(2.25 * step * textScale)
-    readonly property int large: Math.floor(3.5 * step * textScale)
+    readonly property int large: Math.floor(3.5 * step * (1 + (textScale - 1) / 2))
+    // Letters so large that what stands side by side goes one below the other.
+    readonly property bool stacked: textScale > 1.3
     // The big number is big already.
     readonly property int huge: Math.floor(13 * step * (1 + (textScale - 1) / 4))
     // Room for one line of text, in steps of the layout.

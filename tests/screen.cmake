@@ -12,6 +12,12 @@ target_link_libraries(undermark-preview PRIVATE undermark_fake_car undermark_app
 add_test(NAME screen_self_test COMMAND undermark-preview --self-test)
 set_tests_properties(screen_self_test PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
 
+# All pages on one picture, to be looked at.
+add_executable(contact_sheet support/contact_sheet.cpp)
+target_link_libraries(contact_sheet PRIVATE undermark_fake_car undermark_app
+                      undermark_appplugin undermark_ui undermark_uiplugin)
+add_test(NAME contact_sheet COMMAND contact_sheet ${PROJECT_BINARY_DIR}/contact_sheet)
+
 undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
   UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>"

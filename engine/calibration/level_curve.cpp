@@ -120,7 +120,7 @@ LevelReading LevelCurve::read(Signal signal, std::optional<Signal> noise) const
     double sd = piece.sd + u * piece.sdPerSignal;
     if (noise) {
         const double slope = piece.c1 + u * (2.0 * piece.c2 + u * 3.0 * piece.c3);
-        sd = std::hypot(sd, noiseWidth * slope);
+        sd = std::sqrt(sd * sd + noiseWidth * slope * noiseWidth * slope);   // hypot is slow
     }
     const auto isBeyond = [&](const CurveKnot& end, bool lowSide) {
         const double past = lowSide ? end.signal.value() - signal.value()

@@ -63,6 +63,13 @@ std::optional<std::size_t> ConsumptionModel::indexOf(const std::string& mode) co
     return std::size_t(found - m_setup.modes.begin());
 }
 
+Circumstances ConsumptionModel::orLast(Circumstances now) const
+{
+    if (!now.begin)
+        now.begin = m_lastEnd;
+    return now;
+}
+
 double ConsumptionModel::unknownKm(const Interval& interval) const
 {
     double unknown_km = interval.distance.km();
@@ -152,7 +159,9 @@ void ConsumptionModel::observe(const Interval& interval)
     const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
     m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
 
-    const double excess = std::max(1.0, away / kBound);
+    // In litres, as the regression is: on a log scale the low side would count less.
+    const double awayInLitres = std::abs(std::exp(y - expected.location) - 1) / expected.scale;
+    const double excess = std::max(1.0, awayInLitres / kBound);
     m_regression.forget(keep);
     m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
     m_trend.rebase(std::log(expectedLitres(x) / before_l));
@@ -160,6 +169,7 @@ void ConsumptionModel::observe(const Interval& interval)
     for (const auto& [mode, distance] : interval.byMode)
         if (const auto index = indexOf(mode))
             m_mix.observe(*index, distance);
+    m_lastEnd = interval.end;
     ++m_observed;
     m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
@@ -187,7 +197,8 @@ DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumst
     const StudentT law = m_trend.predict(now, relativeVariance(stretch, regressors(stretch)));
     const double median = std::log(stretch.distance.km()) - law.location;
     DistanceForecast forecast;
-    forecast.point = Distance::fromKm(std::exp(median - law.scale * law.scale));
+    const double scale = law.scale * factors[1];   // as the outcomes have shown it to be
+    forecast.point = Distance::fromKm(std::exp(median - scale * scale));
     const StudentT standard{0, 1, law.degreesOfFreedom};
     for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
         const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * factors[k];
@@ -210,7 +221,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
 
     // What the trend adds is common to all modes: its factor, and its spread.
     const double omega = m_setup.noise.omega.ratio();
-    const StudentT trend = m_trend.predict(now, omega * omega);
+    const StudentT trend = m_trend.predict(orLast(now), omega * omega);
     const double factor = std::exp(trend.location);
     const double common = trend.sd() * trend.sd();
     const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);
@@ -219,12 +230,13 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     for (std::size_t i = 0; i < count; ++i) {
         rates.modes.push_back(m_setup.modes[i].name);
         rates.mean.push_back(Consumption::fromLitresPerKm(mean[i] * factor));
+        rates.longRun.push_back(Consumption::fromLitresPerKm(mean[i]));
         rates.usualMix.push_back(Fraction::fromRatio(mix[i]));
         for (std::size_t j = 0; j < count; ++j) {
-            const double posterior = covariance[i * n + j] * factor * factor;
+            const double posterior = covariance[i * n + j];
             rates.posterior.push_back(posterior);
             rates.covariance.push_back(
-                bands * (posterior + common * mean[i] * mean[j] * factor * factor));
+                bands * factor * factor * (posterior + common * mean[i] * mean[j]));
         }
     }
     const auto sdOf = [&](std::size_t i) { return std::sqrt(std::max(covariance[i * n + i], 0.0)); };

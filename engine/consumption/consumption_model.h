@@ -66,7 +66,7 @@ struct RateForecast {
 // Everything about all modes at once: for a route through several of them.
 struct ModeRates {
     std::vector<std::string> modes;         // row and column order below
-    std::vector<Consumption> mean;          // by mode, > 0
+    std::vector<Consumption> mean;          // by mode, > 0, as the car does just now
     std::vector<double> covariance;         // (L/km)^2, row by row, predictive: with omega,
                                             // which is common to all modes
     std::vector<Fraction> usualMix;         // share of each mode in usual driving, sums to 1
@@ -75,7 +75,8 @@ struct ModeRates {
     Estimate<Volume> coldStart;
     double degreesOfFreedom = 0;
     double tauSquaredPerKm = 0;             // L^2/km
-    std::vector<double> posterior;          // (L/km)^2, row by row: without omega
+    std::vector<Consumption> longRun;       // by mode, > 0, without the trend
+    std::vector<double> posterior;          // (L/km)^2, row by row: of longRun, without omega
 };
 
 struct Band {
@@ -99,7 +100,8 @@ public:
     void observe(const Interval& interval);
 
     // The rate of `ahead` (its proportions; any total > 0). Empty: usual mix.
-    // A mode that the setup lacks counts as usual mix.
+    // A mode that the setup lacks counts as usual mix. Where `now` has no time, the
+    // season is that of the last stretch's end; so below.
     RateForecast forecast(const Mix& ahead = {}, const Circumstances& now = {}) const;
 
     ModeRates rates(const Circumstances& now = {}) const;
@@ -121,12 +123,13 @@ public:
     Volume expectedLitres(const Interval& stretch) const;
 
     // Law of the trend: log of what is burnt now over what the rates expect.
-    StudentT trendNow(const Circumstances& now) const { return m_trend.predict(now, 0); }
+    StudentT trendNow(const Circumstances& now) const { return m_trend.predict(orLast(now), 0); }
 
     std::size_t observed() const { return m_observed; }
     const ConsumptionSetup& setup() const { return m_setup; }
 
 private:
+    Circumstances orLast(Circumstances now) const;
     double unknownKm(const Interval& interval) const;
     std::vector<double> regressors(const Interval& interval) const;
     double expectedLitres(std::span<const double> x) const;
@@ -143,6 +146,7 @@ private:
     double m_usual_l = 0;            // mean of the last tanks
     NoiseSplit m_split;
     UsualMix m_mix;
+    std::optional<Instant> m_lastEnd;
     std::size_t m_observed = 0;
 };
 

@@ -19,14 +19,18 @@ constexpr double kPriorShape = 2.5;
 } // namespace
 
 std::optional<DisplayedScale> learnDisplayedScale(std::span<const Fill> fills,
-                                                  std::span<const Interval> intervals)
+                                                  std::span<const Interval> intervals,
+                                                  const std::vector<bool>& learnt)
 {
     const double spread2 = kReadingSpread * kReadingSpread;
     ConjugateRegression regression({std::log(kPriorFactor)},
                                    {kPriorSpread * kPriorSpread / spread2}, kPriorShape,
                                    spread2 * (kPriorShape - 1));
     DisplayedScale scale;
-    for (const Interval& stretch : intervals) {
+    for (std::size_t i = 0; i < intervals.size(); ++i) {
+        const Interval& stretch = intervals[i];
+        if (i < learnt.size() && !learnt[i])
+            continue;
         const auto& displayed = fills[stretch.lastFill].displayed;
         // The figure counts from the fill before, so the stretch must be that one.
         if (!displayed || displayed->litresPerKm() <= 0 || stretch.lastFill != stretch.firstFill + 1)

@@ -24,7 +24,7 @@ Posterior posteriorOf(const ModeRates& rates)
     Posterior p{std::vector<double>(n + 1, 0.0), std::vector<double>(n + 1, 0.0),
                 rates.degreesOfFreedom};
     for (std::size_t i = 0; i < n; ++i) {
-        p.mean[i] = rates.mean[i].litresPerKm();
+        p.mean[i] = rates.longRun[i].litresPerKm();
         p.variance[i] = rates.posterior[i * n + i];
         p.mean[n] += rates.usualMix[i].ratio() * p.mean[i];
         for (std::size_t j = 0; j < n; ++j)
@@ -95,17 +95,19 @@ RateReport reportRates(std::span<const Interval> intervals, const std::vector<bo
     ConsumptionModel model = std::move(fresh);
     for (std::size_t i = 0; i < intervals.size(); ++i) {
         const bool counts = i >= learnt.size() || learnt[i];
+        Circumstances then;   // so that the season does not move between before and after
+        then.begin = intervals[i].end;
         const bool told = i + options.lessons >= intervals.size();
         Lesson lesson;
         if (told) {
             const double trend = std::exp(model.predictLogRatio(intervals[i]).location);
             lesson = {intervals[i].lastFill, model.expectedLitres(intervals[i]) * trend,
-                      intervals[i].burnt.mean, model.forecast().rate.mean, {}, counts};
+                      intervals[i].burnt.mean, model.forecast({}, then).rate.mean, {}, counts};
         }
         if (counts)
             model.observe(intervals[i]);
         if (told) {
-            lesson.usualAfter = model.forecast().rate.mean;
+            lesson.usualAfter = model.forecast({}, then).rate.mean;
             report.lessons.push_back(lesson);
         }
     }
@@ -128,7 +130,10 @@ RateReport reportRates(std::span<const Interval> intervals, const std::vector<bo
     }
     report.idle = rates.idle;
     report.coldStart = rates.coldStart;
-    report.trend = Fraction::fromRatio(std::exp(model.trendNow(options.now).location) - 1);
+    const StudentT trend = model.trendNow(options.now);
+    report.trend = Fraction::fromRatio(std::exp(trend.location) - 1);
+    report.trendLow90 = Fraction::fromRatio(std::exp(trend.quantile(0.05)) - 1);
+    report.trendHigh90 = Fraction::fromRatio(std::exp(trend.quantile(0.95)) - 1);
     return report;
 }
 

@@ -10,7 +10,8 @@ namespace undermark {
 
 struct RateLine {
     std::string mode;                    // empty: the usual mix
-    Estimate<Consumption> rate;          // posterior, without the noise of a single drive
+    Estimate<Consumption> rate;          // of the long run: posterior, without the noise of a
+                                         // single drive and without the trend below
     Consumption low90;                   // 90 % interval of the rate
     Consumption high90;
     std::optional<Fraction> share;       // of usual driving; nothing for the usual mix itself
@@ -35,6 +36,8 @@ struct RateReport {
     Estimate<FlowRate> idle;
     Estimate<Volume> coldStart;
     Fraction trend;                      // how the car does just now against the long run, +0.03 = thirstier
+    Fraction trendLow90;                 // its 90 % interval
+    Fraction trendHigh90;
     std::vector<Lesson> lessons;         // the last ones, oldest first
 };
 

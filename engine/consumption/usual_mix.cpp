@@ -10,8 +10,6 @@ namespace {
 
 // How closely driving that no trip accounts for keeps to the usual mix.
 constexpr double kConcentration = 10;
-// Kilometres never fade below this, so that shares stay defined.
-constexpr double kLeastKm = 1;
 
 } // namespace
 
@@ -38,8 +36,8 @@ double UsualMix::variance(std::span<const double> rates) const
 
 void UsualMix::fade(double keep)
 {
-    for (double& km : m_km)
-        km = std::max(keep * km, std::min(km, kLeastKm));
+    for (std::size_t i = 0; i < m_km.size(); ++i)
+        m_km[i] = keep * m_km[i] + (1 - keep) * m_prior_km[i];
 }
 
 void UsualMix::observe(std::size_t mode, Distance distance) { m_km[mode] += distance.km(); }

@@ -14,7 +14,10 @@ namespace undermark {
 // Kilometres of logged trips by mode, fading, over a prior's pseudo-kilometres.
 class UsualMix {
 public:
-    explicit UsualMix(std::vector<double> prior_km) : m_km(std::move(prior_km)) {}
+    explicit UsualMix(std::vector<double> prior_km)
+        : m_km(std::move(prior_km)), m_prior_km(m_km)
+    {
+    }
 
     // Share of each mode; they sum to 1.
     std::vector<double> shares() const;
@@ -23,11 +26,14 @@ public:
     // (E[r^2] - E[r]^2) / (concentration + 1).
     double variance(std::span<const double> rates) const;
 
-    void fade(double keep);                              // keep in (0, 1]
+    // Fades what was observed towards the prior, so that without trips the shares
+    // stay where they are. keep in (0, 1].
+    void fade(double keep);
     void observe(std::size_t mode, Distance distance);
 
 private:
     std::vector<double> m_km;   // by mode
+    std::vector<double> m_prior_km;
 };
 
 } // namespace undermark

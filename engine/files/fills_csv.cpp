@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/files/fills_csv.h"
 
-#include "engine/files/csv_reader.h"
-
 #include <array>
 #include <charconv>
 
@@ -10,13 +8,15 @@ namespace undermark {
 
 namespace {
 
-enum Column { kDate, kLitres, kKm, kOdometer, kFull, kPrice, kColumns };
+enum Column { kDate, kLitres, kKm, kOdometer, kFull, kPrice, kBlend, kTemperature, kColumns };
 constexpr std::array<CsvColumn, kColumns> kWanted{{{"date", true},
                                                    {"litres", true},
                                                    {"km", false},
                                                    {"odometer_km", false},
                                                    {"full", false},
-                                                   {"price_per_l", false}}};
+                                                   {"price_per_l", false},
+                                                   {"blend", false},
+                                                   {"temperature_c", false}}};
 constexpr std::string_view kDayPattern = "dddd-dd-dd";
 constexpr std::string_view kMinutePattern = "dddd-dd-ddTdd:dd";
 constexpr std::string_view kSecondPattern = "dddd-dd-ddTdd:dd:dd";
@@ -71,6 +71,13 @@ Result<Fill> readFill(const CsvReader& reader)
     if (!price)
         return fail(price.error());
     fill.pricePerLitre = *price;
+    if (const std::string_view blend = reader.text(kBlend); !blend.empty())
+        fill.blend = std::string(blend);
+    const auto celsius = reader.optionalNumber(kTemperature, kFuelTemperature);
+    if (!celsius)
+        return fail(celsius.error());
+    if (*celsius)
+        fill.temperature = Temperature::fromCelsius(**celsius);
     return fill;
 }
 

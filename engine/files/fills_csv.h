@@ -2,10 +2,11 @@
 //
 // Fills from a CSV: `date,litres` and one of `km` (since the fill before) or
 // `odometer_km`, optionally `full` (1, the default, or 0 for partial) and
-// `price_per_l`.
+// `price_per_l`, `blend` (e0, e10, diesel, …) and `temperature_c` of the fuel.
 #pragma once
 
 #include "engine/error.h"
+#include "engine/files/csv_reader.h"
 #include "engine/records.h"
 
 #include <filesystem>
@@ -13,6 +14,8 @@
 #include <vector>
 
 namespace undermark {
+
+inline constexpr NumberRange kFuelTemperature{-60, 80, "degrees Celsius from -60 to 80"};
 
 struct FillRow {
     Fill fill;

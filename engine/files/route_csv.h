@@ -4,6 +4,7 @@
 // name, mode, fuel, and what may follow.
 #pragma once
 
+#include "engine/files/gpx_line.h"
 #include "engine/planning/route.h"
 
 #include <filesystem>
@@ -14,6 +15,7 @@ namespace undermark {
 
 struct RouteFile {
     Route route;
+    std::vector<GeoPosition> positions; // of every point, or empty where the file has none
     std::vector<std::string> warnings; // unknown columns, gaps in a track
 };
 

@@ -3,9 +3,8 @@
 
 #include "engine/files/csv_reader.h"
 
-#include <GeographicLib/Geodesic.hpp>
 #include <algorithm>
-#include <cmath>
+#include <cstdio>
 #include <cstring>
 #include <pugixml.hpp>
 
@@ -14,13 +13,7 @@ namespace undermark {
 namespace {
 
 constexpr std::uintmax_t kMostBytes = 256u << 20;
-
-struct Place {
-    double lat;
-    double lon;
-    Distance at;   // along the line
-    bool afterGap; // nothing joins it to the place before
-};
+constexpr std::size_t kMostWarnings = 5; // of one kind
 
 Error wrong(const std::filesystem::path& file, std::string detail, std::string expected = {},
             std::string found = {})
@@ -47,6 +40,12 @@ std::string_view ourName(const pugi::xml_node& node)
     }
     return {};
 }
+
+// A point of the route and where it is.
+struct Placed {
+    RoutePoint point;
+    GeoPosition position;
+};
 
 class GpxReader {
 public:
@@ -107,7 +106,7 @@ private:
         return {};
     }
 
-    Result<Place> placeOf(const pugi::xml_node& node) const
+    Result<GeoPosition> positionOf(const pugi::xml_node& node) const
     {
         double degrees[2] = {0, 0};
         const std::pair<const char*, NumberRange> axes[] = {
@@ -123,61 +122,46 @@ private:
             }
             degrees[i] = *value;
         }
-        return Place{degrees[0], degrees[1], {}, false};
-    }
-
-    // Adds a place to the line; `joined` to the one before or after a gap.
-    Result<void> extend(const pugi::xml_node& node, bool joined)
-    {
-        Result<Place> place = placeOf(node);
-        if (!place)
-            return fail(place.error());
-        if (!m_line.empty()) {
-            const Place& before = m_line.back();
-            const Distance step = geodesicLength(before.lat, before.lon, place->lat, place->lon);
-            place->at = before.at + (joined ? step : Distance());
-            place->afterGap = !joined;
-            if (!joined)
-                noteGap(step, before.at);
-        }
-        m_line.push_back(*place);
-        return {};
-    }
-
-    void noteGap(Distance width, Distance at)
-    {
-        char text[160];
-        std::snprintf(
-            text, sizeof text,
-            "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
-            width.km(), at.km());
-        m_result.warnings.emplace_back(text);
+        return GeoPosition{degrees[0], degrees[1]};
     }
 
     Result<void> readRoute(const pugi::xml_node& rte)
     {
+        std::size_t measured = 0;
         for (const pugi::xml_node& node : rte.children("rtept")) {
             if (m_line.size() == kMostRoutePointsInFile)
                 return fail(wrong(m_path, "the route is too long",
                                   std::to_string(kMostRoutePointsInFile) + " points at most"));
-            if (auto extended = extend(node, true); !extended)
-                return extended;
-            Result<RoutePoint> point = pointFrom(node);
+            const Result<GeoPosition> position = positionOf(node);
+            if (!position)
+                return fail(position.error());
+            std::optional<Distance> at;
+            Result<RoutePoint> point = pointFrom(node, &at);
             if (!point)
                 return fail(point.error());
-            point->at = m_line.back().at;
-            m_result.route.points.push_back(std::move(*point));
+            measured += at.has_value();
+            m_line.join(*position, at);
+            point->at = m_line.length();
+            m_points.push_back({std::move(*point), *position});
         }
+        if (measured != 0 && measured != m_points.size())
+            return fail(wrong(m_path, "some points state at_km and some do not",
+                              "at_km in all rtepts or in none"));
         return {};
     }
 
     Result<void> readTrack(const pugi::xml_node& trk)
     {
         for (const pugi::xml_node& segment : trk.children("trkseg")) {
-            bool joined = false;
+            bool joined = m_line.size() == 0;
             for (const pugi::xml_node& node : segment.children("trkpt")) {
-                if (auto extended = extend(node, joined); !extended)
-                    return extended;
+                const Result<GeoPosition> position = positionOf(node);
+                if (!position)
+                    return fail(position.error());
+                if (joined)
+                    m_line.join(*position);
+                else
+                    noteGap(m_line.jump(*position));
                 joined = true;
             }
         }
@@ -185,73 +169,53 @@ private:
             return {};
         RoutePoint end;
         end.name = "start";
-        m_result.route.points.push_back(end);
+        m_points.push_back({end, m_line.front()});
         end.name = "finish";
-        end.at = m_line.back().at;
-        m_result.route.points.push_back(end);
+        end.at = m_line.length();
+        m_points.push_back({end, m_line.back()});
         return {};
     }
 
-    Result<RoutePoint> pointFrom(const pugi::xml_node& node) const
+    void noteGap(Distance width)
+    {
+        char text[160];
+        std::snprintf(
+            text, sizeof text,
+            "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
+            width.km(), m_line.length().km());
+        m_warnings.emplace_back(text);
+    }
+
+    // `at` takes at_km where a point of a route states it.
+    Result<RoutePoint> pointFrom(const pugi::xml_node& node, std::optional<Distance>* at) const
     {
         RoutePoint point;
         point.name = node.child("name").text().as_string();
         for (const pugi::xml_node& own : node.child("extensions").children()) {
             const std::string_view name = ourName(own);
-            if (name.empty())
-                continue;
-            if (auto set = setField(point, name, own.text().as_string()); !set)
-                return fail(set.error());
+            const std::string_view text = own.text().as_string();
+            Result<void> set;
+            if (at && name == "at_km") {
+                const Result<double> km = parseNumber(text, kNotNegative);
+                if (km)
+                    *at = Distance::fromKm(*km);
+                else
+                    set = fail(km.error());
+            } else if (!name.empty()) {
+                set = setGpxField(point, name, text);
+            }
+            if (!set) {
+                Error error = set.error();
+                error.file = m_path.string();
+                return fail(error);
+            }
         }
         return point;
     }
 
-    Result<void> setField(RoutePoint& point, std::string_view name, std::string_view text) const
-    {
-        if (name == "mode") {
-            point.mode = std::string(text);
-            return {};
-        }
-        if (name == "timed") {
-            point.timed = text == "1";
-            return {};
-        }
-        if (name == "fuel") {
-            for (const FuelSource source :
-                 {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can}) {
-                if (text == fuelWord(source)) {
-                    point.fuel = source;
-                    return {};
-                }
-            }
-            return fail(wrong(m_path, "this kind of fuel point is not known",
-                              "none, pump, zone or can", std::string(text)));
-        }
-        const Result<double> value = parseNumber(text, kNotNegative);
-        if (!value) {
-            Error error = value.error();
-            error.file = m_path.string();
-            error.column = std::string(name);
-            return fail(error);
-        }
-        if (name == "price_per_l")
-            point.pricePerLitre = *value;
-        else if (name == "min_litres")
-            point.leastPurchase = Volume::fromLitres(*value);
-        else if (name == "max_litres")
-            point.mostPurchase = Volume::fromLitres(*value);
-        else if (name == "stop_min")
-            point.stopTime = Minutes(*value);
-        else if (name == "detour_km")
-            point.detour = Distance::fromKm(*value);
-        else if (name == "idle_min")
-            point.idle = Minutes(*value);
-        return {};
-    }
-
     Result<void> addWaypoint(const pugi::xml_node& node)
     {
-        Result<RoutePoint> point = pointFrom(node);
+        Result<RoutePoint> point = pointFrom(node, nullptr);
         if (!point)
             return fail(point.error());
         const bool named = !m_options.fuelWaypoints.empty() &&
@@ -263,91 +227,63 @@ private:
                                 [](const auto& own) { return !ourName(own).empty(); });
         if (!named && !ours)
             return {};
-        const Result<Place> place = placeOf(node);
-        if (!place)
-            return fail(place.error());
-        const auto [off, at] = nearest(*place);
-        if (off > m_options.reach) {
-            m_result.warnings.push_back("waypoint '" + point->name +
-                                        "' is too far from the line and is left out");
+        const Result<GeoPosition> position = positionOf(node);
+        if (!position)
+            return fail(position.error());
+        const auto foot = m_line.nearest(*position, m_options.reach);
+        if (!foot) {
+            if (++m_tooFar > kMostWarnings)
+                return {};
+            m_warnings.push_back("waypoint '" + point->name +
+                                 "' is too far from the line and is left out");
             return {};
         }
-        point->at = at;
-        m_fromWaypoints.push_back(std::move(*point));
+        point->at = foot->at;
+        m_fromWaypoints.push_back({std::move(*point), *position});
         return {};
-    }
-
-    // How far a place is from the line, and where along it. Sections are short
-    // against the globe: the foot is found on a plane around the place, its
-    // distance by geodesic.
-    std::pair<Distance, Distance> nearest(const Place& place) const
-    {
-        Distance best = Distance::fromKm(1e9);
-        Distance at;
-        const double narrow = std::cos(place.lat * M_PI / 180);
-        const auto x = [&](const Place& p) {
-            return std::remainder(p.lon - place.lon, 360.0) * narrow;
-        };
-        const auto y = [&](const Place& p) { return p.lat - place.lat; };
-        for (std::size_t i = 0; i < m_line.size(); ++i) {
-            const Place& b = m_line[i];
-            const Place& a = i > 0 && !b.afterGap ? m_line[i - 1] : b;
-            const double dx = x(b) - x(a);
-            const double dy = y(b) - y(a);
-            const double square = dx * dx + dy * dy;
-            const double part =
-                square > 0 ? std::clamp(-(x(a) * dx + y(a) * dy) / square, 0.0, 1.0) : 0.0;
-            const double lat = a.lat + part * (b.lat - a.lat);
-            const double lon = a.lon + part * std::remainder(b.lon - a.lon, 360.0);
-            const double roughKm = std::hypot(x(a) + part * dx, y(a) + part * dy) * 111.0;
-            if (roughKm > best.km() * 1.1 + 0.01)
-                continue;
-            const Distance off = geodesicLength(place.lat, place.lon, lat, lon);
-            if (off < best) {
-                best = off;
-                at = a.at + (b.at - a.at) * part;
-            }
-        }
-        return {best, at};
     }
 
     Result<RouteFile> finished()
     {
-        auto& points = m_result.route.points;
-        for (RoutePoint& point : m_fromWaypoints) {
-            // At the very finish a waypoint would hide it; it goes in before.
-            const auto behind = std::ranges::upper_bound(points.begin(), points.end() - 1, point.at,
-                                                         {}, &RoutePoint::at);
-            points.insert(behind, std::move(point));
+        // At the very finish a waypoint would hide it: all go in before it.
+        const Placed finish = std::move(m_points.back());
+        m_points.back() = {};
+        m_points.pop_back();
+        std::ranges::move(m_fromWaypoints, std::back_inserter(m_points));
+        std::ranges::stable_sort(m_points, {},
+                                 [](const Placed& placed) { return placed.point.at; });
+        m_points.push_back(finish);
+        if (m_tooFar > kMostWarnings)
+            m_warnings.push_back("and " + std::to_string(m_tooFar - kMostWarnings) +
+                                 " more waypoints are too far from the line");
+        RouteFile file;
+        file.warnings = std::move(m_warnings);
+        for (Placed& placed : m_points) {
+            auto& points = file.route.points;
+            if (placed.point.mode.empty() && !points.empty())
+                placed.point.mode = points.back().mode;
+            points.push_back(std::move(placed.point));
+            file.positions.push_back(placed.position);
         }
-        for (std::size_t i = 1; i < points.size(); ++i) {
-            if (points[i].mode.empty())
-                points[i].mode = points[i - 1].mode;
-        }
-        if (const auto sound = checkRoute(m_result.route); !sound) {
+        if (const auto sound = checkRoute(file.route); !sound) {
             Error error = sound.error();
             error.file = m_path.string();
             return fail(error);
         }
-        return std::move(m_result);
+        return file;
     }
 
     std::filesystem::path m_path;
     GpxOptions m_options;
     pugi::xml_document m_document;
-    std::vector<Place> m_line;
-    std::vector<RoutePoint> m_fromWaypoints;
-    RouteFile m_result;
+    GeoLine m_line;
+    std::vector<Placed> m_points;
+    std::vector<Placed> m_fromWaypoints;
+    std::vector<std::string> m_warnings;
+    std::size_t m_tooFar = 0;
 };
 
 } // namespace
-
-Distance geodesicLength(double lat1, double lon1, double lat2, double lon2)
-{
-    double metres = 0.0;
-    GeographicLib::Geodesic::WGS84().Inverse(lat1, lon1, lat2, lon2, metres);
-    return Distance::fromMetres(metres);
-}
 
 Result<RouteFile> readRouteGpx(const std::filesystem::path& file, const GpxOptions& options)
 {

@@ -13,6 +13,18 @@ constexpr std::array<CsvColumn, 6> kColumns{{
     {"t_s", true}, {"signal", true}, {"signal2"}, {"speed_kmh"}, {"fuel_rate_l_h"}, {"distance_km"},
 }};
 
+void put(SampleRow& row, Column column, double value)
+{
+    switch (column) {
+    case kTime: break;
+    case kSignal: row.signal = Signal::of(value); break;
+    case kSignal2: row.signal2 = Signal::of(value); break;
+    case kSpeed: row.speed = Speed::fromKmPerHour(value); break;
+    case kFuelRate: row.fuelRate = FlowRate::fromLitresPerHour(value); break;
+    case kDistance: row.distance = Distance::fromKm(value); break;
+    }
+}
+
 } // namespace
 
 Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
@@ -24,38 +36,25 @@ Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
 
 bool SamplesCsv::hasSecondSignal() const { return m_reader.has(kSignal2); }
 
-Result<std::optional<SampleRow>> SamplesCsv::next()
+Result<bool> SamplesCsv::next(SampleRow& row)
 {
     const Result<bool> more = m_reader.nextRow();
-    if (!more)
-        return fail(more.error());
-    if (!*more)
-        return std::optional<SampleRow>();
-    SampleRow row;
+    if (!more || !*more)
+        return more;
+    row = SampleRow{};
     const Result<double> time = m_reader.number(kTime);
     if (!time)
         return fail(time.error());
     row.time = Seconds(*time);
-    std::array<std::optional<double>, kColumns.size()> cells;
     for (std::size_t i = kSignal; i < kColumns.size(); ++i) {
         if (m_reader.text(i).empty())
             continue;
-        const auto cell = m_reader.number(i, i >= kSpeed ? kNotNegative : kAnyNumber);
+        const Result<double> cell = m_reader.number(i, i >= kSpeed ? kNotNegative : kAnyNumber);
         if (!cell)
             return fail(cell.error());
-        cells[i] = *cell;
+        put(row, static_cast<Column>(i), *cell);
     }
-    if (cells[kSignal])
-        row.signal = Signal::of(*cells[kSignal]);
-    if (cells[kSignal2])
-        row.signal2 = Signal::of(*cells[kSignal2]);
-    if (cells[kSpeed])
-        row.speed = Speed::fromKmPerHour(*cells[kSpeed]);
-    if (cells[kFuelRate])
-        row.fuelRate = FlowRate::fromLitresPerHour(*cells[kFuelRate]);
-    if (cells[kDistance])
-        row.distance = Distance::fromKm(*cells[kDistance]);
-    return std::optional(row);
+    return true;
 }
 
 } // namespace undermark

@@ -24,9 +24,9 @@ public:
     // Errors as CsvReader::open.
     static Result<SamplesCsv> open(const std::filesystem::path& file);
 
-    // The next row; nothing at the end. badInput for text, a negative speed,
-    // fuel rate or distance, and a missing time.
-    Result<std::optional<SampleRow>> next();
+    // Fills in the next row; false at the end, `row` is then untouched. badInput
+    // for text, a negative speed, fuel rate or distance, and a missing time.
+    Result<bool> next(SampleRow& row);
 
     const std::vector<std::string>& unknownColumns() const { return m_reader.unknownColumns(); }
     bool hasSecondSignal() const;

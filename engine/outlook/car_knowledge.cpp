@@ -137,8 +137,8 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
     return values;
 }
 
-Screened learnConsumption(const VehicleLog& log, const std::optional<CalibrationFit>& fit,
-                          const HiddenReserve& reserve)
+Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
+                          const std::optional<CalibrationFit>& fit, const HiddenReserve& reserve)
 {
     ScreenOptions options;
     options.capacity = std::max(log.vehicle.value.capacity, reserve.usableCapacity().mean);
@@ -154,8 +154,7 @@ Screened learnConsumption(const VehicleLog& log, const std::optional<Calibration
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
-    return screen(valuesOf(log.fills), valuesOf(log.trips), ConsumptionModel(std::move(setup)),
-                  options);
+    return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 
 } // namespace
@@ -174,7 +173,7 @@ std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal,
     return readLevel(car.fit, signal);
 }
 
-Result<CarKnowledge> learn(VehicleLog log)
+Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
 {
     std::optional<CalibrationFit> fit;
     std::optional<SaddleCurves> saddle;
@@ -193,9 +192,11 @@ Result<CarKnowledge> learn(VehicleLog log)
         log.vehicle.value, saddle ? std::optional(summaryOf(*saddle, log.calibration->value))
                                   : summaryOf(fit, log.calibration));
     HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, fit);
-    Screened consumption = learnConsumption(log, fit, reserve);
+    corrections.fuel = log.vehicle.value.fuel;
+    CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
+    Screened consumption = learnConsumption(log, corrected.fills, fit, reserve);
     CarKnowledge car{std::move(log),     std::move(fit),         std::move(saddle),
-                     std::move(reserve), std::move(consumption), {}};
+                     std::move(reserve), std::move(consumption), std::move(corrected), {}};
     weighProofs(car);
     return car;
 }

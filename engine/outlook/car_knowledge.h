@@ -9,6 +9,7 @@
 
 #include "engine/calibration/calibrate.h"
 #include "engine/calibration/saddle.h"
+#include "engine/consumption/fuel_corrections.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
 #include "engine/tank/hidden_reserve.h"
@@ -31,6 +32,7 @@ struct CarKnowledge {
     std::optional<SaddleCurves> saddle;  // of the latest calibration, by two signals
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
+    CorrectedFills corrections;          // what the options below changed of the litres
     std::vector<ProofFlag> proofFlags;
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
@@ -41,7 +43,9 @@ struct CarKnowledge {
 
 // Errors: badInput where a stored calibration cannot be fitted.
 // Cost: O(fills * modes^3 + trips + points^2).
-Result<CarKnowledge> learn(VehicleLog log);
+// `corrections` are off by default; they change the litres that consumption is
+// learnt from, never the log. Its `fuel` is the vehicle's, whatever is given.
+Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections = {});
 
 // Litres since drained at a reading, lowered by what the sender may read high
 // while driving. Nothing without a curve, and for a saddle tank without the

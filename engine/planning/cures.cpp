@@ -38,6 +38,7 @@ Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
     before.pricePerLitre = 1.0;
     before.leastPurchase.reset();
     before.mostPurchase = asked.tank.capacity;
+    before.stopTime.reset();
     before.detour.reset();
     before.opens.reset();
     before.closes.reset();

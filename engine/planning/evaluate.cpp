@@ -60,8 +60,7 @@ private:
             passage.dry = arrivalRisk(m_level, sd, 0.0);
             const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
             passage.margin = litres(margin);
-            const double rate =
-                km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
         }
         passage.arrive = {litres(m_level), litres(sd)};
@@ -91,9 +90,7 @@ private:
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
         m_plan.stopTime += point.stopTime.value_or(Minutes{});
-        if (m_request.pumpFlow)
-            m_plan.stopTime +=
-                Minutes(60.0 * purchase.litres / m_request.pumpFlow->litresPerHour());
+        m_plan.stopTime += Minutes(60.0 * purchase.litres / pumpFlowOf(m_request).litresPerHour());
         if (m_request.speed && point.detour)
             m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
         if (purchase.full)

@@ -4,7 +4,14 @@
 #include "engine/planning/rules.h"
 #include "engine/planning/solve.h"
 
+#include <algorithm>
+
 namespace undermark {
+
+FlowRate pumpFlowOf(const PlanRequest& request)
+{
+    return request.pumpFlow.value_or(FlowRate::fromLitresPerHour(40 * 60));
+}
 
 RateModel RateModel::single(Estimate<Consumption> rate, double legNoiseSd)
 {
@@ -27,6 +34,10 @@ Result<Plan> plan(const PlanRequest& request)
     if (problem->hasHours && !problem->timetable)
         answer.notes.emplace_back(
             "opening hours are not looked at: they need a departure and a speed");
+    const auto& points = request.route.points;
+    if (request.aim == Aim::time && !request.speed &&
+        std::ranges::any_of(points, [](const RoutePoint& p) { return p.detour.has_value(); }))
+        answer.notes.emplace_back("detours are counted without minutes: they need a speed");
     answer.rules = planning::checkRules(request, *problem);
     return answer;
 }

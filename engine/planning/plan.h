@@ -24,11 +24,11 @@
 namespace undermark {
 
 struct Tank {
-    Volume capacity;        // usable litres at the first click, > 0
-    Estimate<Volume> start; // usable litres now; mean from 0 to capacity
-    Volume floor;           // never below this on arrival
-    Volume end;             // wanted at the finish (the larger of it and floor counts)
-    Volume fullSd;          // of the level after a full fill
+    Volume capacity;                // usable litres at the first click, > 0
+    Estimate<Volume> start;         // usable litres now; mean from 0 to capacity
+    Volume floor;                   // never below this on arrival
+    Volume end;                     // wanted at the finish (the larger of it and floor counts)
+    Volume fullSd;                  // of the level after a full fill
     std::optional<Volume> zeroMark; // usable litres at the gauge's zero: for pictures only
 };
 
@@ -69,17 +69,21 @@ struct PlanRequest {
     int cans = 0;                                   // full own cans on board
     Volume canVolume;                               // of each, > 0 if there are any
     Rules rules;
-    std::optional<FlowRate> pumpFlow; // L/h, aim time
-    std::optional<Speed> speed;       // for opening hours and detours
+    std::optional<FlowRate> pumpFlow; // see pumpFlowOf
+    std::optional<Speed> speed;       // for opening hours and the time of detours
     std::optional<Minutes> departure; // since midnight
 };
+
+// What a pump delivers: as the request says, else 40 L/min (common practice, no
+// source: road pumps give 35 to 45).
+FlowRate pumpFlowOf(const PlanRequest& request);
 
 struct PlannedStop {
     std::size_t point = 0; // in the route
     Volume buy;            // litres to ask for (mean, where it is to full)
     bool toFull = false;
     bool known = false; // the level is known anew from here on, to Tank::fullSd
-    int cans = 0; // own cans poured, where the fuel is a can's
+    int cans = 0;       // own cans poured, where the fuel is a can's
     Estimate<Volume> arrive;
     Volume leave;
     double cost = 0.0; // fuel and stop cost

@@ -66,7 +66,8 @@ bool sellsFuel(const PlanRequest& request, const RoutePoint& point)
 
 } // namespace
 
-std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& plan, int bands)
+std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& plan, int bands,
+                                     const HorizonNames& names)
 {
     assert(plan.feasible);
     const auto& points = request.route.points;
@@ -78,6 +79,8 @@ std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& pla
         HorizonRequest wish;
         wish.length = points.back().at - start;
         wish.bands = bands;
+        wish.characterWidth = names.characterWidth;
+        wish.labelRows = names.labelRows;
         for (std::size_t i = leg.from + 1; i + 1 < points.size(); ++i) {
             if (sellsFuel(request, points[i]))
                 wish.places.push_back({points[i].name, points[i].at - start});

@@ -17,12 +17,18 @@ struct LegHorizon {
     Horizon strip; // from `from` to the finish: 1 is the finish
 };
 
+// How names of pegs are laid out: as in HorizonRequest.
+struct HorizonNames {
+    double characterWidth = 0.012;
+    int labelRows = 3;
+};
+
 // One per Gap of a feasible plan (bug otherwise), in driving order; legs of no
 // length have none. Pegs are the points ahead where the plan may buy fuel. The
 // zero post is absent where the tank states no zero mark. What idling burns on a
 // leg is taken off where it begins. `bands` as in HorizonRequest. Cost: well
 // under a millisecond a leg.
-std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& plan,
-                                     int bands = 96);
+std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& plan, int bands = 96,
+                                     const HorizonNames& names = {});
 
 } // namespace undermark

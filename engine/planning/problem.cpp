@@ -2,6 +2,7 @@
 #include "engine/planning/problem.h"
 
 #include "engine/planning/request_check.h"
+#include "engine/planning/route_rates.h"
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
@@ -10,21 +11,6 @@
 namespace undermark::planning {
 
 namespace {
-
-Result<int> modeIndex(const RateModel& rates, const RoutePoint& point)
-{
-    if (rates.modes.empty())
-        return 0;
-    const auto found = std::ranges::find(rates.modes, point.mode);
-    if (found == rates.modes.end()) {
-        Error error;
-        error.code = ErrorCode::notFound;
-        error.detail = "there is no consumption for this mode of driving, at '" + point.name + "'";
-        error.found = point.mode;
-        return fail(error);
-    }
-    return static_cast<int>(found - rates.modes.begin());
-}
 
 bool isOpen(const PlanRequest& request, const RoutePoint& point)
 {
@@ -70,7 +56,8 @@ Offer offerOf(const PlanRequest& request, const RoutePoint& point, Prices& price
 // One pass over the route: checks it, adds up the sections, notes the offers.
 class Sections {
 public:
-    Sections(const PlanRequest& request, Problem& problem) : m_request(request), m_problem(problem)
+    Sections(const PlanRequest& request, const RateModel& rates, Problem& problem)
+        : m_request(request), m_rates(rates), m_problem(problem)
     {
         const std::size_t count = request.route.points.size();
         problem.at.reserve(count);
@@ -93,14 +80,13 @@ public:
             m_problem.timed.push_back(point.timed);
             m_problem.someTimed = m_problem.someTimed || point.timed;
             m_problem.offers.push_back(offerOf(m_request, point, m_prices));
-            m_problem.hasHours = m_problem.hasHours || (m_problem.offers.back().open &&
-                                                        (point.opens || point.closes));
+            m_problem.hasHours = m_problem.hasHours ||
+                                 (m_problem.offers.back().open && (point.opens || point.closes));
             if (m_byMode)
                 m_problem.kmTo.insert(m_problem.kmTo.end(), m_km.begin(), m_km.end());
             if (i + 1 == points.size())
                 break;
-            if (auto driven = drive(point, points[i + 1].at - point.at); !driven)
-                return fail(driven.error());
+            drive(point, points[i + 1].at - point.at);
         }
         return m_prices;
     }
@@ -116,23 +102,20 @@ private:
         return checkRoutePoint(m_request.route, i);
     }
 
-    Result<void> drive(const RoutePoint& point, Distance length)
+    void drive(const RoutePoint& point, Distance length)
     {
-        const Result<int> mode = modeIndex(m_request.rates, point);
-        if (!mode)
-            return fail(mode.error());
-        const auto m = static_cast<std::size_t>(*mode);
-        const Consumption rate = m_request.rates.mean[m];
+        const std::size_t m = *modeOf(m_rates, point);
+        const Consumption rate = m_rates.mean[m];
         m_fuel += (rate * length).litres();
         if (point.idle)
-            m_fuel += m_request.rates.idling.litresPerHour() * point.idle->count() / 60.0;
+            m_fuel += m_rates.idling.litresPerHour() * point.idle->count() / 60.0;
         if (point.detour)
             m_problem.offers.back().detourLitres = (rate * *point.detour).litres();
         m_km[m] += length.km();
-        return {};
     }
 
     const PlanRequest& m_request;
+    const RateModel& m_rates;
     Problem& m_problem;
     Prices m_prices;
     std::vector<double> m_km; // by mode
@@ -145,7 +128,7 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
     Timetable table;
     table.departure = request.departure->count();
     table.minutesPerKm = 60.0 / request.speed->kmPerHour();
-    table.minutesPerLitre = request.pumpFlow ? 60.0 / request.pumpFlow->litresPerHour() : 0.0;
+    table.minutesPerLitre = 60.0 / pumpFlowOf(request).litresPerHour();
     table.startKm = problem.at.front();
     table.startLitres = problem.start;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
@@ -176,8 +159,7 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
         1.0 + request.stopCost * problem.points +
         dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
     const double money = (request.aim == Aim::stops ? 0.5 : kTie) / mostMoney;
-    const double flow =
-        request.pumpFlow.value_or(FlowRate::fromLitresPerHour(2400)).litresPerHour();
+    const double flow = pumpFlowOf(request).litresPerHour();
     problem.carryingCosts = request.aim == Aim::weight;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
@@ -227,9 +209,12 @@ Result<Problem> makeProblem(const PlanRequest& request)
 {
     if (const auto sound = checkRequest(request); !sound)
         return fail(sound.error());
+    const Result<RateModel> rates = ratesOnRoute(request);
+    if (!rates)
+        return fail(rates.error());
     Problem problem;
     problem.points = static_cast<int>(request.route.points.size());
-    problem.modes = static_cast<int>(std::max<std::size_t>(request.rates.modes.size(), 1));
+    problem.modes = static_cast<int>(rates->mean.size());
     problem.capacity = request.tank.capacity.litres();
     problem.start = request.tank.start.mean.litres();
     problem.startVariance = std::pow(request.tank.start.sd.litres(), 2);
@@ -237,12 +222,12 @@ Result<Problem> makeProblem(const PlanRequest& request)
     problem.z = boost::math::quantile(boost::math::normal(), request.confidence.value());
     problem.cans = request.rules.cansForbidden ? 0 : request.cans;
     problem.canLitres = request.canVolume.litres();
-    problem.covariance = request.rates.covariance;
+    problem.covariance = rates->covariance;
     problem.spreadGrows = std::ranges::all_of(problem.covariance, [](double c) { return c >= 0; });
     problem.floor = request.tank.floor.litres();
     problem.atFinish = std::max(request.tank.floor, request.tank.end).litres();
     problem.noisePerKm = request.rates.legNoiseSd * request.rates.legNoiseSd;
-    const Result<Prices> prices = Sections(request, problem).add();
+    const Result<Prices> prices = Sections(request, *rates, problem).add();
     if (!prices)
         return fail(prices.error());
     if (!(std::isfinite(problem.fuelTo.back()) &&

@@ -50,18 +50,18 @@ struct Problem {
     double z = 0.0;             // normal quantile of the confidence
     double canLitres = 0.0;
     int cans = 0;
-    bool uncertain = false;      // any spread at all
-    bool spreadGrows = true;     // no negative covariance: a longer run is never surer
-    bool someTimed = false;      // else every section counts as timed
-    bool carryingCosts = false;  // aim weight
-    bool hasHours = false;       // some open offer has opening hours
-    double floor = 0.0;          // L, on arrival
-    double atFinish = 0.0;       // L, on arrival at the finish, the floor or more
-    double noisePerKm = 0.0;     // L^2/km
-    std::vector<double> at;      // km
-    std::vector<double> fuelTo;  // L, to the arrival at each point
-    std::vector<double> kmTo;    // km by mode, points x modes; empty where there is one
-    std::vector<char> timed;     // the section from here on
+    bool uncertain = false;     // any spread at all
+    bool spreadGrows = true;    // no negative covariance: a longer run is never surer
+    bool someTimed = false;     // else every section counts as timed
+    bool carryingCosts = false; // aim weight
+    bool hasHours = false;      // some open offer has opening hours
+    double floor = 0.0;         // L, on arrival
+    double atFinish = 0.0;      // L, on arrival at the finish, the floor or more
+    double noisePerKm = 0.0;    // L^2/km
+    std::vector<double> at;     // km
+    std::vector<double> fuelTo; // L, to the arrival at each point
+    std::vector<double> kmTo;   // km by mode, points x modes; empty where there is one
+    std::vector<char> timed;    // the section from here on
     std::vector<double> covariance;
     std::vector<Offer> offers;
     std::optional<Timetable> timetable; // where hours, departure and speed are known

@@ -21,28 +21,39 @@ std::string nameOf(const RoutePoint& point)
     return point.name.empty() ? "km " + number(point.at.km()) : point.name;
 }
 
-RuleFinding longestSection(const PlanRequest& request, const Problem& problem)
+// A way between two chances to refuel, or to the finish.
+struct Way {
+    std::size_t from;
+    std::size_t to;
+    double km;
+};
+
+RuleFinding findingOf(const PlanRequest& request, const Way& way)
 {
     const auto& points = request.route.points;
     const double allowed = request.rules.autonomy->km();
     RuleFinding finding{"autonomy: distance between two chances to refuel", true, {}, {}, {}};
+    finding.kept = way.km <= allowed;
+    finding.text = nameOf(points[way.from]) + " to " + nameOf(points[way.to]) + " is " +
+                   number(way.km) + " km, " + number(allowed) + " km are allowed";
+    finding.overBy = Distance::fromKm(std::max(way.km - allowed, 0.0));
+    return finding;
+}
+
+// By length, the longest first.
+std::vector<Way> waysBetweenChances(const PlanRequest& request, const Problem& problem)
+{
+    const auto& points = request.route.points;
+    std::vector<Way> ways;
     std::size_t from = 0;
-    double longest = 0.0;
-    std::string where;
     for (std::size_t i = 1; i < points.size(); ++i) {
         if (!problem.offers[i].open && i + 1 < points.size())
             continue;
-        const double km = (points[i].at - points[from].at).km();
-        if (km > longest) {
-            longest = km;
-            where = nameOf(points[from]) + " to " + nameOf(points[i]);
-        }
+        ways.push_back({from, i, (points[i].at - points[from].at).km()});
         from = i;
     }
-    finding.kept = longest <= allowed;
-    finding.text = where + " is " + number(longest) + " km, " + number(allowed) + " km are allowed";
-    finding.overBy = Distance::fromKm(std::max(longest - allowed, 0.0));
-    return finding;
+    std::ranges::stable_sort(ways, std::greater(), &Way::km);
+    return ways;
 }
 
 RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
@@ -76,7 +87,13 @@ std::vector<RuleFinding> checkRules(const PlanRequest& request, const Problem& p
 {
     if (!request.rules.autonomy)
         return {};
-    return {longestSection(request, problem), fullTank(request, problem)};
+    const std::vector<Way> ways = waysBetweenChances(request, problem);
+    std::vector<RuleFinding> findings{findingOf(request, ways.front()), fullTank(request, problem)};
+    for (auto way = ways.begin() + 1; way != ways.end(); ++way) {
+        if (RuleFinding finding = findingOf(request, *way); !finding.kept)
+            findings.push_back(std::move(finding));
+    }
+    return findings;
 }
 
 } // namespace undermark::planning

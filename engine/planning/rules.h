@@ -8,9 +8,10 @@
 
 namespace undermark::planning {
 
-// The autonomy rule in two findings: no way between two chances to refuel is
-// longer than the autonomy; a full tank lasts for the autonomy and its safety
-// on top, in the thirstiest mode of the route, at the confidence.
+// The autonomy rule: no way between two chances to refuel is longer than the
+// autonomy; a full tank lasts for the autonomy and its safety on top, in the
+// thirstiest mode of the route, at the confidence. First the longest way, then the
+// full tank, then every other way that is too long, by length.
 std::vector<RuleFinding> checkRules(const PlanRequest& request, const Problem& problem);
 
 } // namespace undermark::planning

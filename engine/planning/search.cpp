@@ -98,11 +98,10 @@ private:
     {
         Pieces pieces = run.cost;
         if (m_timetable)
-            pieces = m_timetable->openParts(m_point, m_problem.at[static_cast<std::size_t>(m_point)],
-                                            run.stopped, pieces);
+            pieces = m_timetable->openParts(
+                m_point, m_problem.at[static_cast<std::size_t>(m_point)], run.stopped, pieces);
         if (m_point > 0 && offer().detourLitres > 0)
-            cutBelow(pieces,
-                     m_problem.leastSupply(run.since, m_point) + offer().detourLitres / 2);
+            cutBelow(pieces, m_problem.leastSupply(run.since, m_point) + offer().detourLitres / 2);
         return pieces;
     }
 
@@ -128,8 +127,8 @@ private:
             if (minutes == 0)
                 run.cost = m_steps.keepIn(lower(run.cost, bought));
             else if (!bought.empty())
-                stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
-                                   m_steps.keepIn(bought)});
+                stopped.push_back(
+                    {run.since, run.cansUsed, run.stopped + minutes, m_steps.keepIn(bought)});
         }
         add(std::move(stopped));
         for (Run& fill : fills)
@@ -146,7 +145,9 @@ private:
             if (!best)
                 continue;
             const double full = buying.highest();
-            Run fill{m_point, run.cansUsed, run.stopped + stopMinutes(),
+            Run fill{m_point,
+                     run.cansUsed,
+                     run.stopped + stopMinutes(),
                      {{full, full, best->cost, 0.0, kStart}}};
             const auto same =
                 std::ranges::find_if(fills, [&](const Run& other) { return other.isLike(fill); });
@@ -248,7 +249,8 @@ private:
     bool isTooMuch()
     {
         for (const Run& run : m_runs)
-            m_work += run.cost.size() + m_runs.size() / 8; // joining looks at every run
+            m_work += run.cost.size();
+        m_work += m_runs.size() * m_runs.size() / 8; // joining compares runs
         return m_work > kMostWork;
     }
 

@@ -18,21 +18,37 @@ namespace {
 // one with fewer stops, which the greedy does not look for.
 constexpr int kSearchFirst = 2'000;
 
-// The first purchase at a place that is closed on arrival.
-std::optional<std::size_t> firstClosed(const Problem& problem,
-                                       const std::vector<Purchase>& purchases)
+// Up to here closed places are taken off one by one where the exact search gave up.
+constexpr int kOneByOne = 200;
+
+// The places that are closed when they are passed: of the purchases, or of all.
+enum class Among { purchases, all };
+std::vector<std::size_t> closedPlaces(const Problem& problem,
+                                      const std::vector<Purchase>& purchases, Among among)
 {
     const Timetable& table = *problem.timetable;
+    std::vector<std::size_t> closed;
     double supply = problem.start;
     double stopped = 0.0;
-    for (const Purchase& purchase : purchases) {
-        const auto at = static_cast<std::size_t>(purchase.point);
-        if (!table.isOpen(purchase.point, table.clock(problem.at[at], supply, stopped)))
-            return at;
-        supply += purchase.litres - problem.offers[at].detourLitres;
+    auto next = purchases.begin();
+    for (int i = 0; i < problem.points; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const bool buys = next != purchases.end() && next->point == i;
+        if ((buys || among == Among::all) &&
+            !table.isOpen(i, table.clock(problem.at[at], supply, stopped)))
+            closed.push_back(at);
+        if (!buys)
+            continue;
+        supply += next->litres - problem.offers[at].detourLitres;
         stopped += table.stopMinutes[at];
+        ++next;
     }
-    return std::nullopt;
+    return closed;
+}
+
+bool keepsHours(const Problem& problem, const std::vector<Purchase>& purchases)
+{
+    return closedPlaces(problem, purchases, Among::purchases).empty();
 }
 
 // The best without hours; most often it keeps them anyway.
@@ -42,7 +58,8 @@ SearchResult withoutHours(const Problem& problem)
         if (auto purchases = cheapestByPriceOnly(problem)) {
             SearchResult result;
             for (const Purchase& purchase : *purchases)
-                result.objective += purchase.litres *
+                result.objective +=
+                    purchase.litres *
                     problem.offers[static_cast<std::size_t>(purchase.point)].perLitre;
             result.purchases = std::move(*purchases);
             return result;
@@ -51,15 +68,19 @@ SearchResult withoutHours(const Problem& problem)
     return search(problem, Hours::ignored);
 }
 
-// Whatever would be found closed is taken off the route, and the rest is planned
-// again: hours are kept, but another order of stops might be better.
+// The first stop that would be found closed is taken off the route (on long routes
+// every place that is closed when passed), and the rest is planned again: hours are
+// kept, but another order of stops might be better.
 SearchResult withoutClosed(Problem problem, SearchResult result)
 {
-    while (!result.stuckBefore) {
-        const auto closed = firstClosed(problem, result.purchases);
-        if (!closed)
-            break;
-        problem.offers[*closed].open = false;
+    while (!result.stuckBefore && !keepsHours(problem, result.purchases)) {
+        const bool oneByOne = problem.points <= kOneByOne;
+        std::vector<std::size_t> closed =
+            closedPlaces(problem, result.purchases, oneByOne ? Among::purchases : Among::all);
+        if (oneByOne)
+            closed.resize(1);
+        for (const std::size_t point : closed)
+            problem.offers[point].open = false;
         result = withoutHours(problem);
     }
     return result;
@@ -179,12 +200,15 @@ private:
 Solved solve(const PlanRequest& request, const Problem& problem)
 {
     SearchResult result = withoutHours(problem);
-    if (!problem.timetable || result.stuckBefore || !firstClosed(problem, result.purchases))
+    if (!problem.timetable || result.stuckBefore || keepsHours(problem, result.purchases))
         return solved(request, problem, result);
     SearchResult kept = search(problem, Hours::kept);
     const bool gaveUp = kept.gaveUp;
     Solved answer =
         solved(request, problem, gaveUp ? withoutClosed(problem, std::move(result)) : kept);
+    if (!answer.plan.feasible)
+        answer.plan.notes.emplace_back(
+            "opening hours stand in the way: with all places open there would be a plan");
     if (gaveUp)
         answer.plan.notes.emplace_back(
             "too many ways to be late: places closed on arrival are avoided, but another order of "

@@ -20,12 +20,12 @@ namespace undermark::planning {
 
 struct Timetable {
     struct Hours {
-        double opens = 0.0; // since midnight
+        double opens = 0.0;        // since midnight
         double closes = 24 * 60.0; // below `opens`: past midnight
     };
     double departure = 0.0; // since midnight
     double minutesPerKm = 0.0;
-    double minutesPerLitre = 0.0; // of pouring; 0 where the pump's flow is not given
+    double minutesPerLitre = 0.0; // of pouring; may be 0
     double startKm = 0.0;
     double startLitres = 0.0;
     std::vector<Hours> hours;        // of every point

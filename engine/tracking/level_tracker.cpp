@@ -189,8 +189,8 @@ void LevelTracker::show()
                      Fraction::fromRatio(std::sqrt(std::max(0.0, m_filter.scaleVariance())))};
     if (!m_started)
         return;
-    const double sd = std::sqrt(std::max(0.0, m_filter.levelVarianceL2())
-                                + m_curveSdL * m_curveSdL);
+    const double sd = std::min(m_rangeL, std::sqrt(std::max(0.0, m_filter.levelVarianceL2())
+                                                   + m_curveSdL * m_curveSdL));
     const double estimate = std::max(0.0, m_filter.levelL());
     const double shown = m_state.level.mean.litres();
     m_state.level.sd = Volume::fromLitres(sd);

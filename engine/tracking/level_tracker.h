@@ -11,19 +11,23 @@
 //     tracker.finish();
 //     tracker.state().level;
 //
-// Guarantees (tests/engine/level_tracker_test.cpp):
+// Guarantees (tests/engine/level_tracker_test.cpp, level_tracker_faults_test.cpp):
 //  * the level never rises, but by a refuel or a correction that is said;
 //  * a step upwards while the car stands is asked about, never smoothed away;
 //  * on a fault the level goes on by consumption alone, its spread grows, and
-//    the sender is taken back once it agrees again;
-//  * on a stop of the float the reading counts as one-sided;
+//    the sender is taken back once it agrees again: at once where a wire healed or
+//    a float came loose, after a shift only once the reading has stepped back;
+//  * on a stop of the float the reading counts as one-sided, on a flat piece of
+//    the curve as anywhere within it; neither teaches anything about consumption;
 //  * equal times are one instant, gaps and clock jumps are survived and said;
 //  * memory is constant and no sample allocates.
 // Cost: some tens of ns per sample, about a microsecond per block of 30 s.
 //
 // Simplifications: one correlation time of slosh for all cars; cornering shows
-// only where speed changes; a slow error of the reading (tilt, hysteresis) is
-// one first-order process of 1.5 % of the range over 150 s.
+// only where speed changes; a slow error of the reading (tilt, hysteresis) is one
+// first-order process of 150 s, its size (1.5 % of the range to begin with) and
+// then the readings' noise scaled by how large the innovations turn out. How well
+// all this holds for cars unlike the model: tests/accuracy/tracker_campaign.cpp.
 #pragma once
 
 #include "engine/tracking/cusum.h"
@@ -131,7 +135,9 @@ private:
     void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
     void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
     void note(FaultCode code, double onsetS);
+    FuelFilter countedFrom(const Checkpoint& onset) const;
     void countOn();
+    Estimate<Fraction> roadAhead(double scaleNow) const;
     void clearFault();
     void show();
     void say(const TrackerEvent& event);

@@ -44,6 +44,16 @@ void LevelTracker::takeOutOfRange(const BlockSummary& block)
           false, 0.0);
 }
 
+FuelFilter LevelTracker::countedFrom(const Checkpoint& onset) const
+{
+    FuelFilter counted = onset.filter;
+    if (m_use.timeAlone())
+        counted.setScale(roadAhead(counted.scale()));
+    const double usedL = m_usedL - onset.usedL;
+    counted.predict(usedL, {.levelL2 = kUseL2PerL * counted.scale() * usedL});
+    return counted;
+}
+
 // The reading is not used from here on. `rollBack`: it has misled the level
 // since the onset, so the level is counted anew from there, if that is lower.
 void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL)
@@ -54,16 +64,12 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
     m_fault.onset = onset;
     m_fault.offsetL = offsetL;
     m_fault.levelL = m_state.reading.value_or(Volume()).litres();
+    countOn();
     if (rollBack) {
-        FuelFilter counted = onset.filter;
-        FuelFilter::Noise noise;
-        const double usedL = m_usedL - onset.usedL;
-        noise.levelL2 = kUseL2PerL * counted.scale() * usedL;
-        counted.predict(usedL, noise);
+        const FuelFilter counted = countedFrom(onset);
         if (counted.levelL() < m_filter.levelL())
             m_filter = counted;
     }
-    countOn();
     if (offsetL < 0.0)   // it may have been fuel that was lost
         m_filter.widen(kLostFuel * offsetL * offsetL);
     m_jump = Jump{};
@@ -75,17 +81,22 @@ void LevelTracker::raise(FaultCode code, const Checkpoint& onset, bool rollBack,
          .distance = Distance::fromKm(m_km - onset.km), .fault = code});
 }
 
-// From here on without the sender. By time alone that takes the litres per hour
-// of the road ahead, not those of the last quarter of an hour.
+// By time alone without the sender: litres per hour of the road ahead, not those
+// of the last quarter of an hour.
+Estimate<Fraction> LevelTracker::roadAhead(double scaleNow) const
+{
+    const double usual = (m_state.used.litres() + kRoadPriorL) / (m_usedL + kRoadPriorL);
+    const double scale = std::max(scaleNow, usual);
+    const double sd = scale * std::hypot(kRoadAhead, kStretch / std::sqrt(1.0 + m_usedL / kStretchL));
+    return {Fraction::fromRatio(scale), Fraction::fromRatio(sd)};
+}
+
+// From here on without the sender.
 void LevelTracker::countOn()
 {
     m_state.mode = TrackerMode::consumptionOnly;
-    if (!m_use.timeAlone())
-        return;
-    const double usual = (m_state.used.litres() + kRoadPriorL) / (m_usedL + kRoadPriorL);
-    const double scale = std::max(m_filter.scale(), usual);
-    const double sd = scale * std::hypot(kRoadAhead, kStretch / std::sqrt(1.0 + m_usedL / kStretchL));
-    m_filter.setScale({Fraction::fromRatio(scale), Fraction::fromRatio(sd)});
+    if (m_use.timeAlone())
+        m_filter.setScale(roadAhead(m_filter.scale()));
 }
 
 // A fault that leaves the reading in use.

@@ -66,7 +66,7 @@ bool LevelTracker::takeJump(const BlockSummary& block, Innovation seen, double n
                             const Interval& past)
 {
     const double size = std::abs(seen.residualL);
-    if (seen.nis() < kGate * kGate || size < kRefuelJump * m_rangeL) {
+    if (seen.nis() < (seen.residualL > 0.0 ? kGateUp * kGateUp : kGate * kGate) || size < kRefuelJump * m_rangeL) {
         m_jump = Jump{};
         return false;
     }

@@ -41,8 +41,8 @@ Innovation LevelTracker::compare(const BlockSummary& block, double noiseL2) cons
         seen.residualL = std::max(0.0, seen.residualL);
     else if (block.kind == BlockKind::atMost)
         seen.residualL = std::min(0.0, seen.residualL);
-    else   // on a flat piece the level may lie anywhere within it
-        seen.residualL -= std::clamp(seen.residualL, -block.flatL, block.flatL);
+    else   // on a flat piece the level may lie below by as much as that is long
+        seen.residualL -= std::clamp(seen.residualL, 0.0, block.flatL);
     return seen;
 }
 
@@ -90,9 +90,13 @@ void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
         m_stopSaid = TrackerMode::level;
     const Innovation seen = compare(block, noiseL2);
     if (block.flatL > 0.0) {
-        // Where the reading need not move, it only says where the level is not.
-        if (seen.residualL != 0.0)
+        // Where the reading need not move it only says where the level is not: far
+        // below. The lower of reading and count is the safe one, so a reading below
+        // the count is taken as it is.
+        if (seen.residualL > 0.0)
             m_filter.pull(m_filter.expectedReadingL() + seen.residualL, noiseL2);
+        else if (seen.residualL < 0.0)
+            m_filter.correct(block.levelL, noiseL2);
         return;
     }
     learnNoise(seen.nis());

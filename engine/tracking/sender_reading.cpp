@@ -9,25 +9,27 @@ namespace {
 
 constexpr double kImpossible = 0.10;   // of the span
 constexpr double kNoise = 0.005;
-constexpr double kEndReach = 0.03;      // of the span: play of the arm, a coarse converter's step
+// Of the span: play of the arm, a coarse converter's step. At the bottom more: there
+// a reading held up by them hides an empty tank.
+constexpr double kTopReach = 0.02;
+constexpr double kBottomReach = 0.03;
 constexpr double kUnseenStop = 0.10;    // of the range
 
 // Litres over which the reading need not move. At either end a calibration cannot
 // tell where between its last two points the float met its stop.
-Volume flatAt(const LevelCurve& curve, Signal signal, Signal reach)
+Volume flatAt(const LevelCurve& curve, Signal signal, Signal span)
 {
     const std::span<const CurveKnot> knots = curve.knots();
-    const Volume most = kUnseenStop * (knots.back().added - knots.front().added);
+    const CurveKnot& bottom = knots.front();
+    const CurveKnot& top = knots.back();
     Volume flat;
-    const Signal end = (kEndReach / (2.0 * kNoise)) * reach;
-    if (abs(signal - knots.front().signal) <= end || abs(signal - knots.back().signal) <= end) {
-        const bool upper = abs(signal - knots.back().signal) <= end;
-        const Volume gap = upper ? knots.back().added - knots[knots.size() - 2].added
-                                 : knots[1].added - knots[0].added;
-        flat = std::min(gap, most);
-    }
+    if (abs(signal - top.signal) <= kTopReach * span)
+        flat = top.added - knots[knots.size() - 2].added;
+    else if (abs(signal - bottom.signal) <= kBottomReach * span)
+        flat = knots[1].added - bottom.added;
+    flat = std::min(flat, kUnseenStop * (top.added - bottom.added));
     for (const CurveKnot& knot : knots)
-        if (knot.width > flat && abs(knot.signal - signal) <= reach)
+        if (knot.width > flat && abs(knot.signal - signal) <= 2.0 * kNoise * span)
             flat = knot.width;
     return flat;
 }
@@ -49,7 +51,7 @@ LevelObservation observe(const LevelCurve& curve, Signal signal)
     }
     const LevelReading reading = curve.read(signal, kNoise * span);
     out.level = reading.added;
-    out.flat = flatAt(curve, signal, 2.0 * kNoise * span);
+    out.flat = flatAt(curve, signal, span);
     if (reading.bound != LevelBound::exact)
         out.kind = reading.bound == LevelBound::atMost ? ReadingKind::atMost : ReadingKind::atLeast;
     return out;

@@ -17,24 +17,24 @@ inline constexpr double kLeastBias = 0.1;       // of kBias
 inline constexpr double kMostBias = 2.5;
 inline constexpr double kLeastNoise = 0.1;      // of the block's own noise, below that
 
-// Consumption: sd 0.24 L over one litre; a stated rate wanders by 2.2 % per
+// Consumption: sd 0.32 L over one litre; a stated rate wanders by 1.7 % per
 // litre^0.5 (30 % per sqrt(10 L) where the rate is only guessed).
-inline constexpr double kUseL2PerL = 0.06;
-inline constexpr double kMeasuredUseL2PerL = 0.01;
-inline constexpr double kScale2PerL = 0.0005;
+inline constexpr double kUseL2PerL = 0.1;
+inline constexpr double kMeasuredUseL2PerL = 0.01;      // an injector's count is off by a constant
+inline constexpr double kMeasuredScale2PerL = 0.00003;
+inline constexpr double kScale2PerL = 0.0003;
 inline constexpr double kGuessedScale2PerL = 0.01;
 inline constexpr double kTimeScale2PerL = 0.02;  // level alone: litres per hour change with the road
 
-// Level alone and no sender: litres per hour differ by half from stretch to
+// Level alone and no sender: litres per hour differ by 60 % from stretch to
 // stretch (town, open road, motorway; some 2 L each), so the usual value is known
 // by the number of stretches seen, and the road ahead differs by a quarter besides.
-inline constexpr double kStretch = 0.5;
+inline constexpr double kStretch = 0.6;
 inline constexpr double kStretchL = 2.0;
 inline constexpr double kRoadPriorL = 5.0;      // weight of the guess
 inline constexpr double kRoadAhead = 0.25;
-inline constexpr double kRoadUseL2PerL = 0.5;
+inline constexpr double kRoadUseL2PerL = 0.8;
 
-inline constexpr double kMeasuredScale2PerL = 0.0001;   // an injector's count is off by a constant
 inline constexpr double kCurvePart = 0.2;       // the curve's error is another after 20 % of it
 inline constexpr double kCurveMost = 0.04;      // a worse curve is wrong as a whole, not by places
 
@@ -44,8 +44,9 @@ inline constexpr double kLeastMoving = 0.01;
 inline constexpr double kSloshGain = 0.1;
 inline constexpr double kHarsh = 0.7;           // m/s^2, mean over a block; doubles the variance
 
-// Jumps: held back beyond 4 sd. A fault needs 6 % of the range as well.
+// Jumps: held back beyond so many sd. A fault needs 6 % of the range as well.
 inline constexpr double kGate = 4.0;
+inline constexpr double kGateUp = 3.3;          // more than was thought needs less to be doubted
 inline constexpr double kRefuelJump = 0.04;
 inline constexpr double kFaultJump = 0.06;
 inline constexpr int kRefuelBlocks = 3;
@@ -57,7 +58,7 @@ inline constexpr double kFuelStopS = 180.0;     // a halt this long ago may have
 
 // No movement: more than this is burnt while the reading stays within a band.
 inline constexpr double kStillBurnt = 0.032;
-inline constexpr double kStillSds = 0.6;        // of the slow error, on top
+inline constexpr double kStillSds = 0.55;        // of the slow error, on top
 inline constexpr double kDead = 0.1;           // of the usual variance within a block
 inline constexpr double kStillBand = 0.008;
 

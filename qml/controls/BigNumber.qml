@@ -22,7 +22,7 @@ Item {
     }
     Text {
         id: captionText
-        height: 3 * Theme.step
+        height: Math.max(3 * Theme.step, Theme.line(Theme.body))
         text: root.caption
         color: Theme.ink
         font.pixelSize: Theme.body

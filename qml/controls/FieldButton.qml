@@ -15,7 +15,7 @@ T.AbstractButton {
     required property string spoken
     property bool chosen: false
 
-    implicitHeight: Theme.touch
+    implicitHeight: Math.max(Theme.touch, Theme.line(Theme.small) + Theme.line(Theme.body) + Theme.step)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.EditableText
     Accessible.name: spoken
@@ -34,12 +34,15 @@ T.AbstractButton {
 
         RowLayout {
             Text {
+                id: nameText
                 Layout.fillWidth: true
                 text: root.name
+                elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
             }
-            Text {
+            Text {  // the slanted number says it too
+                visible: nameText.implicitWidth + implicitWidth + 4 * Theme.step < root.width
                 text: root.hint
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
@@ -55,9 +58,9 @@ T.AbstractButton {
                 Layout.alignment: Qt.AlignBaseline
                 text: root.value
                 color: Theme.ink
-                font.pixelSize: Math.min(0.44 * root.height, 5 * Theme.step)
+                font.pixelSize: Math.max(Theme.body, Math.min(0.44 * (root.height - Theme.line(Theme.small) + 2.5 * Theme.step), 5 * Theme.step))
                 fontSizeMode: Text.HorizontalFit   // a long odometer shrinks, it is never cut
-                minimumPixelSize: Theme.body
+                minimumPixelSize: 2 * Theme.step
                 font.italic: root.hint !== ""
                 horizontalAlignment: Text.AlignRight
             }

@@ -10,8 +10,8 @@ Item {
     id: root
 
     required property horizonPicture picture
-    readonly property real laneHeight: Math.floor(2.5 * Theme.step)
-    readonly property real rulerHeight: Math.floor(4.5 * Theme.step)
+    readonly property real laneHeight: Math.max(Math.floor(2.5 * Theme.step), Theme.line(Theme.small))
+    readonly property real rulerHeight: 2 * Theme.step + Math.max(Math.floor(2.5 * Theme.step), Theme.line(Theme.small))
 
     implicitHeight: lanes.lanesUsed * laneHeight + 7 * Theme.step + rulerHeight
     Accessible.role: Accessible.Graphic
@@ -127,6 +127,7 @@ Item {
                 color: Theme.ink
             }
             Text {
+                visible: !(Theme.stacked && tick.modelData.spare)
                 x: Math.max(0, Math.min(root.width - width, tick.at - width / 2))
                 y: 1.75 * Theme.step
                 text: tick.modelData.label

@@ -68,7 +68,7 @@ FocusScope {
                 font.pixelSize: Theme.body
                 font.bold: divider.open
                 fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: Math.floor(0.75 * Theme.body)
+                minimumPixelSize: Math.floor(1.625 * Theme.step)
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
             }

@@ -12,8 +12,10 @@ ColumnLayout {
     required property NumberForm form
     required property bool portrait
     property string doneWord: ""
+    property string backWord: ""
 
     signal done
+    signal goneBack
 
     function take(event: KeyEvent) {
         event.accepted = true;
@@ -34,11 +36,24 @@ ColumnLayout {
         onPressed: key => root.form.press(key)
         onErased: root.form.erase()
     }
-    TouchButton {
-        Layout.fillWidth: true
+    RowLayout {
+        Layout.fillHeight: false
         visible: root.doneWord !== ""
-        text: root.doneWord
-        leading: true
-        onClicked: root.done()
+        spacing: Theme.step
+
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            visible: root.backWord !== ""
+            text: root.backWord
+            onClicked: root.goneBack()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            text: root.doneWord
+            leading: true
+            onClicked: root.done()
+        }
     }
 }

@@ -14,7 +14,7 @@ GridLayout {
 
     component Head: Text {
         Layout.fillWidth: true
-        Layout.preferredHeight: 3 * Theme.step
+        Layout.preferredHeight: Math.max(3 * Theme.step, Theme.line(Theme.body))
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         color: Theme.quietInk
@@ -22,7 +22,7 @@ GridLayout {
     }
     component Cell: Text {
         Layout.fillWidth: true
-        Layout.preferredHeight: 5 * Theme.step
+        Layout.preferredHeight: Math.max(5 * Theme.step, Theme.line(Theme.large))
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         color: Theme.ink

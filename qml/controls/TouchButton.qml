@@ -38,7 +38,7 @@ T.AbstractButton {
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.WordWrap
         fontSizeMode: Text.Fit
-        minimumPixelSize: Math.floor(0.75 * Theme.body)
+        minimumPixelSize: Math.floor(1.625 * Theme.step)
     }
     leftPadding: Theme.step
     rightPadding: Theme.step

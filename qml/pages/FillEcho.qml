@@ -38,7 +38,7 @@ ColumnLayout {
                 font.pixelSize: Theme.body
             }
             Text {
-                Layout.preferredWidth: 9 * Theme.step
+                Layout.preferredWidth: 5 * Theme.step + 4 * Theme.step * Theme.textScale
                 text: qsTr("was")
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
@@ -46,11 +46,12 @@ ColumnLayout {
             Text {
                 Layout.fillWidth: true
                 text: row.modelData.before
+                wrapMode: Text.Wrap
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
             }
             Text {
-                Layout.preferredWidth: 9 * Theme.step
+                Layout.preferredWidth: 5 * Theme.step + 4 * Theme.step * Theme.textScale
                 text: qsTr("now")
                 color: Theme.ink
                 font.pixelSize: Theme.body
@@ -58,6 +59,7 @@ ColumnLayout {
             Text {
                 Layout.fillWidth: true
                 text: row.modelData.after
+                wrapMode: Text.Wrap
                 color: Theme.ink
                 font.pixelSize: Theme.large
             }

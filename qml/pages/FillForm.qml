@@ -5,24 +5,26 @@ import QtQuick.Layouts
 import Undermark.App
 
 // The numbers of a fill on the left, the pad that types them on the right.
-GridLayout {
+Item {
     id: root
 
     required property PumpViewModel view
     required property bool portrait
+    property string backWord: ""
+    signal goneBack
 
     function take(event: KeyEvent) {
         entry.take(event);
     }
 
-    columns: portrait ? 1 : 2
-    columnSpacing: 3 * Theme.step
-    rowSpacing: Theme.step
+    implicitHeight: portrait ? numbers.implicitHeight + entry.implicitHeight + Theme.step
+                             : Math.max(numbers.implicitHeight, entry.implicitHeight)
 
     ColumnLayout {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.preferredWidth: 10
+        id: numbers
+        width: root.portrait ? root.width : Math.floor((root.width - 3 * Theme.step) * 0.53)
+        height: root.portrait ? Math.max(implicitHeight, Math.floor(root.height * 0.46))
+                              : root.height
         spacing: Theme.step
 
         Repeater {
@@ -38,8 +40,8 @@ GridLayout {
                 FieldButton {
                     Layout.fillWidth: true
                     Layout.fillHeight: true
-                    Layout.minimumHeight: Theme.touch
-                    Layout.maximumHeight: 1.65 * Theme.touch
+                    Layout.minimumHeight: implicitHeight
+                    Layout.maximumHeight: Math.max(implicitHeight, 1.65 * Theme.touch)
                     name: line.modelData.name
                     value: line.modelData.text
                     unit: line.modelData.unit
@@ -51,6 +53,7 @@ GridLayout {
                 TouchButton {
                     visible: line.index === 1
                     Layout.fillHeight: true
+                    Layout.minimumHeight: Theme.touch
                     Layout.maximumHeight: 1.65 * Theme.touch
                     Layout.preferredWidth: 12 * Theme.step
                     text: root.view.meterSwitch
@@ -72,6 +75,7 @@ GridLayout {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 10
                     Layout.fillHeight: true
+                    Layout.minimumHeight: Theme.touch
                     Layout.maximumHeight: 1.65 * Theme.touch
                     text: modelData
                     chosen: index === root.view.extent
@@ -90,12 +94,15 @@ GridLayout {
     }
     NumberEntry {
         id: entry
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.preferredWidth: 9
+        x: root.portrait ? 0 : numbers.width + 3 * Theme.step
+        y: root.portrait ? numbers.height + Theme.step : 0
+        width: root.width - x
+        height: root.height - y
         portrait: root.portrait
         form: root.view.form
         doneWord: root.view.saveWord
+        backWord: root.backWord
         onDone: root.view.save()
+        onGoneBack: root.goneBack()
     }
 }

@@ -8,9 +8,9 @@ FocusScope {
     id: root
 
     required property NowViewModel view
-    readonly property bool portrait: height > width
+    readonly property bool portrait: height > width || Theme.stacked
 
-    ColumnLayout {
+    PageScroll {
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
@@ -24,8 +24,10 @@ FocusScope {
             Layout.fillWidth: true
             notices: root.view.notices
         }
-        RowLayout {
-            spacing: 2 * Theme.step
+        GridLayout {
+            columns: Theme.stacked ? 1 : 2
+            columnSpacing: 2 * Theme.step
+            rowSpacing: 0
 
             Text {
                 Layout.fillWidth: true
@@ -35,6 +37,7 @@ FocusScope {
                 elide: Text.ElideRight
             }
             Text {
+                visible: text !== ""
                 text: root.view.sinceFill
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
@@ -72,7 +75,7 @@ FocusScope {
         GridLayout {
             Layout.fillWidth: true
             visible: root.view.known
-            columns: root.portrait ? 2 : 3
+            columns: Theme.stacked ? 1 : root.portrait ? 2 : 3
             columnSpacing: 3 * Theme.step
             rowSpacing: Theme.step
 
@@ -106,7 +109,7 @@ FocusScope {
             color: Theme.quietInk
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
-            maximumLineCount: root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
+            maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
             elide: Text.ElideRight
         }
         Item {

@@ -17,7 +17,7 @@ FocusScope {
             root.view.startAgain();
     }
 
-    ColumnLayout {
+    PageScroll {
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
@@ -25,7 +25,6 @@ FocusScope {
             topMargin: 1.5 * Theme.step
             bottomMargin: 1.5 * Theme.step
         }
-        spacing: Theme.step
 
         NoticeBar {
             Layout.fillWidth: true
@@ -35,6 +34,7 @@ FocusScope {
             id: form
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.minimumHeight: implicitHeight
             visible: !root.view.saved
             view: root.view
             portrait: root.portrait

@@ -101,7 +101,7 @@ void reportSimulated(std::size_t cars)
 {
     for (const bool pace : {true, false}) {
         std::size_t below = 0, within = 0, checks = 0, flags = 0, slips = 0, caught = 0, tanks = 0;
-        double gain = 0;
+        double gain = 0, dullGain = 0, dull = 0;
         std::array<double, 3> score{}, coverage{}, long3{};
         for (std::size_t c = 0; c < cars; ++c) {
             std::mt19937_64 random(c + 1);
@@ -111,6 +111,10 @@ void reportSimulated(std::size_t cars)
             const Backtest t = backtest(intervals, freshModel(), pace);
             const BandScores other = rival(intervals);
             gain += 1 - t.meanError / best(t.baseline);
+            if (car.paceTells < 1) {
+                dullGain += 1 - t.meanError / best(t.baseline);
+                ++dull;
+            }
             below += t.meanError <= 0.95 * best(t.baseline);
             tanks += t.tanks;
             flags += t.flags.size();
@@ -131,6 +135,8 @@ void reportSimulated(std::size_t cars)
                     "%zu; bands within 2.6 sd %zu of %zu\n", cars,
                     pace ? "litres and date" : "litres and season only",
                     100 * gain / double(cars), below, within, checks);
+        std::printf("  gain on the %.0f cars whose pace tells little %.1f %%\n", dull,
+                    100 * dullGain / std::max(dull, 1.0));
         std::printf("  coverage one tank %.3f %.3f %.3f, three tanks %.3f %.3f %.3f; score against "
                     "EWMA+conformal %.3f %.3f %.3f\n", coverage[0], coverage[1], coverage[2],
                     long3[0], long3[1], long3[2], score[0], score[1], score[2]);

@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// tracker_campaign [TANKS] [SEED] [--show]: simulated cars (support/simulated_tank.h,
+// tracker_campaign [TANKS] [SEED] [--show|--trace]: simulated cars (support/simulated_tank.h,
 // not the tracker's own model) are calibrated, filled and driven until the sure
 // distance to dry falls under 20 km. Half of them get a fault on the way, four in
 // ten a partial fill. Prints counts with exact (Clopper-Pearson) 95 % bounds.
 #include "engine/calibration/calibrate.h"
 #include "engine/tracking/level_tracker.h"
 #include "engine/tracking/sender_reading.h"
-#include "tests/support/simulated_tank.h"
+#include "tests/accuracy/campaign_totals.h"
 
-#include <boost/math/distributions/binomial.hpp>
-#include <boost/math/distributions/chi_squared.hpp>
-#include <cstdio>
 #include <cstdlib>
 #include <cstring>
-#include <map>
 
 using namespace undermark;
 using namespace undermark::test;
@@ -24,47 +20,6 @@ namespace {
 constexpr double kOffsetSdL = 0.5;      // of left-behind minus unusable
 constexpr double kSureKm = 20.0;
 constexpr double kZ99 = 2.326348;       // Phi^-1(0.99)
-
-constexpr std::array kFaults{SimulatedFault::stuck, SimulatedFault::open,
-                             SimulatedFault::shortCircuit, SimulatedFault::offsetJump,
-                             SimulatedFault::dropout, SimulatedFault::intermittent};
-constexpr std::array kFaultNames{"stuck", "open", "short", "offset jump", "dropout", "intermittent"};
-
-struct Delay {
-    int raised = 0, found = 0, dry = 0;
-    double carried = 0.0, quarter = 0.0;
-    std::vector<double> litres;         // burnt between onset and the alarm, per 50 L of tank
-};
-
-// How far the level shown lay from the truth, in its own sd.
-struct Spread {
-    int highBy2 = 0, highBy3 = 0, lowBy2 = 0, blocks = 0;
-
-    void add(double z)
-    {
-        ++blocks;
-        highBy2 += z > 2.0;
-        highBy3 += z > 3.0;
-        lowBy2 += z < -2.0;
-    }
-    void print(const char* when) const
-    {
-        std::printf("%-28s too high by 2 sd %.4f, by 3 sd %.4f; too low by 2 sd %.4f of %d blocks\n",
-                    when, double(highBy2) / blocks, double(highBy3) / blocks, double(lowBy2) / blocks,
-                    blocks);
-    }
-};
-
-struct Totals {
-    int tanks = 0, noCurve = 0, dry = 0, dryUnwarned = 0;
-    double km = 0.0, carried = 0.0, quarter = 0.0, nis = 0.0, soundKm = 0.0;
-    int nisTanks = 0, falseAlarms = 0, fills = 0, fillsFound = 0, falseRefuels = 0;
-    Spread sound;                       // while the level is read
-    std::array<Spread, 4> blind;        // by consumption only, by source
-    std::map<FaultCode, int> falseCodes;
-    std::array<Delay, kFaults.size()> delays;
-    std::array<double, 4> carriedBy{}, quarterBy{};   // by source
-};
 
 // The driver's rule: 20 km are no longer sure (range law, Gaussian).
 bool mustStop(const LevelTracker& tracker, Estimate<Consumption> stated)
@@ -78,9 +33,11 @@ bool mustStop(const LevelTracker& tracker, Estimate<Consumption> stated)
     return level.mean.litres() - c * kSureKm < kZ99 * std::sqrt(variance);
 }
 
+enum class Show { nothing, events, blocks };
+
 class Tank {
 public:
-    Tank(Random& random, Totals& totals, bool show)
+    Tank(Random& random, Totals& totals, Show show)
         : m_random(random), m_totals(totals), m_show(show), m_car(random)
     {
     }
@@ -155,14 +112,20 @@ private:
             if (tracker.state().blocks != blocks) {
                 blocks = tracker.state().blocks;
                 check(tracker);
-                if (m_show && std::getenv("TRACE") && blocks % 20 == 0)
-                    std::printf("  . %ld s: true %.1f shown %.1f +- %.1f read %.1f mode %d scale %.2f +- %.2f\n", m_timeS, m_car.litres, tracker.state().level.mean.litres(), tracker.state().level.sd.litres(),
-                        tracker.state().reading.value_or(Volume()).litres(), int(tracker.state().mode),
-                        tracker.state().scale.mean.ratio(), tracker.state().scale.sd.ratio());
+                if (m_show == Show::blocks && blocks % 20 == 0)
+                    trace(tracker.state());
                 if (!halted && blocks > 4 && mustStop(tracker, stated))
                     return;
             }
         }
+    }
+
+    void trace(const TrackState& now) const
+    {
+        std::printf("  . %ld s: true %.1f, shown %.1f +- %.1f, read %.1f, mode %d, scale %.2f +- %.2f\n",
+                    m_timeS, m_car.litres, now.level.mean.litres(), now.level.sd.litres(),
+                    now.reading.value_or(Volume()).litres(), int(now.mode), now.scale.mean.ratio(),
+                    now.scale.sd.ratio());
     }
 
     void step(LevelTracker& tracker, const LevelCurve& curve, bool driving)
@@ -183,7 +146,7 @@ private:
 
     void hear(const TrackerEvent& event, const LevelTracker& tracker)
     {
-        if (m_show)
+        if (m_show != Show::nothing)
             std::printf("  %ld s, %.1f km, source %d%s: event %d %s %.1f L; true %.1f, shown %.1f +- "
                         "%.1f, read %.1f, scale %.2f +- %.2f\n",
                         m_timeS, m_car.km, m_car.source(), m_onsetL ? ", broken" : "",
@@ -252,7 +215,7 @@ private:
             m_totals.nis += tracker.state().nisMean;
             ++m_totals.nisTanks;
         }
-        if (m_show && m_ranDry)
+        if (m_show != Show::nothing && m_ranDry)
             std::printf("  RAN DRY: fault %d, source %d, shown %.1f +- %.1f\n", m_kind,
                         m_car.source(), tracker.state().level.mean.litres(),
                         tracker.state().level.sd.litres());
@@ -260,7 +223,7 @@ private:
 
     Random& m_random;
     Totals& m_totals;
-    bool m_show;
+    Show m_show;
     SimulatedCar m_car;
     int m_kind = -1;
     double m_faultAtL = 0.0, m_fillAtL = 0.0, m_dryL = 0.0, m_poured = 0.0, m_burntBefore = 0.0;
@@ -271,74 +234,20 @@ private:
     bool m_fillFound = false, m_fillSound = false, m_fillLogged = false;
 };
 
-void printRate(const char* what, int count, int of)
-{
-    using Binomial = boost::math::binomial_distribution<>;
-    const double low = count ? Binomial::find_lower_bound_on_p(of, count, 0.025) : 0.0;
-    const double high = count == of ? 1.0 : Binomial::find_upper_bound_on_p(of, count, 0.025);
-    std::printf("%-46s %6d of %-6d %.5f (95 %%: %.5f to %.5f)\n", what, count, of,
-                of ? double(count) / of : 0.0, low, high);
-}
-
-// Exact bound of a Poisson mean (Garwood 1936, by chi-squared).
-double poissonBound(int count, double probability)
-{
-    if (count == 0 && probability < 0.5)
-        return 0.0;
-    const double freedom = 2.0 * (probability < 0.5 ? count : count + 1);
-    return 0.5 * quantile(boost::math::chi_squared(freedom), probability);
-}
-
-void report(Totals& t)
-{
-    const int driven = t.tanks - t.noCurve;
-    std::printf("%d tanks, %d without a curve, %.0f km\n", t.tanks, t.noCurve, t.km);
-    printRate("ran dry", t.dry, driven);
-    printRate("ran dry without any fault told", t.dryUnwarned, driven);
-    std::printf("false alarms %d, per 1,000 km with a sound sender %.4f (95 %%: %.4f to "
-                "%.4f):", t.falseAlarms, 1000.0 * t.falseAlarms / t.soundKm,
-                1000.0 * poissonBound(t.falseAlarms, 0.025) / t.soundKm,
-                1000.0 * poissonBound(t.falseAlarms, 0.975) / t.soundKm);
-    for (const auto& [code, count] : t.falseCodes)
-        std::printf(" %s %d", faultWord(code), count);
-    std::printf("\ncarried into each fill: %.3f of the quarter rule's\n", t.carried / t.quarter);
-    printRate("fills found by level (sound sender, 5 to 25 L)", t.fillsFound, std::max(1, t.fills));
-    std::printf("carried with speed %.2f, distance %.2f, fuel rate %.2f, level alone %.2f\n",
-                t.carriedBy[0] / t.quarterBy[0], t.carriedBy[1] / t.quarterBy[1],
-                t.carriedBy[2] / t.quarterBy[2], t.carriedBy[3] / t.quarterBy[3]);
-    std::printf("refuels that were none: %d\n", t.falseRefuels);
-    std::printf("NIS, mean over sound tanks: %.3f\n", t.nis / std::max(1, t.nisTanks));
-    t.sound.print("shown, sound sender:");
-    constexpr std::array kSources{"by speed only:", "by distance only:", "by fuel rate only:",
-                                  "by the clock only:"};
-    for (std::size_t i = 0; i < kSources.size(); ++i)
-        t.blind[i].print(kSources[i]);
-    for (std::size_t i = 0; i < kFaults.size(); ++i) {
-        Delay& delay = t.delays[i];
-        std::sort(delay.litres.begin(), delay.litres.end());
-        const auto part = [&](double share) {
-            return delay.litres.empty() ? 0.0
-                                        : delay.litres[std::size_t(share * double(delay.litres.size() - 1))];
-        };
-        std::printf("%-13s found %4d of %4d, dry %d, carried %.2f; litres until found (50 L tank) "
-                    "median %.2f, 95 %% %.2f\n",
-                    kFaultNames[i], delay.found, delay.raised, delay.dry,
-                    delay.quarter > 0.0 ? delay.carried / delay.quarter : 0.0, part(0.5), part(0.95));
-    }
-}
-
 } // namespace
 
 int main(int argc, char** argv)
 {
     const int tanks = argc > 1 ? std::atoi(argv[1]) : 10000;
     const auto seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1ULL;
-    const bool show = argc > 3 && std::strcmp(argv[3], "--show") == 0;
+    Show show = Show::nothing;
+    if (argc > 3)
+        show = std::strcmp(argv[3], "--trace") == 0 ? Show::blocks : Show::events;
     Totals totals;
     for (int i = 0; i < tanks; ++i) {
         // A tank can be run again alone: its seed is its number.
         Random random(seed + std::uint64_t(i));
-        if (show)
+        if (show != Show::nothing)
             std::printf("tank %llu\n", seed + static_cast<unsigned long long>(i));
         Tank(random, totals, show).run();
     }

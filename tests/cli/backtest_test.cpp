@@ -119,6 +119,68 @@ private slots:
         QCOMPARE(run({write(csv(6))}).exitCode, 0);
     }
 
+    // Each tank pumped in two goes: the second, full one ends it, and its row is
+    // the one that is named.
+    void partialFillsAreSummedIntoTheTankThatTheNextFullOneEnds()
+    {
+        const json whole = json::parse(run({write(csv(40, true)), "--json"}).out.toStdString());
+        QList<QByteArray> lines = csv(40, true).trimmed().split('\n');
+        QByteArray text = "date,litres,odometer_km,full\n";
+        double before_km = 0;
+        for (qsizetype i = 1; i < lines.size(); ++i) {
+            const QList<QByteArray> cells = lines[i].split(',');
+            const double litres = cells[1].toDouble(), km = cells[2].toDouble();
+            if (i > 1)
+                text += QString::asprintf("%s,%.3f,%.3f,0\n", lines[i - 1].left(10).constData(),
+                                          litres - 10, (before_km + km) / 2).toUtf8();
+            text += cells[0] + QString::asprintf(",%.3f,%.3f,1\n", i > 1 ? 10 : litres, km).toUtf8();
+            before_km = km;
+        }
+        const json parts = json::parse(run({write(text), "--json"}).out.toStdString());
+        QCOMPARE(parts.at("tanks").get<int>(), 40);
+        QCOMPARE(parts.at("forecasts").size(), whole.at("forecasts").size());
+        QCOMPARE(parts.at("forecasts")[0].at("row").get<int>(), 23);   // 12th full fill
+        for (std::size_t i = 0; i < parts.at("forecasts").size(); ++i)
+            for (const char* key : {"km", "lo90", "hi90", "actual_km"})
+                QVERIFY(std::abs(parts.at("forecasts")[i].at(key).get<double>()
+                                 - whole.at("forecasts")[i].at(key).get<double>()) < 1e-6);
+    }
+
+    void aHorizonThatTheLogCannotTellIsNullWithTheReason()
+    {
+        const json j = json::parse(run({write(csv(40)), "--json"}).out.toStdString());
+        const json& horizons = j.at("coverage_by_horizon");
+        QVERIFY(horizons.at("tenth_of_a_tank").is_null());
+        QVERIFY(QString::fromStdString(j.at("horizon_notes").at("tenth_of_a_tank").get<std::string>())
+                    .startsWith("unknown: 0 in this log"));
+        QCOMPARE(horizons.at("one_tank").at("stretches").get<int>(), 30);
+        QCOMPARE(horizons.at("three_tanks").at("stretches").get<int>(), 28);
+        QCOMPARE(horizons.at("one_tank").at("p80").get<double>(), j.at("coverage").at("p80").get<double>());
+    }
+
+    // The factors are those of checks.md for petrol at 30 C and of e10.
+    void correctionsOfTheFileAreShownAndLeaveTheForecastsOfLitresTyped()
+    {
+        QList<QByteArray> lines = csv(40).trimmed().split('\n');
+        lines[0] += ",blend,temperature_c";
+        for (int i = 1; i < lines.size(); ++i)
+            lines[i] += i % 2 ? ",e10,30" : ",,";
+        const QString file = write(lines.join('\n') + '\n');
+        QVERIFY(!json::parse(run({file, "--json"}).out.toStdString()).contains("corrections"));
+        const json j = json::parse(run({file, "--json", "--at-15c", "--blend-energy"}).out.toStdString());
+        const json& c = j.at("corrections");
+        QVERIFY(c.at("effect").at("mape").at("without") != c.at("effect").at("mape").at("with"));
+        QCOMPARE(c.at("changed").size(), std::size_t(40));   // by temperature and blend in turn
+        QCOMPARE(c.at("changed")[0].at("fill").get<int>(), 1);
+        const double share = c.at("changed")[0].at("after_l").get<double>()
+            / c.at("changed")[0].at("before_l").get<double>();
+        QVERIFY(std::abs(share - 0.98171) < 5e-6);
+        const double energy = c.at("changed")[1].at("after_l").get<double>()
+            / c.at("changed")[1].at("before_l").get<double>();
+        QVERIFY(std::abs(energy - 0.966) < 1e-12);
+        QCOMPARE(run({file, "--at-15c", "--fuel", "coal"}).exitCode, 2);
+    }
+
     void thePlotShowsEveryForecast()
     {
         const QString plot = m_folder.filePath("plot.svg");

@@ -69,14 +69,14 @@ private slots:
         QVERIFY(run.prepareCar());
         const double before = usual(run);
         QCOMPARE(run("fill add --litres 9.91 --odometer-km 104500 --full --date 2026-10-10").exitCode, 0);
-        QCOMPARE(usual(run), before);
+        QVERIFY(std::abs(usual(run) - before) < 1e-5);   // the season moves on
         const QString rule = "fill rule " + id(suspects(run)[0]).left(8) + ' ';
         QCOMPARE(run(rule + "accept").exitCode, 0);
-        QVERIFY(usual(run) < before);
+        QVERIFY(usual(run) < before - 1e-3);
         QVERIFY(suspects(run).empty());
         QCOMPARE(run("log --json").json()["fills"].back()["ruling"].get<std::string>(), std::string("counts"));
         QCOMPARE(run(rule + "leave-out").exitCode, 0);
-        QCOMPARE(usual(run), before);
+        QVERIFY(std::abs(usual(run) - before) < 1e-5);   // the season moves on
         QVERIFY(suspects(run).empty());
         QCOMPARE(run(rule + "reconsider").exitCode, 0);
         QCOMPARE(suspects(run).size(), std::size_t(1));

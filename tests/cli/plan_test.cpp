@@ -138,31 +138,66 @@ private slots:
         QVERIFY(!json.at("feasible").get<bool>());
     }
 
-    void theTextHasOneRowPerPoint()
+    // 25 L at 0.745 kg/L are 18.625 kg.
+    void kilogramsAreGivenBesideLitres()
     {
-        run(fileWith(exercise()), tank());
-        QCOMPARE(m_code, 0);
-        for (const char* name :
-             {"Ash", "Birch", "Cedar", "Damson", "Elm", "Fir", "Gorse", "Hazel", "Finish"})
-            QVERIFY(m_text.contains(name));
-        QVERIFY(m_text.contains("an estimate, not a promise"));
+        const Json json = planOf("at_km,name,mode,fuel,price_per_l\n0,A,m,none,\n100,B,m,pump,1.5\n"
+                                 "450,F,m,none,\n",
+                                 "--capacity-l 50 --start-l 20 --rate 10 --kg-per-l 0.745");
+        const Json& stop = json.at("stops")[0];
+        QVERIFY(std::fabs(stop.at("buy_kg").get<double>() - 18.625) < 1e-9);
+        QVERIFY(std::fabs(stop.at("arrive_kg").at("mean").get<double>() - 7.45) < 1e-9);
+        QVERIFY(std::fabs(json.at("bought_kg").get<double>() - 18.625) < 1e-9);
+        QVERIFY(json.at("points")[2].contains("arrive_kg"));
     }
 
-    void theCardIsOnePageOfPdf()
+    void openingHoursCountWhereTheClockIsKnown()
     {
-        const QString out = m_folder.filePath("card.pdf");
-        QProcess process;
-        process.start(UNDERMARK_CLI, QStringList{"card", fileWith(exercise()), "--out", out} +
-                                         (tank() + " --rate-sd 0.2").split(' '));
-        QVERIFY(process.waitForFinished(20000));
-        QCOMPARE(process.exitCode(), 0);
-        QFile file(out);
-        QVERIFY(file.open(QIODevice::ReadOnly));
-        const QByteArray pdf = file.readAll();
-        QVERIFY(pdf.startsWith("%PDF-"));
-        QVERIFY(pdf.contains("/Count 1"));
-        QVERIFY(pdf.contains("an estimate, not a promise") ||
-                pdf.contains("An estimate, not a promise"));
+        const QByteArray day =
+            "at_km,name,mode,fuel,price_per_l,opens,closes\n0,A,m,none,,,\n"
+            "100,B,m,pump,1.5,12:00,13:00\n180,C,m,pump,2.0,,\n450,F,m,none,,,\n";
+        const QString tank = "--capacity-l 50 --start-l 20 --rate 10";
+        Json json = planOf(day, tank);
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("B"));
+        QVERIFY(json.at("notes")[0].get<std::string>().find("departure") != std::string::npos);
+        json = planOf(day, tank + " --depart 08:00 --speed-kmh 100"); // at B at nine
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("C"));
+        json = planOf(day, tank + " --depart 11:30 --speed-kmh 100");
+        QCOMPARE(json.at("stops")[0].at("name").get<std::string>(), std::string("B"));
+    }
+
+    void theConfidenceOfTheTripIsKeptAndItsGapStated()
+    {
+        const QString flags = tank() + " --start-sd-l 0.5 --rate-sd 0.3 --leg-sd-per-sqrt-km 0.03";
+        const Json each = planOf(exercise(), flags);
+        const Json trip = planOf(exercise(), flags + " --trip-confidence 0.995");
+        QCOMPARE(m_code, 0);
+        QVERIFY(trip.at("below_floor_risk").get<double>() <= 0.005);
+        QVERIFY(each.at("below_floor_risk").get<double>() > 0.005);
+        QVERIFY(trip.at("trip_gap").get<double>() >= 0);
+        QVERIFY(trip.at("cost").get<double>() >= each.at("cost").get<double>());
+    }
+
+    // Official 8.57 km, shown 9.43: 100 km on the meter are 90.88 km of road.
+    void theOdometerCheckScalesTheRoute()
+    {
+        const QByteArray route = "at_km,name,mode,fuel\n0,A,m,none\n100,F,m,none\n";
+        const Json json = planOf(route, "--capacity-l 50 --start-l 20 --rate 10 "
+                                        "--odometer-check 8.57 9.43");
+        QVERIFY(std::fabs(json.at("points")[1].at("at_km").get<double>() - 100 / 1.100350) < 1e-4);
+    }
+
+    void everyLegThatIsTooLongForTheAutonomyIsNamed()
+    {
+        const Json json = planOf(exercise(), tank() + " --autonomy-km 220 --autonomy-safety 10");
+        std::vector<double> over;
+        for (const Json& rule : json.at("rules")) {
+            if (!rule.at("kept").get<bool>())
+                over.push_back(rule.at("over_km").get<double>());
+        }
+        // 600 to 1000 and 1000 to 1250 km; the others are 200 km or less.
+        QCOMPARE(over.size(), std::size_t(2));
+        QVERIFY(std::fabs(over[0] - 180) < 1e-9 && std::fabs(over[1] - 30) < 1e-9);
     }
 
     void badInputIsOneLineAndExitCodeTwo_data()

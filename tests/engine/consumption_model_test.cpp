@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/consumption_model.h"
-#include "engine/consumption/rate_prior.h"
-#include "tests/support/simulated_car.h"
 #include "tests/support/test_main.h"
 
-#include <Eigen/Cholesky>
 #include <QTest>
 #include <cmath>
-#include <numeric>
 #include <random>
 
 using namespace undermark;
@@ -187,6 +183,39 @@ private slots:
         QVERIFY(near(per100(model.forecast(only(kTown))), 9.2, 0.1));
     }
 
+    void withoutATimeTheSeasonIsThatOfTheLastStretch()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}}));
+        for (int i = 0; i < 150; ++i) {
+            Interval tank = stretch(0, {{kTown, Distance::fromKm(500)}}, 500);
+            tank.begin = Instant(std::chrono::days(18000 + 10 * i));
+            tank.end = tank.begin + std::chrono::days(10);
+            const double day = double(18000 + 10 * i);
+            tank.burnt.mean = Volume::fromLitres(40 * (1 + 0.1 * std::cos(2 * M_PI * day / 365.25)));
+            model.observe(tank);
+        }
+        Circumstances end, halfAYearOn;
+        end.begin = Instant(std::chrono::days(18000 + 1500));
+        halfAYearOn.begin = *end.begin + std::chrono::days(182);
+        QCOMPARE(per100(model.forecast()), per100(model.forecast({}, end)));
+        QVERIFY(std::abs(per100(model.forecast()) - per100(model.forecast({}, halfAYearOn))) > 0.2);
+    }
+
+    // No trip logged in years: the usual mix is still that of the prior, and the
+    // rates of a car that does not change do not wander.
+    void withoutTripsTheRatesOfASteadyCarStay()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}, {kMotorway, {}}, {kSpecialStage, {}}}));
+        const auto share = model.rates().usualMix;
+        for (int i = 0; i < 300; ++i) {
+            model.observe(stretch(60 + 2 * (i % 3), {}, 400));
+            if (i >= 30)
+                QVERIFY(near(model.expectedLitres(stretch(1, {}, 400)).litres(), 62, 1.5));
+        }
+        for (std::size_t i = 0; i < share.size(); ++i)
+            QVERIFY(near(model.rates().usualMix[i].ratio(), share[i].ratio(), 1e-9));
+    }
+
     void oneOddTankDoesNotCarryTheRateAway()
     {
         ConsumptionModel model(setupOf({{kTown, {}}}));
@@ -206,83 +235,6 @@ private slots:
         QVERIFY(f.bands[2].low < f.bands[1].low && f.bands[1].low < f.bands[0].low);
         QVERIFY(f.bands[0].low < f.point && f.point < f.bands[0].high);
         QVERIFY(f.bands[0].high < f.bands[1].high && f.bands[1].high < f.bands[2].high);
-    }
-
-    // Simulation-based calibration (Talts et al. 2018): truth drawn from the
-    // prior, data from the truth; the rank of the truth in its posterior must be
-    // uniform. Chi-square over 20 bins, 19 degrees of freedom, 99.9 % point
-    // 43.82 (tables); the seed is fixed.
-    void ranksOfTheTruthInItsPosteriorAreUniform()
-    {
-        const RatePrior prior = ratePrior(std::vector<Mode>{{kTown, {}}, {kMotorway, {}}});
-        const auto n = Eigen::Index(prior.mean.size());
-        const Eigen::MatrixXd covariance = Eigen::Map<const Eigen::MatrixXd>(prior.covariance.data(), n, n);
-        const Eigen::MatrixXd root = covariance.llt().matrixL();
-        constexpr double kShape = 4, kRate = 3;
-        std::mt19937_64 random(20240531);
-        std::normal_distribution<double> normal;
-        std::gamma_distribution<double> gamma(kShape, 1 / kRate);
-        constexpr int kBins = 20, kRuns = 2000;
-        std::array<std::array<int, kBins>, 3> count{};
-        for (int run = 0; run < kRuns; ++run) {
-            const double s2 = 1 / gamma(random);
-            const Eigen::VectorXd z = Eigen::VectorXd::NullaryExpr(n, [&] { return normal(random); });
-            const Eigen::VectorXd truth =
-                Eigen::Map<const Eigen::VectorXd>(prior.mean.data(), n) + std::sqrt(s2) * root * z;
-            ConjugateRegression model(prior.mean, prior.covariance, kShape, kRate);
-            const auto draw = [&](double town, double motorway) {
-                const std::array x{town, motorway, 2.0, 10.0};
-                const double w = 0.5 + 8.4e-4 * (town + motorway) + std::pow(0.006 * (town + motorway), 2);
-                const double mean = Eigen::Map<const Eigen::VectorXd>(x.data(), n).dot(truth);
-                return std::tuple(x, w, mean + std::sqrt(s2 * w) * normal(random));
-            };
-            for (int i = 0; i < 12; ++i) {
-                const auto [x, w, y] = draw(50 + 40 * (i % 4), 60 * (i % 5));
-                model.observe(x, y, w);
-            }
-            const auto [x, w, y] = draw(30, 25);   // a tenth of a tank ahead
-            const std::array ranks{model.predict(std::array{1.0, 0.0, 0.0, 0.0}, 0).cdf(truth[0]),
-                                   model.predict(std::array{0.4, 0.6, 0.0, 0.0}, 0)
-                                       .cdf(0.4 * truth[0] + 0.6 * truth[1]),
-                                   model.predict(x, w).cdf(y)};
-            for (std::size_t k = 0; k < ranks.size(); ++k)
-                ++count[k][std::size_t(std::min(ranks[k] * kBins, kBins - 1.0))];
-        }
-        for (const auto& bins : count) {
-            double chi2 = 0;
-            for (const int c : bins)
-                chi2 += std::pow(c - double(kRuns) / kBins, 2) / (double(kRuns) / kBins);
-            QVERIFY2(chi2 < 43.82, qPrintable(QString::number(chi2)));
-        }
-    }
-
-    // Cars with trips logged: the true rates lie in their stated 90 % intervals
-    // about nine times in ten (96 intervals; 2.6 binomial sd = 8 %).
-    // Wider than that is no fault: evidence fades, so the intervals are cautious.
-    void trueRatesLieWithinTheirStatedIntervals()
-    {
-        int inside = 0, total = 0;
-        for (unsigned seed = 1; seed <= 48; ++seed) {
-            std::mt19937_64 random(seed);
-            test::CarTruth car = test::randomCar(random);
-            car.forgotten = car.gallons = car.miles = car.drift = car.season = 0;
-            car.tripsLogged = 1;
-            // Hardly told apart from town driving, so it must come from the prior.
-            car.coldStart_l = std::abs(std::normal_distribution<double>(0.10, 0.08)(random));
-            const auto log = test::simulate(car, 60, random);
-            ConsumptionModel model(setupOf({{kTown, {}}, {kMotorway, {}}}));
-            for (const Interval& one : intervalsFrom(log.fills, log.trips))
-                model.observe(one);
-            const ModeRates rates = model.rates();
-            const double truth[] = {car.town_lPerKm, car.motorway_lPerKm};
-            for (std::size_t i = 0; i < 2; ++i) {
-                const double half = 1.645 * std::sqrt(rates.posterior[3 * i]);
-                inside += std::abs(rates.mean[i].litresPerKm() - truth[i]) <= half;
-                ++total;
-            }
-        }
-        qInfo("%d of %d true rates within their 90 %% intervals", inside, total);
-        QVERIFY(double(inside) / total > 0.82);
     }
 };
 

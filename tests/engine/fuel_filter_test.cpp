@@ -5,6 +5,7 @@
 #include <QTest>
 #include <array>
 #include <cmath>
+#include <random>
 
 using namespace undermark;
 
@@ -70,6 +71,43 @@ private slots:
             filter.correct(30.0, 0.5);   // no time passes: the error stays what it is
         QVERIFY(std::abs(filter.levelVarianceL2() - 1.0) < 1e-3);
         QVERIFY(filter.readingVarianceL2() < 1e-3);
+    }
+
+    void innovationsOfATrueModelPassTheChiSquareGates()
+    {
+        // Chi-squared, one degree of freedom: 95 % 3.841459, 99 % 6.634897, 99.9 %
+        // 10.827566; the mean of 100 lies within .742 to 1.296 in 95 % (checks.md).
+        std::mt19937_64 random(11);
+        std::normal_distribution<double> normal;
+        FuelFilter filter({Volume::fromLitres(30.0), Volume::fromLitres(2.0)},
+                          {Fraction::fromRatio(1.0), Fraction::fromRatio(0.05)});
+        double level = 30.0 + 2.0 * normal(random), scale = 1.0 + 0.05 * normal(random);
+        constexpr int kSteps = 200'000;
+        int above95 = 0, above99 = 0, above999 = 0, inBand = 0;
+        double sum = 0.0;
+        for (int i = 1; i <= kSteps; ++i) {
+            const double used = 0.8;
+            level += -scale * used + 0.02 * normal(random);
+            scale += 1e-3 * normal(random);
+            filter.predict(used, {.levelL2 = 0.02 * 0.02, .scale2 = 1e-6});
+            const double nis = filter.correct(level + 1.5 * normal(random), 2.25).nis();
+            above95 += nis > 3.841459;
+            above99 += nis > 6.634897;
+            above999 += nis > 10.827566;
+            sum += nis;
+            if (i % 100 == 0) {
+                inBand += sum / 100 > .742 && sum / 100 < 1.296;
+                sum = 0.0;
+            }
+        }
+        // Four standard deviations of each count.
+        const auto near = [](int count, int of, double share) {
+            return std::abs(count - share * of) < 4.0 * std::sqrt(of * share * (1.0 - share));
+        };
+        QVERIFY(near(above95, kSteps, .05));
+        QVERIFY(near(above99, kSteps, .01));
+        QVERIFY(near(above999, kSteps, .001));
+        QVERIFY(near(inBand, kSteps / 100, .95));
     }
 
     void aBoundIsApproachedAndNeverPassed()

@@ -1,112 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/tracking/level_tracker.h"
 #include "tests/support/allocations.h"
+#include "tests/support/level_drive.h"
 #include "tests/support/test_main.h"
 
 #include <QTest>
 #include <cmath>
-#include <random>
-#include <vector>
 
 using namespace undermark;
-
-namespace {
-
-// A drive written down second by second: the reading is the true level with
-// plain noise, or whatever a test puts in its place.
-struct Drive {
-    explicit Drive(double startL, TrackerSettings settings = plain())
-        : level(startL), tracker(settings)
-    {
-    }
-
-    static TrackerSettings plain()
-    {
-        TrackerSettings settings;
-        settings.highest = Volume::fromLitres(50.0);
-        settings.rate = {Consumption::fromLitresPer100Km(8.0), Consumption::fromLitresPer100Km(1.0)};
-        return settings;
-    }
-
-    static LevelObservation reading(double litres, ReadingKind kind = ReadingKind::exact)
-    {
-        return {kind, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}, {}};
-    }
-
-    // One second at `kmh` with what the sender says (nothing: no reading).
-    void second(double kmh, std::optional<LevelObservation> said)
-    {
-        level -= kmh > 0.0 ? 0.08 * kmh / 3600.0 : 0.8 / 3600.0;
-        TrackerSample sample;
-        sample.time = Seconds(time);
-        sample.speed = Speed::fromKmPerHour(kmh);
-        sample.level = said;
-        time += 1.0;
-        take(tracker.add(sample));
-    }
-
-    void take(std::span<const TrackerEvent> happened)
-    {
-        events.insert(events.end(), happened.begin(), happened.end());
-        const double now = tracker.state().level.mean.litres();
-        bool said = false;
-        for (const TrackerEvent& event : happened)
-            said = said || event.kind == TrackerEventKind::refuel
-                || event.kind == TrackerEventKind::correction;
-        rose = rose || (known && now > shown + 1e-12 && !said);
-        known = tracker.state().mode != TrackerMode::waiting;
-        shown = now;
-    }
-
-    void run(double seconds, double kmh, double noise = 1.0)
-    {
-        for (double s = 0; s < seconds; ++s)
-            second(kmh, reading(level + (kmh > 0 ? noise : 0.05) * normal(random)));
-    }
-
-    // The sender answers `said` whatever the tank does.
-    void runSaying(double seconds, double kmh, std::optional<LevelObservation> said)
-    {
-        for (double s = 0; s < seconds; ++s)
-            second(kmh, said);
-    }
-
-    int count(TrackerEventKind kind) const
-    {
-        int n = 0;
-        for (const TrackerEvent& event : events)
-            n += event.kind == kind;
-        return n;
-    }
-
-    const TrackerEvent* first(TrackerEventKind kind) const
-    {
-        for (const TrackerEvent& event : events)
-            if (event.kind == kind)
-                return &event;
-        return nullptr;
-    }
-
-    bool hasFault(FaultCode code) const
-    {
-        const TrackerEvent* fault = first(TrackerEventKind::fault);
-        return fault && fault->fault == code && count(TrackerEventKind::fault) == 1;
-    }
-
-    double off() const { return tracker.state().level.mean.litres() - level; }
-    double sd() const { return tracker.state().level.sd.litres(); }
-
-    double level;
-    double time = 0.0;
-    LevelTracker tracker;
-    std::vector<TrackerEvent> events;
-    double shown = 0.0;
-    bool known = false, rose = false;
-    std::mt19937_64 random{7};
-    std::normal_distribution<double> normal;
-};
-
-} // namespace
+using Drive = undermark::test::LevelDrive;
 
 class LevelTrackerTest : public QObject {
     Q_OBJECT
@@ -196,51 +97,6 @@ private slots:
         QCOMPARE(drive.count(TrackerEventKind::refuel), 1);
     }
 
-    void aStuckFloatIsFoundBeforeThreeLitresAreGone()
-    {
-        Drive drive(30.0);
-        drive.run(3600, 80);
-        const double onset = drive.level;
-        const double stuck = drive.level;
-        while (drive.count(TrackerEventKind::fault) == 0 && onset - drive.level < 8.0)
-            drive.second(80, Drive::reading(stuck));
-        QVERIFY(drive.hasFault(FaultCode::stuck));
-        QVERIFY2(onset - drive.level < 3.5, qPrintable(QString::number(onset - drive.level)));
-        QVERIFY(drive.tracker.onFault());
-        // The level is counted anew from the onset: what misled it is undone.
-        QVERIFY2(std::abs(drive.off()) < 1.2, qPrintable(QString::number(drive.off())));
-        const double sd = drive.sd();
-        drive.runSaying(3600, 80, Drive::reading(stuck));
-        QVERIFY(drive.sd() > sd);
-        QVERIFY(std::abs(drive.off()) < 3.0 * drive.sd());
-        QVERIFY(!drive.rose);
-        // The float comes free: the sender is taken back.
-        drive.run(600, 80);
-        QCOMPARE(drive.count(TrackerEventKind::faultCleared), 1);
-        QVERIFY(!drive.tracker.onFault());
-    }
-
-    void aTankTrulyAboveTheUpperStopIsNotCalledStuck()
-    {
-        TrackerSettings settings = Drive::plain();
-        Drive drive(49.0, settings);
-        while (drive.level > 45.0)
-            drive.second(80, Drive::reading(45.0, ReadingKind::atLeast));
-        drive.run(1800, 80);
-        QCOMPARE(drive.count(TrackerEventKind::fault), 0);
-        QCOMPARE(drive.count(TrackerEventKind::onUpperStop), 1);
-        QVERIFY(std::abs(drive.off()) < 3.0 * drive.sd());
-    }
-
-    void aFloatThatStaysOnTheUpperStopIsFound()
-    {
-        Drive drive(48.0);
-        for (int s = 0; s < 8 * 3600 && drive.count(TrackerEventKind::fault) == 0; ++s)
-            drive.second(80, Drive::reading(45.0, ReadingKind::atLeast));
-        QVERIFY(drive.hasFault(FaultCode::stuckAtStop));
-        QVERIFY2(drive.level > 34.0, qPrintable(QString::number(drive.level)));
-    }
-
     void onTheLowerStopConsumptionCarriesOn()
     {
         Drive drive(8.0);
@@ -252,76 +108,6 @@ private slots:
         QCOMPARE(drive.count(TrackerEventKind::onLowerStop), 1);
         QVERIFY(std::abs(drive.tracker.state().level.mean.litres() - drive.level)
                 < 0.5 * (atStop - drive.level));
-    }
-
-    void anOpenAndAShortedWireAreTold()
-    {
-        Drive open(30.0);
-        open.run(900, 60);
-        open.runSaying(120, 60, Drive::reading(0.0, ReadingKind::tooHigh));
-        QVERIFY(open.hasFault(FaultCode::open));
-        QVERIFY(std::abs(open.off()) < 2.0);
-        open.run(300, 60);
-        QCOMPARE(open.count(TrackerEventKind::faultCleared), 1);
-
-        Drive shorted(30.0);
-        shorted.run(900, 60);
-        shorted.runSaying(120, 60, Drive::reading(0.0));   // reads empty, within the range
-        QVERIFY(shorted.hasFault(FaultCode::shortCircuit));
-        QVERIFY(std::abs(shorted.off()) < 2.0);
-    }
-
-    void anOffsetJumpWhileDrivingIsAFaultAndNotARefuel()
-    {
-        for (const double step : {8.0, -8.0}) {
-            Drive drive(30.0);
-            drive.run(1800, 80);
-            for (int s = 0; s < 300; ++s)
-                drive.second(80, Drive::reading(drive.level + step + drive.normal(drive.random)));
-            QVERIFY(drive.hasFault(FaultCode::offsetJump));
-            QCOMPARE(drive.count(TrackerEventKind::refuel), 0);
-            QVERIFY(std::abs(drive.off()) < 2.0);
-        }
-    }
-
-    void silenceIsADropoutAndPasses()
-    {
-        Drive drive(30.0);
-        drive.run(900, 60);
-        const double sd = drive.sd();
-        drive.runSaying(900, 60, std::nullopt);
-        QVERIFY(drive.hasFault(FaultCode::dropout));
-        QVERIFY(drive.sd() > sd);
-        QVERIFY(std::abs(drive.off()) < 1.5);
-        drive.run(300, 60);
-        QCOMPARE(drive.count(TrackerEventKind::faultCleared), 1);
-    }
-
-    void aLooseContactIsToldAndDoesNotMoveTheLevel()
-    {
-        Drive drive(30.0);
-        drive.run(900, 60);
-        for (int s = 0; s < 900; ++s)
-            drive.second(60, s % 5 == 0 ? Drive::reading(0.0, ReadingKind::tooLow)
-                                        : Drive::reading(drive.level + drive.normal(drive.random)));
-        QVERIFY(drive.hasFault(FaultCode::intermittent));
-        QVERIFY(!drive.tracker.onFault());
-        QVERIFY(std::abs(drive.off()) < 1.5);
-    }
-
-    void anImplausibleSourceIsTold()
-    {
-        TrackerSettings settings = Drive::plain();
-        settings.rate = {Consumption::fromLitresPer100Km(2.0), Consumption::fromLitresPer100Km(1.0)};
-        Drive drive(48.0, settings);
-        drive.run(6 * 3600, 90);
-        QVERIFY(drive.first(TrackerEventKind::fault));
-        bool told = false;
-        for (const TrackerEvent& event : drive.events)
-            told = told || (event.kind == TrackerEventKind::fault
-                            && event.fault == FaultCode::sourceScale);
-        QVERIFY(told);
-        QVERIFY(std::abs(drive.off()) < 2.0);
     }
 
     void aClockThatGoesBackIsSurvivedAndSaid()

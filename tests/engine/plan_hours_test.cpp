@@ -89,8 +89,9 @@ private slots:
             request.departure.reset();
             changed += solve(request, *makeProblem(request)).objective < *expected - 1e-6;
         }
-        QVERIFY2(feasible > 60 && changed > 15,
-                 qPrintable(QString("%1 feasible, %2 changed by hours").arg(feasible).arg(changed)));
+        QVERIFY2(
+            feasible > 60 && changed > 15,
+            qPrintable(QString("%1 feasible, %2 changed by hours").arg(feasible).arg(changed)));
     }
 
     void hoursMaySpanMidnight()

@@ -59,16 +59,16 @@ Driven drive(const PlanRequest& request, const Plan& plan, int times)
     const Eigen::MatrixXd covariance =
         Eigen::Map<const Eigen::MatrixXd>(request.rates.covariance.data(), n, n);
     const Eigen::LDLT<Eigen::MatrixXd> ldlt(covariance);
-    const Eigen::MatrixXd root =
-        ldlt.transpositionsP().transpose() * Eigen::MatrixXd(ldlt.matrixL()) *
-        ldlt.vectorD().cwiseMax(0.0).cwiseSqrt().asDiagonal();
+    const Eigen::MatrixXd root = ldlt.transpositionsP().transpose() *
+                                 Eigen::MatrixXd(ldlt.matrixL()) *
+                                 ldlt.vectorD().cwiseMax(0.0).cwiseSqrt().asDiagonal();
     std::mt19937_64 random(11);
     std::normal_distribution<double> normal;
     const auto& points = request.route.points;
     std::vector<std::size_t> mode;
     for (const RoutePoint& point : points)
-        mode.push_back(static_cast<std::size_t>(
-            std::ranges::find(request.rates.modes, point.mode) - request.rates.modes.begin()));
+        mode.push_back(static_cast<std::size_t>(std::ranges::find(request.rates.modes, point.mode) -
+                                                request.rates.modes.begin()));
     std::vector<int> failed(points.size(), 0);
     int trips = 0;
     for (int i = 0; i < times; ++i) {
@@ -82,8 +82,8 @@ Driven drive(const PlanRequest& request, const Plan& plan, int times)
             if (at > 0) {
                 const double km = (points[at].at - points[at - 1].at).km();
                 const std::size_t m = mode[at - 1];
-                const double rate = request.rates.mean[m].litresPerKm() +
-                                    error[static_cast<Eigen::Index>(m)];
+                const double rate =
+                    request.rates.mean[m].litresPerKm() + error[static_cast<Eigen::Index>(m)];
                 level -= rate * km + request.rates.legNoiseSd * std::sqrt(km) * normal(random);
                 failed[at] += level < request.tank.floor.litres();
                 failedOnce = failedOnce || level < request.tank.floor.litres();
@@ -110,8 +110,8 @@ class PlanModesTest : public QObject {
 private slots:
     void initTestCase()
     {
-        const auto logbook = makeDemoLogbook(
-            m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
+        const auto logbook =
+            makeDemoLogbook(m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
         QVERIFY2(logbook, logbook ? "" : describe(logbook.error()).c_str());
         auto log = logbook->load(logbook->vehicles()->front().id);
         QVERIFY(log);

@@ -21,8 +21,7 @@ namespace {
 class SharedRisk : public test::Exhaustive {
 public:
     SharedRisk(const PlanRequest& request, const Problem& problem)
-        : Exhaustive(problem), m_request(request),
-          m_allowed(1 - request.tripConfidence->value())
+        : Exhaustive(problem), m_request(request), m_allowed(1 - request.tripConfidence->value())
     {
     }
 

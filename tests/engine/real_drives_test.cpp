@@ -35,8 +35,9 @@ Rows read(const QString& name)
 {
     Rows rows;
     auto samples = SamplesCsv::open(name.toStdString());
-    while (const auto row = samples->next().value())
-        rows.push_back(*row);
+    SampleRow row;
+    while (samples->next(row).value())
+        rows.push_back(row);
     return rows;
 }
 

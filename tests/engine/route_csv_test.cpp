@@ -64,6 +64,24 @@ private slots:
         QVERIFY(std::fabs(road - 248.49) < 1e-9);
     }
 
+    // Stages driven twice, the way back to their start, a halt without distance.
+    void aDayOfStagesTransportAndServiceIsSummed()
+    {
+        const auto file = readRouteCsv(fileWith(
+            "leg_km,name,mode,fuel,timed,idle_min\n0,Service,road,none,0,\n"
+            "10,Start,stage,none,1,5\n16.5,End,road,none,0,\n12,Start,stage,none,1,5\n"
+            "16.5,End,road,none,0,\n10,Service,road,zone,0,30\n0,Service out,road,none,0,\n"
+            "8,Finish,,none,0,\n"));
+        QVERIFY2(file, file ? "" : describe(file.error()).c_str());
+        const auto& points = file->route.points;
+        QVERIFY(std::fabs(points.back().at.km() - 73) < 1e-9);
+        QCOMPARE(points[6].at.km(), points[5].at.km());
+        double timed = 0.0;
+        for (std::size_t i = 0; i + 1 < points.size(); ++i)
+            timed += points[i].timed ? (points[i + 1].at - points[i].at).km() : 0.0;
+        QVERIFY(std::fabs(timed - 33) < 1e-9);
+    }
+
     // Odometer check of a public road book: 8.57 km official, 9.43 shown.
     void anOdometerCheckGivesTheFactor()
     {

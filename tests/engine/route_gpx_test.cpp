@@ -31,10 +31,10 @@ private slots:
     // GeographicLib's documentation and GeodSolve.
     void distancesAreGeodesicsOfWgs84()
     {
-        QVERIFY(std::fabs(geodesicLength(40.6, -73.8, 51.6, -0.5).metres() - 5551759.400319) <
+        QVERIFY(std::fabs(geodesicLength({40.6, -73.8}, {51.6, -0.5}).metres() - 5551759.400319) <
                 1e-5);
-        QVERIFY(std::fabs(geodesicLength(-41.32, 174.81, 40.96, -5.50).metres() - 19959679.267354) <
-                1e-5);
+        QVERIFY(std::fabs(geodesicLength({-41.32, 174.81}, {40.96, -5.50}).metres() -
+                          19959679.267354) < 1e-5);
     }
 
     // The same by the program GeodSolve, where it is installed.
@@ -48,7 +48,7 @@ private slots:
         QVERIFY(process.waitForFinished());
         const double metres = process.readAllStandardOutput().trimmed().split(' ').at(2).toDouble();
         QVERIFY(metres > 100000);
-        QVERIFY(std::fabs(geodesicLength(47.1, 11.3, 48.2, 12.9).metres() - metres) < 1e-5);
+        QVERIFY(std::fabs(geodesicLength({47.1, 11.3}, {48.2, 12.9}).metres() - metres) < 1e-5);
     }
 
     void everyRoutePointIsAPointWithOurExtensions()
@@ -66,7 +66,8 @@ private slots:
         QCOMPARE(points[1].fuel, FuelSource::zone);
         QCOMPARE(points[1].mostPurchase->litres(), 20.0);
         QCOMPARE(points[2].mode, std::string("road"));
-        const Distance whole = geodesicLength(47, 11, 47, 12) + geodesicLength(47, 12, 48, 12);
+        const Distance whole =
+            geodesicLength({47, 11}, {47, 12}) + geodesicLength({47, 12}, {48, 12});
         QCOMPARE(points[2].at.km(), whole.km());
     }
 
@@ -76,7 +77,8 @@ private slots:
             "<trk><trkseg><trkpt lat='47' lon='11'/><trkpt lat='47.1' lon='11'/></trkseg>"
             "<trkseg><trkpt lat='48' lon='11'/><trkpt lat='48.1' lon='11'/></trkseg></trk>"));
         QVERIFY(file);
-        const Distance driven = geodesicLength(47, 11, 47.1, 11) + geodesicLength(48, 11, 48.1, 11);
+        const Distance driven =
+            geodesicLength({47, 11}, {47.1, 11}) + geodesicLength({48, 11}, {48.1, 11});
         QVERIFY(std::fabs((file->route.points.back().at - driven).metres()) < 1e-6);
         QCOMPARE(file->warnings.size(), std::size_t(1));
         QVERIFY(file->warnings[0].find("gap") != std::string::npos);
@@ -99,7 +101,7 @@ private slots:
         QCOMPARE(points.size(), std::size_t(4)); // start, Alder, Beech, finish
         QCOMPARE(points[1].name, std::string("Fuel Alder"));
         QCOMPARE(points[1].fuel, FuelSource::pump);
-        QVERIFY(std::fabs(points[1].at.km() - geodesicLength(47, 11, 47.05, 11).km()) < 0.002);
+        QVERIFY(std::fabs(points[1].at.km() - geodesicLength({47, 11}, {47.05, 11}).km()) < 0.002);
         QCOMPARE(points[2].fuel, FuelSource::zone);
         QCOMPARE(file->warnings.size(), std::size_t(1));
         QCOMPARE(readRouteGpx(fileWith(body))->route.points.size(), std::size_t(3));

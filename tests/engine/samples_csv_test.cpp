@@ -29,34 +29,35 @@ private slots:
         QVERIFY(samples.has_value());
         QCOMPARE(samples->unknownColumns(), std::vector<std::string>{"rpm"});
         QVERIFY(samples->hasSecondSignal());
-        const auto row = samples->next();
-        QVERIFY(row && *row);
-        QCOMPARE((*row)->time.count(), 10.0);
-        QCOMPARE((*row)->signal->value(), 2.5);
-        QCOMPARE((*row)->signal2->value(), 1.5);
-        QCOMPARE((*row)->speed->kmPerHour(), 60.0);
-        QCOMPARE((*row)->fuelRate->litresPerHour(), 4.5);
-        QCOMPARE((*row)->distance->km(), 1.25);
-        QVERIFY(!samples->next().value().has_value());
+        SampleRow row;
+        QVERIFY(samples->next(row).value());
+        QCOMPARE(row.time.count(), 10.0);
+        QCOMPARE(row.signal->value(), 2.5);
+        QCOMPARE(row.signal2->value(), 1.5);
+        QCOMPARE(row.speed->kmPerHour(), 60.0);
+        QCOMPARE(row.fuelRate->litresPerHour(), 4.5);
+        QCOMPARE(row.distance->km(), 1.25);
+        QVERIFY(!samples->next(row).value());
     }
 
     void anEmptyCellIsNoReadingAndNotZero()
     {
         auto samples = SamplesCsv::open(fileWith("t_s,signal,speed_kmh\n0,,\n"));
-        const auto row = samples->next();
-        QVERIFY(row && *row);
-        QVERIFY(!(*row)->signal && !(*row)->speed && !(*row)->distance);
+        SampleRow row;
+        QVERIFY(samples->next(row).value());
+        QVERIFY(!row.signal && !row.speed && !row.distance);
     }
 
     void impossibleNumbersAreNamed()
     {
         auto samples = SamplesCsv::open(fileWith("t_s,signal,speed_kmh\n0,1,5\n1,1,-5\n"));
-        QVERIFY(samples->next());
-        const auto row = samples->next();
-        QVERIFY(!row);
-        QCOMPARE(row.error().line, 3L);
-        QCOMPARE(row.error().column, std::string("speed_kmh"));
-        QCOMPARE(row.error().code, ErrorCode::badInput);
+        SampleRow row;
+        QVERIFY(samples->next(row));
+        const auto more = samples->next(row);
+        QVERIFY(!more);
+        QCOMPARE(more.error().line, 3L);
+        QCOMPARE(more.error().column, std::string("speed_kmh"));
+        QCOMPARE(more.error().code, ErrorCode::badInput);
     }
 };
 

@@ -20,12 +20,16 @@ private slots:
         QCOMPARE(mix.shares(), (std::vector<double>{0.7, 0.3}));
     }
 
-    void whatFadesNeverLosesItsShares()
+    void whatWasObservedFadesAndThePriorStays()
     {
         UsualMix mix({300, 100});
-        for (int i = 0; i < 1000; ++i)
+        mix.fade(0.5);
+        QCOMPARE(mix.shares(), (std::vector<double>{0.75, 0.25}));
+        mix.observe(1, Distance::fromKm(600));
+        QCOMPARE(mix.shares(), (std::vector<double>{0.3, 0.7}));
+        for (int i = 0; i < 100; ++i)
             mix.fade(0.5);
-        QCOMPARE(mix.shares(), (std::vector<double>{0.5, 0.5}));   // 1 km each
+        QVERIFY(std::abs(mix.shares()[0] - 0.75) < 1e-12);
     }
 
     // Closed form: half and half of 8 and 12 has variance 4; a Dirichlet of

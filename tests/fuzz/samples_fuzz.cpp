@@ -18,13 +18,14 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     TrackerSettings settings;
     settings.highest = Volume::fromLitres(50);
     LevelTracker tracker(settings);
+    SampleRow row;
     for (;;) {
-        const auto row = file->next();
-        if (!row || !*row)
+        const auto more = file->next(row);
+        if (!more || !*more)
             break;
-        TrackerSample sample{(*row)->time, {}, (*row)->speed, (*row)->fuelRate, (*row)->distance};
-        if (const auto signal = (*row)->signal) {
-            const double litres = 10 * signal->value();
+        TrackerSample sample{row.time, {}, row.speed, row.fuelRate, row.distance};
+        if (row.signal) {
+            const double litres = 10 * row.signal->value();
             sample.level = LevelObservation{litres < 0 ? ReadingKind::tooLow
                                                 : litres > 50 ? ReadingKind::tooHigh
                                                               : ReadingKind::exact,

@@ -2,9 +2,9 @@
 //
 // Runs the tst_*.qml files over the invented car. In QML: `import
 // Undermark.Fixture`, then Fixture.reset("calm"), Fixture.now, Fixture.pump.
-#include "app/now_view_model.h"
-#include "app/pump_view_model.h"
+#include "app/screen.h"
 #include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
 
 #include <QGuiApplication>
@@ -19,11 +19,17 @@ class Fixture : public QObject {
     Q_OBJECT
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlanViewModel* ahead READ ahead NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::TankViewModel* tank READ tank NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::LogbookViewModel* logbook READ logbook NOTIFY changed FINAL)
 
 public:
     Fixture() { reset("calm"); }
-    NowViewModel* now() const { return m_now.get(); }
-    PumpViewModel* pump() const { return m_pump.get(); }
+    NowViewModel* now() const { return &m_screen->now; }
+    PumpViewModel* pump() const { return &m_screen->pump; }
+    PlanViewModel* ahead() const { return &m_screen->ahead; }
+    TankViewModel* tank() const { return &m_screen->tank; }
+    LogbookViewModel* logbook() const { return &m_screen->logbook; }
     Q_INVOKABLE int storedFills() const { return int(m_car->stored.size()); }
 
     // "calm", "warned", "low" or "far". The view models before stay alive.
@@ -45,14 +51,12 @@ public:
             car->state.notices = {notice, {Notice::Severity::info, "A second one."}};
             car->lesson.flags = {notice};
         }
-        auto now = std::make_unique<NowViewModel>(*car);
-        auto pump = std::make_unique<PumpViewModel>(*car);
-        connect(pump.get(), &PumpViewModel::stored, now.get(), &NowViewModel::refresh);
+        auto screen = std::make_unique<Screen>(*car);
+        screen->ahead.setRoute(demoRoute(), "Seven Weirs Rally");
         std::swap(m_car, car);
-        std::swap(m_now, now);
-        std::swap(m_pump, pump);
+        std::swap(m_screen, screen);
         emit changed();
-        m_past.push_back({std::move(car), std::move(now), std::move(pump)});
+        m_past.push_back({std::move(car), std::move(screen)});
     }
 
 signals:
@@ -61,12 +65,10 @@ signals:
 private:
     struct Past {
         std::unique_ptr<test::FakeCar> car;
-        std::unique_ptr<NowViewModel> now;
-        std::unique_ptr<PumpViewModel> pump;
+        std::unique_ptr<Screen> screen;
     };
     std::unique_ptr<test::FakeCar> m_car;
-    std::unique_ptr<NowViewModel> m_now;
-    std::unique_ptr<PumpViewModel> m_pump;
+    std::unique_ptr<Screen> m_screen;
     std::vector<Past> m_past;
 };
 

@@ -18,6 +18,9 @@ TestCase {
         Main {
             now: Fixture.now
             pump: Fixture.pump
+            ahead: Fixture.ahead
+            tank: Fixture.tank
+            logbook: Fixture.logbook
         }
     }
 

@@ -131,8 +131,8 @@ private:
     {
         const auto at = static_cast<std::size_t>(i);
         const auto& table = *m_problem.timetable;
-        const double dry = table.departure + m_stopped +
-                           (m_problem.at[at] - table.startKm) * table.minutesPerKm;
+        const double dry =
+            table.departure + m_stopped + (m_problem.at[at] - table.startKm) * table.minutesPerKm;
         m_stopped += table.stopMinutes[at];
         const double from = table.hours[at].opens - dry;
         const double to = table.hours[at].closes - dry;

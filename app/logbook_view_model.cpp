@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/logbook_view_model.h"
+
+#include "app/consumption_picture.h"
+#include "app/mode_name.h"
+#include "engine/consumption/rate_report.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::size_t kStretchesDrawn = 60;
+constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::trip,
+                                               LogKind::proof};
+
+} // namespace
+
+LogbookViewModel::LogbookViewModel(CarService& car, Units units, QObject* parent)
+    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units)
+{
+    connect(&m_editor, &PumpViewModel::stored, this, [this] {
+        m_steps.push_back({openedId(), std::nullopt, tr("Undo the correction")});
+        m_correcting = false;
+        emit stored();
+    });
+    connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
+    refresh();
+}
+
+void LogbookViewModel::refresh()
+{
+    const std::string id = opened() ? openedId() : std::string();
+    m_rows.refresh(m_format, kFilters[m_filter]);
+    m_consumption.reset();
+    m_opened.reset();
+    for (const LogRef& ref : m_rows.refs()) { // the entry that was open is looked up anew
+        m_opened = ref;
+        if (!id.empty() && openedId() == id)
+            break;
+        m_opened.reset();
+    }
+    readVersions();
+    emit changed();
+}
+
+void LogbookViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    m_editor.setFormat(format);
+    m_correcting = false;
+    refresh();
+}
+
+QStringList LogbookViewModel::filters() const
+{
+    return {tr("All"), tr("Fills"), tr("Trips"), tr("Proofs")};
+}
+
+void LogbookViewModel::selectFilter(int filter)
+{
+    if (filter < 0 || filter >= filters().size())
+        return;
+    m_filter = filter;
+    close();
+    refresh();
+}
+
+QString LogbookViewModel::emptyText() const
+{
+    return m_rows.rowCount() > 0 ? QString()
+                                 : tr("Nothing is written here yet. A fill at the pump is the "
+                                      "first line.");
+}
+
+QList<NoticeText> LogbookViewModel::notices() const
+{
+    QList<NoticeText> notices;
+    if (m_problem)
+        notices.append(*m_problem);
+    if (const FillFlag* flag = openedFlag()) {
+        notices.append(noticeText(Notice{Notice::Severity::warning, flag->text}));
+    } else if (opened() && m_opened->kind == LogKind::proof) {
+        for (const ProofFlag& proof : m_rows.known()->proofFlags)
+            if (proof.proof == m_opened->index)
+                notices.append(noticeText(Notice{Notice::Severity::warning, proof.text}));
+    }
+    return notices;
+}
+
+QString LogbookViewModel::undoWord() const
+{
+    return m_steps.empty() ? QString() : m_steps.back().word;
+}
+
+PlotPicture LogbookViewModel::consumption() const
+{
+    if (!m_consumption)
+        m_consumption =
+            m_rows.known()
+                ? consumptionPicture(foreseenStretches(*m_rows.known(), kStretchesDrawn), m_format)
+                : PlotPicture{};
+    return *m_consumption;
+}
+
+QList<Fact> LogbookViewModel::rates() const
+{
+    if (!m_rows.known())
+        return {};
+    const ConsumptionModel& model = m_rows.known()->consumption.model;
+    QList<Fact> facts{{tr("usual mix"), m_format.rate(model.forecast().rate)}};
+    for (const Mode& mode : model.setup().modes)
+        facts.append({modeName(mode.name),
+                      m_format.rate(model.forecast(Mix{{mode.name, Distance::fromKm(1)}}).rate)});
+    return facts;
+}
+
+void LogbookViewModel::undo()
+{
+    if (m_steps.empty())
+        return;
+    const Step step = m_steps.back();
+    if (!applied(step.restore ? m_car.revise(step.entryId, *step.restore)
+                              : m_car.takeBack(step.entryId)))
+        return;
+    m_steps.pop_back();
+    emit stored();
+}
+
+bool LogbookViewModel::applied(const Result<void>& result)
+{
+    m_problem.reset();
+    if (!result)
+        m_problem = noticeText(result.error());
+    emit changed();
+    return result.has_value();
+}
+
+} // namespace undermark

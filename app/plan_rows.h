@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A plan as rows that a navigator follows with a finger, for text, card and
+// screen alike. Numbers are left to be formatted where they are shown.
+#pragma once
+
+#include "engine/planning/plan.h"
+
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// z of "sure": the normal 99 % quantile.
+inline constexpr double kSureQuantile = 2.3263478740408408;
+
+struct PlanRow {
+    std::size_t point = 0; // of the route
+    Distance at;
+    Distance leg;                      // since the row before
+    Volume needs;                      // mean use to the next row; 0 in the last
+    Volume sure;                       // on arrival with 99 %, 0 or more
+    Volume even;                       // on arrival, mean, 0 or more
+    const PlannedStop* stop = nullptr; // of the plan, where one buys here
+    Volume leave;
+    std::string note; // what else matters here, short, maybe empty
+};
+
+// One row for each of `points` (ascending), or for every point of the route where
+// none are given. Rows point into `plan`, which must outlive them.
+std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
+                              const std::vector<std::size_t>& points = {});
+
+// The point's name, or "km 12.3" where it has none.
+std::string placeName(const RoutePoint& point);
+
+// A probability in per cent for reading: "0", "<0.001", "1.2".
+std::string riskPercent(double risk);
+
+// The start, the stops and the finish: what a page has to show at least.
+std::vector<std::size_t> stopsAndEnds(const Plan& plan);
+
+} // namespace undermark

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/plan_view_model.h"
+
+#include "app/plan_card.h"
+#include "engine/files/route_file.h"
+#include "engine/planning/plan_horizon.h"
+
+#include <QFileInfo>
+#include <algorithm>
+#include <array>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::array kConfidences{0.95, 0.99, 0.999};
+
+} // namespace
+
+PlanViewModel::PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent)
+    : QObject(parent), m_car(car), m_format(units), m_files(folder)
+{
+    showHere();
+}
+
+void PlanViewModel::showHere()
+{
+    m_here.setDecimalMark(m_format.decimalMark());
+    m_here.setEntries({{0, tr("the car is at"), m_format.distanceUnit(), {}, false, true}});
+}
+
+void PlanViewModel::refresh()
+{
+    if (loaded())
+        planAnew();
+    emit changed();
+}
+
+void PlanViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    showHere();
+    refresh();
+}
+
+void PlanViewModel::setRoute(Route route, const QString& name)
+{
+    m_whole = route;
+    m_route = std::move(route);
+    m_name = name;
+    m_aim = usualAim(m_route);
+    m_leg = 0;
+    planAnew();
+    emit changed();
+}
+
+void PlanViewModel::pickFile(int row)
+{
+    const QString path = m_files.pick(row);
+    if (path.isEmpty())
+        return;
+    auto file = readRouteFile(path.toStdString());
+    if (file)
+        return setRoute(std::move(file->route), QFileInfo(path).completeBaseName());
+    m_notices = {noticeText(file.error())};
+    emit changed();
+}
+
+void PlanViewModel::otherRoute()
+{
+    m_route = {};
+    m_notices.clear();
+    m_files.refresh();
+    emit changed();
+}
+
+void PlanViewModel::selectAim(int aim)
+{
+    if (aim < 0 || aim >= aims().size())
+        return;
+    m_aim = Aim(aim);
+    refresh();
+}
+
+void PlanViewModel::selectConfidence(int confidence)
+{
+    if (confidence < 0 || std::size_t(confidence) >= kConfidences.size())
+        return;
+    m_confidence = confidence;
+    refresh();
+}
+
+void PlanViewModel::selectLeg(int leg)
+{
+    if (leg < 0 || leg >= legs().size())
+        return;
+    m_leg = leg;
+    emit changed();
+}
+
+void PlanViewModel::planAnew()
+{
+    m_request.reset();
+    m_plan.reset();
+    m_cures.clear();
+    m_notices.clear();
+    m_whatIfTitle.clear();
+    m_whatIfAnswer.clear();
+    m_cardDone.clear();
+    const auto fail = [this](const Error& error) { m_notices = {noticeText(error)}; };
+    const auto known = m_car.knowledge();
+    if (!known)
+        return fail(known.error());
+    const auto tank = tankFromCar(**known);
+    if (!tank)
+        return fail(tank.error());
+    PlanRequest request = planRequest(m_route, *tank);
+    request.aim = m_aim;
+    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
+    auto answer = plan(request);
+    if (!answer)
+        return fail(answer.error());
+    m_plan = std::move(*answer);
+    m_request = std::move(request);
+    if (!m_plan->feasible)
+        if (auto cures = findCures(*m_request))
+            m_cures = std::move(*cures);
+    m_leg = std::clamp(m_leg, 0, std::max(0, int(legs().size()) - 1));
+    std::vector<Notice> notices;
+    if (!m_plan->feasible)
+        notices.push_back({Notice::Severity::error, outcome(*m_plan).toStdString()});
+    for (const std::string& note : m_plan->notes)
+        notices.push_back({Notice::Severity::info, note});
+    m_notices = noticeTexts(notices);
+}
+
+HorizonPicture PlanViewModel::horizon() const
+{
+    if (!feasible())
+        return {};
+    const auto strips = planHorizons(*m_request, *m_plan);
+    if (strips.empty())
+        return {};
+    const LegHorizon& leg = strips[std::min(std::size_t(m_leg), strips.size() - 1)];
+    return legPicture(leg.strip, m_format);
+}
+
+void PlanViewModel::askWhatIf(int index)
+{
+    if (!feasible() || index < 0 || index >= whatIfs().size())
+        return;
+    const std::size_t stops = m_plan->stops.size();
+    const auto at = std::size_t(index);
+    const auto name = [&](std::size_t stop) { return m_route.points[m_plan->stops[stop].point].name; };
+    const Result<WhatIf> answer = at < stops      ? whatIfClosed(*m_request, name(at))
+                                  : at == stops   ? whatIfRateUp(*m_request, Fraction::fromPercent(10))
+                                                  : whatIfFillsLess(*m_request, Volume::fromLitres(2));
+    m_whatIfTitle = whatIfs()[index];
+    m_whatIfAnswer.clear();
+    if (!answer) {
+        m_whatIfAnswer.append({tr("no answer"), QString::fromStdString(describe(answer.error()))});
+    } else {
+        m_whatIfAnswer.append({tr("now"), outcome(*m_plan)});
+        m_whatIfAnswer.append({tr("then"), outcome(answer->plan)});
+        for (const PlannedStop& stop : answer->plan.stops)
+            m_whatIfAnswer.append(
+                {QString::fromStdString(answer->request.route.points[stop.point].name),
+                 tr("take on %1").arg(m_format.volume({stop.buy, {}}))});
+    }
+    emit changed();
+}
+
+void PlanViewModel::planFromHere()
+{
+    const auto at = m_format.distanceFrom(m_here.text(0));
+    if (!at || !loaded()) {
+        m_notices = {noticeText(Notice{Notice::Severity::error,
+                                       tr("Where the car is on the route comes first.").toStdString()})};
+        emit changed();
+        return;
+    }
+    auto rest = routeFrom(m_whole, *at);
+    if (!rest) {
+        m_notices = {noticeText(rest.error())};
+        emit changed();
+        return;
+    }
+    m_route = std::move(*rest);
+    planAnew();
+    emit changed();
+}
+
+void PlanViewModel::planWholeRoute()
+{
+    m_route = m_whole;
+    showHere();
+    planAnew();
+    emit changed();
+}
+
+void PlanViewModel::writeCard()
+{
+    if (!feasible())
+        return;
+    const std::filesystem::path file = m_car.folder() / "fuel-card.pdf";
+    const auto written = writePlanCard(*m_request, *m_plan, Paper::a5, file);
+    m_cardDone = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
+                         : QString::fromStdString(describe(written.error()));
+    emit changed();
+}
+
+} // namespace undermark

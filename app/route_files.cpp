@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/route_files.h"
+
+namespace undermark {
+
+RouteFiles::RouteFiles(const QString& folder, QObject* parent)
+    : QAbstractListModel(parent), m_folder(folder)
+{
+    refresh();
+}
+
+void RouteFiles::refresh()
+{
+    beginResetModel();
+    m_folder.refresh();
+    m_entries.clear();
+    if (!m_folder.isRoot())
+        m_entries.append(QFileInfo(m_folder.absoluteFilePath(QStringLiteral(".."))));
+    m_entries += m_folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name | QDir::IgnoreCase);
+    m_entries += m_folder.entryInfoList({QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
+                                        QDir::Files, QDir::Name | QDir::IgnoreCase);
+    endResetModel();
+    emit changed();
+}
+
+int RouteFiles::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : int(m_entries.size());
+}
+
+QVariant RouteFiles::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const QFileInfo& entry = m_entries[index.row()];
+    if (role == Name)
+        return entry.fileName() == QStringLiteral("..") ? tr("One folder up") : entry.fileName();
+    if (role == IsFolder)
+        return entry.isDir();
+    return {};
+}
+
+QHash<int, QByteArray> RouteFiles::roleNames() const
+{
+    return {{Name, "name"}, {IsFolder, "isFolder"}};
+}
+
+QString RouteFiles::pick(int row)
+{
+    if (row < 0 || row >= m_entries.size())
+        return {};
+    const QFileInfo entry = m_entries[row];
+    if (!entry.isDir())
+        return entry.absoluteFilePath();
+    m_folder = QDir(QDir::cleanPath(entry.absoluteFilePath()));
+    refresh();
+    return {};
+}
+
+} // namespace undermark

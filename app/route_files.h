@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Folders and route files, as a list to touch: no dialog of the desktop is
+// needed. Shown are folders and files ending in .csv or .gpx, nothing hidden.
+#pragma once
+
+#include <QAbstractListModel>
+#include <QDir>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class RouteFiles : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the plan's view model")
+    Q_PROPERTY(QString folder READ folder NOTIFY changed FINAL)
+
+public:
+    enum Role { Name = Qt::UserRole, IsFolder };
+
+    explicit RouteFiles(const QString& folder, QObject* parent = nullptr);
+
+    QString folder() const { return m_folder.absolutePath(); }
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QHash<int, QByteArray> roleNames() const override;
+
+    // Enters a folder and returns nothing, or returns the path of a file.
+    QString pick(int row);
+    // Reads the folder anew.
+    Q_INVOKABLE void refresh();
+
+signals:
+    void changed();
+
+private:
+    QDir m_folder;
+    QFileInfoList m_entries; // the first one is the folder above, except at the root
+};
+
+} // namespace undermark

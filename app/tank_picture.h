@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/plot_picture.h"
+#include "engine/calibration/calibrate.h"
+
+#include <optional>
+#include <span>
+
+namespace undermark {
+
+// The level curve over its points: signal to the right, litres since drained
+// upwards. A point's whisker is how far the curve drawn without it misses it;
+// one that misses by over twice the usual is drawn hollow. Points alone where
+// the fit has no curve. O(points) fits.
+PlotPicture tankPicture(std::span<const CalibrationPoint> points, const CalibrationFit& fit,
+                        const Sender& sender, std::optional<Volume> zeroMark,
+                        const UnitFormat& format);
+
+} // namespace undermark

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Shapes
+import Undermark.App
+
+// A line, its band, points and two axes.
+Item {
+    id: root
+
+    required property plotPicture picture
+    readonly property real labelHeight: Theme.line(Theme.small)
+
+    implicitHeight: 24 * Theme.step + 2 * labelHeight
+    Accessible.role: Accessible.Graphic
+    Accessible.name: picture.spoken
+
+    TextMetrics {
+        id: widest
+        font.pixelSize: Theme.small
+        text: root.picture.yTicks.length === 0 ? "" : root.picture.yTicks.reduce(
+                  (longest, tick) => tick.label.length > longest.length ? tick.label : longest, "")
+    }
+    Text {
+        id: yTitle
+        text: root.picture.yTitle
+        color: Theme.quietInk
+        font.pixelSize: Theme.small
+    }
+    Text {
+        anchors.right: parent.right
+        text: root.picture.xTitle
+        color: Theme.quietInk
+        font.pixelSize: Theme.small
+    }
+    Item {
+        id: area
+        x: widest.width + Theme.step
+        y: root.labelHeight + Theme.step / 2
+        width: root.width - x
+        height: root.height - y - root.labelHeight - Theme.step
+
+        Repeater {
+            model: root.picture.yTicks
+
+            Item {
+                id: level
+                required property horizonTickMark modelData
+                readonly property real at: modelData.at * area.height
+
+                Rectangle {
+                    y: level.at
+                    width: area.width
+                    height: Theme.hairline
+                    color: Theme.track
+                }
+                Text {
+                    visible: !(Theme.stacked && level.modelData.spare)
+                    x: -width - Theme.step
+                    y: level.at - height / 2
+                    text: level.modelData.label
+                    color: Theme.ink
+                    font.pixelSize: Theme.small
+                }
+            }
+        }
+        Repeater {
+            model: root.picture.xTicks
+
+            Item {
+                id: column
+                required property horizonTickMark modelData
+                readonly property real at: modelData.at * area.width
+
+                y: area.height
+
+                Rectangle {
+                    x: Math.min(column.at, area.width - width)
+                    width: Theme.hairline
+                    height: Theme.step / 2
+                    color: Theme.ink
+                }
+                Text {
+                    visible: !(Theme.stacked && column.modelData.spare)
+                    x: Math.max(0, Math.min(area.width - width, column.at - width / 2))
+                    y: Theme.step / 2
+                    text: column.modelData.label
+                    color: Theme.ink
+                    font.pixelSize: Theme.small
+                }
+            }
+        }
+        Shape {
+            anchors.fill: parent
+            clip: true
+            // (Drawn while very narrow, strokes leave traces with the software renderer.)
+            visible: !root.picture.empty && width > 16 * Theme.step
+
+            ShapePath {
+                scale: Qt.size(area.width, area.height)
+                fillColor: Theme.track
+                strokeColor: "transparent"
+                PathPolyline { path: root.picture.band }
+            }
+            ShapePath {
+                scale: Qt.size(area.width, area.height)
+                fillColor: "transparent"
+                strokeColor: Theme.sure
+                strokeWidth: 2 * Theme.hairline
+                PathPolyline { path: root.picture.line }
+            }
+        }
+        Rectangle {  // the named level
+            visible: root.picture.postAt >= 0
+            y: root.picture.postAt * area.height - height / 2
+            width: area.width
+            height: 2 * Theme.hairline
+            color: Theme.reserve
+        }
+        Text {
+            visible: root.picture.postAt >= 0
+            x: area.width - width
+            y: root.picture.postAt * area.height - height - Theme.hairline
+            text: root.picture.postName
+            color: Theme.reserve
+            font.pixelSize: Theme.small
+        }
+        Repeater {
+            model: root.picture.marks
+
+            Item {
+                id: mark
+                required property plotMark modelData
+
+                x: modelData.x * area.width
+                y: modelData.y * area.height
+
+                Rectangle {  // how far the line is missed
+                    visible: mark.modelData.missBy !== 0
+                    x: -width / 2
+                    y: Math.min(0, mark.modelData.missBy * area.height)
+                    width: 2 * Theme.hairline
+                    height: Math.abs(mark.modelData.missBy) * area.height
+                    color: Theme.ink
+                }
+                Rectangle {
+                    x: -width / 2
+                    y: -height / 2
+                    width: Theme.step
+                    height: width
+                    radius: width / 2
+                    color: mark.modelData.odd ? Theme.paper : Theme.ink
+                    border.width: 2 * Theme.hairline
+                    border.color: mark.modelData.odd ? Theme.caution : Theme.ink
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+FocusScope {
+    id: root
+
+    required property PlanViewModel view
+    property int tab: 0
+    readonly property bool portrait: height > width
+
+    Keys.onPressed: event => {
+        if (root.view.loaded && root.tab === 3)
+            here.take(event);
+    }
+
+    ColumnLayout {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: 3 * Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+        spacing: Theme.step
+
+        RouteFileList {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: !root.view.loaded
+            view: root.view
+        }
+        Text {
+            Layout.fillWidth: true
+            visible: root.view.loaded
+            text: root.view.title
+            color: Theme.quietInk
+            font.pixelSize: Theme.body
+            elide: Text.ElideRight
+        }
+        ModeBar {
+            Layout.fillWidth: true
+            visible: root.view.loaded
+            names: [qsTr("Stops"), qsTr("Route"), qsTr("What if"), qsTr("From here")]
+            current: root.tab
+            onChosen: index => root.tab = index
+        }
+        RowLayout {
+            Layout.fillHeight: false
+            visible: root.view.loaded && root.tab < 2
+            spacing: Theme.step
+
+            TouchButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: root.view.aims[root.view.aim]
+                Accessible.description: qsTr("Aim of the plan; press for the next one")
+                onClicked: root.view.selectAim((root.view.aim + 1) % root.view.aims.length)
+            }
+            TouchButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("%1 sure").arg(root.view.confidences[root.view.confidence])
+                Accessible.description: qsTr("Confidence of each arrival; press for the next one")
+                onClicked: root.view.selectConfidence((root.view.confidence + 1)
+                                                      % root.view.confidences.length)
+            }
+            TouchButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("Other route")
+                onClicked: root.view.otherRoute()
+            }
+        }
+        PlanStops {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.tab === 0
+            view: root.view
+        }
+        PageScroll {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.tab === 1
+
+            RouteTable {
+                Layout.fillWidth: true
+                rows: root.view.rows
+            }
+            Item {
+                Layout.fillHeight: true
+            }
+        }
+        PlanWhatIf {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.tab === 2
+            view: root.view
+        }
+        PlanHere {
+            id: here
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.tab === 3
+            view: root.view
+            portrait: root.portrait
+        }
+    }
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The whole calibration before it is saved: curve, levels, zero mark.
+PageScroll {
+    id: root
+
+    required property CalibrationGuide guide
+
+    function take(event: KeyEvent) {
+        entry.take(event);
+    }
+
+    Plot {
+        Layout.fillWidth: true
+        Layout.minimumHeight: implicitHeight
+        visible: !root.guide.plot.empty
+        picture: root.guide.plot
+    }
+    FactList {
+        Layout.fillWidth: true
+        facts: root.guide.facts
+    }
+    FactList {
+        Layout.fillWidth: true
+        facts: root.guide.done
+    }
+    Repeater {
+        model: root.guide.form.fields
+
+        FieldButton {
+            required property numberField modelData
+
+            Layout.fillWidth: true
+            name: modelData.name
+            value: modelData.text
+            unit: modelData.unit
+            hint: modelData.hint
+            spoken: modelData.spoken
+            chosen: true
+        }
+    }
+    NumberEntry {
+        id: entry
+        Layout.fillWidth: true
+        Layout.minimumHeight: implicitHeight
+        portrait: true
+        form: root.guide.form
+        onDone: root.guide.go()
+    }
+}

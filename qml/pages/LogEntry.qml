@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// One entry of the log, all of it, and what can be done about it.
+ColumnLayout {
+    id: root
+
+    required property LogbookViewModel view
+
+    spacing: Theme.step
+
+    PageScroll {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        Text {
+            Layout.fillWidth: true
+            text: root.view.title
+            color: Theme.ink
+            font.pixelSize: Theme.large
+            wrapMode: Text.Wrap
+        }
+        NoticeBar {
+            Layout.fillWidth: true
+            notices: root.view.notices
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: root.view.mendWord !== ""
+            text: root.view.mendWord
+            leading: true
+            onClicked: root.view.mend()
+        }
+        FactList {
+            Layout.fillWidth: true
+            facts: root.view.facts
+        }
+        Text {
+            Layout.fillWidth: true
+            Layout.topMargin: Theme.step
+            visible: root.view.versions.length > 0
+            text: qsTr("As it was written down")
+            color: Theme.ink
+            font.pixelSize: Theme.body
+            font.bold: true
+            wrapMode: Text.Wrap
+        }
+        FactList {
+            Layout.fillWidth: true
+            facts: root.view.versions
+        }
+        Item {
+            Layout.fillHeight: true
+        }
+    }
+    RowLayout {
+        spacing: Theme.step
+
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: qsTr("Back")
+            onClicked: root.view.close()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            visible: root.view.ruleWord !== ""
+            text: root.view.ruleWord
+            onClicked: root.view.rule()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            visible: root.view.changeable
+            text: qsTr("Take out")
+            Accessible.description: qsTr("Takes the last thing written about this entry back")
+            onClicked: root.view.takeBack()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            visible: root.view.correctable
+            text: qsTr("Correct")
+            onClicked: root.view.correct()
+        }
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+FocusScope {
+    id: root
+
+    required property LogbookViewModel view
+    property int tab: 0
+    readonly property bool portrait: height > width
+    readonly property bool listing: tab < view.filters.length && !view.opened
+
+    Keys.onPressed: event => {
+        if (root.view.correcting)
+            form.take(event);
+    }
+    Keys.onEscapePressed: root.view.close()
+
+    ColumnLayout {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: 3 * Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+        spacing: Theme.step
+
+        ModeBar {
+            Layout.fillWidth: true
+            visible: !root.view.opened
+            names: root.view.filters.concat([qsTr("Rates")])
+            current: root.tab
+            onChosen: index => {
+                root.tab = index;
+                root.view.selectFilter(index);
+            }
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: root.view.undoWord !== "" && !root.view.correcting
+            text: root.view.undoWord
+            onClicked: root.view.undo()
+        }
+        HistoryList {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.listing
+            rows: root.view.rows
+            emptyText: root.view.emptyText
+            onPicked: row => root.view.open(row)
+        }
+        ConsumptionView {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: !root.listing && !root.view.opened
+            view: root.view
+        }
+        LogEntry {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.opened && !root.view.correcting
+            view: root.view
+        }
+        PageScroll {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.correcting
+
+            NoticeBar {
+                Layout.fillWidth: true
+                notices: root.view.editor.notices
+            }
+            FillForm {
+                id: form
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.minimumHeight: implicitHeight
+                view: root.view.editor
+                portrait: root.portrait
+                backWord: qsTr("Back")
+                onGoneBack: root.view.close()
+            }
+        }
+    }
+}

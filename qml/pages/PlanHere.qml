@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// Where the car is on the route, for planning what is left; and the card.
+PageScroll {
+    id: root
+
+    required property PlanViewModel view
+    required property bool portrait
+
+    function take(event: KeyEvent) {
+        entry.take(event);
+    }
+
+    Item {
+        id: board
+        readonly property real half: Math.floor((width - 3 * Theme.step) * 0.5)
+
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: root.portrait ? left.implicitHeight + entry.implicitHeight + Theme.step
+                                            : Math.max(left.implicitHeight, entry.implicitHeight)
+
+        ColumnLayout {
+            id: left
+            width: root.portrait ? board.width : board.half
+            spacing: Theme.step
+
+            WrapText {
+                text: qsTr("Plan what is left of the route, with the fuel the car has now.")
+                font.pixelSize: Theme.small
+            }
+            Repeater {
+                model: root.view.here.fields
+
+                FieldButton {
+                    required property numberField modelData
+
+                    Layout.fillWidth: true
+                    name: modelData.name
+                    value: modelData.text
+                    unit: modelData.unit
+                    hint: modelData.hint
+                    spoken: modelData.spoken
+                    chosen: true
+                }
+            }
+            TouchButton {
+                Layout.fillWidth: true
+                text: qsTr("Plan from here")
+                leading: true
+                onClicked: root.view.planFromHere()
+            }
+            TouchButton {
+                Layout.fillWidth: true
+                text: qsTr("Plan the whole route")
+                onClicked: root.view.planWholeRoute()
+            }
+            TouchButton {
+                Layout.fillWidth: true
+                visible: root.view.feasible
+                text: qsTr("Write the fuel card")
+                onClicked: root.view.writeCard()
+            }
+            WrapText {
+                visible: text !== ""
+                text: root.view.cardDone
+                font.pixelSize: Theme.small
+            }
+        }
+        NumberEntry {
+            id: entry
+            x: root.portrait ? 0 : board.half + 3 * Theme.step
+            y: root.portrait ? left.height + Theme.step : 0
+            width: board.width - x
+            height: root.portrait ? implicitHeight
+                                  : Math.max(implicitHeight, Math.min(board.height, root.height))
+            portrait: root.portrait
+            form: root.view.here
+            onDone: root.view.planFromHere()
+        }
+    }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The level curve, what it rests on, and what looks wrong with it.
+PageScroll {
+    id: root
+
+    required property TankViewModel view
+    signal calibrate
+
+    WrapText {
+        visible: !root.view.calibrated
+        text: qsTr("This tank has no calibration yet. It takes a drained tank, a measuring can and "
+                   + "an hour.")
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: !root.view.calibrated
+        text: qsTr("Calibrate")
+        leading: true
+        onClicked: root.calibrate()
+    }
+    Plot {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: implicitHeight
+        visible: root.view.calibrated
+        picture: root.view.plot
+    }
+    FactList {
+        Layout.fillWidth: true
+        facts: root.view.curveFacts
+    }
+    NoticeBar {
+        Layout.fillWidth: true
+        notices: root.view.findings
+    }
+}

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What people read of a plan: the text and the card; and plans with the car that
+// the logbook knows.
+#include "tests/support/cli_runner.h"
+#include "tests/support/test_main.h"
+
+#include <QRegularExpression>
+#include <QTest>
+#include <cmath>
+
+using namespace undermark::test;
+
+class PlanTextTest : public QObject {
+    Q_OBJECT
+    CliRunner m_run;
+
+    QString day() const
+    {
+        return m_run.file("day.csv", "at_km,name,mode,fuel,price_per_l,stop_min,idle_min,timed\n"
+                                     "0,Ash,road,none,,,,\n100,Birch,stage,pump,1.5,7,3,1\n"
+                                     "250,Cedar,road,zone,2.0,,,\n450,Finish,,none,,,,\n");
+    }
+
+    // The page's box in whole points: width and height.
+    static QString sizeOf(const QByteArray& pdf)
+    {
+        const QRegularExpression box("/MediaBox \\[\\s*0 0 (\\d+)\\S* (\\d+)");
+        const auto found = box.match(QString::fromLatin1(pdf));
+        return found.captured(1) + " " + found.captured(2);
+    }
+
+private slots:
+    void theTextHasOneRowPerPointWithItsNote()
+    {
+        const auto answer = m_run("plan " + day() +
+                                  " --capacity-l 50 --start-l 20 --rate 10 --rate-sd 0.5 "
+                                  "--kg-per-l 0.745 --end-l 2");
+        QVERIFY2(answer.exitCode == 0, answer.err.constData());
+        for (const char* words :
+             {"take on", "note", "7 min", "kg", "idles 3 min", "timed", "zone passed",
+              "2.0 L wanted here", "no return after", "an estimate, not a promise"})
+            QVERIFY2(answer.out.contains(words), (words + answer.out).constData());
+        for (const char* name : {"Ash", "Birch", "Cedar", "Finish"}) {
+            const QRegularExpression row("^ +\\d+\\.\\d +\\d+\\.\\d  " + QString(name) + " ",
+                                         QRegularExpression::MultilineOption);
+            QCOMPARE(QString::fromUtf8(answer.out).count(row), 1);
+        }
+    }
+
+    void riskMarginAndTurningBackOfEveryLegAreSaid()
+    {
+        const auto answer =
+            m_run("plan " + day() + " --capacity-l 50 --start-l 20 --rate 10 --rate-sd 0.5");
+        for (const char* words : {"dry risk", "margin L", "margin km", "turn back by",
+                                  "Ash to Birch", "Birch to Finish"})
+            QVERIFY2(answer.out.contains(words), (words + answer.out).constData());
+    }
+
+    void whatIfsShowWhereOneWouldStop()
+    {
+        const auto answer = m_run("plan " + day() +
+                                  " --capacity-l 50 --start-l 20 --rate 10 "
+                                  "--rate-up 10 --fill-less 3");
+        QVERIFY2(answer.out.contains("Birch 25.0"), answer.out.constData());
+        QVERIFY2(answer.out.contains("Birch 29.5"), answer.out.constData());
+    }
+
+    void theCardIsOnePageOfPdf_data()
+    {
+        QTest::addColumn<QString>("paper");
+        QTest::addColumn<QString>("size"); // ISO 216 in whole points of 1/72 inch
+        QTest::newRow("A5, lying") << "a5"
+                                   << "595 419";
+        QTest::newRow("A4") << "a4"
+                            << "595 841";
+    }
+
+    void theCardIsOnePageOfPdf()
+    {
+        QFETCH(QString, paper);
+        QFETCH(QString, size);
+        const QString out = m_run.file("card.pdf", "");
+        const auto answer = m_run("card " + day() +
+                                  " --capacity-l 50 --start-l 20 --rate 10 --rate-sd 0.5 "
+                                  "--zero-at-l 5 --out " +
+                                  out + " --paper " + paper);
+        QVERIFY2(answer.exitCode == 0, answer.err.constData());
+        QFile file(out);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QByteArray pdf = file.readAll();
+        QVERIFY(pdf.startsWith("%PDF-"));
+        QVERIFY(pdf.contains("/Count 1"));
+        QCOMPARE(sizeOf(pdf), size);
+        for (const char* words : {"An estimate, not a promise", "hidden reserve", "take on", "note",
+                                  "Birch", "Refuel with the engine off", "no return after"})
+            QVERIFY2(pdf.contains(words), words);
+    }
+
+    void moreStopsThanThePageHoldsAreRefused()
+    {
+        QByteArray rows = "leg_km,name,mode,fuel\n";
+        for (int i = 0; i < 60; ++i)
+            rows += "100,P" + QByteArray::number(i) + ",m,pump\n";
+        const QString out = m_run.file("none.pdf", "");
+        QFile::remove(out);
+        const auto answer = m_run("card " + m_run.file("many.csv", rows + "100,F,,none\n") +
+                                  " --capacity-l 12 --start-l 10 --rate 10 --out " + out);
+        QCOMPARE(answer.exitCode, 2);
+        QVERIFY2(answer.err.contains("too many stops"), answer.err.constData());
+        QVERIFY(!QFile::exists(out));
+    }
+
+    void theWayOnIsPlannedWithTheLogsCarAndAnotherLevel()
+    {
+        QCOMPARE(m_run("demo").exitCode, 0);
+        const QString route = m_run.file("on.csv", "at_km,name,mode,fuel\n0,A,open-road,none\n"
+                                                   "200,B,special-stage,pump\n240,F,,none\n");
+        const auto answer = m_run("plan " + route + " --from-km 80 --start-l 14.5 --json");
+        QVERIFY2(answer.exitCode == 0, answer.err.constData());
+        const auto json = answer.json();
+        QVERIFY(json.at("feasible").get<bool>());
+        const auto& here = json.at("points")[0];
+        QCOMPARE(here.at("name").get<std::string>(), std::string("here"));
+        QCOMPARE(here.at("at_km").get<double>(), 80.0);
+        QCOMPARE(here.at("arrive_l").at("mean").get<double>(), 14.5);
+    }
+
+    // Road without a mode burns what the log's usual mix does, between the rates of
+    // its modes.
+    void aTrackIsPlannedWithTheUsualMixOfTheLog()
+    {
+        const auto used = [&](const QByteArray& mode) {
+            const QString route =
+                m_run.file("mix.csv", "at_km,mode,fuel\n0," + mode + ",none\n100,,none\n");
+            return m_run("plan " + route + " --json")
+                .json()
+                .at("points")[1]
+                .at("used_l")
+                .get<double>();
+        };
+        QVERIFY(used("") > used("open-road") + 0.1);
+        QVERIFY(used("") < used("town") - 0.1);
+        const QString track =
+            m_run.file("track.gpx",
+                       "<gpx version='1.1' xmlns='http://www.topografix.com/GPX/1/1'><trk><trkseg>"
+                       "<trkpt lat='47' lon='11'/><trkpt lat='48' lon='11'/></trkseg></trk></gpx>");
+        const auto answer = m_run("plan " + track + " --json");
+        QVERIFY2(answer.exitCode == 0, answer.err.constData());
+    }
+};
+
+UNDERMARK_TEST(PlanTextTest)
+#include "plan_text_test.moc"

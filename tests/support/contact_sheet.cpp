@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// contact_sheet FOLDER [STATE]: draws every page of the screen over the demo car,
+// in the states that matter, by day and night, in all sizes and in large letters,
+// as FOLDER/STATE_SIZE_LIGHT.png, and all of them on one FOLDER/contact_sheet.png.
+// A person looks at it; tests/run makes it in build/release/contact_sheet.
+#include "app/screen.h"
+#include "app/typeface.h"
+#include "engine/demo/demo_logbook.h"
+#include "tests/support/fake_car.h"
+
+#include <QDir>
+#include <QGuiApplication>
+#include <QPainter>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <algorithm>
+#include <cstdio>
+
+using namespace undermark;
+
+namespace {
+
+struct State {
+    QString name;
+    int page = 0;
+    std::function<void(Screen&)> arrange;
+    QString tab = {}; // property of the page, with its value
+    int tabValue = 0;
+};
+
+struct Look {
+    QString name;
+    QSize size;
+    bool night = false;
+    double textScale = 1.0;
+};
+
+const QList<Look> kLooks{{"800x480-day", {800, 480}, false, 1},
+                         {"800x480-night", {800, 480}, true, 1},
+                         {"480x800-day", {480, 800}, false, 1},
+                         {"480x800-night-200", {480, 800}, true, 2},
+                         {"800x480-day-200", {800, 480}, false, 2},
+                         {"1920x1080-night", {1920, 1080}, true, 1}};
+
+void type(NumberForm& form, int field, const QString& text)
+{
+    form.select(field);
+    for (const QChar key : text)
+        form.press(key);
+}
+
+// A level with one reading.
+void take(CalibrationGuide& guide, const QString& litres, const QString& reading)
+{
+    type(*guide.form(), 0, litres);
+    type(*guide.form(), 1, reading);
+    guide.go();
+}
+
+// As far as the first pour; with a float that stands still or not.
+void calibrate(CalibrationGuide& guide, bool stuck)
+{
+    for (int i = 0; i < 5; ++i)
+        guide.acknowledge(i);
+    guide.go();
+    for (const char* reading : {"3.021", "3.019", "3.02"}) {
+        type(*guide.form(), 0, reading);
+        guide.go();
+    }
+    guide.go();
+    take(guide, "5", stuck ? "3.02" : "2.84");
+    guide.go();
+    take(guide, "10", stuck ? "3.021" : "2.36");
+    if (!stuck)
+        guide.go();
+}
+
+QList<State> states()
+{
+    const auto nothing = [](Screen&) {};
+    return {
+        {"now", 0, nothing},
+        {"pump", 1, nothing},
+        {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
+        {"ahead", 2, nothing},
+        {"ahead-route", 2, nothing, "tab", 1},
+        {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
+        {"ahead-here", 2, nothing, "tab", 3},
+        {"ahead-files", 2, [](Screen& screen) { screen.ahead.otherRoute(); }},
+        {"tank", 3, nothing},
+        {"tank-table", 3, nothing, "tab", 1},
+        {"tank-reserve", 3, nothing, "tab", 2},
+        {"tank-prepare", 3, nothing, "tab", 3},
+        {"tank-pour", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
+        {"tank-no-movement", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-review", 3,
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             for (int i = 0; i < 3; ++i) {
+                 take(*screen.tank.guide(), "10", QString::number(1.9 - i * 0.4));
+                 screen.tank.guide()->go();
+             }
+             screen.tank.guide()->other();
+             take(*screen.tank.guide(), "6", "0.62");
+             screen.tank.guide()->go();
+             screen.tank.guide()->other();
+         }},
+        {"logbook", 4, nothing},
+        {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
+        {"logbook-correct", 4,
+         [](Screen& screen) {
+             screen.logbook.open(2);
+             screen.logbook.correct();
+         }},
+        {"logbook-rates", 4, nothing, "tab", 4},
+    };
+}
+
+QImage picture(QQuickWindow& window)
+{
+    for (int i = 0; i < 3; ++i) { // until the layouts have come to rest
+        QGuiApplication::processEvents();
+        window.grabWindow();
+    }
+    return window.grabWindow();
+}
+
+// One state in all looks, over a car of its own.
+QList<QImage> draw(const State& state, const QDir& folder)
+{
+    test::TestFolder data;
+    const auto car = test::demoCar(data.path);
+    Screen screen(*car);
+    screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+    state.arrange(screen);
+    QVariantMap properties = screen.properties();
+    properties.insert("page", state.page);
+    QQmlApplicationEngine engine;
+    engine.addImportPath("qrc:/qt/qml");
+    engine.setInitialProperties(properties);
+    engine.load(QUrl("qrc:/qt/qml/Undermark/Ui/Main.qml"));
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    QList<QImage> pictures;
+    for (const Look& look : kLooks) {
+        window->resize(look.size);
+        window->setProperty("night", look.night);
+        window->setProperty("textScale", look.textScale);
+        QGuiApplication::processEvents();
+        if (!state.tab.isEmpty())
+            window->property("pageItem").value<QQuickItem*>()->setProperty(state.tab.toUtf8(), state.tabValue);
+        pictures.append(picture(*window));
+        pictures.last().save(folder.filePath(state.name + '_' + look.name + ".png"));
+    }
+    return pictures;
+}
+
+QImage sheetOf(const QList<State>& drawn, const QList<QList<QImage>>& rows)
+{
+    constexpr int kHeight = 270, kGap = 12, kTitle = 28, kNarrowest = 300;
+    int width = kGap;
+    for (const Look& look : kLooks)
+        width += std::max(look.size.width() * kHeight / look.size.height(), kNarrowest) + kGap;
+    QImage sheet(width, int(rows.size()) * (kHeight + kTitle + kGap), QImage::Format_RGB32);
+    sheet.fill(Qt::gray);
+    QPainter painter(&sheet);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    for (int row = 0; row < rows.size(); ++row) {
+        int x = kGap;
+        const int y = row * (kHeight + kTitle + kGap) + kTitle;
+        for (int column = 0; column < kLooks.size(); ++column) {
+            painter.drawText(x, y - 8, drawn[row].name + ", " + kLooks[column].name);
+            const QImage small =
+                rows[row][column].scaledToHeight(kHeight, Qt::SmoothTransformation);
+            painter.drawImage(x, y, small);
+            x += std::max(small.width(), kNarrowest) + kGap;
+        }
+    }
+    return sheet;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    if (argc < 2) {
+        std::fputs("contact_sheet FOLDER [STATE]\n", stderr);
+        return 2;
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    hideMonoLetters();
+    QGuiApplication application(argc, argv);
+    useTypeface();
+    QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
+    const QDir folder(argv[1]);
+    folder.mkpath(".");
+    QList<State> drawn;
+    QList<QList<QImage>> rows;
+    for (const State& state : states()) {
+        if (argc > 2 && !state.name.startsWith(argv[2]))
+            continue;
+        drawn.append(state);
+        rows.append(draw(state, folder));
+    }
+    const QImage sheet = sheetOf(drawn, rows);
+    return !sheet.isNull() && sheet.save(folder.filePath("contact_sheet.png")) ? 0 : 1;
+}
