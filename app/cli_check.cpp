@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// undermark-cli check: the health of the logbook. What looks wrong in the log of
-// one vehicle, with its likely cause, what would mend it and how to rule on it.
-// Findings are an answer: exit code 0.
+// undermark-cli check: the health of the logbook. Whether the file is sound and backed
+// up, what looks wrong in the log of one vehicle, with its likely cause, what would mend
+// it and how to rule on it, and whether the sender still says what it did. Findings are
+// an answer: exit code 0. With --salvage, what can be read of a damaged logbook.
 #include "app/cli_logbook.h"
 #include "engine/consumption/odometer_gaps.h"
+#include "engine/logbook/backup.h"
+#include "engine/logbook/salvage.h"
+#include "engine/outlook/sender_health.h"
 
 #include <iostream>
+#include <memory>
 
 namespace undermark {
 
@@ -84,20 +89,99 @@ void printGaps(const CarKnowledge& car)
     }
 }
 
+const char* wordOf(Severity severity)
+{
+    return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
+}
+
+Json senderJson(const SenderHealth& health)
+{
+    Json json{{"calibration_age_days",
+               health.calibrationAge ? Json(health.calibrationAge->count()) : Json()},
+              {"drift", Json()},
+              {"findings", Json::array()}};
+    if (const auto& drift = health.drift)
+        json["drift"] = {{"fills", drift->fills},
+                         {"shift_l", estimateJson(drift->shift.mean.litres(), drift->shift.sd.litres())},
+                         {"scatter_l", drift->scatter.litres()},
+                         {"l_per_year", drift->perYear ? Json(drift->perYear->litres()) : Json()},
+                         {"p", drift->pValue ? Json(*drift->pValue) : Json()}};
+    for (const Finding& finding : health.findings)
+        json["findings"].push_back(
+            {{"code", finding.code}, {"severity", wordOf(finding.severity)}, {"text", finding.text}});
+    return json;
+}
+
+void printSender(const SenderHealth& health)
+{
+    if (health.calibrationAge)
+        std::cout << "Calibrated " << health.calibrationAge->count() << " days ago.\n";
+    if (const auto& drift = health.drift)
+        std::cout << format("The sender at %zu full fills: %+.2f ± %.2f L against the calibration (estimate).\n",
+                            drift->fills, drift->shift.mean.litres(), drift->shift.sd.litres());
+    for (const Finding& finding : health.findings)
+        std::cout << "  " << wordOf(finding.severity) << ": " << finding.text << '\n';
+}
+
+// The file itself. A damaged one is an error that says what to do.
+Result<void> checkFile(const CliContext& context)
+{
+    const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
+    const Result<void> sound = logbook ? logbook->checkIntegrity() : fail(logbook.error());
+    if (sound || sound.error().code != ErrorCode::damaged)
+        return sound;
+    Error error = sound.error();
+    error.detail += "; restore FILE brings a backup back, check --salvage NEWFILE takes out what can be read";
+    return fail(error);
+}
+
 Result<void> run(const CliContext& context)
 {
+    if (const auto sound = checkFile(context); !sound)
+        return sound;
     const Result<CarKnowledge> car = learnVehicle(context);
     if (!car)
         return fail(car.error());
+    const SenderHealth sender = senderHealth(*car, now());
+    const auto backups = backupsOf(context.logbook);
     if (context.json) {
-        print(checkJson(*car));
+        Json json = checkJson(*car);
+        json["integrity"] = "ok";
+        json["latest_backup"] = backups.empty() ? Json() : Json(backups.front().string());
+        json["sender"] = senderJson(sender);
+        print(json);
         return {};
     }
+    std::cout << "The file is sound; "
+              << (backups.empty() ? "there is no backup beside it (backup makes one)"
+                                  : "latest backup " + backups.front().filename().string())
+              << ".\n";
     printSuspects(*car);
     printGaps(*car);
     for (const ProofFlag& flag : car->proofFlags)
         std::cout << format("Proof of %s: ", dateText(car->log.proofs[flag.proof].value.time).c_str())
                   << flag.text << '\n';
+    printSender(sender);
+    return {};
+}
+
+Result<void> runSalvage(const std::string& fresh, const CliContext& context)
+{
+    const auto report = salvage(context.logbook, fresh, now());
+    if (!report)
+        return fail(report.error());
+    if (report->gaps)
+        warn("pages of the logbook cannot be read: there may be more that was lost");
+    if (report->standIns > 0)
+        warn(std::to_string(report->standIns) + " vehicles or modes were lost and have stand-ins: vehicle set "
+             "and mode add put them right");
+    if (context.json)
+        print({{"salvaged", fresh}, {"taken", report->taken}, {"lost", report->lost},
+               {"gaps", report->gaps}, {"stand_ins", report->standIns}});
+    else
+        std::cout << "Took " << report->taken << " records into " << fresh << "; " << report->lost
+                  << " were lost. The damaged logbook is as it was. If all is well, restore " << fresh
+                  << " puts it in place.\n";
     return {};
 }
 
@@ -105,9 +189,13 @@ Result<void> run(const CliContext& context)
 
 void addCheckCommand(CLI::App& app, CliContext& context)
 {
+    auto fresh = std::make_shared<std::string>();
     CLI::App* check = app.add_subcommand("check", "what looks wrong in the logbook, and how to mend it");
+    check->add_option("--salvage", *fresh, "take what can be read of a damaged logbook into a new file")
+        ->type_name("NEWFILE");
     addJson(*check, context);
-    onRun(*check, context, [&context] { return run(context); });
+    onRun(*check, context,
+          [fresh, &context] { return fresh->empty() ? run(context) : runSalvage(*fresh, context); });
 }
 
 } // namespace undermark

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli export: the logbook as tables for a spreadsheet, or as a bundle for
-// another device.
+// another device; a route as GPX. Nothing that is there already is written over.
 #include "app/cli_logbook.h"
 #include "engine/files/export_csv.h"
+#include "engine/files/route_file.h"
+#include "engine/files/route_gpx_writer.h"
 
 #include <iostream>
 #include <memory>
@@ -13,34 +15,48 @@ namespace undermark {
 namespace {
 
 struct Options {
-    std::string folder, bundle;
+    std::string folder, bundle, gpx, route;
 };
 
-Result<void> run(const Options& options, const CliContext& context)
+Result<void> exportTables(const std::string& folder, const CliContext& context)
 {
-    if (options.folder.empty() == options.bundle.empty())
-        return failInput("say what to make of the logbook", "one of --csv FOLDER and --bundle FILE");
     const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
     if (!logbook)
         return fail(logbook.error());
-    if (!options.bundle.empty()) {
-        if (const auto copied = logbook->copyTo(options.bundle); !copied)
-            return copied;
-    } else {
-        const auto vehicles = logbook->vehicles();
-        if (!vehicles)
-            return fail(vehicles.error());
-        std::vector<VehicleLog> logs;
-        for (const auto& vehicle : *vehicles) {
-            auto log = logbook->load(vehicle.id);
-            if (!log)
-                return fail(log.error());
-            logs.push_back(std::move(*log));
-        }
-        if (const auto written = exportCsv(logs, options.folder); !written)
-            return written;
-    }
-    const std::string& made = options.bundle.empty() ? options.folder : options.bundle;
+    const auto vehicles = readForExport(*logbook);
+    return vehicles ? exportCsv(*vehicles, folder) : fail(vehicles.error());
+}
+
+Result<void> exportBundle(const std::string& file, const CliContext& context)
+{
+    const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
+    return logbook ? logbook->copyTo(file) : fail(logbook.error());
+}
+
+Result<void> exportRoute(const Options& options)
+{
+    if (options.route.empty())
+        return failInput("say which route", "--route ROUTE.gpx, a route whose places are known");
+    if (std::filesystem::exists(options.gpx))
+        return fail(Error{ErrorCode::fileAccess, "the file is there already", options.gpx, 0, {}, {}, {}});
+    const auto route = readRouteFile(options.route);
+    if (!route)
+        return fail(route.error());
+    for (const std::string& warning : route->warnings)
+        warn(warning);
+    return writeRouteGpx(*route, options.gpx);
+}
+
+Result<void> run(const Options& options, const CliContext& context)
+{
+    if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
+        return failInput("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
+    const auto done = !options.folder.empty() ? exportTables(options.folder, context)
+                      : !options.bundle.empty() ? exportBundle(options.bundle, context)
+                                                : exportRoute(options);
+    if (!done)
+        return done;
+    const std::string made = options.folder + options.bundle + options.gpx;   // two are empty
     if (context.json)
         print({{"written", made}});
     else
@@ -56,6 +72,8 @@ void addExportCommand(CLI::App& app, CliContext& context)
     CLI::App* command = app.add_subcommand("export", "tables for a spreadsheet, or a bundle for another device");
     command->add_option("--csv", options->folder, "one CSV a table, into a new folder")->type_name("FOLDER");
     command->add_option("--bundle", options->bundle, "the whole logbook as one new file")->type_name("FILE");
+    command->add_option("--gpx", options->gpx, "the route of --route as a new GPX file")->type_name("FILE.gpx");
+    command->add_option("--route", options->route, "for --gpx")->type_name("ROUTE");
     addJson(*command, context);
     onRun(*command, context, [options, &context] { return run(*options, context); });
 }

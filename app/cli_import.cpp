@@ -20,8 +20,17 @@ const std::map<std::string, Volume> kLitres{{"l", Volume::fromLitres(1)},
                                             {"imp-gal", Volume::fromImperialGallons(1)}};
 const std::map<std::string, Distance> kKm{{"km", Distance::fromKm(1)}, {"mi", Distance::fromMiles(1)}};
 
+const std::map<std::string, DateOrder> kDates{{"ymd", DateOrder::yearFirst},
+                                              {"dmy", DateOrder::dayFirst},
+                                              {"mdy", DateOrder::monthFirst}};
+const std::map<std::string, RateUnit> kRates{{"l-per-100km", RateUnit::litresPer100Km},
+                                             {"km-per-l", RateUnit::kmPerLitre},
+                                             {"mpg-us", RateUnit::mpgUs},
+                                             {"mpg-imp", RateUnit::mpgImperial}};
+
 struct Options {
-    std::string file, kind = "fills", litresIn = "l", kmIn = "km";
+    std::string file, kind = "fills", litresIn = "l", kmIn = "km", dates = "ymd", rateIn = "l-per-100km",
+        temperatureIn = "c";
     std::vector<std::string> columns;
     bool dryRun = false;
 };
@@ -31,6 +40,9 @@ Result<ImportOptions> importOptions(const Options& o)
     ImportOptions options;
     options.litre = kLitres.at(o.litresIn);
     options.km = kKm.at(o.kmIn);
+    options.dates = kDates.at(o.dates);
+    options.rate = kRates.at(o.rateIn);
+    options.fahrenheit = o.temperatureIn == "f";
     for (const std::string& pair : o.columns) {
         const std::size_t equals = pair.find('=');
         if (equals == std::string::npos || equals == 0 || equals + 1 == pair.size())
@@ -53,20 +65,22 @@ std::string lineOf(const Trip& trip)
 }
 
 template <class T>
-void tell(const std::vector<T>& fresh, std::size_t duplicates, const Options& o,
+void tell(const std::vector<T>& fresh, std::size_t duplicates, std::size_t ofOthers, const Options& o,
           const std::filesystem::path& kept, const CliContext& context)
 {
     if (context.json) {
         Json rows = Json::array();
         for (const T& row : fresh)
             rows.push_back(lineOf(row));
-        print({{"added", fresh.size()}, {"duplicates", duplicates}, {"dry_run", o.dryRun},
+        print({{"added", fresh.size()}, {"duplicates", duplicates}, {"of_others", ofOthers}, {"dry_run", o.dryRun},
                {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
         return;
     }
     std::cout << (o.dryRun ? "Would add " : "Added ") << fresh.size() << ' ' << o.kind;
     if (duplicates > 0)
         std::cout << "; " << duplicates << " are in the log already";
+    if (ofOthers > 0)
+        std::cout << "; " << ofOthers << " are of other vehicles";
     std::cout << ".\n";
     for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
         std::cout << "  " << lineOf(fresh[i]) << '\n';
@@ -77,44 +91,43 @@ void tell(const std::vector<T>& fresh, std::size_t duplicates, const Options& o,
 }
 
 template <class T>
-Result<void> store(const Result<Imported<T>>& file, const Options& o, const CliContext& context)
+Result<void> store(OpenVehicle& open, const Result<Imported<T>>& file, const Options& o,
+                   const CliContext& context)
 {
     if (!file)
         return fail(file.error());
     for (const std::string& column : file->unknownColumns)
         warn(o.file + ": column '" + column + "' is not imported");
-    auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    const auto entries = open->logbook.entries<T>(open->vehicle.id);
+    const auto entries = open.logbook.entries<T>(open.vehicle.id);
     if (!entries)
         return fail(entries.error());
-    std::vector<T> known, fresh;
-    for (const auto& entry : *entries)
-        known.push_back(entry.value);
-    for (const std::size_t i : newRows(file->rows, known))
+    std::vector<T> fresh;
+    for (const std::size_t i : newRows(*file, *entries))
         fresh.push_back(file->rows[i]);
-    const std::size_t duplicates = file->rows.size() - fresh.size();
     std::filesystem::path kept;
     if (!o.dryRun && !fresh.empty()) {
-        const auto copy = backUp(open->logbook, now());
+        const auto copy = backUp(open.logbook, now());
         if (!copy)
             return fail(copy.error());
         kept = *copy;
-        if (const auto added = open->logbook.addAll<T>(open->vehicle.id, fresh, now()); !added)
+        if (const auto added = open.logbook.addAll<T>(open.vehicle.id, fresh, now()); !added)
             return fail(added.error());
     }
-    tell(fresh, duplicates, o, kept, context);
+    tell(fresh, file->rows.size() - fresh.size(), file->ofOthers, o, kept, context);
     return {};
 }
 
 Result<void> run(const Options& o, const CliContext& context)
 {
-    const auto options = importOptions(o);
+    auto options = importOptions(o);
     if (!options)
         return fail(options.error());
-    return o.kind == "fills" ? store(readFillsToImport(o.file, *options), o, context)
-                             : store(readTripsToImport(o.file, *options), o, context);
+    auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    options->vehicle = open->vehicle.value.name;
+    return o.kind == "fills" ? store(*open, readFillsToImport(o.file, *options), o, context)
+                             : store(*open, readTripsToImport(o.file, *options), o, context);
 }
 
 } // namespace
@@ -130,6 +143,11 @@ void addImportCommand(CLI::App& app, CliContext& context)
     command->add_option("--litres-in", options->litresIn, "what its litres are: l, us-gal, imp-gal")
         ->check(CLI::IsMember({"l", "us-gal", "imp-gal"}));
     command->add_option("--km-in", options->kmIn, "what its kilometres are: km, mi")->check(CLI::IsMember({"km", "mi"}));
+    command->add_option("--dates", options->dates, "order of day, month and year: ymd, dmy, mdy")
+        ->check(CLI::IsMember({"ymd", "dmy", "mdy"}));
+    command->add_option("--rate-in", options->rateIn, "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp")
+        ->check(CLI::IsMember({"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"}));
+    command->add_option("--temperature-in", options->temperatureIn, "c or f")->check(CLI::IsMember({"c", "f"}));
     command->add_flag("--dry-run", options->dryRun, "only show what would be added");
     addJson(*command, context);
     onRun(*command, context, [options, &context] { return run(*options, context); });

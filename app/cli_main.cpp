@@ -6,6 +6,7 @@
 #include "app/logbook_place.h"
 
 #include <iostream>
+#include <sys/stat.h>
 
 namespace undermark {
 
@@ -52,6 +53,7 @@ static int runCommandLine(int argc, char** argv)
 
 int main(int argc, char** argv)
 {
+    ::umask(0077);   // where somebody drives is for the owner's eyes, whichever library writes it
     try {
         return undermark::runCommandLine(argc, argv);
     } catch (const std::exception& error) {

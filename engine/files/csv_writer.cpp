@@ -5,6 +5,13 @@
 
 namespace undermark {
 
+static bool startsDangerously(std::string_view text)
+{
+    const std::size_t first = text.find_first_not_of(' ');
+    return first != std::string_view::npos
+        && std::string_view("=+-@\t\r'").find(text[first]) != std::string_view::npos;
+}
+
 void CsvWriter::separate()
 {
     if (m_rowBegun)
@@ -16,9 +23,11 @@ CsvWriter& CsvWriter::text(std::string_view value)
 {
     separate();
     std::string cell(value);
-    if (!cell.empty() && std::string_view("=+-@\t\r").find(cell.front()) != std::string_view::npos)
+    if (startsDangerously(cell))
         cell.insert(0, 1, '\'');
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+    // In some countries a semicolon ends a cell; spaces at the ends are kept by quotes.
+    if (cell.find_first_of(",;\"\r\n") == std::string::npos && !cell.starts_with(' ')
+        && !cell.ends_with(' ')) {
         m_text += cell;
         return *this;
     }
@@ -53,6 +62,13 @@ void CsvWriter::endRow()
 {
     m_text += '\n';
     m_rowBegun = false;
+}
+
+std::string_view plainText(std::string_view cell)
+{
+    if (cell.starts_with('\'') && startsDangerously(cell.substr(1)))
+        cell.remove_prefix(1);
+    return cell;
 }
 
 } // namespace undermark

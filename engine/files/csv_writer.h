@@ -16,7 +16,9 @@ public:
 
     // Text of people's own making. A spreadsheet takes a cell that starts with
     // = + - @, a tab or a carriage return for a formula and would run it, so such a
-    // text gets an apostrophe in front (common practice against CSV injection).
+    // text (spaces in front do not count) gets an apostrophe in front: common practice
+    // against CSV injection. One that starts with an apostrophe gets another, so that
+    // plainText() gives back what was written.
     CsvWriter& text(std::string_view value);
     CsvWriter& number(double value);
     CsvWriter& number(std::optional<double> value);
@@ -29,5 +31,8 @@ private:
     std::string m_text;
     bool m_rowBegun = false;
 };
+
+// What CsvWriter::text() was given, of a cell that it wrote; other cells as they are.
+std::string_view plainText(std::string_view cell);
 
 } // namespace undermark

@@ -2,11 +2,7 @@
 #include "engine/files/export_csv.h"
 
 #include "engine/files/csv_writer.h"
-
-#include <cerrno>
-#include <cstring>
-#include <fcntl.h>
-#include <unistd.h>
+#include "engine/files/private_file.h"
 
 namespace undermark {
 
@@ -92,6 +88,12 @@ void addMode(CsvWriter& csv, const Vehicle& v, const Mode& mode)
     csv.endRow();
 }
 
+void addMargins(CsvWriter& csv, const Vehicle& v)
+{
+    for (const auto& [mode, margin] : v.surgeMargin)
+        csv.text(v.name).text(mode).number(margin.litres()).endRow();
+}
+
 void addCalibration(CsvWriter& csv, const Vehicle& v, const Calibration& c)
 {
     for (const CalibrationPoint& point : c.points)
@@ -132,28 +134,49 @@ void addProof(CsvWriter& csv, const Vehicle& v, const Entry<Proof>& entry)
     csv.text(proof.mode.value_or("")).endRow();
 }
 
-Result<void> write(const fs::path& file, const std::string& text)
-{
-    const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
-    bool done = descriptor >= 0;
-    for (std::size_t at = 0; done && at < text.size();) {
-        const ssize_t wrote = ::write(descriptor, text.data() + at, text.size() - at);
-        done = wrote > 0;
-        at += done ? static_cast<std::size_t>(wrote) : 0;
-    }
-    done = done && ::fsync(descriptor) == 0;
-    const std::string why = std::strerror(errno);
-    if (descriptor >= 0)
-        ::close(descriptor);
-    return done ? Result<void>{} : fail(Error{ErrorCode::fileAccess, why, file.string(), 0, {}, {}, {}});
-}
-
 } // namespace
 
-Result<void> exportCsv(std::span<const VehicleLog> vehicles, const fs::path& folder)
+static Result<std::vector<ExportedVehicle>> readOnce(const Logbook& logbook)
+{
+    const auto vehicles = logbook.vehicles();
+    if (!vehicles)
+        return fail(vehicles.error());
+    std::vector<ExportedVehicle> all;
+    for (const auto& vehicle : *vehicles) {
+        auto log = logbook.load(vehicle.id);
+        if (!log)
+            return fail(log.error());
+        auto calibrations = logbook.entries<Calibration>(vehicle.id);
+        if (!calibrations)
+            return fail(calibrations.error());
+        all.push_back({std::move(*log), std::move(*calibrations)});
+    }
+    return all;
+}
+
+Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook)
+{
+    constexpr int kTries = 5;
+    for (int i = 0; i < kTries; ++i) {
+        const auto before = logbook.dataVersion();
+        if (!before)
+            return fail(before.error());
+        auto all = readOnce(logbook);
+        const auto after = logbook.dataVersion();
+        if (!after)
+            return fail(after.error());
+        if (*before == *after)
+            return all;
+    }
+    return fail(Error{ErrorCode::busy, "another program goes on writing to the logbook",
+                      logbook.file().string(), 0, {}, {}, {}});
+}
+
+Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path& folder)
 {
     CsvWriter cars("vehicle,fuel,capacity_l,left_behind_l,left_behind_sd_l,unusable_l,unusable_sd_l,"
                    "zero_at_l,lamp_l,circuit,signal_unit,supply_v,pull_up_ohm,resolution");
+    CsvWriter margins("vehicle,mode,surge_margin_l");
     CsvWriter modes("vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km");
     CsvWriter calibrations("vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings");
     CsvWriter fills("vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,odometer_reset,"
@@ -161,13 +184,14 @@ Result<void> exportCsv(std::span<const VehicleLog> vehicles, const fs::path& fol
     CsvWriter trips("vehicle,id,date,km,mode,idle_min,starts");
     CsvWriter proofs("vehicle,id,date,kind,litres,litres_sd,left_behind_l,left_behind_sd_l,signal,km,"
                      "km_sd,mode");
-    for (const VehicleLog& log : vehicles) {
+    for (const auto& [log, calibrationsOfIt] : vehicles) {
         const Vehicle& v = log.vehicle.value;
         addVehicle(cars, v);
+        addMargins(margins, v);
         for (const auto& mode : log.modes)
             addMode(modes, v, mode.value);
-        if (log.calibration)
-            addCalibration(calibrations, v, log.calibration->value);
+        for (const auto& calibration : calibrationsOfIt)
+            addCalibration(calibrations, v, calibration.value);
         for (const auto& fill : log.fills)
             addFill(fills, v, fill);
         for (const auto& trip : log.trips)
@@ -185,12 +209,12 @@ Result<void> exportCsv(std::span<const VehicleLog> vehicles, const fs::path& fol
         return fail(Error{ErrorCode::fileAccess, failed.message(), folder.string(), 0, {}, {}, {}});
     fs::permissions(writing, fs::perms::owner_all, failed);
     const std::pair<const char*, const CsvWriter*> tables[] = {
-        {"vehicles.csv", &cars}, {"modes.csv", &modes},   {"calibration.csv", &calibrations},
+        {"vehicles.csv", &cars}, {"surge_margins.csv", &margins}, {"modes.csv", &modes},   {"calibrations.csv", &calibrations},
         {"fills.csv", &fills},   {"trips.csv", &trips},   {"proofs.csv", &proofs}};
     Result<void> done;
     for (const auto& [name, table] : tables)
         if (done)
-            done = write(writing / name, table->contents());
+            done = writePrivateFile(writing / name, table->contents());
     if (done) {
         fs::rename(writing, folder, failed);
         if (failed)

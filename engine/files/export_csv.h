@@ -5,8 +5,9 @@
 //   vehicles.csv     vehicle,fuel,capacity_l,left_behind_l,left_behind_sd_l,unusable_l,
 //                    unusable_sd_l,zero_at_l,lamp_l,circuit,signal_unit,supply_v,
 //                    pull_up_ohm,resolution
+//   surge_margins.csv vehicle,mode,surge_margin_l
 //   modes.csv        vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km
-//   calibration.csv  vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings
+//   calibrations.csv vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings
 //   fills.csv        vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,
 //                    odometer_reset,price_per_l,signal,blend,temperature_c,
 //                    displayed_l_per_100km,counted
@@ -26,8 +27,17 @@
 
 namespace undermark {
 
-// Makes the folder and the six files in it, each 0600; all of them or nothing.
+struct ExportedVehicle {
+    VehicleLog log;
+    std::vector<Entry<Calibration>> calibrations;   // all in force, not only the latest
+};
+
+// Everything in force in the logbook, as of one instant: read again where another
+// program wrote meanwhile. Errors: as Logbook::load; busy where it goes on writing.
+Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook);
+
+// Makes the folder and the seven files in it, each 0600; all of them or nothing.
 // fileAccess where the folder exists already or cannot be made.
-Result<void> exportCsv(std::span<const VehicleLog> vehicles, const std::filesystem::path& folder);
+Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const std::filesystem::path& folder);
 
 } // namespace undermark

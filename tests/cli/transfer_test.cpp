@@ -34,7 +34,7 @@ private slots:
         QVERIFY(run.prepareCar());
         QCOMPARE(run("trip add --km 31.5 --mode town --idle-min 6 --starts 2 --date 2026-10-01").exitCode, 0);
         QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
-        for (const char* table : {"vehicles", "modes", "calibration", "fills", "trips", "proofs"})
+        for (const char* table : {"vehicles", "surge_margins", "modes", "calibrations", "fills", "trips", "proofs"})
             QVERIFY(onlyForItsOwner(beside(run, "tables/") + table + ".csv"));
         const CliRunner other;
         QCOMPARE(other("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
@@ -59,6 +59,58 @@ private slots:
         QVERIFY(file.readAll().contains("\n'=1+1,petrol,50,"));
     }
 
+    // Formulas, apostrophes, quotes, commas, spaces at the ends: all come back as typed.
+    void hostileTextSurvivesExportAndImport()
+    {
+        const QStringList blends{"=1+1", "+e85", "-5", "@x", "'quoted", "'=x", "a,b;c", "say\"no\"", "plain"};
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        for (int i = 0; i < blends.size(); ++i)
+            QCOMPARE(run(QString("fill add --litres 30 --odometer-km %1 --full --date 2026-10-%2 --blend=%3")
+                             .arg(104500 + 450 * i).arg(10 + i).arg(blends[i])).exitCode, 0);
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
+        QFile file(beside(run, "tables/fills.csv"));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QByteArray text = file.readAll();
+        for (const char* formula : {",=1", ",+e", ",-5", ",@x"})
+            QVERIFY2(!text.contains(formula), formula);
+        const CliRunner other;
+        QCOMPARE(other("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        QCOMPARE(other("import " + beside(run, "tables/fills.csv")).exitCode, 0);
+        const json b = other("log --json").json()["fills"];
+        for (int i = 0; i < blends.size(); ++i)
+            QCOMPARE(QString::fromStdString(b[std::size_t(9 + i)]["blend"].get<std::string>()), blends[i]);
+        QCOMPARE(run("import " + beside(run, "tables/fills.csv") + " --json").json()["added"].get<int>(), 0);
+    }
+
+    void anExportHoldsEveryVehicleAndAnImportTakesItsOwn()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run("vehicle add --name Lark --capacity-l 40 --fuel diesel").exitCode, 0);
+        QCOMPARE(run("vehicle set --vehicle Lark --surge-margin-l town=1").exitCode, 0);
+        QCOMPARE(run("fill add --vehicle Lark --litres 30 --odometer-km 5 --full --date 2026-01-02").exitCode, 0);
+        QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
+        const CliRunner other;
+        QCOMPARE(other("vehicle add --name Lark --capacity-l 40 --fuel diesel").exitCode, 0);
+        const json report = other("import " + beside(run, "tables/fills.csv") + " --json").json();
+        QCOMPARE(report["added"].get<int>(), 1);
+        QCOMPARE(report["of_others"].get<int>(), 9);
+        QFile file(beside(run, "tables/surge_margins.csv"));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.readAll().contains("\nLark,town,1\n"));
+    }
+
+    // An entry corrected since the export is not brought back by importing it again.
+    void aRowWhoseIdIsInTheLogIsNotAddedAgain()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString id = QString::fromStdString(run("log --json").json()["fills"][3]["id"].get<std::string>());
+        const QString table = run.file("f.csv", ("date,litres,odometer_km,id\n2026-04-10,99,101500," + id + "\n").toUtf8());
+        QCOMPARE(run("import " + table + " --json").json()["added"].get<int>(), 0);
+    }
+
     void anExportNeverOverwrites()
     {
         const CliRunner run;
@@ -67,6 +119,24 @@ private slots:
         QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 1);
         QCOMPARE(run("export --bundle " + beside(run, "points.csv")).exitCode, 1);
         QCOMPARE(run("export").exitCode, 2);
+        QCOMPARE(run("export --gpx " + beside(run, "points.csv") + " --route x.gpx").exitCode, 1);
+    }
+
+    void aRouteIsExportedAsGpxThatReadsBack()
+    {
+        const CliRunner run;
+        const QString route = run.file("r.gpx", "<gpx version=\"1.1\" creator=\"invented\" xmlns=\"http://www.topografix"
+            ".com/GPX/1/1\"><rte><rtept lat=\"60\" lon=\"10\"><name>Start</name></rtept>"
+            "<rtept lat=\"60.5\" lon=\"10\"><name>End</name></rtept></rte></gpx>");
+        const QString made = beside(run, "made.gpx");
+        QCOMPARE(run("export --gpx " + made + " --route " + route).exitCode, 0);
+        QVERIFY(onlyForItsOwner(made));
+        QFile file(made);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.readAll().contains("at_km"));
+        const QString tank = " --capacity-l 50 --start-l 40 --rate 7 --json";
+        QCOMPARE(run("plan " + made + tank).out, run("plan " + route + tank).out);
+        QCOMPARE(run("export --gpx " + made + "2").exitCode, 2);
     }
 
     void theUserSaysWhatTheColumnsAndUnitsAre()
@@ -84,6 +154,40 @@ private slots:
         const json first = run("log --json").json()["fills"][0];
         QCOMPARE(first["litres"].get<double>(), 37.85411784);
         QCOMPARE(first["odometer_km"].get<double>(), 1609.344);
+    }
+
+    void datesRatesTemperaturesAndWholePricesAreReadAsTheUserStates()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString table = run.file("t.csv", "date,litres,odometer_km,price_total,temperature_c,displayed_l_per_100km\n"
+                                                "3/4/2026 17:05,40,1000,60,50,25\n");
+        const QString how = " --rate-in km-per-l --temperature-in f --dates ";
+        QCOMPARE(run("import " + table + how + "mdy").exitCode, 0);
+        const json fill = run("log --json").json()["fills"][0];
+        QCOMPARE(fill["date"].get<std::string>(), std::string("2026-03-04 17:05"));
+        QCOMPARE(fill["price_per_l"].get<double>(), 1.5);
+        QVERIFY(qAbs(fill["temperature_c"].get<double>() - 10) < 1e-9);
+        QVERIFY(qAbs(fill["displayed_l_per_100km"].get<double>() - 4) < 1e-9);
+        QCOMPARE(run("import " + table + how + "dmy --json").json()["added"].get<int>(), 1);   // another day
+        for (const char* bad : {"31.02.2026", "2026.01.02", "1.2.26", "13/13/2026", "1.2.2026x", "..", "1.2.2026 25:00"}) {
+            const QString file = run.file("b.csv", QByteArray("date,litres\n") + bad + ",40\n");
+            const CliAnswer answer = run("import " + file + " --dates dmy");
+            QCOMPARE(answer.exitCode, 2);
+            QVERIFY2(answer.err.contains("day, month, year"), answer.err.constData());
+        }
+    }
+
+    // Two errands of the same length on one day are two trips, however often imported.
+    void alikeTripsOfOneDayAreBothKeptAndNotDoubled()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString table = run.file("t.csv", "date,km,mode\n2026-01-02,12,town\n2026-01-02,12,town\n");
+        QCOMPARE(run("import " + table + " --kind trips --json").json()["added"].get<int>(), 2);
+        QCOMPARE(run("import " + table + " --kind trips --json").json()["added"].get<int>(), 0);
+        const QString more = run.file("m.csv", "date,km,mode\n2026-01-02,12,town\n2026-01-02,12,town\n2026-01-02,12,town\n");
+        QCOMPARE(run("import " + more + " --kind trips --json").json()["added"].get<int>(), 1);
     }
 
     void whatIsThereAlreadyIsLeftOut()

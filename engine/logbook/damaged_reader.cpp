@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/damaged_reader.h"
+
+#include "engine/logbook/database.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <map>
+
+namespace undermark::logbook {
+
+namespace {
+
+// Ids to try one by one where pages are broken, beyond the last that could be read.
+constexpr RowId kMostTried = 100'000;
+constexpr const char* kLedgerColumns =
+    "SELECT id, uuid, kind, vehicle, recorded, corrects, revision, withdraws FROM entries ";
+
+template <class T>
+DamagedTable tableOf()
+{
+    return {Row<T>::table, Row<T>::columns, true};
+}
+
+std::optional<RowId> optionalId(const SQLite::Column& column)
+{
+    return column.isNull() ? std::nullopt : std::optional<RowId>(column.getInt64());
+}
+
+DamagedRow rowAt(SQLite::Statement& select)
+{
+    DamagedRow row;
+    row.id = select.getColumn(0).getInt64();
+    row.uuid = select.getColumn(1).getString();
+    row.kind = select.getColumn(2).getString();
+    row.vehicle = optionalId(select.getColumn(3));
+    row.recorded = select.getColumn(4).getInt64();
+    row.corrects = optionalId(select.getColumn(5));
+    row.revision = select.getColumn(6).getInt64();
+    row.withdraws = optionalId(select.getColumn(7));
+    return row;
+}
+
+DamagedCell cellAt(const SQLite::Column& column)
+{
+    if (column.isInteger())
+        return column.getInt64();
+    if (column.isFloat())
+        return column.getDouble();
+    if (column.isNull())
+        return std::monostate();
+    return column.getString();
+}
+
+} // namespace
+
+std::vector<DamagedTable> tablesOf(const std::string& kind)
+{
+    static const std::map<std::string, std::vector<DamagedTable>> tables{
+        {Row<Vehicle>::kind, {tableOf<Vehicle>(), {"surge_margins", "mode, litres", false}}},
+        {Row<Mode>::kind, {tableOf<Mode>()}},
+        {Row<Calibration>::kind,
+         {tableOf<Calibration>(),
+          {"calibration_points", "position, added_l, signal, signal2, signal_sd, readings", false}}},
+        {Row<Fill>::kind, {tableOf<Fill>()}},
+        {Row<Trip>::kind, {tableOf<Trip>()}},
+        {Row<Proof>::kind, {tableOf<Proof>()}}};
+    const auto found = tables.find(kind);
+    return found == tables.end() ? std::vector<DamagedTable>{} : found->second;
+}
+
+void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
+               const DamagedValues& values)
+{
+    SQLite::Statement insert(fresh, insertSql(table.name, table.columns));
+    Cursor cursor(insert, 1);
+    cursor.put(id);
+    for (const DamagedCell& cell : values) {
+        if (const auto* integer = std::get_if<std::int64_t>(&cell))
+            cursor.put(*integer);
+        else if (const auto* number = std::get_if<double>(&cell))
+            cursor.put(*number);
+        else if (const auto* text = std::get_if<std::string>(&cell))
+            cursor.putText(*text);
+        else
+            cursor.putNull();
+    }
+    insert.exec();
+}
+
+Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
+{
+    return guarded(file, [&]() -> Result<DamagedReader> {
+        SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+        database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
+        // SQLite refuses a file that is shorter than it says unless this is on.
+        database.exec("PRAGMA writable_schema = ON");
+        DamagedReader reader(std::move(database));
+        reader.readLedger();
+        return reader;
+    });
+}
+
+bool DamagedReader::scan(const char* order)
+{
+    SQLite::Statement select(m_database, std::string(kLedgerColumns) + order);
+    try {
+        while (select.executeStep())
+            m_ledger.push_back(rowAt(select));
+        return true;
+    } catch (const SQLite::Exception&) {
+        return false;
+    }
+}
+
+void DamagedReader::lookUp(RowId first, RowId last)
+{
+    SQLite::Statement select(m_database, std::string(kLedgerColumns) + "WHERE id = ?");
+    for (RowId id = first; id <= last; ++id) {
+        try {
+            select.bind(1, id);
+            if (select.executeStep())
+                m_ledger.push_back(rowAt(select));
+        } catch (const SQLite::Exception&) {
+            // On the broken page.
+        }
+        select.tryReset();
+    }
+}
+
+// Forward to the first broken page, backward to the last one, then one by one between.
+void DamagedReader::readLedger()
+{
+    if (scan("ORDER BY id"))
+        return;
+    m_gaps = true;
+    const RowId first = m_ledger.empty() ? 1 : m_ledger.back().id + 1;
+    const std::size_t forward = m_ledger.size();
+    scan("ORDER BY id DESC");
+    const RowId last = m_ledger.size() > forward ? m_ledger.back().id - 1 : first + kMostTried;
+    lookUp(first, std::min(last, first + kMostTried));
+    std::ranges::sort(m_ledger, {}, &DamagedRow::id);
+    const auto doubled = std::ranges::unique(m_ledger, {}, &DamagedRow::id);
+    m_ledger.erase(doubled.begin(), doubled.end());
+}
+
+std::optional<std::vector<DamagedValues>> DamagedReader::values(const DamagedTable& table,
+                                                                RowId id) const
+{
+    try {
+        SQLite::Statement select(m_database, std::string("SELECT ") + table.columns + " FROM "
+                                                 + table.name + " WHERE id = ?");
+        select.bind(1, id);
+        std::vector<DamagedValues> rows;
+        while (select.executeStep()) {
+            DamagedValues& row = rows.emplace_back();
+            for (int i = 0; i < select.getColumnCount(); ++i)
+                row.push_back(cellAt(select.getColumn(i)));
+        }
+        return rows;
+    } catch (const SQLite::Exception&) {
+        return std::nullopt;
+    }
+}
+
+std::optional<double> DamagedReader::largestFill(RowId vehicle) const
+{
+    std::optional<double> largest;
+    for (const DamagedRow& row : m_ledger) {
+        if (row.vehicle != vehicle || row.kind != Row<Fill>::kind)
+            continue;
+        const auto rows = values({"fills", "litres", true}, row.id);
+        if (!rows || rows->empty())
+            continue;
+        if (const auto* litres = std::get_if<double>(&rows->front().front()); litres && *litres > 0)
+            largest = std::max(largest.value_or(0.0), *litres);
+    }
+    return largest;
+}
+
+} // namespace undermark::logbook

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/outlook/sender_health.h"
+
+#include <boost/math/distributions/students_t.hpp>
+
+#include <cmath>
+#include <cstdarg>
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::size_t kFewestChecks = 5;
+constexpr double kMaterialL = 0.5;
+constexpr double kSlopeP = 0.01;
+constexpr double kShiftSds = 3.0;
+constexpr std::chrono::days kOld{730};
+constexpr double kSecondsPerYear = 365.25 * 86400.0;
+
+struct Check {
+    double years;      // since the calibration
+    double litres;     // read level + pumped - full
+    double curveSdL;   // of the read level
+};
+
+std::vector<Check> checksOf(const CarKnowledge& car)
+{
+    std::vector<Check> checks;
+    if (!car.curve())
+        return checks;
+    const Volume full = car.curve()->highest().added + car.curve()->highest().width;
+    const Instant since = car.log.calibration->value.time;
+    for (const Entry<Fill>& entry : car.log.fills) {
+        const Fill& fill = entry.value;
+        if (fill.extent != FillExtent::full || !fill.signalBefore || fill.time <= since
+            || fill.counted == false)
+            continue;
+        const auto level = levelAt(car, *fill.signalBefore);
+        if (!level || level->bound != LevelBound::exact)
+            continue;
+        checks.push_back({double((fill.time - since).count()) / kSecondsPerYear,
+                          (level->added.mean + fill.volume - full).litres(), level->added.sd.litres()});
+    }
+    return checks;
+}
+
+// Least squares of litres over years. Nothing where all fills are of one instant.
+void fitSlope(const std::vector<Check>& checks, double meanYears, double meanL, SenderDrift& drift)
+{
+    double xx = 0.0, xy = 0.0;
+    for (const Check& check : checks) {
+        xx += (check.years - meanYears) * (check.years - meanYears);
+        xy += (check.years - meanYears) * (check.litres - meanL);
+    }
+    if (!(xx > 0))
+        return;
+    const double slope = xy / xx;
+    double residual = 0.0;
+    for (const Check& check : checks)
+        residual += std::pow(check.litres - meanL - slope * (check.years - meanYears), 2);
+    const double freedom = double(checks.size()) - 2.0;
+    const double slopeSd = std::sqrt(residual / freedom / xx);
+    drift.perYear = Volume::fromLitres(slope);
+    if (slopeSd > 0) {
+        const boost::math::students_t t(freedom);
+        drift.pValue = 2.0 * boost::math::cdf(complement(t, std::abs(slope) / slopeSd));
+    }
+}
+
+std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Check>& checks)
+{
+    if (checks.size() < kFewestChecks)
+        return std::nullopt;
+    const double n = double(checks.size());
+    double years = 0.0, litres = 0.0, curveSd = 0.0, squares = 0.0;
+    for (const Check& check : checks) {
+        years += check.years / n;
+        litres += check.litres / n;
+        curveSd += check.curveSdL / n;
+    }
+    for (const Check& check : checks)
+        squares += (check.litres - litres) * (check.litres - litres);
+    SenderDrift drift;
+    drift.fills = checks.size();
+    drift.scatter = Volume::fromLitres(std::sqrt(squares / (n - 1.0)));
+    const double shared = std::hypot(curveSd, car.fit->readsHighBy.litres(),
+                                     car.fit->uncertainty.pour.litres());
+    drift.shift = {Volume::fromLitres(litres),
+                   Volume::fromLitres(std::hypot(drift.scatter.litres() / std::sqrt(n), shared))};
+    fitSlope(checks, years, litres, drift);
+    return drift;
+}
+
+[[gnu::format(printf, 1, 2)]] std::string sentence(const char* pattern, ...)
+{
+    char text[400];
+    va_list arguments;
+    va_start(arguments, pattern);
+    std::vsnprintf(text, sizeof text, pattern, arguments);
+    va_end(arguments);
+    return text;
+}
+
+constexpr const char* kMendSender =
+    "compare one reading with a measured pour, look at the sender's wiring, ground and float, and "
+    "calibrate again if it stays; until then trust the log more than the reading";
+
+void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
+                std::vector<Finding>& findings)
+{
+    const double spanYears = checks.back().years - checks.front().years;
+    if (drift.perYear && std::abs(drift.perYear->litres()) * spanYears > kMaterialL
+        && drift.pValue.value_or(0.0) < kSlopeP)
+        findings.push_back({"sender-drift", Severity::warning,
+                            sentence("over %zu full fills the sender reads %.1f L %s with each year: ",
+                                     drift.fills, std::abs(drift.perYear->litres()),
+                                     drift.perYear->litres() > 0 ? "higher" : "lower") + kMendSender});
+    const double shift = drift.shift.mean.litres();
+    if (std::abs(shift) > std::max(kMaterialL, kShiftSds * drift.shift.sd.litres()))
+        findings.push_back({"sender-shifted", Severity::warning,
+                            sentence("over %zu full fills reading and litres pumped come to %.1f L %s than "
+                                     "the full tank of the calibration: ",
+                                     drift.fills, std::abs(shift), shift > 0 ? "more" : "less") + kMendSender});
+}
+
+} // namespace
+
+SenderHealth senderHealth(const CarKnowledge& car, Instant now)
+{
+    SenderHealth health;
+    if (!car.log.calibration) {
+        health.findings.push_back({"no-calibration", Severity::info,
+                                   "no calibration is stored: readings cannot be used (calibrate --save)"});
+        return health;
+    }
+    if (car.fit)
+        for (const Finding& finding : car.fit->findings)
+            if (finding.severity != Severity::info)
+                health.findings.push_back(finding);
+    const auto age = std::chrono::floor<std::chrono::days>(now - car.log.calibration->value.time);
+    health.calibrationAge = age;
+    const std::vector<Check> checks = checksOf(car);
+    health.drift = driftOf(car, checks);
+    if (health.drift)
+        judgeDrift(*health.drift, checks, health.findings);
+    else if (car.curve())
+        health.findings.push_back({"sender-unwatched", Severity::info,
+                                   sentence("%zu of %zu full fills since the calibration note the reading before "
+                                            "pumping: note it (fill add --signal) and the sender is watched",
+                                            checks.size(), kFewestChecks)});
+    if (age > kOld)
+        health.findings.push_back({"calibration-old", Severity::info,
+                                   sentence("the calibration is %.1f years old: compare one reading with a "
+                                            "measured pour", double(age.count()) / 365.25)});
+    return health;
+}
+
+} // namespace undermark
