@@ -16,7 +16,7 @@ T.AbstractButton {
     property bool chosen: false
 
     implicitHeight: Math.max(Theme.touch, Theme.line(Theme.small) + Theme.line(Theme.body) + Theme.step)
-    focusPolicy: Qt.StrongFocus
+    focusPolicy: Qt.TabFocus  // a touch leaves the keys with the page
     Accessible.role: Accessible.EditableText
     Accessible.name: spoken
     Accessible.focused: chosen
