@@ -11,6 +11,59 @@ PageScroll {
 
     required property CalibrationGuide guide
 
+    component CautionFace: Item {
+        id: face
+        required property string text
+        required property bool acknowledged
+
+        implicitHeight: words.implicitHeight
+
+        Rectangle {
+            id: box
+            x: Theme.step
+            anchors.verticalCenter: parent.verticalCenter
+            width: 4 * Theme.step
+            height: width
+            radius: Theme.step / 2
+            color: face.acknowledged ? Theme.sure : Theme.paper
+            border.width: 2 * Theme.hairline
+            border.color: Theme.ink
+
+            Rectangle {  // a tick of two strokes
+                visible: face.acknowledged
+                x: 0.8 * Theme.step
+                y: 2.2 * Theme.step
+                width: 1.2 * Theme.step
+                height: Theme.step / 2
+                rotation: 45
+                antialiasing: true
+                color: Theme.inkOnSure
+            }
+            Rectangle {
+                visible: face.acknowledged
+                x: 1.25 * Theme.step
+                y: 1.75 * Theme.step
+                width: 2.2 * Theme.step
+                height: Theme.step / 2
+                rotation: -50
+                antialiasing: true
+                color: Theme.inkOnSure
+            }
+        }
+        Text {
+            id: words
+            anchors.left: box.right
+            anchors.leftMargin: 1.5 * Theme.step
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.step
+            anchors.verticalCenter: parent.verticalCenter
+            text: face.text
+            color: Theme.ink
+            font.pixelSize: Theme.small
+            wrapMode: Text.Wrap
+        }
+    }
+
     WrapText {
         text: root.guide.text
     }
@@ -28,7 +81,7 @@ PageScroll {
                 required property int index
 
                 width: lines.width
-                height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.step)
+                height: Math.max(Theme.touch, implicitContentHeight + 2 * Theme.step)
                 focusPolicy: Qt.TabFocus
                 text: modelData.text
                 Accessible.role: Accessible.CheckBox
@@ -46,51 +99,9 @@ PageScroll {
                     border.width: (line.visualFocus ? 4 : 1) * Theme.hairline
                     border.color: line.visualFocus ? Theme.ink : Theme.edge
                 }
-                contentItem: Item {
-                    Rectangle {
-                        id: box
-                        x: Theme.step
-                        anchors.verticalCenter: parent.verticalCenter
-                        width: 4 * Theme.step
-                        height: width
-                        radius: Theme.step / 2
-                        color: line.modelData.acknowledged ? Theme.sure : Theme.paper
-                        border.width: 2 * Theme.hairline
-                        border.color: Theme.ink
-
-                        Rectangle {  // a tick of two strokes
-                            visible: line.modelData.acknowledged
-                            x: 0.8 * Theme.step
-                            y: 2.2 * Theme.step
-                            width: 1.2 * Theme.step
-                            height: Theme.step / 2
-                            rotation: 45
-                            antialiasing: true
-                            color: Theme.inkOnSure
-                        }
-                        Rectangle {
-                            visible: line.modelData.acknowledged
-                            x: 1.25 * Theme.step
-                            y: 1.75 * Theme.step
-                            width: 2.2 * Theme.step
-                            height: Theme.step / 2
-                            rotation: -50
-                            antialiasing: true
-                            color: Theme.inkOnSure
-                        }
-                    }
-                    Text {
-                        id: words
-                        anchors.left: box.right
-                        anchors.leftMargin: 1.5 * Theme.step
-                        anchors.right: parent.right
-                        anchors.rightMargin: Theme.step
-                        anchors.verticalCenter: parent.verticalCenter
-                        text: line.text
-                        color: Theme.ink
-                        font.pixelSize: Theme.small
-                        wrapMode: Text.Wrap
-                    }
+                contentItem: CautionFace {
+                    text: line.text
+                    acknowledged: line.modelData.acknowledged
                 }
             }
         }
