@@ -7,6 +7,7 @@ import Undermark.App
 // The log, newest first; a line is touched to open its entry.
 ListView {
     id: root
+    objectName: "history"
 
     required property HistoryModel rows
     required property string emptyText
