@@ -32,15 +32,22 @@ TankViewModel::TankViewModel(CarService& car, Units units, QObject* parent)
 void TankViewModel::refresh()
 {
     m_known.reset();
-    m_plot = {};
+    m_plot.reset();
     if (const auto car = m_car.knowledge())
         m_known = **car;
-    if (m_known && m_known->fit)
-        m_plot = tankPicture(m_known->log.calibration->value.points, *m_known->fit,
-                             m_known->vehicle().sender, m_known->log.calibration->value.zeroMark,
-                             m_format);
-    makeTable();
-    emit changed();
+    changeTable();
+}
+
+PlotPicture TankViewModel::plot() const
+{
+    if (!m_plot) {
+        m_plot.emplace();
+        if (m_known && m_known->fit)
+            m_plot = tankPicture(m_known->log.calibration->value.points, *m_known->fit,
+                                 m_known->vehicle().sender,
+                                 m_known->log.calibration->value.zeroMark, m_format);
+    }
+    return *m_plot;
 }
 
 void TankViewModel::setFormat(const UnitFormat& format)
@@ -89,25 +96,36 @@ QList<NoticeText> TankViewModel::findings() const
     return noticeTexts(notices);
 }
 
-void TankViewModel::makeTable()
+void TankViewModel::changeTable()
 {
-    m_table.reset();
+    m_tableMade = false;
     m_tableDone.clear();
-    if (!calibrated())
-        return;
-    m_request.zeroMark = m_known->log.calibration->value.zeroMark;
-    m_request.signalStep = m_known->vehicle().sender.resolution;
-    if (auto table = gaugeTable(*m_known->curve(), m_request))
-        m_table = std::move(*table);
+    emit changed();
+}
+
+const GaugeTable* TankViewModel::gauge() const
+{
+    if (!m_tableMade) {
+        m_tableMade = true;
+        m_table.reset();
+        if (calibrated()) {
+            GaugeTableRequest request = m_request;
+            request.zeroMark = m_known->log.calibration->value.zeroMark;
+            request.signalStep = m_known->vehicle().sender.resolution;
+            if (auto table = gaugeTable(*m_known->curve(), request))
+                m_table = std::move(*table);
+        }
+    }
+    return m_table ? &*m_table : nullptr;
 }
 
 QList<Fact> TankViewModel::table() const
 {
     QList<Fact> rows;
-    if (!m_table)
+    if (!gauge())
         return rows;
     const QString unit = QString::fromStdString(m_known->vehicle().sender.unit);
-    for (const GaugeTableRow& row : m_table->rows)
+    for (const GaugeTableRow& row : gauge()->rows)
         rows.append({tr("%1 %2").arg(m_format.typed(row.signal.value(), 4), unit),
                      tr("%1 %2").arg(m_format.number(row.value, m_request.decimals),
                                      m_request.unit == GaugeUnit::percent ? tr("%") : tr("L"))});
@@ -116,10 +134,10 @@ QList<Fact> TankViewModel::table() const
 
 QString TankViewModel::tableNote() const
 {
-    if (!m_table)
+    if (!gauge())
         return tr("A gauge table needs a calibration first.");
     return tr("A gauge that draws straight lines between these points is wrong by at most %1.")
-        .arg(m_format.volume({m_table->worstError, {}}));
+        .arg(m_format.volume({gauge()->worstError, {}}));
 }
 
 QString TankViewModel::tableUnit() const
@@ -140,15 +158,13 @@ QString TankViewModel::tableDecimals() const
 void TankViewModel::changeTableSize(int by)
 {
     m_request.points = std::clamp(m_request.points + by, kFewestRows, kMostRows);
-    makeTable();
-    emit changed();
+    changeTable();
 }
 
 void TankViewModel::changeTableDecimals()
 {
     m_request.decimals = (m_request.decimals + 1) % 3;
-    makeTable();
-    emit changed();
+    changeTable();
 }
 
 void TankViewModel::switchTableUnit()
@@ -156,15 +172,14 @@ void TankViewModel::switchTableUnit()
     const bool litres = m_request.unit == GaugeUnit::litres;
     m_request.unit = litres ? GaugeUnit::percent : GaugeUnit::litres;
     m_request.decimals = litres ? 0 : 1;
-    makeTable();
-    emit changed();
+    changeTable();
 }
 
 QString TankViewModel::tableText() const
 {
     QString text = m_request.unit == GaugeUnit::percent ? QStringLiteral("signal,percent\n")
                                                         : QStringLiteral("signal,litres\n");
-    for (const GaugeTableRow& row : m_table->rows)
+    for (const GaugeTableRow& row : gauge()->rows)
         text += QString::number(row.signal.value(), 'g', 8) + u',' +
                 QString::number(row.value, 'f', m_request.decimals) + u'\n';
     return text;
@@ -172,7 +187,7 @@ QString TankViewModel::tableText() const
 
 void TankViewModel::copyTable()
 {
-    if (!m_table)
+    if (!gauge())
         return;
     QGuiApplication::clipboard()->setText(tableText());
     m_tableDone = tr("Copied.");
@@ -181,7 +196,7 @@ void TankViewModel::copyTable()
 
 void TankViewModel::exportTable()
 {
-    if (!m_table)
+    if (!gauge())
         return;
     const QString path = QString::fromStdString((m_car.folder() / "gauge-table.csv").string());
     QSaveFile file(path);

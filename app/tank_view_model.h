@@ -38,7 +38,7 @@ public:
     explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
 
     bool calibrated() const { return m_known && m_known->curve(); }
-    PlotPicture plot() const { return m_plot; }
+    PlotPicture plot() const;
     QList<Fact> curveFacts() const;
     QList<NoticeText> findings() const;
     QList<Fact> table() const; // signal by value
@@ -68,16 +68,18 @@ signals:
     void stored(); // the logbook has changed
 
 private:
-    void makeTable();
+    void changeTable();
+    const GaugeTable* gauge() const; // nothing without a curve
     QString tableText() const; // as CSV, in the file's own form: point, no unit
 
     CarService& m_car;
     UnitFormat m_format;
     std::optional<CarKnowledge> m_known;
     CalibrationGuide m_guide;
-    PlotPicture m_plot;
+    mutable std::optional<PlotPicture> m_plot; // both made when first looked at
     GaugeTableRequest m_request;
-    std::optional<GaugeTable> m_table;
+    mutable std::optional<GaugeTable> m_table;
+    mutable bool m_tableMade = false;
     QString m_tableDone;
 };
 

@@ -18,6 +18,12 @@ target_link_libraries(contact_sheet PRIVATE undermark_fake_car undermark_app
                       undermark_appplugin undermark_ui undermark_uiplugin)
 add_test(NAME contact_sheet COMMAND contact_sheet ${PROJECT_BINARY_DIR}/contact_sheet)
 
+if(UNDERMARK_BENCH)
+  add_executable(screen_frames bench/screen_frames.cpp)
+  target_link_libraries(screen_frames PRIVATE undermark_fake_car undermark_app
+                        undermark_appplugin undermark_ui undermark_uiplugin)
+endif()
+
 undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
   UNDERMARK_SOURCE="${PROJECT_SOURCE_DIR}"

@@ -15,8 +15,34 @@ T.AbstractButton {
     required property string spoken
     property bool chosen: false
 
+    component Head: Item {
+        id: head
+        required property string name
+        required property string hint
+
+        implicitHeight: nameText.height
+
+        Text {
+            id: nameText
+            width: head.width - (hintText.visible ? hintText.width + Theme.step : 0)
+            text: head.name
+            color: Theme.quietInk
+            font.pixelSize: Theme.small
+            elide: Text.ElideRight
+        }
+        Text {  // the slanted number says it too, where this has no room
+            id: hintText
+            anchors.right: parent.right
+            visible: text !== "" && nameText.implicitWidth + width + 2 * Theme.step < head.width
+            text: head.hint
+            color: Theme.quietInk
+            font.pixelSize: Theme.small
+            font.italic: true
+        }
+    }
+
     implicitHeight: Math.max(Theme.touch, Theme.line(Theme.small) + Theme.line(Theme.body) + Theme.step)
-    focusPolicy: Qt.StrongFocus
+    focusPolicy: Qt.TabFocus  // a touch leaves the keys with the page
     Accessible.role: Accessible.EditableText
     Accessible.name: spoken
     Accessible.focused: chosen
@@ -32,27 +58,10 @@ T.AbstractButton {
     contentItem: ColumnLayout {
         spacing: 0
 
-        Item {
+        Head {
             Layout.fillWidth: true
-            implicitHeight: nameText.height
-
-            Text {
-                id: nameText
-                width: parent.width - (hintText.visible ? hintText.width + Theme.step : 0)
-                text: root.name
-                color: Theme.quietInk
-                font.pixelSize: Theme.small
-                elide: Text.ElideRight
-            }
-            Text {  // the slanted number says it too, where this has no room
-                id: hintText
-                anchors.right: parent.right
-                visible: text !== "" && nameText.implicitWidth + width + 2 * Theme.step < parent.width
-                text: root.hint
-                color: Theme.quietInk
-                font.pixelSize: Theme.small
-                font.italic: true
-            }
+            name: root.name
+            hint: root.hint
         }
         RowLayout {
             Layout.fillHeight: true

@@ -37,7 +37,7 @@ FocusScope {
             width: root.slotWidth
             height: root.slotHeight
             text: modelData
-            focusPolicy: Qt.StrongFocus
+            focusPolicy: Qt.TabFocus
             Accessible.role: Accessible.PageTab
             Accessible.name: text
             Accessible.selected: open

@@ -18,8 +18,7 @@ Item {
     TextMetrics {
         id: widest
         font.pixelSize: Theme.small
-        text: root.picture.yTicks.length === 0 ? "" : root.picture.yTicks.reduce(
-                  (longest, tick) => tick.label.length > longest.length ? tick.label : longest, "")
+        text: root.picture.longestY
     }
     Text {
         id: yTitle

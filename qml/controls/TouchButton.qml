@@ -14,7 +14,7 @@ T.AbstractButton {
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Theme.touch
-    focusPolicy: Qt.StrongFocus
+    focusPolicy: Qt.TabFocus  // a touch leaves the keys with the page
     Accessible.role: Accessible.Button
     Accessible.name: text
     Accessible.checked: chosen

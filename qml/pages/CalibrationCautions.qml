@@ -11,80 +11,97 @@ PageScroll {
 
     required property CalibrationGuide guide
 
+    component CautionFace: Item {
+        id: face
+        required property string text
+        required property bool acknowledged
+
+        implicitHeight: words.implicitHeight
+
+        Rectangle {
+            id: box
+            x: Theme.step
+            anchors.verticalCenter: parent.verticalCenter
+            width: 4 * Theme.step
+            height: width
+            radius: Theme.step / 2
+            color: face.acknowledged ? Theme.sure : Theme.paper
+            border.width: 2 * Theme.hairline
+            border.color: Theme.ink
+
+            Rectangle {  // a tick of two strokes
+                visible: face.acknowledged
+                x: 0.8 * Theme.step
+                y: 2.2 * Theme.step
+                width: 1.2 * Theme.step
+                height: Theme.step / 2
+                rotation: 45
+                antialiasing: true
+                color: Theme.inkOnSure
+            }
+            Rectangle {
+                visible: face.acknowledged
+                x: 1.25 * Theme.step
+                y: 1.75 * Theme.step
+                width: 2.2 * Theme.step
+                height: Theme.step / 2
+                rotation: -50
+                antialiasing: true
+                color: Theme.inkOnSure
+            }
+        }
+        Text {
+            id: words
+            anchors.left: box.right
+            anchors.leftMargin: 1.5 * Theme.step
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.step
+            anchors.verticalCenter: parent.verticalCenter
+            text: face.text
+            color: Theme.ink
+            font.pixelSize: Theme.small
+            wrapMode: Text.Wrap
+        }
+    }
+
     WrapText {
         text: root.guide.text
     }
-    Repeater {
-        model: root.guide.cautions
+    Column {
+        id: lines
+        Layout.fillWidth: true
+        spacing: Theme.step
 
-        T.AbstractButton {
-            id: line
-            required property caution modelData
-            required property int index
+        Repeater {
+            model: root.guide.cautions
 
-            Layout.fillWidth: true
-            implicitHeight: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.step)
-            focusPolicy: Qt.StrongFocus
-            text: modelData.text
-            Accessible.role: Accessible.CheckBox
-            Accessible.name: text
-            Accessible.checkable: true
-            Accessible.checked: modelData.acknowledged
-            Accessible.onPressAction: line.clicked()
-            onClicked: root.guide.acknowledge(index)
-            Keys.onReturnPressed: line.clicked()
-            Keys.onEnterPressed: line.clicked()
+            T.AbstractButton {
+                id: line
+                required property caution modelData
+                required property int index
 
-            background: Rectangle {
-                radius: Theme.step
-                color: Theme.surface
-                border.width: (line.visualFocus ? 4 : 1) * Theme.hairline
-                border.color: line.visualFocus ? Theme.ink : Theme.edge
-            }
-            contentItem: Item {
-                Rectangle {
-                    id: box
-                    x: Theme.step
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: 4 * Theme.step
-                    height: width
-                    radius: Theme.step / 2
-                    color: line.modelData.acknowledged ? Theme.sure : Theme.paper
-                    border.width: 2 * Theme.hairline
-                    border.color: Theme.ink
+                width: lines.width
+                height: Math.max(Theme.touch, implicitContentHeight + 2 * Theme.step)
+                focusPolicy: Qt.TabFocus
+                text: modelData.text
+                Accessible.role: Accessible.CheckBox
+                Accessible.name: text
+                Accessible.checkable: true
+                Accessible.checked: modelData.acknowledged
+                Accessible.onPressAction: line.clicked()
+                onClicked: root.guide.acknowledge(index)
+                Keys.onReturnPressed: line.clicked()
+                Keys.onEnterPressed: line.clicked()
 
-                    Rectangle {  // a tick of two strokes
-                        visible: line.modelData.acknowledged
-                        x: 0.8 * Theme.step
-                        y: 2.2 * Theme.step
-                        width: 1.2 * Theme.step
-                        height: Theme.step / 2
-                        rotation: 45
-                        antialiasing: true
-                        color: Theme.inkOnSure
-                    }
-                    Rectangle {
-                        visible: line.modelData.acknowledged
-                        x: 1.25 * Theme.step
-                        y: 1.75 * Theme.step
-                        width: 2.2 * Theme.step
-                        height: Theme.step / 2
-                        rotation: -50
-                        antialiasing: true
-                        color: Theme.inkOnSure
-                    }
+                background: Rectangle {
+                    radius: Theme.step
+                    color: Theme.surface
+                    border.width: (line.visualFocus ? 4 : 1) * Theme.hairline
+                    border.color: line.visualFocus ? Theme.ink : Theme.edge
                 }
-                Text {
-                    id: words
-                    anchors.left: box.right
-                    anchors.leftMargin: 1.5 * Theme.step
-                    anchors.right: parent.right
-                    anchors.rightMargin: Theme.step
-                    anchors.verticalCenter: parent.verticalCenter
+                contentItem: CautionFace {
                     text: line.text
-                    color: Theme.ink
-                    font.pixelSize: Theme.small
-                    wrapMode: Text.Wrap
+                    acknowledged: line.modelData.acknowledged
                 }
             }
         }

@@ -34,22 +34,9 @@ PageScroll {
                 text: root.guide.text
                 font.pixelSize: Theme.small
             }
-            Repeater {
-                model: root.guide.form.fields
-
-                FieldButton {
-                    required property numberField modelData
-                    required property int index
-
-                    Layout.fillWidth: true
-                    name: modelData.name
-                    value: modelData.text
-                    unit: modelData.unit
-                    hint: modelData.hint
-                    spoken: modelData.spoken
-                    chosen: index === root.guide.form.activeField
-                    onClicked: root.guide.form.select(index)
-                }
+            FieldColumn {
+                Layout.fillWidth: true
+                form: root.guide.form
             }
         }
         NumberEntry {

@@ -28,20 +28,9 @@ PageScroll {
         Layout.fillWidth: true
         facts: root.guide.done
     }
-    Repeater {
-        model: root.guide.form.fields
-
-        FieldButton {
-            required property numberField modelData
-
-            Layout.fillWidth: true
-            name: modelData.name
-            value: modelData.text
-            unit: modelData.unit
-            hint: modelData.hint
-            spoken: modelData.spoken
-            chosen: true
-        }
+    FieldColumn {
+        Layout.fillWidth: true
+        form: root.guide.form
     }
     NumberEntry {
         id: entry

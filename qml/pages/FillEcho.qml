@@ -19,49 +19,59 @@ ColumnLayout {
         font.pixelSize: Theme.large
         font.bold: true
     }
-    Repeater {
-        model: root.view.lesson
+    Column {
+        id: lessons
+        readonly property real indent: (5 + 4 * Theme.textScale) * Theme.step
 
-        GridLayout {
-            id: row
-            required property lessonRow modelData
+        Layout.fillWidth: true
+        spacing: 2 * Theme.step
 
-            Layout.fillWidth: true
-            columns: 2
-            columnSpacing: 2 * Theme.step
-            rowSpacing: Theme.step / 2
+        Repeater {
+            model: root.view.lesson
 
-            Text {
-                Layout.columnSpan: 2
-                text: row.modelData.name
-                color: Theme.quietInk
-                font.pixelSize: Theme.body
-            }
-            Text {
-                Layout.preferredWidth: 5 * Theme.step + 4 * Theme.step * Theme.textScale
-                text: qsTr("was")
-                color: Theme.quietInk
-                font.pixelSize: Theme.body
-            }
-            Text {
-                Layout.fillWidth: true
-                text: row.modelData.before
-                wrapMode: Text.Wrap
-                color: Theme.quietInk
-                font.pixelSize: Theme.body
-            }
-            Text {
-                Layout.preferredWidth: 5 * Theme.step + 4 * Theme.step * Theme.textScale
-                text: qsTr("now")
-                color: Theme.ink
-                font.pixelSize: Theme.body
-            }
-            Text {
-                Layout.fillWidth: true
-                text: row.modelData.after
-                wrapMode: Text.Wrap
-                color: Theme.ink
-                font.pixelSize: Theme.large
+            Column {
+                id: row
+                required property lessonRow modelData
+
+                width: lessons.width
+                spacing: Theme.step / 2
+
+                Text {
+                    width: row.width
+                    text: row.modelData.name
+                    color: Theme.quietInk
+                    font.pixelSize: Theme.body
+                }
+                Row {
+                    Text {
+                        width: lessons.indent
+                        text: qsTr("was")
+                        color: Theme.quietInk
+                        font.pixelSize: Theme.body
+                    }
+                    Text {
+                        width: row.width - lessons.indent
+                        text: row.modelData.before
+                        color: Theme.quietInk
+                        font.pixelSize: Theme.body
+                        wrapMode: Text.Wrap
+                    }
+                }
+                Row {
+                    Text {
+                        width: lessons.indent
+                        text: qsTr("now")
+                        color: Theme.ink
+                        font.pixelSize: Theme.body
+                    }
+                    Text {
+                        width: row.width - lessons.indent
+                        text: row.modelData.after
+                        color: Theme.ink
+                        font.pixelSize: Theme.large
+                        wrapMode: Text.Wrap
+                    }
+                }
             }
         }
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Undermark.App
 
 // The numbers of a fill on the left, the pad that types them on the right.
@@ -17,75 +16,51 @@ Item {
         entry.take(event);
     }
 
-    implicitHeight: portrait ? numbers.implicitHeight + entry.implicitHeight + Theme.step
-                             : Math.max(numbers.implicitHeight, entry.implicitHeight)
+    implicitHeight: portrait ? numbers.height + entry.implicitHeight + Theme.step
+                             : Math.max(numbers.height, entry.implicitHeight)
 
-    ColumnLayout {
+    Column {
         id: numbers
+        // What a row gets where the page is high: up to 1.65 of a finger.
+        readonly property real rowHeight: Math.min(1.65 * Theme.touch, Math.floor(
+            (root.height * (root.portrait ? 0.46 : 1) - caution.height - 4 * spacing) / 4))
+
         width: root.portrait ? root.width : Math.floor((root.width - 3 * Theme.step) * 0.53)
-        height: root.portrait ? Math.max(implicitHeight, Math.floor(root.height * 0.46))
-                              : root.height
         spacing: Theme.step
 
-        Repeater {
-            model: root.view.form.fields
+        Item {
+            width: numbers.width
+            height: fields.height
 
-            RowLayout {
-                id: line
-                required property numberField modelData
-                required property int index
-
-                spacing: Theme.step
-
-                FieldButton {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    Layout.minimumHeight: implicitHeight
-                    Layout.maximumHeight: Math.max(implicitHeight, 1.65 * Theme.touch)
-                    name: line.modelData.name
-                    value: line.modelData.text
-                    unit: line.modelData.unit
-                    hint: line.modelData.hint
-                    spoken: line.modelData.spoken
-                    chosen: line.index === root.view.form.activeField
-                    onClicked: root.view.form.select(line.index)
-                }
-                TouchButton {
-                    visible: line.index === 1
-                    Layout.fillHeight: true
-                    Layout.minimumHeight: Theme.touch
-                    Layout.maximumHeight: 1.65 * Theme.touch
-                    Layout.preferredWidth: 12 * Theme.step
-                    text: root.view.meterSwitch
-                    textSize: Theme.small
-                    onClicked: root.view.switchMeter()
-                }
+            FieldColumn {
+                id: fields
+                width: numbers.width
+                form: root.view.form
+                fieldHeight: numbers.rowHeight
+                narrowRow: 1
+                narrowBy: meter.width + Theme.step
+            }
+            TouchButton {  // beside the second field
+                id: meter
+                x: numbers.width - width
+                y: (fields.height + Theme.step) / 3
+                width: 12 * Theme.step
+                height: (fields.height - 2 * Theme.step) / 3
+                text: root.view.meterSwitch
+                textSize: Theme.small
+                onClicked: root.view.switchMeter()
             }
         }
-        RowLayout {
-            spacing: Theme.step
-
-            Repeater {
-                model: root.view.extents
-
-                TouchButton {
-                    required property string modelData
-                    required property int index
-
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: 10
-                    Layout.fillHeight: true
-                    Layout.minimumHeight: Theme.touch
-                    Layout.maximumHeight: 1.65 * Theme.touch
-                    text: modelData
-                    chosen: index === root.view.extent
-                    Accessible.role: Accessible.RadioButton
-                    onClicked: root.view.selectExtent(index)
-                }
-            }
+        ButtonGrid {
+            width: numbers.width
+            names: root.view.extents
+            current: root.view.extent
+            buttonHeight: numbers.rowHeight
+            onChosen: index => root.view.selectExtent(index)
         }
         Text {
-            Layout.fillWidth: true
+            id: caution
+            width: numbers.width
             text: qsTr("Caution: at a halt only, engine off.")
             color: Theme.caution
             font.pixelSize: Theme.small

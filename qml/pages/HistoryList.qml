@@ -7,11 +7,70 @@ import Undermark.App
 // The log, newest first; a line is touched to open its entry.
 ListView {
     id: root
+    objectName: "history"
 
     required property HistoryModel rows
     required property string emptyText
 
     signal picked(row: int)
+
+    component LineFace: Item {
+        id: face
+        required property string date
+        required property string kind
+        required property string value
+        required property string detail
+        required property string flag
+
+        Text {
+            id: kindText
+            y: (parent.height - Theme.line(Theme.body) - Theme.line(Theme.small)) / 2
+            width: Math.min(implicitWidth, 0.45 * parent.width)
+            height: Theme.line(Theme.body)
+            text: face.kind
+            color: Theme.ink
+            font.pixelSize: Theme.body
+            font.bold: true
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+        }
+        Text {
+            y: kindText.y
+            anchors.left: kindText.right
+            anchors.leftMargin: 2 * Theme.step
+            anchors.right: parent.right
+            height: kindText.height
+            text: face.value
+            color: Theme.ink
+            font.pixelSize: Theme.body
+            horizontalAlignment: Text.AlignRight
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+        }
+        Text {
+            id: dateText
+            y: kindText.y + kindText.height
+            height: Theme.line(Theme.small)
+            text: face.date
+            color: Theme.quietInk
+            font.pixelSize: Theme.small
+            verticalAlignment: Text.AlignVCenter
+        }
+        Text {
+            y: dateText.y
+            anchors.left: dateText.right
+            anchors.leftMargin: 2 * Theme.step
+            anchors.right: parent.right
+            height: dateText.height
+            text: face.flag !== "" ? qsTr("Caution: %1").arg(face.flag) : face.detail
+            color: face.flag !== "" ? Theme.caution : Theme.quietInk
+            font.pixelSize: Theme.small
+            font.bold: face.flag !== ""
+            horizontalAlignment: Text.AlignRight
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+        }
+    }
 
     model: rows
     clip: true
@@ -75,55 +134,12 @@ ListView {
                 color: Theme.track
             }
         }
-        contentItem: Item {
-            Text {
-                id: kindText
-                y: (parent.height - Theme.line(Theme.body) - Theme.line(Theme.small)) / 2
-                width: Math.min(implicitWidth, 0.45 * parent.width)
-                height: Theme.line(Theme.body)
-                text: line.kind
-                color: Theme.ink
-                font.pixelSize: Theme.body
-                font.bold: true
-                verticalAlignment: Text.AlignVCenter
-                elide: Text.ElideRight
-            }
-            Text {
-                y: kindText.y
-                anchors.left: kindText.right
-                anchors.leftMargin: 2 * Theme.step
-                anchors.right: parent.right
-                height: kindText.height
-                text: line.value
-                color: Theme.ink
-                font.pixelSize: Theme.body
-                horizontalAlignment: Text.AlignRight
-                verticalAlignment: Text.AlignVCenter
-                elide: Text.ElideRight
-            }
-            Text {
-                id: dateText
-                y: kindText.y + kindText.height
-                height: Theme.line(Theme.small)
-                text: line.date
-                color: Theme.quietInk
-                font.pixelSize: Theme.small
-                verticalAlignment: Text.AlignVCenter
-            }
-            Text {
-                y: dateText.y
-                anchors.left: dateText.right
-                anchors.leftMargin: 2 * Theme.step
-                anchors.right: parent.right
-                height: dateText.height
-                text: line.flag !== "" ? qsTr("Caution: %1").arg(line.flag) : line.detail
-                color: line.flag !== "" ? Theme.caution : Theme.quietInk
-                font.pixelSize: Theme.small
-                font.bold: line.flag !== ""
-                horizontalAlignment: Text.AlignRight
-                verticalAlignment: Text.AlignVCenter
-                elide: Text.ElideRight
-            }
+        contentItem: LineFace {
+            date: line.date
+            kind: line.kind
+            value: line.value
+            detail: line.detail
+            flag: line.flag
         }
     }
 }

@@ -75,7 +75,8 @@ FocusScope {
             visible: root.view.known
             picture: root.view.horizon
         }
-        GridLayout {
+        Grid {
+            id: facts
             Layout.fillWidth: true
             visible: root.view.known
             columns: Theme.stacked ? 1 : root.portrait ? 2 : 3
@@ -89,8 +90,7 @@ FocusScope {
                     id: column
                     required property fact modelData
 
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: 1
+                    width: Math.floor((facts.width - (facts.columns - 1) * facts.columnSpacing) / facts.columns)
 
                     Text {
                         text: column.modelData.name

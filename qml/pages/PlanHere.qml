@@ -33,20 +33,9 @@ PageScroll {
                 text: qsTr("Plan what is left of the route, with the fuel the car has now.")
                 font.pixelSize: Theme.small
             }
-            Repeater {
-                model: root.view.here.fields
-
-                FieldButton {
-                    required property numberField modelData
-
-                    Layout.fillWidth: true
-                    name: modelData.name
-                    value: modelData.text
-                    unit: modelData.unit
-                    hint: modelData.hint
-                    spoken: modelData.spoken
-                    chosen: true
-                }
+            FieldColumn {
+                Layout.fillWidth: true
+                form: root.view.here
             }
             TouchButton {
                 Layout.fillWidth: true

@@ -10,27 +10,12 @@ PageScroll {
 
     required property PlanViewModel view
 
-    GridLayout {
+    ButtonGrid {
         Layout.fillWidth: true
-        Layout.fillHeight: false
         columns: Theme.stacked || root.width < 60 * Theme.step ? 1 : 2
-        columnSpacing: Theme.step
-        rowSpacing: Theme.step
-
-        Repeater {
-            model: root.view.whatIfs
-
-            TouchButton {
-                required property string modelData
-                required property int index
-
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: modelData
-                chosen: root.view.whatIfTitle === modelData
-                onClicked: root.view.askWhatIf(index)
-            }
-        }
+        names: root.view.whatIfs
+        current: root.view.whatIfs.indexOf(root.view.whatIfTitle)
+        onChosen: index => root.view.askWhatIf(index)
     }
     FactList {
         Layout.fillWidth: true

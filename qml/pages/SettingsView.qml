@@ -10,28 +10,32 @@ PageScroll {
 
     required property ScreenSettings settings
 
-    Repeater {
-        model: root.settings.choices
+    Column {
+        id: rows
+        Layout.fillWidth: true
+        spacing: Theme.step
 
-        ColumnLayout {
-            id: row
-            required property choice modelData
-            required property int index
+        Repeater {
+            model: root.settings.choices
 
-            Layout.fillWidth: true
-            Layout.fillHeight: false
-            spacing: 0
+            Column {
+                id: row
+                required property choice modelData
+                required property int index
 
-            Text {
-                text: row.modelData.name
-                color: Theme.quietInk
-                font.pixelSize: Theme.small
-            }
-            ModeBar {
-                Layout.fillWidth: true
-                names: row.modelData.options
-                current: row.modelData.current
-                onChosen: index => root.settings.choose(row.index, index)
+                width: rows.width
+
+                Text {
+                    text: row.modelData.name
+                    color: Theme.quietInk
+                    font.pixelSize: Theme.small
+                }
+                ButtonGrid {
+                    width: row.width
+                    names: row.modelData.options
+                    current: row.modelData.current
+                    onChosen: index => root.settings.choose(row.index, index)
+                }
             }
         }
     }

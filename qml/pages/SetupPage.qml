@@ -71,45 +71,16 @@ FocusScope {
                         onTextEdited: root.view.name = text
                     }
                 }
-                GridLayout {
-                    Layout.fillHeight: false
+                ButtonGrid {
+                    Layout.fillWidth: true
                     columns: Theme.stacked ? 2 : 4
-                    columnSpacing: Theme.step
-                    rowSpacing: Theme.step
-
-                    Repeater {
-                        model: root.view.fuels
-
-                        TouchButton {
-                            required property string modelData
-                            required property int index
-
-                            Layout.fillWidth: true
-                            Layout.preferredWidth: 1
-                            Layout.minimumWidth: Theme.touch
-                            text: modelData
-                            chosen: index === root.view.fuel
-                            Accessible.role: Accessible.RadioButton
-                            onClicked: root.view.selectFuel(index)
-                        }
-                    }
+                    names: root.view.fuels
+                    current: root.view.fuel
+                    onChosen: index => root.view.selectFuel(index)
                 }
-                Repeater {
-                    model: root.view.form.fields
-
-                    FieldButton {
-                        required property numberField modelData
-                        required property int index
-
-                        Layout.fillWidth: true
-                        name: modelData.name
-                        value: modelData.text
-                        unit: modelData.unit
-                        hint: modelData.hint
-                        spoken: modelData.spoken
-                        chosen: index === root.view.form.activeField
-                        onClicked: root.view.form.select(index)
-                    }
+                FieldColumn {
+                    Layout.fillWidth: true
+                    form: root.view.form
                 }
                 TouchButton {
                     Layout.fillWidth: true

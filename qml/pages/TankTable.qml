@@ -45,9 +45,9 @@ PageScroll {
             onClicked: root.view.changeTableDecimals()
         }
     }
-    GridLayout {
+    Grid {
+        id: grid
         Layout.fillWidth: true
-        Layout.fillHeight: false
         columns: root.width > 60 * Theme.step && !Theme.stacked ? 2 : 1
         columnSpacing: 4 * Theme.step
         rowSpacing: 0
@@ -59,8 +59,8 @@ PageScroll {
                 id: row
                 required property fact modelData
 
-                Layout.fillWidth: true
-                implicitHeight: Theme.line(Theme.body) + Theme.step
+                width: Math.floor((grid.width - (grid.columns - 1) * grid.columnSpacing) / grid.columns)
+                height: Theme.line(Theme.body) + Theme.step
 
                 Text {
                     height: parent.height

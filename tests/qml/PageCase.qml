@@ -93,6 +93,7 @@ TestCase {
     }
     function touch(text: string) {
         tryVerify(() => buttonNamed(text) !== null, 2000, "no button " + text);
+        wait(30);  // until layouts are at rest
         const button = buttonNamed(text);
         const event = touchEvent(button);
         event.press(0, button).commit();

@@ -90,6 +90,8 @@ public:
             car->lesson.flags = {notice};
         }
         auto screen = makeScreen(*car);
+        m_pastCars.push_back(std::move(m_newCar));
+        m_pastFolders.push_back(std::move(m_folder));
         std::swap(m_car, car);
         std::swap(m_screen, screen);
         emit changed();
@@ -114,6 +116,8 @@ private:
         std::unique_ptr<Screen> screen;
     };
     std::unique_ptr<test::FakeCar> m_car;
+    std::vector<std::unique_ptr<test::TestFolder>> m_pastFolders;
+    std::vector<std::unique_ptr<CarService>> m_pastCars;
     std::unique_ptr<test::TestFolder> m_folder;
     std::unique_ptr<CarService> m_newCar;
     std::unique_ptr<Screen> m_screen;

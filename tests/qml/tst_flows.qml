@@ -95,9 +95,9 @@ PageCase {
         for (let i = 0; i < 4; ++i)
             keySequence("Ctrl+PgDown");
         compare(root.window.page, 4);
-        for (let i = 0; i < 6 && !Fixture.logbook.opened; ++i) {
+        for (let i = 0; i < 15 && !Fixture.logbook.opened; ++i) {
             keyClick(Qt.Key_Tab);
-            if (root.window.activeFocusItem.Accessible.role === Accessible.List) {
+            if (root.window.activeFocusItem.Accessible.role === Accessible.ListItem) {
                 keyClick(Qt.Key_Down);
                 keyClick(Qt.Key_Return);
             }
