@@ -222,7 +222,7 @@ Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path
     }
     if (!done)
         fs::remove_all(writing, failed);
-    return done;
+    return done ? syncFolderOf(folder) : done;
 }
 
 } // namespace undermark

@@ -34,9 +34,24 @@ Result<void> writePrivateFile(const std::filesystem::path& file, std::string_vie
         done = failure();
     if (::close(descriptor) != 0 && done)
         done = failure();
+    if (done)
+        done = syncFolderOf(file);
     if (!done)
         ::unlink(file.c_str());
     return done;
+}
+
+Result<void> syncFolderOf(const std::filesystem::path& file)
+{
+    const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : ".";
+    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    const bool synced = descriptor >= 0 && ::fsync(descriptor) == 0;
+    const std::string why = std::strerror(errno);
+    if (descriptor >= 0)
+        ::close(descriptor);
+    if (synced)
+        return {};
+    return fail(Error{ErrorCode::fileAccess, why, folder.string(), 0, {}, {}, {}});
 }
 
 } // namespace undermark

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/backup.h"
 
+#include "engine/files/private_file.h"
 #include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/whole_copy.h"
 
@@ -136,6 +137,8 @@ Result<fs::path> restore(const fs::path& backup, const fs::path& file, Instant n
         kept = fail(accessError(file, failed.message()));
     if (!kept)
         removeLogbook(fresh);
+    else if (const auto lasting = syncFolderOf(file); !lasting)
+        return fail(lasting.error());
     return kept;
 }
 

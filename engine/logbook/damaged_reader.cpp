@@ -141,8 +141,8 @@ void DamagedReader::readLedger()
     const RowId last = m_ledger.size() > forward ? m_ledger.back().id - 1 : first + kMostTried;
     lookUp(first, std::min(last, first + kMostTried));
     std::ranges::sort(m_ledger, {}, &DamagedRow::id);
-    const auto doubled = std::ranges::unique(m_ledger, {}, &DamagedRow::id);
-    m_ledger.erase(doubled.begin(), doubled.end());
+    const auto sameId = [](const DamagedRow& a, const DamagedRow& b) { return a.id == b.id; };
+    m_ledger.erase(std::unique(m_ledger.begin(), m_ledger.end(), sameId), m_ledger.end());
 }
 
 std::optional<std::vector<DamagedValues>> DamagedReader::values(const DamagedTable& table,

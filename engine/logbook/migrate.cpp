@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/migrate.h"
 
+#include "engine/files/private_file.h"
 #include "engine/logbook/header.h"
 #include "engine/logbook/schema.h"
 #include "engine/logbook/whole_copy.h"
@@ -45,7 +46,7 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file)
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(errorAt(name, ErrorCode::fileAccess, failed.message())) : Result<void>{};
+        return failed ? fail(errorAt(name, ErrorCode::fileAccess, failed.message())) : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
     return fail(errorAt(file, ErrorCode::fileAccess,

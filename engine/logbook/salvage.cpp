@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/salvage.h"
 
+#include "engine/files/private_file.h"
 #include "engine/logbook/damaged_reader.h"
 #include "engine/logbook/database.h"
 #include "engine/logbook/header.h"
@@ -212,6 +213,9 @@ Result<SalvageReport> salvage(const fs::path& damaged, const fs::path& fresh, In
         ? fail(Error{ErrorCode::fileAccess, failed.message(), copy.string(), 0, {}, {}, {}})
         : salvageInto(copy, fresh, now);
     removeLogbook(copy);
+    if (report)
+        if (const auto lasting = syncFolderOf(fresh); !lasting)
+            report = fail(lasting.error());
     if (!report) {
         removeLogbook(fresh);
         if (report.error().file.empty())

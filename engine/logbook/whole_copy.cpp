@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/whole_copy.h"
 
+#include "engine/files/private_file.h"
 #include "engine/logbook/database.h"
 
 #include <SQLiteCpp/Backup.h>
@@ -43,6 +44,8 @@ Result<void> copyWhole(SQLite::Database& database, const fs::path& file)
     });
     if (copied)
         copied = syncFile(file);
+    if (copied)
+        copied = syncFolderOf(file);
     if (!copied)
         removeLogbook(file);
     return copied;
