@@ -35,11 +35,11 @@ void printRow(const PlanRequest& request, const PlanRow& row, std::optional<doub
     std::string note = row.note;
     if (row.stop && kgPerLitre)
         note += format("%s%.1f kg", note.empty() ? "" : "; ", row.stop->buy.litres() * *kgPerLitre);
-    std::printf("%8.1f %7.1f  %-18s %-13s %7s %8.1f %6.1f  %-10s %6.1f  %s\n", row.at.km(),
+    std::printf("%8.1f %7.1f  %-18s %-13s %7s %8.1f %6.1f  %-10s %6.1f%s%s\n", row.at.km(),
                 row.leg.km(), padded(point.name, 18).c_str(),
                 padded(last ? "" : point.mode, 13).c_str(),
                 last ? "" : fixed(row.needs.litres()).c_str(), row.sure.litres(), row.even.litres(),
-                take.c_str(), row.leave.litres(), note.c_str());
+                take.c_str(), row.leave.litres(), note.empty() ? "" : "  ", note.c_str());
 }
 
 void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
@@ -93,13 +93,13 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
 void printLegs(const PlanRequest& request, const Plan& plan)
 {
     const auto& points = request.route.points;
-    std::printf("\n%-34s %7s %9s %9s %9s %13s\n", "leg", "km", "dry risk", "margin L", "margin km",
+    std::printf("\n%-40s %7s %9s %9s %9s %13s\n", "leg", "km", "dry risk", "margin L", "margin km",
                 "turn back by");
     for (const Gap& gap : plan.gaps) {
         const Passage& arrival = plan.passages[gap.to];
         std::printf(
             "%s %7.1f %7s %% %9.1f %9.1f %13s\n",
-            padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 34).c_str(),
+            padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 40).c_str(),
             (points[gap.to].at - points[gap.from].at).km(), riskPercent(arrival.dry).c_str(),
             std::max(arrival.margin.litres(), 0.0), std::max(arrival.marginDistance.km(), 0.0),
             gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
