@@ -67,6 +67,7 @@ struct FillLesson {
     Change<Consumption> rate;
     Change<Volume> reserve;
     std::vector<Notice> flags; // what is implausible, with its likely cause
+    std::optional<Fill> proposed; // the fill as it would be plausible, for revise()
 };
 
 // What the log is made of.

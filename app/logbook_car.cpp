@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/logbook_car.h"
 
+#include "app/fill_mend.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -153,8 +155,10 @@ Result<FillLesson> LogbookCar::addFill(const FillDraft& draft)
     lesson.reserve.after = (*after)->reserve.reserve();
     const auto& fills = (*after)->log.fills;
     for (const FillFlag& flag : (*after)->consumption.flags)
-        if (fills[flag.fill].id == *id)
+        if (fills[flag.fill].id == *id) {
             lesson.flags.push_back({Notice::Severity::warning, flag.text});
+            lesson.proposed = mended(fill, flag);
+        }
     return lesson;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The Logbook page's opened entry.
+#include "app/fill_mend.h"
 #include "app/logbook_view_model.h"
 
 namespace undermark {
@@ -14,18 +15,6 @@ QString summary(const LogValue& value, const UnitFormat& format)
     if (const auto* trip = std::get_if<Trip>(&value))
         return tripSummary(*trip, format);
     return proofSummary(std::get<Proof>(value), format);
-}
-
-// The fill as the screening proposes it; nothing where it proposes nothing that
-// this fill could say.
-std::optional<Fill> mended(const Fill& fill, const FillFlag& flag)
-{
-    Fill better = fill;
-    if (flag.volume)
-        better.volume = *flag.volume;
-    if (flag.odometer)
-        better.odometer = *flag.odometer;
-    return better == fill ? std::nullopt : std::optional(better);
 }
 
 } // namespace

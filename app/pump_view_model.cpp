@@ -189,7 +189,40 @@ void PumpViewModel::save()
     m_savedFill = *fill;
     m_notices = noticeTexts(lesson->flags);
     m_lesson = std::move(*lesson);
+    m_mended = false;
     m_form.setLocked(true);
+    emit changed();
+    emit stored();
+}
+
+QString PumpViewModel::mendWord() const
+{
+    if (!saved() || !m_lesson->proposed)
+        return {};
+    const Fill& better = *m_lesson->proposed;
+    if (better.volume != m_savedFill.litres)
+        return tr("Make it %1").arg(m_format.volume({better.volume, {}}));
+    return better.odometer ? tr("Make it %1").arg(m_format.distanceWithUnit(*better.odometer))
+                           : QString();
+}
+
+void PumpViewModel::mend()
+{
+    if (mendWord().isEmpty())
+        return;
+    if (const auto revised = m_car.revise(m_lesson->entryId, *m_lesson->proposed); !revised) {
+        m_notices = {noticeText(revised.error())};
+        emit changed();
+        return;
+    }
+    m_mended = true;
+    m_savedFill.litres = m_lesson->proposed->volume;
+    m_lesson->proposed.reset();
+    m_notices.clear();
+    if (const auto car = m_car.knowledge()) {
+        m_lesson->rate.after = (*car)->consumption.model.forecast().rate;
+        m_lesson->reserve.after = (*car)->reserve.reserve();
+    }
     emit changed();
     emit stored();
 }
@@ -198,6 +231,8 @@ void PumpViewModel::undo()
 {
     if (!saved())
         return;
+    if (m_mended) // the correction first, then the fill itself
+        m_mended = !m_car.undoFill(m_lesson->entryId);
     const Result<void> undone = m_car.undoFill(m_lesson->entryId);
     if (undone) {
         m_lesson.reset();

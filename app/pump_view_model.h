@@ -7,7 +7,8 @@
 //  * guesses are filled in and marked (typing: app/number_form.h);
 //  * what cannot be a number is refused here and named, nothing is stored;
 //  * after save() the lesson is there at once; undo() takes the fill back and
-//    returns to the numbers as they were typed.
+//    returns to the numbers as they were typed;
+//  * an odd fill is stored, said, and mended only if the user takes the proposal.
 #pragma once
 
 #include "app/car_service.h"
@@ -47,6 +48,7 @@ class PumpViewModel : public QObject {
     Q_PROPERTY(bool saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString savedTitle READ savedTitle NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::LessonRow> lesson READ lesson NOTIFY changed FINAL)
+    Q_PROPERTY(QString mendWord READ mendWord NOTIFY changed FINAL)
     Q_PROPERTY(QString saveWord READ saveWord NOTIFY changed FINAL)
 
 public:
@@ -62,6 +64,7 @@ public:
     QString savedTitle() const;
     QList<LessonRow> lesson() const;
     QString saveWord() const;
+    QString mendWord() const; // what mend() would do; empty where nothing is proposed
 
     // Corrects a fill of the log instead of adding one: save() replaces it.
     void edit(const std::string& entryId, const Fill& fill);
@@ -72,6 +75,8 @@ public:
     // Odometer or trip meter.
     Q_INVOKABLE void switchMeter();
     Q_INVOKABLE void save();
+    // Takes the correction that is proposed for the fill just saved.
+    Q_INVOKABLE void mend();
     Q_INVOKABLE void undo();
     // A new fill, with new guesses.
     Q_INVOKABLE void startAgain();
@@ -98,6 +103,7 @@ private:
     QList<NoticeText> m_notices;
     std::optional<FillLesson> m_lesson;
     FillDraft m_savedFill;
+    bool m_mended = false;
     std::string m_editedId; // empty: a new fill
     Fill m_edited;
 };

@@ -1258,6 +1258,10 @@
         <source>hidden reserve</source>
         <translation>verborgene Reserve</translation>
     </message>
+    <message>
+        <source>Make it %1</source>
+        <translation>Auf %1 setzen</translation>
+    </message>
 </context>
 <context>
     <name>undermark::RouteFiles</name>

@@ -1258,6 +1258,10 @@
         <source>hidden reserve</source>
         <translation>réserve cachée</translation>
     </message>
+    <message>
+        <source>Make it %1</source>
+        <translation>Mettre %1</translation>
+    </message>
 </context>
 <context>
     <name>undermark::RouteFiles</name>

@@ -19,6 +19,13 @@ ColumnLayout {
         font.pixelSize: Theme.large
         font.bold: true
     }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.mendWord !== ""
+        text: root.view.mendWord
+        leading: true
+        onClicked: root.view.mend()
+    }
     Column {
         id: lessons
         readonly property real indent: (5 + 4 * Theme.textScale) * Theme.step

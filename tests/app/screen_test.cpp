@@ -127,6 +127,25 @@ private slots:
         QCOMPARE(screen.logbook.rows()->rowCount(), before);
         QCOMPARE(screen.now.sureNumber(), sure);
     }
+    void anOddFillIsMendedAtThePumpOrTakenBackWhole()
+    {
+        const test::TestFolder folder;
+        const auto car = test::demoCar(folder.path);
+        Screen screen(*car);
+        const int before = screen.logbook.rows()->rowCount();
+        type(*screen.pump.form(), 0, "5.5"); // gallons, for 20.7 L
+        screen.pump.save();
+        QVERIFY(!screen.pump.notices().isEmpty());
+        QVERIFY2(!screen.pump.mendWord().isEmpty(), qPrintable(screen.pump.notices()[0].text));
+        screen.pump.mend();
+        QVERIFY(screen.pump.notices().isEmpty());
+        QCOMPARE(screen.pump.mendWord(), "");
+        // 5.5 US gallons are 20.82 L (NIST HB 44), imperial ones 25.0 L
+        const double litres = (*car->knowledge())->log.fills.back().value.volume.litres();
+        QVERIFY2(litres > 20.7 && litres < 25.1, qPrintable(QString::number(litres)));
+        screen.pump.undo();
+        QCOMPARE(screen.logbook.rows()->rowCount(), before);
+    }
     void whileMovingEntryIsLockedUnlessAPassengerSaysSo()
     {
         DrivingLock lock;
