@@ -123,16 +123,10 @@ void printSender(const SenderHealth& health)
         std::cout << "  " << wordOf(finding.severity) << ": " << finding.text << '\n';
 }
 
-// The file itself. A damaged one is an error that says what to do.
 Result<void> checkFile(const CliContext& context)
 {
     const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
-    const Result<void> sound = logbook ? logbook->checkIntegrity() : fail(logbook.error());
-    if (sound || sound.error().code != ErrorCode::damaged)
-        return sound;
-    Error error = sound.error();
-    error.detail += "; restore FILE brings a backup back, check --salvage NEWFILE takes out what can be read";
-    return fail(error);
+    return logbook ? logbook->checkIntegrity() : fail(logbook.error());
 }
 
 Result<void> run(const CliContext& context)

@@ -12,6 +12,9 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
     auto logbook = Logbook::open(context.logbook, mode);
     if (!logbook)
         return fail(logbook.error());
+    if (const auto newer = logbook->newerSchema(); newer && *newer)
+        warn("a newer Undermark wrote this logbook (schema " + std::to_string(**newer)
+             + "): this one can read it, but not write");
     auto vehicles = logbook->vehicles();
     if (!vehicles)
         return fail(vehicles.error());

@@ -57,6 +57,8 @@ Result<std::unique_ptr<CarService>> openCar(const CarSource& source)
         return std::make_unique<LogbookCar>(std::nullopt, file, std::nullopt, clockNow);
     auto logbook = source.demo ? makeDemoLogbook(file, existing)
                                : Logbook::open(file, OpenMode::readWrite);
+    if (!logbook && logbook.error().code == ErrorCode::newerSchema)
+        logbook = Logbook::open(file, OpenMode::readOnly);   // where that one said it may be read
     if (!logbook)
         return fail(logbook.error());
     const auto vehicles = logbook->vehicles();

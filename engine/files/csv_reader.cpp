@@ -21,6 +21,7 @@ using Trim = io::trim_chars<' ', '\t'>;
 using Quote = io::double_quote_escape<',', '"'>;
 
 constexpr int kUnknown = -1;
+constexpr std::uintmax_t kMostBytes = 256u << 20;
 
 bool isBlank(const char* line)
 {
@@ -129,6 +130,9 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
     std::error_code ignored;
     if (std::filesystem::is_directory(file, ignored))
         return fail({ErrorCode::fileAccess, "this is a folder, not a file", file.string(), 0, {}, {}, {}});
+    if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > kMostBytes)
+        return fail({ErrorCode::badInput, "the file is too large", file.string(), 0, {},
+                     std::to_string(kMostBytes) + " bytes at most", std::to_string(size)});
     std::unique_ptr<Impl> impl;
     try {
         impl = std::make_unique<Impl>(file, columns);

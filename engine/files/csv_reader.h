@@ -9,7 +9,8 @@
 // are read by std::from_chars: no locale, no guessing. Unknown columns are
 // remembered, so that the caller can name them in a warning.
 //
-// Memory is constant in the length of the file; a row costs its characters.
+// Memory is constant in the length of the file; a row costs its characters. A file may
+// have 256 MiB, a line 16 MiB.
 #pragma once
 
 #include "engine/error.h"
@@ -47,7 +48,7 @@ Result<double> parseNumber(std::string_view text, const NumberRange& range);
 
 class CsvReader {
 public:
-    // Errors: fileAccess if it cannot be opened; badInput for an empty file, a
+    // Errors: fileAccess if it cannot be opened; badInput for a file too large, empty, a
     // missing required column or a column named twice.
     static Result<CsvReader> open(const std::filesystem::path& file,
                                   std::span<const CsvColumn> columns);

@@ -99,13 +99,20 @@ Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenM
                                         : "); please update this one")));
 }
 
+// What cannot be mended by writing is copied, unless nothing may be written at all.
+Error damagedWithCopy(const fs::path& file, std::string detail, OpenMode mode)
+{
+    if (mode != OpenMode::readOnly)
+        if (const fs::path copy = keepCopy(file); !copy.empty())
+            detail += ", with a copy in " + copy.filename().string();
+    return errorAt(file, ErrorCode::damaged, detail + kWhatToDo);
+}
+
 Error refusal(const fs::path& file, const FileLook& look, OpenMode mode)
 {
     std::string detail = look.why + "; it was left as it is";
-    if (look.kind == FileKind::damaged && mode != OpenMode::readOnly)
-        if (const fs::path copy = keepCopy(file); !copy.empty())
-            detail += ", with a copy in " + copy.filename().string();
-    return errorAt(file, ErrorCode::damaged, detail);
+    return look.kind == FileKind::damaged ? damagedWithCopy(file, std::move(detail), mode)
+                                          : errorAt(file, ErrorCode::damaged, std::move(detail));
 }
 
 // The file as it must be before SQLite may open it.
@@ -137,8 +144,9 @@ Error toError(const SQLite::Exception& exception, const fs::path& file)
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return errorAt(file, ErrorCode::damaged,
-                       std::string("the logbook is damaged: ") + exception.what());
+                       std::string("the logbook is damaged: ") + exception.what() + kWhatToDo);
     case SQLITE_READONLY:
+        return errorAt(file, ErrorCode::fileAccess, "the logbook can be read, but not written");
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
     case SQLITE_IOERR:
@@ -149,31 +157,47 @@ Error toError(const SQLite::Exception& exception, const fs::path& file)
     }
 }
 
+static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode,
+                                             std::chrono::milliseconds busyTimeout,
+                                             const Schema& schema)
+{
+    SQLite::Database database(file.string(), openFlags(file, mode),
+                              static_cast<int>(busyTimeout.count()));
+    if (mode == OpenMode::readOnly)
+        database.exec("PRAGMA query_only = ON");
+    // Trusts nothing that a prepared file may carry in its schema.
+    database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
+    if (mode == OpenMode::createIfMissing)
+        createSchema(database, schema);
+    if (const auto checked = checkSchema(database, file, mode, schema); !checked)
+        return fail(checked.error());
+    if (holdsForeignCode(database, schema))
+        return fail(errorAt(file, ErrorCode::damaged,
+                            "this holds views or triggers that no Undermark has written; it was left as it is"));
+    if (mode == OpenMode::readOnly)
+        return integer(database, "PRAGMA user_version") < schema.version
+                   ? migratedInMemory(database, file, schema)
+                   : Result<SQLite::Database>(std::move(database));
+    prepareForWriting(database);
+    if (const auto done = migrate(database, file, schema); !done)
+        return fail(done.error());
+    return database;
+}
+
 Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
                                       std::chrono::milliseconds busyTimeout, const Schema& schema)
 {
-    return guarded(file, [&]() -> Result<SQLite::Database> {
-        if (const auto prepared = prepareFile(file, mode); !prepared)
-            return fail(prepared.error());
-        SQLite::Database database(file.string(), openFlags(file, mode),
-                                  static_cast<int>(busyTimeout.count()));
-        if (mode == OpenMode::readOnly)
-            database.exec("PRAGMA query_only = ON");
-        // Trusts nothing that a prepared file may carry in its schema.
-        database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
-        if (mode == OpenMode::createIfMissing)
-            createSchema(database, schema);
-        if (const auto checked = checkSchema(database, file, mode, schema); !checked)
-            return fail(checked.error());
-        if (mode == OpenMode::readOnly)
-            return integer(database, "PRAGMA user_version") < schema.version
-                       ? migratedInMemory(database, file, schema)
-                       : Result<SQLite::Database>(std::move(database));
-        prepareForWriting(database);
-        if (const auto done = migrate(database, file, schema); !done)
-            return fail(done.error());
-        return database;
-    });
+    if (const auto prepared = prepareFile(file, mode); !prepared)
+        return fail(prepared.error());
+    try {
+        return openPrepared(file, mode, busyTimeout, schema);
+    } catch (const SQLite::Exception& exception) {
+        const Error error = toError(exception, file);
+        if (error.code != ErrorCode::damaged)
+            return fail(error);
+        return fail(damagedWithCopy(file, std::string("the logbook is damaged: ") + exception.what()
+                                              + "; it was left as it is", mode));
+    }
 }
 
 } // namespace undermark::logbook

@@ -3,6 +3,7 @@
 
 #include "engine/logbook/ledger.h"
 #include "engine/logbook/logbook_impl.h"
+#include "engine/logbook/schema.h"
 #include "engine/logbook/validate.h"
 
 #include <algorithm>
@@ -281,14 +282,24 @@ Result<std::int64_t> Logbook::dataVersion() const
     });
 }
 
+Result<std::optional<std::int64_t>> Logbook::newerSchema() const
+{
+    return guarded(m_impl->file, [&]() -> Result<std::optional<std::int64_t>> {
+        const std::int64_t version = m_impl->database.execAndGet("PRAGMA user_version").getInt64();
+        return version > kSchemaVersion ? std::optional(version) : std::nullopt;
+    });
+}
+
 Result<void> Logbook::checkIntegrity() const
 {
     return guarded(m_impl->file, [&]() -> Result<void> {
-        const std::string found =
-            m_impl->database.execAndGet("PRAGMA integrity_check(1)").getString();
+        std::string found = m_impl->database.execAndGet("PRAGMA integrity_check(1)").getString();
+        if (found == "ok" && SQLite::Statement(m_impl->database, "PRAGMA foreign_key_check").executeStep())
+            found = "a row that refers to one that is not there";
         if (found == "ok")
             return {};
-        return fail({.code = ErrorCode::damaged, .detail = "the logbook is damaged",
+        return fail({.code = ErrorCode::damaged,
+                     .detail = std::string("the logbook is damaged") + kWhatToDo,
                      .file = m_impl->file.string(), .line = 0, .column = {}, .expected = {},
                      .found = found});
     });

@@ -138,14 +138,19 @@ public:
     // object's own writes do not count. Cheap enough to ask every second.
     Result<std::int64_t> dataVersion() const;
 
-    // The whole file read and verified; damaged with what SQLite found.
+    // The schema of a newer Undermark that wrote this file, which then is open for reading
+    // only; nothing for a file of this one's schema or an older.
+    Result<std::optional<std::int64_t>> newerSchema() const;
+
+    // The whole file read and verified, references between rows too; damaged with what
+    // was found.
     Result<void> checkIntegrity() const;
 
     // Takes in every row of another logbook or bundle that is not here yet, in one
     // transaction. The logbook is then the union of both: merging is commutative,
     // associative and idempotent in what is in force. The other file is only read.
     // Errors as Logbook::open of the other file; badInput where one of its rows
-    // could not have been written by any Undermark.
+    // could not have been written by any Undermark, or it is larger than 256 MiB.
     Result<MergeReport> merge(const std::filesystem::path& other);
 
     // The whole logbook as one new file, 0600, by SQLite's online backup: others may

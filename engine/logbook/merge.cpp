@@ -37,6 +37,9 @@ constexpr std::pair<const char*, const char*> kValueTables[] = {
     {"proofs", "time, kind, litres, litres_sd, left_behind_l, left_behind_sd_l, signal, km, km_sd, mode"},
 };
 
+// Twenty years of fills and trips are some 3 MB.
+constexpr std::uintmax_t kMostBytes = 256u << 20;
+
 std::string ours(const char* reference)
 {
     return std::string("(SELECT mine.id FROM main.entries AS mine JOIN other.entries AS its "
@@ -128,6 +131,10 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
     const std::filesystem::path copy = m_impl->file.string() + ".merging";
     const Temporary temporary(copy);
     {
+        std::error_code ignored;
+        if (const auto size = std::filesystem::file_size(other, ignored); !ignored && size > kMostBytes)
+            return fail(Error{ErrorCode::badInput, "the bundle is too large", other.string(), 0, {},
+                              std::to_string(kMostBytes) + " bytes at most", std::to_string(size)});
         const auto theirs = Logbook::open(other, OpenMode::readOnly);
         if (!theirs)
             return fail(theirs.error());

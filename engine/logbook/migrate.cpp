@@ -9,6 +9,7 @@
 #include <SQLiteCpp/Backup.h>
 
 #include <algorithm>
+#include <set>
 
 namespace undermark::logbook {
 
@@ -68,6 +69,17 @@ Result<void> takeStep(SQLite::Database& database, const fs::path& file, const Mi
     return {};
 }
 
+constexpr const char* kCode = "SELECT sql FROM sqlite_master WHERE type IN ('view', 'trigger')";
+
+std::set<std::string> codeIn(SQLite::Database& database)
+{
+    std::set<std::string> code;
+    SQLite::Statement select(database, kCode);
+    while (select.executeStep())
+        code.insert(select.getColumn(0).getString());
+    return code;
+}
+
 const MigrationStep* stepFrom(const Schema& schema, std::int64_t version)
 {
     const auto step = std::ranges::find(schema.steps, version, &MigrationStep::from);
@@ -95,6 +107,14 @@ const Schema& releasedSchema()
 {
     static const Schema schema{kSchemaVersion, createSchemaSql(), {}};
     return schema;
+}
+
+bool holdsForeignCode(SQLite::Database& database, const Schema& schema)
+{
+    // Our own text, the way SQLite writes it down.
+    SQLite::Database memory(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    memory.exec(schema.create);
+    return !std::ranges::includes(codeIn(memory), codeIn(database));
 }
 
 Result<void> migrate(SQLite::Database& database, const fs::path& file, const Schema& schema)

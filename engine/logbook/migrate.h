@@ -35,6 +35,11 @@ struct Schema {
 // What this program writes.
 const Schema& releasedSchema();
 
+// The views and triggers of `schema`, as SQLite keeps their text. A file that holds any
+// other was not written by an Undermark: its code would run whenever the logbook is read
+// or written. A step that adds one therefore uses the very text of `create`.
+bool holdsForeignCode(SQLite::Database& database, const Schema& schema);
+
 // Brings an open database up to `schema`; nothing to do where it is there already.
 // A copy of the file as it was is kept first, as FILE.schema-N (0600, with -2, -3 …
 // where another content has that name). Two programs may do this at once: a step is

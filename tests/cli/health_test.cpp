@@ -5,6 +5,7 @@
 #include "tests/support/test_main.h"
 
 #include <QTest>
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <cmath>
 
 using namespace undermark::test;
@@ -101,6 +102,20 @@ private slots:
         QVERIFY(found(sender, "sender-shifted"));
         QVERIFY(!found(sender, "sender-drift"));
         QVERIFY(std::abs(sender["drift"]["shift_l"]["mean"].get<double>() + 6.0) < 0.6);
+    }
+
+    void aNewerLogbookIsReadWithAWarningAndNotWritten()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        SQLite::Database(run.logbook().toStdString(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 2");
+        const CliAnswer range = run("range --json");
+        QCOMPARE(range.exitCode, 0);
+        QVERIFY(range.err.contains("newer Undermark") && range.err.contains("not write"));
+        const CliAnswer fill = run("fill add --litres 30 --trip-meter-km 400 --full");
+        QCOMPARE(fill.exitCode, 1);
+        QVERIFY(fill.err.contains("newer Undermark"));
+        QCOMPARE(run("log --json").json()["fills"].size(), std::size_t(9));
     }
 
     void aDamagedLogbookIsRefusedWithWhatToDoAndSalvaged()

@@ -128,8 +128,51 @@ private slots:
         const auto book = Logbook::open(m_file, OpenMode::readOnly);
         QVERIFY(book.has_value());
         QVERIFY(book->entries<Fill>(m_car)->front().value == fullFill());
+        QVERIFY(book->newerSchema().value() == 7);
         QVERIFY(openingFails(m_file, OpenMode::readWrite) == ErrorCode::newerSchema);
         QVERIFY(bytesOf(m_file) == before);
+    }
+
+    // Code in a file runs when it is read (a view) or written (a trigger): only ours may.
+    void aFileWithCodeOfItsOwnIsRefused()
+    {
+        makeSingleFile(m_file);
+        const std::string clean = bytesOf(m_file);
+        for (const char* trick : {
+                 "DROP VIEW stale; CREATE VIEW stale AS WITH RECURSIVE t(id) AS (SELECT 1 UNION ALL "
+                 "SELECT id + 1 FROM t) SELECT id FROM t",   // would never end
+                 "CREATE TRIGGER mine AFTER INSERT ON fills BEGIN INSERT INTO trips SELECT * FROM trips; END",
+                 "ALTER TABLE fills RENAME TO hidden; CREATE VIEW fills AS SELECT * FROM hidden"}) {
+            writeBytes(m_file, clean);
+            SQLite::Database(m_file.string(), SQLite::OPEN_READWRITE).exec(trick);
+            isRefusedAndKept(m_file, ErrorCode::damaged);
+        }
+        writeBytes(m_file, clean);
+        QVERIFY(!openingFails(m_file, OpenMode::readWrite));
+    }
+
+    // What only SQLite can see: the first page says one thing, the tables are noise.
+    void aLogbookBrokenInsideIsRefusedOrReadAndNeverChanged()
+    {
+        makeSingleFile(m_file);
+        std::string bytes = bytesOf(m_file);
+        for (std::size_t i = 200; i < 4096; ++i)
+            bytes[i] = static_cast<char>(i * 37);
+        writeBytes(m_file, bytes);
+        isRefusedAndKept(m_file, ErrorCode::damaged);
+        QVERIFY(bytesOf(m_file.string() + ".damaged-1") == bytes);
+        const auto refused = Logbook::open(m_file, OpenMode::readWrite);
+        QVERIFY(refused.error().detail.find("--salvage") != std::string::npos);
+    }
+
+    void theCheckSeesRowsWhoseReferencesAreGone()
+    {
+        makeSingleFile(m_file);
+        SQLite::Database(m_file.string(), SQLite::OPEN_READWRITE)
+            .exec("DROP TRIGGER entries_no_DELETE; DELETE FROM entries WHERE kind = 'fill'");
+        const auto book = Logbook::open(m_file, OpenMode::readOnly);
+        QVERIFY(book.has_value());
+        QCOMPARE(book->checkIntegrity().error().code, ErrorCode::damaged);
     }
 
     void readingOnlyLeavesNothingBehindAndChangesNothing()
