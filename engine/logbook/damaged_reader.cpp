@@ -12,10 +12,17 @@ namespace undermark::logbook {
 
 namespace {
 
-// Ids to try one by one where pages are broken, beyond the last that could be read.
+// Ids to try one by one where pages are broken, beyond the last that could be read: as
+// many as such a file could hold, since no row of the ledger is shorter than this.
 constexpr RowId kMostTried = 100'000;
+constexpr RowId kLeastRowBytes = 50;   // its UUID alone takes 36
 constexpr const char* kLedgerColumns =
     "SELECT id, uuid, kind, vehicle, recorded, corrects, revision, withdraws FROM entries ";
+
+// Of the schema as far as SQLite could read it; the two views of our own are not read here.
+constexpr const char* kNoTables =
+    "SELECT 1 FROM pragma_table_list WHERE schema = 'main' AND type <> 'table' "
+    "AND name NOT IN ('withdrawn', 'stale')";
 
 template <class T>
 DamagedTable tableOf()
@@ -91,15 +98,24 @@ void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
 
 Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
 {
-    return guarded(file, [&]() -> Result<DamagedReader> {
+    const auto damaged = [](const char* detail) {
+        return fail(Error{ErrorCode::damaged, detail, {}, 0, {}, {}, {}});
+    };
+    try {
         SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
         database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
         // SQLite refuses a file that is shorter than it says unless this is on.
         database.exec("PRAGMA writable_schema = ON");
-        DamagedReader reader(std::move(database));
+        // What is read has to be tables: a view of the file's own could run for ever.
+        if (SQLite::Statement(database, kNoTables).executeStep())
+            return damaged("this holds views or tables that no Undermark has written");
+        const auto bytes = static_cast<RowId>(std::filesystem::file_size(file));
+        DamagedReader reader(std::move(database), std::min(kMostTried, bytes / kLeastRowBytes));
         reader.readLedger();
         return reader;
-    });
+    } catch (const std::exception&) {
+        return damaged("nothing of this logbook can be read");
+    }
 }
 
 bool DamagedReader::scan(const char* order)
@@ -138,8 +154,8 @@ void DamagedReader::readLedger()
     const RowId first = m_ledger.empty() ? 1 : m_ledger.back().id + 1;
     const std::size_t forward = m_ledger.size();
     scan("ORDER BY id DESC");
-    const RowId last = m_ledger.size() > forward ? m_ledger.back().id - 1 : first + kMostTried;
-    lookUp(first, std::min(last, first + kMostTried));
+    const RowId last = m_ledger.size() > forward ? m_ledger.back().id - 1 : first + m_mostTried;
+    lookUp(first, std::min(last, first + m_mostTried));
     std::ranges::sort(m_ledger, {}, &DamagedRow::id);
     const auto sameId = [](const DamagedRow& a, const DamagedRow& b) { return a.id == b.id; };
     m_ledger.erase(std::unique(m_ledger.begin(), m_ledger.end(), sameId), m_ledger.end());

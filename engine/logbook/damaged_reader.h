@@ -42,7 +42,8 @@ void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
 class DamagedReader {
 public:
     // Opens the file for reading; it may be changed by that (a journal played back), so
-    // give it a copy. Errors: damaged where not even the tables can be found.
+    // give it a copy. Errors: damaged, without the file's name, where not even the tables
+    // can be found or the file carries code of its own.
     static Result<DamagedReader> open(const std::filesystem::path& file);
 
     // What can be read of the ledger, by row id.
@@ -55,13 +56,17 @@ public:
     std::optional<double> largestFill(RowId vehicle) const;
 
 private:
-    explicit DamagedReader(SQLite::Database database) : m_database(std::move(database)) {}
+    DamagedReader(SQLite::Database database, RowId mostTried)
+        : m_database(std::move(database)), m_mostTried(mostTried)
+    {
+    }
     void readLedger();
     // Adds rows until the end or a broken page; true at the end.
     bool scan(const char* order);
     void lookUp(RowId first, RowId last);
 
     mutable SQLite::Database m_database;
+    RowId m_mostTried;
     std::vector<DamagedRow> m_ledger;
     bool m_gaps = false;
 };

@@ -9,6 +9,7 @@
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
+#include <thread>
 #include <unistd.h>
 
 namespace undermark::logbook {
@@ -16,6 +17,8 @@ namespace undermark::logbook {
 namespace fs = std::filesystem;
 
 namespace {
+
+constexpr std::chrono::milliseconds kBusyPause(5);
 
 Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
 {
@@ -60,12 +63,26 @@ void createSchema(SQLite::Database& database, const Schema& schema)
     }
 }
 
+// SQLite itself does not wait here for another program.
+void useWriteAheadLog(SQLite::Database& database, std::chrono::milliseconds busyTimeout)
+{
+    const auto deadline = std::chrono::steady_clock::now() + busyTimeout;
+    while (database.execAndGet("PRAGMA journal_mode").getString() != "wal") {
+        try {
+            database.execAndGet("PRAGMA journal_mode = WAL");
+        } catch (const SQLite::Exception& exception) {
+            if ((exception.getErrorCode() & 0xFF) != SQLITE_BUSY || std::chrono::steady_clock::now() >= deadline)
+                throw;
+            std::this_thread::sleep_for(kBusyPause);
+        }
+    }
+}
+
 // FULL syncs the write-ahead log at every commit: what was acknowledged is kept.
-void prepareForWriting(SQLite::Database& database)
+void prepareForWriting(SQLite::Database& database, std::chrono::milliseconds busyTimeout)
 {
     database.exec("PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON");
-    if (database.execAndGet("PRAGMA journal_mode").getString() != "wal")
-        database.execAndGet("PRAGMA journal_mode = WAL");
+    useWriteAheadLog(database, busyTimeout);
 }
 
 // Opened for reading only, SQLite leaves an empty write-ahead log and its index
@@ -178,7 +195,7 @@ static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode
         return integer(database, "PRAGMA user_version") < schema.version
                    ? migratedInMemory(database, file, schema)
                    : Result<SQLite::Database>(std::move(database));
-    prepareForWriting(database);
+    prepareForWriting(database, busyTimeout);
     if (const auto done = migrate(database, file, schema); !done)
         return fail(done.error());
     return database;

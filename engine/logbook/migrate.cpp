@@ -29,10 +29,16 @@ Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
     return {code, std::move(detail), file.string(), 0, {}, {}, {}};
 }
 
-// A migration that failed and is tried again makes the same copy again: one is enough.
-Result<void> keepOldFile(SQLite::Database& database, const fs::path& file)
+const MigrationStep* stepFrom(const Schema& schema, std::int64_t version)
 {
-    const std::string base = file.string() + ".schema-" + std::to_string(versionOf(database));
+    const auto step = std::ranges::find(schema.steps, version, &MigrationStep::from);
+    return step == schema.steps.end() ? nullptr : &*step;
+}
+
+// A migration that failed and is tried again makes the same copy again: one is enough.
+Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::int64_t version)
+{
+    const std::string base = file.string() + ".schema-" + std::to_string(version);
     const fs::path fresh = base + ".writing";
     std::error_code failed;
     fs::remove(fresh, failed);
@@ -52,6 +58,18 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file)
     fs::remove(fresh, failed);
     return fail(errorAt(file, ErrorCode::fileAccess,
                         "there are too many copies of older schemas beside the logbook"));
+}
+
+// Whoever may write keeps the copy, so that two programs do not make it at once. It is
+// read through a connection of its own: SQLite does not copy from one that is writing.
+Result<void> keepOldFileOnce(SQLite::Database& database, const fs::path& file, const Schema& schema)
+{
+    SQLite::Transaction writing(database, SQLite::TransactionBehavior::IMMEDIATE);
+    const std::int64_t version = versionOf(database);
+    if (!stepFrom(schema, version))   // nothing left to do, or no way
+        return {};
+    SQLite::Database reader(file.string(), SQLite::OPEN_READONLY);
+    return keepOldFile(reader, file, version);
 }
 
 Result<void> takeStep(SQLite::Database& database, const fs::path& file, const MigrationStep& step)
@@ -78,12 +96,6 @@ std::set<std::string> codeIn(SQLite::Database& database)
     while (select.executeStep())
         code.insert(select.getColumn(0).getString());
     return code;
-}
-
-const MigrationStep* stepFrom(const Schema& schema, std::int64_t version)
-{
-    const auto step = std::ranges::find(schema.steps, version, &MigrationStep::from);
-    return step == schema.steps.end() ? nullptr : &*step;
 }
 
 Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const Schema& schema)
@@ -121,9 +133,8 @@ Result<void> migrate(SQLite::Database& database, const fs::path& file, const Sch
 {
     if (versionOf(database) >= schema.version)
         return {};
-    if (stepFrom(schema, versionOf(database)))
-        if (const auto kept = keepOldFile(database, file); !kept)
-            return kept;
+    if (const auto kept = keepOldFileOnce(database, file, schema); !kept)
+        return kept;
     return takeSteps(database, file, schema);
 }
 

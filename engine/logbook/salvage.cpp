@@ -169,12 +169,9 @@ private:
 
 Result<SalvageReport> salvageInto(const fs::path& copy, const fs::path& fresh, Instant now)
 {
-    const auto nothing = [&] {
-        return fail(Error{ErrorCode::damaged, "nothing of this logbook can be read", {}, 0, {}, {}, {}});
-    };
     const auto reader = DamagedReader::open(copy);
-    if (!reader || reader->ledger().empty())
-        return nothing();
+    if (!reader)
+        return fail(reader.error());
     auto database = openDatabase(fresh, OpenMode::createIfMissing, kBusyTimeout);
     if (!database)
         return fail(database.error());
@@ -182,7 +179,7 @@ Result<SalvageReport> salvageInto(const fs::path& copy, const fs::path& fresh, I
         SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
         const SalvageReport report = Salvager(*reader, *database, now).run();
         if (report.taken == 0)
-            return nothing();
+            return fail(Error{ErrorCode::damaged, "nothing of this logbook can be read", {}, 0, {}, {}, {}});
         transaction.commit();
         database->execAndGet("PRAGMA journal_mode = DELETE");   // one file, as a backup is
         return report;

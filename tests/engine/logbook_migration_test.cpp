@@ -56,9 +56,10 @@ class LogbookMigrationTest : public QObject {
     std::unique_ptr<QTemporaryDir> m_folder;
     fs::path m_file;
 
-    std::optional<Error> opened(OpenMode mode, const Schema& schema) const
+    std::optional<Error> opened(OpenMode mode, const Schema& schema,
+                                std::chrono::milliseconds wait = kWait) const
     {
-        const auto database = openDatabase(m_file, mode, kWait, schema);
+        const auto database = openDatabase(m_file, mode, wait, schema);
         return database ? std::nullopt : std::optional(database.error());
     }
 
@@ -207,9 +208,12 @@ private slots:
         std::vector<pid_t> children;
         for (int i = 0; i < 4; ++i) {
             const pid_t child = ::fork();
-            if (child == 0)
-                _exit(openDatabase(m_file, OpenMode::readWrite, std::chrono::seconds(30),
-                                   schemaOf(3, kSteps)).has_value() ? 0 : 1);
+            if (child == 0) {
+                const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps), std::chrono::seconds(30));
+                if (error)
+                    qWarning("%s", describe(*error).c_str());
+                _exit(error ? 1 : 0);
+            }
             children.push_back(child);
         }
         for (const pid_t child : children) {

@@ -209,6 +209,24 @@ private slots:
             QVERIFY(fill.volume.litres() > 0);
     }
 
+    // Found by fuzzing: a view in place of a table can be endless work.
+    void codeInTheFileIsNotRun()
+    {
+        const fs::path file = m_broken.string() + ".view";
+        fs::copy_file(m_whole, file, fs::copy_options::overwrite_existing);
+        SQLite::Database(file.string(), SQLite::OPEN_READWRITE)
+            .exec("PRAGMA foreign_keys = OFF; DROP TABLE entries; CREATE VIEW entries AS WITH RECURSIVE "
+                  "n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n) SELECT id, '' AS uuid, 'fill' AS kind, "
+                  "1 AS vehicle, 0 AS recorded, NULL AS corrects, 0 AS revision, NULL AS withdraws FROM n");
+        fs::remove(m_fresh);
+        const auto report = salvage(file, m_fresh, kNow);
+        QVERIFY(!report && report.error().code == ErrorCode::damaged);
+        QVERIFY(report.error().detail.find("views") != std::string::npos);
+        QCOMPARE(report.error().file, file.string());
+        QVERIFY(!fs::exists(m_fresh));
+        fs::remove(file);
+    }
+
     void nothingIsOverwrittenAndNothingIsLeftBehind()
     {
         fs::remove(m_fresh);
