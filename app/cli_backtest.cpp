@@ -56,7 +56,7 @@ Log tanksOf(const FillsFile& file, std::span<const Fill> corrected)
 void warnOf(const FillsFile& file, const std::string& name)
 {
     for (const std::string& column : file.unknownColumns)
-        warn(name + ": column '" + column + "' is not known and was left out");
+        warn(format("%s: column '%s' is not known and was left out", name.c_str(), column.c_str()));
     for (std::size_t i = 1; i < file.rows.size(); ++i) {
         const Fill& fill = file.rows[i].fill;
         const Fill& before = file.rows[i - 1].fill;

@@ -76,11 +76,11 @@ private:
     std::string axes() const
     {
         std::string out;
-        const double step = m_top_km > 600 ? 200 : 100;
-        for (double km = 0; km <= m_top_km; km += step) {
+        const int step_km = m_top_km > 600 ? 200 : 100;
+        for (int km = 0; km <= m_top_km; km += step_km) {
             const double at = y(Distance::fromKm(km));
             out += format("<path d=\"M%.0f %.1fH%.0f\" stroke=\"#eeeeee\"/>"
-                          "<text x=\"%.0f\" y=\"%.1f\" text-anchor=\"end\">%.0f km</text>\n",
+                          "<text x=\"%.0f\" y=\"%.1f\" text-anchor=\"end\">%d km</text>\n",
                           kLeft, at, kWidth - kRight, kLeft - 6, at + 4, km);
         }
         for (const Instant end : {m_when[m_tanks.front().tank], m_when[m_tanks.back().tank]}) {

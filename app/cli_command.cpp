@@ -2,7 +2,6 @@
 #include "app/cli_command.h"
 
 #include <cmath>
-#include <cstdarg>
 #include <cstdio>
 #include <iostream>
 
@@ -62,15 +61,5 @@ void warn(const std::string& text) { std::cerr << "warning: " << text << '\n'; }
 void print(const Json& json) { std::cout << json.dump(2) << '\n'; }
 
 std::string fixed(double value, int decimals) { return format("%.*f", decimals, value); }
-
-std::string format(const char* pattern, ...)
-{
-    char text[1024];
-    va_list arguments;
-    va_start(arguments, pattern);
-    const int length = std::vsnprintf(text, sizeof text, pattern, arguments);
-    va_end(arguments);
-    return {text, static_cast<std::size_t>(std::clamp(length, 0, int(sizeof text) - 1))};
-}
 
 } // namespace undermark

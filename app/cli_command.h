@@ -20,6 +20,7 @@
 
 #include "engine/error.h"
 #include "engine/files/csv_reader.h"
+#include "engine/format.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -62,9 +63,6 @@ void print(const Json& json);
 
 // "12.3", rounded for reading.
 std::string fixed(double value, int decimals = 1);
-
-// printf into a string, for the aligned lines of text output.
-[[gnu::format(printf, 1, 2)]] std::string format(const char* pattern, ...);
 
 // The commands, each in app/cli_NAME.cpp.
 void addCalibrateCommand(CLI::App& app, CliContext& context);

@@ -3,10 +3,9 @@
 
 #include "app/plan_card_strip.h"
 #include "app/plan_rows.h"
+#include "engine/format.h"
 
 #include <algorithm>
-#include <cstdarg>
-#include <cstdio>
 
 namespace undermark {
 
@@ -53,19 +52,9 @@ constexpr Column kColumns[] = {
 };
 using Cells = std::string[std::size(kColumns)];
 
-[[gnu::format(printf, 1, 2)]] std::string words(const char* pattern, ...)
-{
-    char text[200];
-    va_list arguments;
-    va_start(arguments, pattern);
-    std::vsnprintf(text, sizeof text, pattern, arguments);
-    va_end(arguments);
-    return text;
-}
-
 std::string tenths(double value)
 {
-    return words("%.1f", value);
+    return format("%.1f", value);
 }
 
 class Card {
@@ -104,17 +93,17 @@ private:
         const auto& points = m_request.route.points;
         m_page.text(kMargin, m_y, "Fuel card", 16, PdfPage::Weight::bold);
         m_page.text(kMargin + m_width, m_y,
-                    words("%.1f km", (points.back().at - points.front().at).km()), 13,
+                    format("%.1f km", (points.back().at - points.front().at).km()), 13,
                     PdfPage::Weight::bold, kRight);
-        std::string bought = words("%.1f L", m_plan.bought.litres());
+        std::string bought = format("%.1f L", m_plan.bought.litres());
         if (m_kgPerLitre)
-            bought += words(" (%.1f kg)", m_plan.bought.litres() * *m_kgPerLitre);
+            bought += format(" (%.1f kg)", m_plan.bought.litres() * *m_kgPerLitre);
         const std::string risk = m_plan.finish.sd == Volume()
                                      ? "No spread was given: bare sums without any margin."
-                                     : words("Risk of running dry on the way: %s %%.",
+                                     : format("Risk of running dry on the way: %s %%.",
                                              riskPercent(m_plan.dryRisk).c_str());
         m_page.text(kMargin + 90, m_y,
-                    words("%zu stop%s, %s to buy. %s", m_plan.stops.size(),
+                    format("%zu stop%s, %s to buy. %s", m_plan.stops.size(),
                           m_plan.stops.size() == 1 ? "" : "s", bought.c_str(), risk.c_str()),
                     10);
         m_y -= 10;
@@ -136,7 +125,7 @@ private:
     {
         std::string note = row.note;
         if (row.stop && m_kgPerLitre)
-            note += words("%s%.1f kg", note.empty() ? "" : "; ",
+            note += format("%s%.1f kg", note.empty() ? "" : "; ",
                           row.stop->buy.litres() * *m_kgPerLitre);
         const double room = m_width * (std::end(kColumns)[-1].to - std::end(kColumns)[-1].from);
         std::vector<std::string> lines{""};

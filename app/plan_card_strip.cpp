@@ -64,8 +64,9 @@ private:
     void hatch(const Horizon& strip, double from, double width, double bottom)
     {
         const double height = m_lane - 2;
-        for (double at = strip.tail->from + kHatch / width; at < strip.tail->to;
-             at += kHatch / width) {
+        const double length = strip.tail->to - strip.tail->from;
+        for (int i = 1; i * kHatch < length * width; ++i) {
+            const double at = strip.tail->from + i * kHatch / width;
             const auto band =
                 static_cast<std::size_t>(at * static_cast<double>(strip.bands.size()));
             const bool dark = strip.bands[std::min(band, strip.bands.size() - 1)].running > 0.5;

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/plan_request.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark {
 
@@ -75,20 +76,16 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
 
 std::string cureWords(const Cure& cure)
 {
-    char text[80];
     switch (cure.kind) {
     case CureKind::startWithMore:
-        std::snprintf(text, sizeof text, "start with %.1f L more", cure.litres.litres());
-        break;
+        return format("start with %.1f L more", cure.litres.litres());
     case CureKind::carryInCans:
-        std::snprintf(text, sizeof text, "carry %.1f L in own cans", cure.litres.litres());
-        break;
+        return format("carry %.1f L in own cans", cure.litres.litres());
     case CureKind::driveGentler:
-        std::snprintf(text, sizeof text, "drive so that it burns %.1f %% less",
+        return format("drive so that it burns %.1f %% less",
                       cure.gentler.percent());
-        break;
     }
-    return text;
+    return {};
 }
 
 } // namespace undermark

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/plan_rows.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdarg>
-#include <cstdio>
 
 namespace undermark {
 
@@ -12,14 +12,9 @@ namespace {
 
 constexpr double kRiskWorthSaying = 0.0005;
 
-[[gnu::format(printf, 2, 3)]] void add(std::string& note, const char* pattern, ...)
+void add(std::string& note, const std::string& text)
 {
-    char text[120];
-    va_list arguments;
-    va_start(arguments, pattern);
-    std::vsnprintf(text, sizeof text, pattern, arguments);
-    va_end(arguments);
-    note += (note.empty() ? "" : "; ") + std::string(text);
+    note += (note.empty() ? "" : "; ") + text;
 }
 
 // Minutes since midnight on arrival, where departure and speed are known.
@@ -45,17 +40,17 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
 {
     const RoutePoint& point = request.route.points[stop.point];
     if (const auto clock = clockAt(request, plan, stop.point))
-        add(note, "about %02d:%02d", int(*clock) / 60, int(*clock) % 60);
+        add(note, format("about %02d:%02d", int(*clock) / 60, int(*clock) % 60));
     if (stop.cans > 0)
-        add(note, "pour %d can%s", stop.cans, stop.cans == 1 ? "" : "s");
+        add(note, format("pour %d can%s", stop.cans, stop.cans == 1 ? "" : "s"));
     if (point.fuel == FuelSource::zone)
         add(note, "zone");
     if (point.mostPurchase)
-        add(note, "at most %.1f L", point.mostPurchase->litres());
+        add(note, format("at most %.1f L", point.mostPurchase->litres()));
     if (point.detour && *point.detour > Distance())
-        add(note, "%.1f km off the way", point.detour->km());
+        add(note, format("%.1f km off the way", point.detour->km()));
     if (point.stopTime)
-        add(note, "%.0f min", point.stopTime->count());
+        add(note, format("%.0f min", point.stopTime->count()));
 }
 
 std::string noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row)
@@ -65,19 +60,19 @@ std::string noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& 
     std::string note;
     const auto gap = std::ranges::lower_bound(plan.gaps, row.point, {}, &Gap::from);
     if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
-        add(note, "no return after %.1f", gap->noReturn->km());
+        add(note, format("no return after %.1f", gap->noReturn->km()));
     if (row.stop)
         addStop(request, plan, *row.stop, note);
     else if (point.fuel == FuelSource::pump || point.fuel == FuelSource::zone)
-        add(note, "%s passed", fuelWord(point.fuel));
+        add(note, format("%s passed", fuelWord(point.fuel)));
     if (passage.dry >= kRiskWorthSaying)
-        add(note, "dry %s %%", riskPercent(passage.dry).c_str());
+        add(note, format("dry %s %%", riskPercent(passage.dry).c_str()));
     if (point.idle && *point.idle > Minutes{})
-        add(note, "idles %.0f min", point.idle->count());
+        add(note, format("idles %.0f min", point.idle->count()));
     if (point.timed)
         add(note, "timed");
     if (row.point + 1 == request.route.points.size() && request.tank.end > Volume())
-        add(note, "%.1f L wanted here", request.tank.end.litres());
+        add(note, format("%.1f L wanted here", request.tank.end.litres()));
     return note;
 }
 
@@ -117,18 +112,14 @@ std::string placeName(const RoutePoint& point)
 {
     if (!point.name.empty())
         return point.name;
-    char text[32];
-    std::snprintf(text, sizeof text, "km %.1f", point.at.km());
-    return text;
+    return format("km %.1f", point.at.km());
 }
 
 std::string riskPercent(double risk)
 {
     if (risk > 0 && risk < 1e-5)
         return "<0.001";
-    char text[32];
-    std::snprintf(text, sizeof text, "%.2g", risk * 100);
-    return text;
+    return format("%.2g", risk * 100);
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

@@ -18,7 +18,7 @@ constexpr double kRoundingSlack = 1e-9; // 148.0 stored as 147.9999999999 is 148
 
 } // namespace
 
-UnitFormat::UnitFormat(Units units, QLocale locale) : m_units(units), m_locale(std::move(locale))
+UnitFormat::UnitFormat(Units units, const QLocale& locale) : m_units(units), m_locale(locale)
 {
     m_locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/calibration_steps.h"
 #include "engine/calibration/circuit.h"
+#include "engine/format.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark::calibration {
 
@@ -17,9 +17,7 @@ constexpr double kNoticedShare = 0.01;      // of the calibrated litres: a gap w
 
 std::string number(double value, int significant = 3)
 {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*g", significant, value);
-    return text;
+    return format("%.*g", significant, value);
 }
 
 std::string litres(double value) { return number(value) + " L"; }

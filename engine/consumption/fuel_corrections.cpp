@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/fuel_corrections.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cctype>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark {
 
@@ -39,13 +40,6 @@ std::optional<double> densityOf(FuelKind fuel)
 double straightLine(double x, double x0, double y0, double x1, double y1)
 {
     return y0 + (x - x0) / (x1 - x0) * (y1 - y0);
-}
-
-std::string words(const char* pattern, double value)
-{
-    char text[120];
-    std::snprintf(text, sizeof text, pattern, value);
-    return text;
 }
 
 } // namespace
@@ -93,7 +87,7 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
             result.unknown += !share;
             factor *= share.value_or(1);
             if (share)
-                text += words("volume at 15 C: times %.5f", *share);
+                text += format("volume at 15 C: times %.5f", *share);
         }
         if (options.blendEnergy && i > 0) {
             const auto& blend = fills[i - 1].blend;
@@ -101,7 +95,7 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
             result.unknown += !energy;
             factor *= energy.value_or(1);
             if (energy && *energy != 1)
-                text += (text.empty() ? "" : "; ") + words("energy of the blend burnt: times %.3f", *energy);
+                text += (text.empty() ? "" : "; ") + format("energy of the blend burnt: times %.3f", *energy);
         }
         if (factor == 1)
             continue;

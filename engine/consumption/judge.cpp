@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/judge.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark {
 
@@ -23,13 +24,6 @@ constexpr double kCapacityError = 0.05;
 constexpr double kOddAlone = 0.01;
 // Minus the log of how common a slip is against a forgotten fill; judgement.
 constexpr double kUnitSlip = 1.5;
-
-std::string words(const char* pattern, double first, double second = 0)
-{
-    char text[200];
-    std::snprintf(text, sizeof text, pattern, first, second);
-    return text;
-}
 
 double tail(const StudentT& law, double y)
 {
@@ -73,10 +67,10 @@ public:
         const double twice = std::exp(m_y - m_law.location);
         if (twice > 1.6) {
             plain.cause = FlagCause::twiceTheUsual;
-            plain.text = words("%.1f times the usual consumption: was the fill before really full, "
+            plain.text = format("%.1f times the usual consumption: was the fill before really full, "
                                "and is the distance right?", twice);
         } else {
-            plain.text = words("%.1f L where about %.1f L were expected: please check litres and "
+            plain.text = format("%.1f L where about %.1f L were expected: please check litres and "
                                "distance", litres(), m_expected_l);
         }
         // Unexplained slips are as rare as they are broad.
@@ -123,7 +117,7 @@ private:
         for (const double perGallon : kGallons) {
             FillFlag flag = make(FlagCause::gallonsAsLitres);
             flag.volume = Volume::fromLitres(litres() * perGallon);
-            flag.text = words("%.1f L fit if the number typed was gallons: %.1f L", litres(),
+            flag.text = format("%.1f L fit if the number typed was gallons: %.1f L", litres(),
                               litres() * perGallon);
             Interval mended = m_stretch;
             mended.burnt.mean = *flag.volume;
@@ -134,7 +128,7 @@ private:
             return;   // an odometer in miles would be far off, not by 1.6
         FillFlag flag = make(FlagCause::milesAsKm);
         flag.distance = m_stretch.distance * kKmPerMile;
-        flag.text = words("%.0f km fit if the number typed was miles: %.0f km",
+        flag.text = format("%.0f km fit if the number typed was miles: %.0f km",
                           m_stretch.distance.km(), flag.distance->km());
         Interval mended = m_stretch;
         mended.distance = *flag.distance;
@@ -159,8 +153,8 @@ private:
         if (more_l < 0) {   // any amount between a few litres and a tank was possible
             FillFlag flag = make(FlagCause::forgottenFill);
             flag.missing = Volume::fromLitres(-more_l);
-            flag.text = words("%.0f km on %.1f L", m_stretch.distance.km(), litres())
-                + words(": a fill of about %.0f L seems to be missing before this one", -more_l);
+            flag.text = format("%.0f km on %.1f L", m_stretch.distance.km(), litres())
+                + format(": a fill of about %.0f L seems to be missing before this one", -more_l);
             // What was pumped is then any part of a tank: a density of litres/tank
             // over the log ratio. One tank that would have done needs no other fill.
             const double tank_l = m_capacity ? m_capacity->litres() : 1.5 * m_expected_l;
@@ -170,13 +164,13 @@ private:
                                                    && litres() > m_capacity->litres())) {
             FillFlag flag = make(FlagCause::secondCan);
             flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = words("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
+            flag.text = format("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
                               litres(), more_l);
             add(std::move(flag), -1);
         } else if (more_l >= 4 && more_l <= 25) {
             FillFlag flag = make(FlagCause::secondCan);
             flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = words("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
+            flag.text = format("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
                               litres(), more_l);
             add(std::move(flag), -2);
         }
@@ -188,7 +182,7 @@ private:
             return;
         FillFlag flag = make(FlagCause::wrongOdometer);
         flag.distance = m_stretch.distance * (litres() / m_expected_l);
-        flag.text = words("%.0f km do not fit the fuel, but together with the next stretch they do: "
+        flag.text = format("%.0f km do not fit the fuel, but together with the next stretch they do: "
                           "about %.0f km would", m_stretch.distance.km(), flag.distance->km());
         // The next stretch would look like that by chance once in 1/kOddAlone.
         add(std::move(flag), -std::log(kOddAlone) - kUnitSlip);

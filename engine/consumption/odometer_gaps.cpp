@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/odometer_gaps.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark {
 
@@ -15,13 +16,6 @@ constexpr double kLeastShare = 0.03;
 bool apart(double first_km, double second_km)
 {
     return std::abs(first_km - second_km) > std::max(kLeastKm, kLeastShare * std::max(first_km, second_km));
-}
-
-std::string words(const char* pattern, double first, double second, double third)
-{
-    char text[200];
-    std::snprintf(text, sizeof text, pattern, first, second, third);
-    return text;
 }
 
 std::optional<OdometerGap> gapBefore(std::span<const Fill> fills, std::size_t i)
@@ -47,7 +41,7 @@ std::optional<OdometerGap> gapBefore(std::span<const Fill> fills, std::size_t i)
         : "%.0f km by odometer, %.0f km by trip meter: %.0f km too many; was the trip meter not "
           "reset?";
     return OdometerGap{i, GapKind::metersDisagree, Distance::fromKm(open_km),
-                       words(pattern, odometer_km, trip_km, std::abs(open_km))};
+                       format(pattern, odometer_km, trip_km, std::abs(open_km))};
 }
 
 } // namespace
@@ -74,7 +68,7 @@ std::vector<OdometerGap> odometerGaps(std::span<const Fill> fills,
         const double km = stretch.distance.km();
         if (claimed_km > km && apart(claimed_km, km))
             gaps.push_back({stretch.lastFill, GapKind::tripsExceed, Distance::fromKm(claimed_km - km),
-                            words("trips of %.0f km are logged on a way of %.0f km: they were scaled "
+                            format("trips of %.0f km are logged on a way of %.0f km: they were scaled "
                                   "down by %.0f km", claimed_km, km, claimed_km - km)});
     }
     std::ranges::stable_sort(gaps, {}, &OdometerGap::fill);

@@ -1,21 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/screening.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
-#include <cstdio>
 
 namespace undermark {
 
 namespace {
 
 constexpr int kRunOfChange = 3;
-
-std::string words(const char* pattern, double first, double second = 0)
-{
-    char text[200];
-    std::snprintf(text, sizeof text, pattern, first, second);
-    return text;
-}
 
 // Slips that need no consumption: litres above capacity, odometer going back.
 std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOptions& options)
@@ -28,7 +22,7 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::odometerBackward;
-            flag.text = words("odometer %.0f km after %.0f km: was the dash swapped?",
+            flag.text = format("odometer %.0f km after %.0f km: was the dash swapped?",
                               fill.odometer->km(), last->km());
             flags.push_back(std::move(flag));
         }
@@ -39,7 +33,7 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::moreThanFits;
-            flag.text = words("%.1f L were pumped but the tank takes %.1f L: was a can filled as well?",
+            flag.text = format("%.1f L were pumped but the tank takes %.1f L: was a can filled as well?",
                               fill.volume.litres(), capacity->litres());
             flags.push_back(std::move(flag));
         }
@@ -52,7 +46,7 @@ FillFlag paysBack(const Interval& stretch)
     FillFlag flag;
     flag.fill = stretch.lastFill;
     flag.cause = FlagCause::wrongOdometer;
-    flag.text = words("%.0f km are measured from the doubtful odometer before",
+    flag.text = format("%.0f km are measured from the doubtful odometer before",
                       stretch.distance.km());
     return flag;
 }

@@ -3,6 +3,7 @@
 
 #include "engine/files/csv_writer.h"
 #include "engine/files/private_file.h"
+#include "engine/format.h"
 
 namespace undermark {
 
@@ -15,11 +16,9 @@ std::string dateOf(Instant time)
     const auto day = std::chrono::floor<std::chrono::days>(time);
     const std::chrono::year_month_day date(day);
     const std::chrono::hh_mm_ss clock(time - day);
-    char text[48];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02uT%02ld:%02ld:%02ld", int(date.year()),
-                  unsigned(date.month()), unsigned(date.day()), long(clock.hours().count()),
-                  long(clock.minutes().count()), long(clock.seconds().count()));
-    return text;
+    return format("%04d-%02u-%02uT%02ld:%02ld:%02ld", int(date.year()), unsigned(date.month()),
+                  unsigned(date.day()), long(clock.hours().count()), long(clock.minutes().count()),
+                  long(clock.seconds().count()));
 }
 
 template <class Q>

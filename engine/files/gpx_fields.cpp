@@ -3,9 +3,9 @@
 
 #include "engine/files/csv_reader.h"
 #include "engine/files/route_csv.h"
+#include "engine/format.h"
 
 #include <charconv>
-#include <cstdio>
 
 namespace undermark {
 
@@ -74,9 +74,7 @@ Result<void> setClock(std::optional<Minutes>& target, std::string_view name, std
 std::string clockText(Minutes minutes)
 {
     const int whole = static_cast<int>(minutes.count());
-    char text[16];
-    std::snprintf(text, sizeof text, "%02d:%02d", whole / 60, whole % 60);
-    return text;
+    return format("%02d:%02d", whole / 60, whole % 60);
 }
 
 } // namespace

@@ -2,9 +2,9 @@
 #include "engine/files/route_gpx.h"
 
 #include "engine/files/csv_reader.h"
+#include "engine/format.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <cstring>
 #include <pugixml.hpp>
 
@@ -178,12 +178,9 @@ private:
 
     void noteGap(Distance width)
     {
-        char text[160];
-        std::snprintf(
-            text, sizeof text,
+        m_warnings.push_back(format(
             "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
-            width.km(), m_line.length().km());
-        m_warnings.emplace_back(text);
+            width.km(), m_line.length().km()));
     }
 
     // `at` takes at_km where a point of a route states it.

@@ -2,6 +2,7 @@
 #include "engine/logbook/backup.h"
 
 #include "engine/files/private_file.h"
+#include "engine/format.h"
 #include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/whole_copy.h"
 
@@ -24,11 +25,9 @@ std::string stamp(Instant now)
     const auto day = std::chrono::floor<std::chrono::days>(now);
     const std::chrono::year_month_day date(day);
     const std::chrono::hh_mm_ss clock(now - day);
-    char text[40];
-    std::snprintf(text, sizeof text, "%04d%02u%02uT%02ld%02ld%02ldZ", int(date.year()),
-                  unsigned(date.month()), unsigned(date.day()), long(clock.hours().count()),
-                  long(clock.minutes().count()), long(clock.seconds().count()));
-    return text;
+    return format("%04d%02u%02uT%02ld%02ld%02ldZ", int(date.year()), unsigned(date.month()),
+                  unsigned(date.day()), long(clock.hours().count()), long(clock.minutes().count()),
+                  long(clock.seconds().count()));
 }
 
 fs::path freeName(const fs::path& file, Instant now)

@@ -2,10 +2,10 @@
 #include "engine/outlook/outlook.h"
 
 #include "engine/calibration/circuit.h"
+#include "engine/format.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark {
 
@@ -13,9 +13,7 @@ namespace {
 
 std::string text(double value, int decimals = 1)
 {
-    char digits[64];
-    std::snprintf(digits, sizeof digits, "%.*f", decimals, value);
-    return digits;
+    return format("%.*f", decimals, value);
 }
 
 // What is known of the level, before the range law: litres at the start of

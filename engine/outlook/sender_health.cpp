@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/sender_health.h"
 
+#include "engine/format.h"
+
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
-#include <cstdarg>
-#include <cstdio>
 
 namespace undermark {
 
@@ -92,16 +92,6 @@ std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Ch
     return drift;
 }
 
-[[gnu::format(printf, 1, 2)]] std::string sentence(const char* pattern, ...)
-{
-    char text[400];
-    va_list arguments;
-    va_start(arguments, pattern);
-    std::vsnprintf(text, sizeof text, pattern, arguments);
-    va_end(arguments);
-    return text;
-}
-
 constexpr const char* kMendSender =
     "compare one reading with a measured pour, look at the sender's wiring, ground and float, and "
     "calibrate again if it stays; until then trust the log more than the reading";
@@ -113,13 +103,13 @@ void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
     if (drift.perYear && std::abs(drift.perYear->litres()) * spanYears > kMaterialL
         && drift.pValue.value_or(0.0) < kSlopeP)
         findings.push_back({"sender-drift", Severity::warning,
-                            sentence("over %zu full fills the sender reads %.1f L %s with each year: ",
+                            format("over %zu full fills the sender reads %.1f L %s with each year: ",
                                      drift.fills, std::abs(drift.perYear->litres()),
                                      drift.perYear->litres() > 0 ? "higher" : "lower") + kMendSender});
     const double shift = drift.shift.mean.litres();
     if (std::abs(shift) > std::max(kMaterialL, kShiftSds * drift.shift.sd.litres()))
         findings.push_back({"sender-shifted", Severity::warning,
-                            sentence("over %zu full fills reading and litres pumped come to %.1f L %s than "
+                            format("over %zu full fills reading and litres pumped come to %.1f L %s than "
                                      "the full tank of the calibration: ",
                                      drift.fills, std::abs(shift), shift > 0 ? "more" : "less") + kMendSender});
 }
@@ -146,12 +136,12 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
         judgeDrift(*health.drift, checks, health.findings);
     else if (car.curve())
         health.findings.push_back({"sender-unwatched", Severity::info,
-                                   sentence("%zu of %zu full fills since the calibration note the reading before "
+                                   format("%zu of %zu full fills since the calibration note the reading before "
                                             "pumping: note it (fill add --signal) and the sender is watched",
                                             checks.size(), kFewestChecks)});
     if (age > kOld)
         health.findings.push_back({"calibration-old", Severity::info,
-                                   sentence("the calibration is %.1f years old: compare one reading with a "
+                                   format("the calibration is %.1f years old: compare one reading with a "
                                             "measured pour", double(age.count()) / 365.25)});
     return health;
 }

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/rules.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark::planning {
 
@@ -11,9 +12,7 @@ namespace {
 
 std::string number(double value)
 {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.2f", value);
-    return text;
+    return format("%.2f", value);
 }
 
 std::string nameOf(const RoutePoint& point)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/solve.h"
 
+#include "engine/format.h"
 #include "engine/planning/evaluate.h"
 #include "engine/planning/greedy.h"
 #include "engine/planning/search.h"
@@ -8,7 +9,6 @@
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
-#include <cstdio>
 
 namespace undermark::planning {
 
@@ -169,14 +169,11 @@ private:
     Solved withGap(double bound)
     {
         m_best->plan.tripGap = std::max(m_best->objective - bound, 0.0);
-        if (m_best->plan.tripGap > 1e-4) {
-            char text[160];
-            std::snprintf(text, sizeof text,
-                          "sharing the risk of the whole way unevenly among the arrivals could "
-                          "save %.3g %s at most",
-                          m_best->plan.tripGap, unitOf(m_request.aim));
-            m_best->plan.notes.emplace_back(text);
-        }
+        if (m_best->plan.tripGap > 1e-4)
+            m_best->plan.notes.push_back(
+                format("sharing the risk of the whole way unevenly among the arrivals could "
+                       "save %.3g %s at most",
+                       m_best->plan.tripGap, unitOf(m_request.aim)));
         return std::move(*m_best);
     }
 

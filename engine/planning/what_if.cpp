@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/what_if.h"
 
+#include "engine/format.h"
+
 #include <algorithm>
-#include <cstdio>
 
 namespace undermark {
 
@@ -10,9 +11,7 @@ namespace {
 
 std::string number(double value)
 {
-    char text[32];
-    std::snprintf(text, sizeof text, "%g", value);
-    return text;
+    return format("%g", value);
 }
 
 Result<WhatIf> planned(std::string words, PlanRequest request)

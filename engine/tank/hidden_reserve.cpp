@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tank/hidden_reserve.h"
 
+#include "engine/format.h"
 #include "engine/tank/gaussian_state.h"
 
 #include <algorithm>
 #include <cassert>
-#include <cstdio>
 
 namespace undermark {
 
@@ -36,16 +36,9 @@ double variance(const Estimate<Volume>& e)
     return square(e.sd.litres());
 }
 
-std::string words(const char* format, double value)
-{
-    char text[120];
-    std::snprintf(text, sizeof text, format, value);
-    return text;
-}
-
 std::string fromLevel(double aboveZeroL)
 {
-    return aboveZeroL == 0.0 ? " from the zero mark" : words(" from %.1f L above zero", aboveZeroL);
+    return aboveZeroL == 0.0 ? " from the zero mark" : format(" from %.1f L above zero", aboveZeroL);
 }
 
 // The state and, as one more component, the rate of a drive; `row` gives what is
@@ -175,7 +168,7 @@ HiddenReserve HiddenReserve::with(const FullFill& fill) const
     const double sd = std::sqrt(variance(fill.volume) + variance(fill.aboveZeroBefore));
     return observed(row, fill.volume.mean.litres() + above + m_spanL, sd,
                     item(EvidenceKind::fill, fill.time,
-                         words("filled up with %.1f L", fill.volume.mean.litres())
+                         format("filled up with %.1f L", fill.volume.mean.litres())
                              + fromLevel(above)));
 }
 
@@ -183,7 +176,7 @@ HiddenReserve HiddenReserve::with(const TankVolume& volume) const
 {
     return observed(kTankRow, volume.volume.mean.litres(), std::sqrt(variance(volume.volume)),
                     item(EvidenceKind::tankVolume, volume.time,
-                         words("tank volume known to be %.1f L", volume.volume.mean.litres())));
+                         format("tank volume known to be %.1f L", volume.volume.mean.litres())));
 }
 
 Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext& context) const
@@ -197,7 +190,7 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
         const double poured = proof.volume->mean.litres();
         return ProofOutcome{observed(kZeroRow, poured, std::sqrt(variance(*proof.volume)),
                                      item(EvidenceKind::base, proof.time,
-                                          words("base of %.1f L poured after draining", poured))),
+                                          format("base of %.1f L poured after draining", poured))),
                             {}};
     }
     case ProofKind::stalled:
@@ -220,14 +213,14 @@ Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofConte
         const double sd = std::sqrt(variance(*proof.volume) + variance(above));
         next = next.observed(kZeroRow, out - above.mean.litres(), sd,
                              item(EvidenceKind::drained, proof.time,
-                                  words("%.1f L drained", out)
+                                  format("%.1f L drained", out)
                                       + fromLevel(above.mean.litres())));
     }
     if (proof.leftBehind) {
         const double found = proof.leftBehind->mean.litres();
         next = next.observed(kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
                              item(EvidenceKind::leftBehind, proof.time,
-                                  words("%.2f L found left behind", found)));
+                                  format("%.2f L found left behind", found)));
     }
     return ProofOutcome{std::move(next), {}};
 }
@@ -254,7 +247,7 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
 
     const bool stalled = proof.kind == ProofKind::stalled;
     EvidenceItem what = item(stalled ? EvidenceKind::stalled : EvidenceKind::pastZero, proof.time,
-                             words(stalled ? "stalled %.0f km past zero"
+                             format(stalled ? "stalled %.0f km past zero"
                                            : "%.0f km past zero, still running", km));
     if (proof.mode)
         what.text += " (" + *proof.mode + ")";
