@@ -7,6 +7,9 @@
 
 namespace undermark {
 
+// Whole kilometres; a sure distance is never rounded up.
+std::string kmDown(Distance d);
+
 // The two lines of distances, sure first; rounded down.
 void printRange(const Distances& toZero, const Distances& toDry);
 

@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/outlook/level.h"
+
+#include "engine/calibration/circuit.h"
+#include "engine/format.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+std::string text(double value, int decimals = 1)
+{
+    return format("%.*f", decimals, value);
+}
+
+// The road since the last full fill, and the fuel that standing took.
+struct SinceFull {
+    const Fill* full = nullptr;
+    Mix driven;
+    Estimate<Volume> stood;      // idling and cold starts
+    Volume partials;             // poured in since, short of full
+    std::size_t partialCount = 0;
+};
+
+SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
+{
+    SinceFull since;
+    for (const Entry<Fill>& entry : car.log.fills) {
+        if (entry.value.extent != FillExtent::partial) {
+            since.full = &entry.value;
+            since.partials = Volume();
+            since.partialCount = 0;
+        } else {
+            since.partials += entry.value.volume;
+            ++since.partialCount;
+        }
+    }
+    double variance = 0;
+    for (const Entry<Trip>& entry : car.log.trips) {
+        const Trip& trip = entry.value;
+        if (!since.full || trip.time <= since.full->time)
+            continue;
+        since.driven[trip.mode] += trip.distance;
+        const double hours = trip.idle ? trip.idle->count() / 60 : 0;
+        const double starts = trip.starts.value_or(0);
+        since.stood.mean += Volume::fromLitres(hours * rates.idle.mean.litresPerHour())
+            + starts * rates.coldStart.mean;
+        variance += std::pow(hours * rates.idle.sd.litresPerHour(), 2)
+            + std::pow(starts * rates.coldStart.sd.litres(), 2);
+    }
+    since.stood.sd = Volume::fromLitres(std::sqrt(variance));
+    return since;
+}
+
+// The furthest odometer known since the full fill: a partial fill tells one too.
+std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full)
+{
+    std::optional<Distance> latest;
+    for (const Entry<Fill>& entry : car.log.fills)
+        if (entry.value.time >= full.time && entry.value.odometer && !entry.value.odometerReset)
+            latest = std::max(latest.value_or(*entry.value.odometer), *entry.value.odometer);
+    return latest;
+}
+
+Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, const ModeRates& rates)
+{
+    SinceFull since = sinceFull(car, rates);
+    if (!since.full)
+        return failInput("the level is not known: the log holds no full fill, give a reading "
+                         "(--signal) or the usable litres (--litres)");
+    std::optional<Distance> odometer = question.odometer;
+    if (!odometer)
+        odometer = latestOdometer(car, *since.full);
+    if (question.odometer && !since.full->odometer)
+        return failInput("the last full fill has no odometer to count from");
+    if (odometer && since.full->odometer) {
+        const Distance driven = *odometer - *since.full->odometer;
+        if (question.odometer && driven < Distance())
+            return failInput("the odometer is lower than at the last full fill",
+                             "at least " + text(since.full->odometer->km()) + " km",
+                             text(odometer->km()) + " km");
+        // The odometer is trusted; what no trip accounts for was the usual mix.
+        const Distance told = total(since.driven);
+        if (question.odometer && told > driven && told > Distance())
+            for (auto& [mode, distance] : since.driven)
+                distance = distance * (driven / told);
+        else if (driven > told)
+            since.driven[""] += driven - told;
+    }
+    const Volume clickSd = NoiseSetup{}.clickSd;
+    const Volume change = since.partials - since.stood.mean;
+    const auto after = [&](Estimate<Volume> full) {
+        return Estimate<Volume>{full.mean + change,
+                                Volume::fromLitres(std::hypot(full.sd.litres(), clickSd.litres(),
+                                                              since.stood.sd.litres()))};
+    };
+    Level level;
+    level.source = LevelSource::log;
+    level.aboveZero = after(car.reserve.zeroToFull());
+    level.usable = after(car.reserve.usableCapacity());
+    level.driven = since.driven;
+    level.sinceFill = total(since.driven);
+    level.why = "log: full, then " + text(level.sinceFill->km()) + " km";
+    if (since.partialCount > 0)
+        level.why += " and " + text(since.partials.litres()) + " L more";
+    return level;
+}
+
+Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
+{
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    Level level;
+    level.usable = usable;
+    level.aboveZero = {usable.mean - reserve.mean,
+                       Volume::fromLitres(std::hypot(usable.sd.litres(), reserve.sd.litres()))};
+    level.why = "litres as given";
+    return level;
+}
+
+// Anything from dry to a bound is as likely as anything else: the mean and sd of
+// the uniform law, with what is not known of the bound itself.
+Estimate<Volume> anywhereBelow(Estimate<Volume> bound)
+{
+    const Volume top = std::max(bound.mean, Volume());
+    return {0.5 * top, Volume::fromLitres(std::hypot(top.litres() / std::sqrt(12.0), bound.sd.litres()))};
+}
+
+Level levelFromSignal(const CarKnowledge& car, const Question& question)
+{
+    LevelReading reading = *levelAt(car, *question.signal, question.signal2);
+    reading.added.sd = Volume::fromLitres(
+        std::hypot(reading.added.sd.litres(), question.seriesSpread.litres()));
+    Level level;
+    level.source = LevelSource::signal;
+    level.bound = reading.bound;
+    level.aboveZero = car.reserve.toZero(reading.added);
+    level.usable = car.reserve.toDry(reading.added);
+    level.why = "sender at " + text(question.signal->value(), 3)
+        + (question.signal2 ? " and " + text(question.signal2->value(), 3) : "") + " "
+        + car.vehicle().sender.unit;
+    if (reading.bound == LevelBound::exact)
+        return level;
+    level.boundAt = std::max(level.usable.mean, Volume());
+    const bool below = reading.bound == LevelBound::atMost;
+    level.why += below ? ", on the float's lower stop" : ", on the float's upper stop";
+    if (below) {
+        const Volume zero = level.usable.mean - level.aboveZero.mean;
+        const Estimate<Volume> usable = anywhereBelow(level.usable);
+        level.aboveZero = {usable.mean - zero, usable.sd};
+        level.usable = usable;
+    }
+    return level;
+}
+
+// A one-sided reading says less than the log where the log agrees with it.
+bool agrees(const Level& log, const Level& reading, const RateTable& table)
+{
+    Volume left = log.usable.mean;
+    for (const auto& [mode, distance] : log.driven)
+        left -= table.basis.rates[table.indexOf(mode)] * distance;
+    return reading.bound == LevelBound::atMost ? left <= *reading.boundAt
+                                               : left >= *reading.boundAt;
+}
+
+const char* faultText(CircuitFault fault)
+{
+    switch (fault) {
+    case CircuitFault::open: return "the sender reads open: check its wire and connector";
+    case CircuitFault::shorted: return "the sender reads shorted: check its wire for contact with ground";
+    case CircuitFault::impossible: break;
+    }
+    return "the sender cannot give this reading: check its unit, wire and connector";
+}
+
+// What the circuit does not tell, the calibrated sweep may: a reading of nothing
+// at all is a short where the sweep stays well away from it, and a whole sweep
+// beyond either end lies no stop of a float.
+std::optional<CircuitFault> faultOf(const Sender& sender, const LevelCurve* curve, Signal signal)
+{
+    if (const auto fault = circuitFault(signal, sender))
+        return fault;
+    if (!curve)
+        return std::nullopt;
+    const auto [low, high] = std::minmax({curve->lowest().signal, curve->highest().signal});
+    const Signal sweep = high - low;
+    if (signal < 0.01 * sweep && low > 0.05 * sweep)
+        return signal > -0.01 * sweep ? CircuitFault::shorted : CircuitFault::impossible;
+    if (signal > high + sweep || signal < low - sweep)
+        return CircuitFault::impossible;
+    return std::nullopt;
+}
+
+std::optional<CircuitFault> faultOf(const CarKnowledge& car, const Question& question)
+{
+    const Sender& sender = car.vehicle().sender;
+    if (!car.saddle || !question.signal2)
+        return faultOf(sender, car.curve(), *question.signal);
+    const auto first = faultOf(sender, &car.saddle->first, *question.signal);
+    return first ? first : faultOf(sender, &car.saddle->second, *question.signal2);
+}
+
+Result<void> checkSignals(const CarKnowledge& car, const Question& question)
+{
+    if (!car.curve() && !car.saddle)
+        return failInput("a reading says nothing before the sender is calibrated");
+    if (car.saddle && !question.signal2)
+        return failInput("this saddle tank has two senders: one reading is not enough",
+                         "--signal and --signal2");
+    if (!car.saddle && question.signal2)
+        return failInput("this tank was calibrated with one signal", "--signal alone");
+    return {};
+}
+
+} // namespace
+
+Distance total(const Mix& mix)
+{
+    Distance sum;
+    for (const auto& [mode, distance] : mix)
+        sum += distance;
+    return sum;
+}
+
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
+                        const RateTable& table, std::vector<std::string>& warnings)
+{
+    if (question.usable)
+        return levelFromUsable(car, *question.usable);
+    if (!question.signal)
+        return levelFromLog(car, question, rates);
+    if (const auto fault = faultOf(car, question)) {
+        warnings.push_back(std::string(faultText(*fault)) + "; the distance is from the log alone");
+        return levelFromLog(car, question, rates);
+    }
+    if (const auto sound = checkSignals(car, question); !sound)
+        return fail(sound.error());
+    const Level reading = levelFromSignal(car, question);
+    if (reading.bound == LevelBound::exact)
+        return reading;
+    const std::string words = (reading.bound == LevelBound::atMost ? "at most " : "at least ")
+        + text(reading.boundAt->litres()) + " usable litres";
+    Result<Level> log = levelFromLog(car, question, rates);
+    if (log && agrees(*log, reading, table)) {
+        log->bound = reading.bound;
+        log->boundAt = reading.boundAt;
+        warnings.push_back("the float rests on its stop: " + words + "; the distance is from the log");
+        return log;
+    }
+    warnings.push_back("the float rests on its stop: " + words
+                       + (log ? "; the log disagrees, the distance follows the reading" : ""));
+    return reading;
+}
+
+} // namespace undermark

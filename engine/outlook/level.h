@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is known of the level when somebody asks how far: litres as given, a reading, or
+// the log. Only for the files of engine/outlook.
+#pragma once
+
+#include "engine/outlook/outlook.h"
+#include "engine/outlook/rate_table.h"
+
+namespace undermark {
+
+// Before the range law: litres at the start of `driven`, and the road driven since, by
+// mode (usual mix: empty name).
+struct Level {
+    LevelSource source = LevelSource::given;
+    LevelBound bound = LevelBound::exact;
+    std::optional<Volume> boundAt;
+    Estimate<Volume> aboveZero;
+    Estimate<Volume> usable;
+    Mix driven;
+    std::optional<Distance> sinceFill;
+    std::string why;
+};
+
+Distance total(const Mix& mix);
+
+// Litres given come before a reading, a reading before the log. A reading that the
+// circuit cannot give is said in `warnings` and the log answers; so it does where the
+// float rests on its stop and the log agrees. Errors: badInput where neither says.
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
+                        const RateTable& table, std::vector<std::string>& warnings);
+
+} // namespace undermark
