@@ -13,17 +13,11 @@ namespace undermark {
 
 namespace {
 
-const std::map<std::string, CircuitKind> kCircuits{{"direct", CircuitKind::direct},
-                                                   {"resistive", CircuitKind::resistive},
-                                                   {"ratiometric", CircuitKind::ratiometric},
-                                                   {"percent", CircuitKind::percent},
-                                                   {"counts", CircuitKind::counts}};
-
 // The flags, over what is known of the vehicle's sender.
 Sender senderOf(const CalibrateOptions& options, Sender sender)
 {
     if (!options.circuit.empty())
-        sender.circuit = kCircuits.at(options.circuit);
+        sender.circuit = *fromWord<CircuitKind>(options.circuit);
     if (!options.signalUnit.empty())
         sender.unit = options.signalUnit;
     if (options.supplyVolts)
@@ -236,7 +230,7 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addNumber(command, "--full-at-l", options.fullLitres, kPositive,
               "litres since drained that are shown as full");
     command.add_option("--circuit", options.circuit, "kind of the sender's circuit; the vehicle's with --save or --vehicle, else direct")
-        ->check(CLI::IsMember({"direct", "resistive", "ratiometric", "percent", "counts"}));
+        ->check(oneWordOf<CircuitKind>());
     command.add_option("--signal-unit", options.signalUnit, "V, mV, ohm, %, ...");
     addNumber(command, "--supply-v", options.supplyVolts, kPositive, "supply of the sender, V");
     addNumber(command, "--pull-up-ohm", options.pullUpOhms, kPositive, "pull-up resistor, ohm");

@@ -11,16 +11,6 @@ namespace {
 
 constexpr int kDrawnPerPiece = 8;   // curve points between two knots
 
-const char* wordOf(LevelBound bound)
-{
-    return bound == LevelBound::exact ? "exact" : bound == LevelBound::atMost ? "at-most" : "at-least";
-}
-
-const char* wordOf(Severity severity)
-{
-    return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
-}
-
 Json curveJson(const LevelCurve& curve)
 {
     Json points = Json::array();

@@ -89,11 +89,6 @@ void printGaps(const CarKnowledge& car)
     }
 }
 
-const char* wordOf(Severity severity)
-{
-    return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
-}
-
 Json senderJson(const SenderHealth& health)
 {
     Json json{{"calibration_age_days",

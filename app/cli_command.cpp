@@ -60,6 +60,16 @@ void warn(const std::string& text) { std::cerr << "warning: " << text << '\n'; }
 
 void print(const Json& json) { std::cout << json.dump(2) << '\n'; }
 
+const char* wordOf(LevelBound bound)
+{
+    return bound == LevelBound::exact ? "exact" : bound == LevelBound::atMost ? "at-most" : "at-least";
+}
+
+const char* wordOf(Severity severity)
+{
+    return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
+}
+
 std::string fixed(double value, int decimals) { return format("%.*f", decimals, value); }
 
 } // namespace undermark

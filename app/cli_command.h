@@ -18,9 +18,11 @@
 // stderr, a line each, and do not change the exit code.
 #pragma once
 
+#include "engine/calibration/calibrate.h"
 #include "engine/error.h"
 #include "engine/files/csv_reader.h"
 #include "engine/format.h"
+#include "engine/record_words.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -54,6 +56,16 @@ CLI::Option* addNumber(CLI::App& command, const std::string& flag, std::optional
 // The same for a whole number.
 CLI::Option* addCount(CLI::App& command, const std::string& flag, std::optional<int>& target,
                       const NumberRange& range, const std::string& help);
+
+// One of the words of an enumeration of the records (engine/record_words.h).
+template <class E>
+CLI::Validator oneWordOf()
+{
+    return CLI::IsMember(std::vector<std::string>(kWords<E>.begin(), kWords<E>.end()));
+}
+
+const char* wordOf(LevelBound bound);    // exact, at-most, at-least
+const char* wordOf(Severity severity);   // info, warning, error
 
 // One line on stderr: "warning: TEXT".
 void warn(const std::string& text);

@@ -90,22 +90,6 @@ std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof)
     return flags;
 }
 
-const char* wordOf(ProofKind kind)
-{
-    switch (kind) {
-    case ProofKind::drained: return "drained";
-    case ProofKind::base: return "base";
-    case ProofKind::stalled: return "stalled";
-    case ProofKind::pastZero: return "past-zero";
-    }
-    return "";
-}
-
-const char* wordOf(FillExtent extent)
-{
-    return extent == FillExtent::full ? "full" : extent == FillExtent::partial ? "partial" : "neck";
-}
-
 namespace {
 
 Json flagsJson(const std::vector<FlagLine>& flags)

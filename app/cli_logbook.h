@@ -45,8 +45,6 @@ Json proposalJson(const FillFlag& flag);
 Json fillJson(const CarKnowledge& car, std::size_t fill);
 Json tripJson(const CarKnowledge& car, std::size_t trip);
 Json proofJson(const CarKnowledge& car, std::size_t proof);
-const char* wordOf(ProofKind kind);
-const char* wordOf(FillExtent extent);
 // The user's ruling on a fill: "counts", "left out", or null where there is none.
 Json rulingJson(const Fill& fill);
 // The shortest beginning of an id that people type: its first eight characters.

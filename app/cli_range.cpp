@@ -33,11 +33,6 @@ struct RangeAnswer {
     Json corrections;               // null unless one is switched on
 };
 
-const char* wordOf(LevelBound bound)
-{
-    return bound == LevelBound::exact ? "exact" : bound == LevelBound::atMost ? "at-most" : "at-least";
-}
-
 const char* wordOf(LevelSource source)
 {
     return source == LevelSource::signal ? "signal" : source == LevelSource::given ? "given" : "log";

@@ -11,25 +11,6 @@ namespace undermark {
 
 namespace {
 
-const std::map<std::string, FuelKind> kFuels{{"petrol", FuelKind::petrol},
-                                             {"diesel", FuelKind::diesel},
-                                             {"lpg", FuelKind::lpg},
-                                             {"ethanol", FuelKind::ethanol}};
-const std::map<std::string, CircuitKind> kCircuits{{"direct", CircuitKind::direct},
-                                                   {"resistive", CircuitKind::resistive},
-                                                   {"ratiometric", CircuitKind::ratiometric},
-                                                   {"percent", CircuitKind::percent},
-                                                   {"counts", CircuitKind::counts}};
-
-template <class T>
-std::string nameOf(const std::map<std::string, T>& names, T value)
-{
-    for (const auto& [name, known] : names)
-        if (known == value)
-            return name;
-    return {};
-}
-
 struct Options {
     std::string name, fuel, circuit, signalUnit;
     std::vector<std::string> surge;
@@ -37,18 +18,10 @@ struct Options {
     std::optional<double> supply, pullUp, resolution;
 };
 
-CLI::Validator oneOf(const auto& names)
-{
-    std::vector<std::string> words;
-    for (const auto& [name, value] : names)
-        words.push_back(name);
-    return CLI::IsMember(words);
-}
-
 void addTankFlags(CLI::App& command, Options& o)
 {
     addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
-    command.add_option("--fuel", o.fuel, "petrol, diesel, lpg or ethanol")->check(oneOf(kFuels));
+    command.add_option("--fuel", o.fuel, "petrol, diesel, lpg or ethanol")->check(oneWordOf<FuelKind>());
     addNumber(command, "--zero-at-l", o.zero, kNotNegative,
               "litres at the zero mark: usable ones, or since drained where there is a calibration");
     addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
@@ -61,7 +34,7 @@ void addTankFlags(CLI::App& command, Options& o)
                        "MODE=LITRES that surge makes unusable; may be repeated");
     addNumber(command, "--lamp-l", o.lamp, kNotNegative, "usable litres at which the lamp lights");
     command.add_option("--circuit", o.circuit, "direct, resistive, ratiometric, percent or counts")
-        ->check(oneOf(kCircuits));
+        ->check(oneWordOf<CircuitKind>());
     addNumber(command, "--supply-v", o.supply, kPositive, "supply of the sender, V");
     addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
     command.add_option("--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
@@ -109,7 +82,7 @@ void apply(const Options& o, Vehicle& vehicle)
     if (o.capacity)
         vehicle.capacity = Volume::fromLitres(*o.capacity);
     if (!o.fuel.empty())
-        vehicle.fuel = kFuels.at(o.fuel);
+        vehicle.fuel = *fromWord<FuelKind>(o.fuel);
     setEstimate(vehicle.leftBehind, o.leftBehind, o.leftBehindSd);
     setEstimate(vehicle.unusable, o.unusable, o.unusableSd);
     if (o.zero)
@@ -117,7 +90,7 @@ void apply(const Options& o, Vehicle& vehicle)
     if (o.lamp)
         vehicle.lamp = Volume::fromLitres(*o.lamp);
     if (!o.circuit.empty())
-        vehicle.sender.circuit = kCircuits.at(o.circuit);
+        vehicle.sender.circuit = *fromWord<CircuitKind>(o.circuit);
     if (o.supply)
         vehicle.sender.supplyVolts = *o.supply;
     if (o.pullUp)
@@ -198,13 +171,13 @@ Json vehicleJson(const Vehicle& v)
         surge[mode] = margin.litres();
     return {{"name", v.name},
             {"capacity_l", v.capacity.litres()},
-            {"fuel", nameOf(kFuels, v.fuel)},
+            {"fuel", wordOf(v.fuel)},
             {"zero_at_l", litres(v.zeroMark)},
             {"left_behind_l", pair(v.leftBehind)},
             {"unusable_l", pair(v.unusable)},
             {"surge_margin_l", surge},
             {"lamp_l", litres(v.lamp)},
-            {"circuit", nameOf(kCircuits, v.sender.circuit)},
+            {"circuit", wordOf(v.sender.circuit)},
             {"supply_v", v.sender.supplyVolts ? Json(*v.sender.supplyVolts) : Json()},
             {"pull_up_ohm", v.sender.pullUpOhms ? Json(*v.sender.pullUpOhms) : Json()},
             {"signal_unit", v.sender.unit}};
@@ -224,7 +197,7 @@ Result<void> runList(const CliContext& context)
             list.push_back(vehicleJson(entry.value));
         else
             std::cout << format("%-24s %6.1f L  %s\n", entry.value.name.c_str(),
-                                entry.value.capacity.litres(), nameOf(kFuels, entry.value.fuel).c_str());
+                                entry.value.capacity.litres(), wordOf(entry.value.fuel));
     }
     if (context.json)
         print({{"vehicles", list}});
@@ -258,11 +231,11 @@ Result<void> runShow(const CliContext& context)
                  : std::string("not stated");
     };
     line("vehicle", v.name);
-    line("fuel", nameOf(kFuels, v.fuel));
+    line("fuel", wordOf(v.fuel));
     line("first click", fixed(v.capacity.litres()) + " L");
     line("left behind", spread(v.leftBehind));
     line("unusable", spread(v.unusable));
-    line("sender", nameOf(kCircuits, v.sender.circuit) + ", " + v.sender.unit);
+    line("sender", std::string(wordOf(v.sender.circuit)) + ", " + v.sender.unit);
     line("calibration", log->calibration
              ? std::to_string(log->calibration->value.points.size()) + " points, zero mark at "
                  + fixed(log->calibration->value.zeroMark.litres()) + " L since drained"

@@ -4,6 +4,7 @@
 #include "engine/files/csv_writer.h"
 #include "engine/files/private_file.h"
 #include "engine/format.h"
+#include "engine/record_words.h"
 
 namespace undermark {
 
@@ -33,40 +34,6 @@ void pair(CsvWriter& csv, const std::optional<Estimate<Q>>& estimate, double (Q:
 {
     csv.number(estimate ? std::optional((estimate->mean.*unit)()) : std::nullopt);
     csv.number(estimate ? std::optional((estimate->sd.*unit)()) : std::nullopt);
-}
-
-const char* wordOf(FuelKind fuel)
-{
-    switch (fuel) {
-    case FuelKind::petrol: return "petrol";
-    case FuelKind::diesel: return "diesel";
-    case FuelKind::lpg: return "lpg";
-    case FuelKind::ethanol: return "ethanol";
-    }
-    return "";
-}
-
-const char* wordOf(CircuitKind circuit)
-{
-    switch (circuit) {
-    case CircuitKind::direct: return "direct";
-    case CircuitKind::resistive: return "resistive";
-    case CircuitKind::ratiometric: return "ratiometric";
-    case CircuitKind::percent: return "percent";
-    case CircuitKind::counts: return "counts";
-    }
-    return "";
-}
-
-const char* wordOf(ProofKind kind)
-{
-    switch (kind) {
-    case ProofKind::drained: return "drained";
-    case ProofKind::base: return "base";
-    case ProofKind::stalled: return "stalled";
-    case ProofKind::pastZero: return "past-zero";
-    }
-    return "";
 }
 
 void addVehicle(CsvWriter& csv, const Vehicle& v)

@@ -1,38 +1,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/rows.h"
 
-#include <array>
+#include "engine/record_words.h"
+
 #include <cassert>
-#include <string_view>
 
 namespace undermark::logbook {
 
 namespace {
 
-// The words of each enumeration in the file, in the order of its enumerators.
-constexpr std::array<std::string_view, 4> kFuels{"petrol", "diesel", "lpg", "ethanol"};
-constexpr std::array<std::string_view, 5> kCircuits{"direct", "resistive", "ratiometric", "percent",
-                                                    "counts"};
-constexpr std::array<std::string_view, 3> kExtents{"full", "partial", "neck"};
-constexpr std::array<std::string_view, 4> kProofs{"drained", "base", "stalled", "past-zero"};
-constexpr std::array<std::string_view, 2> kRulings{"left-out", "counted"};   // false, true
-
-template <std::size_t N, class E>
-void putWord(Cursor& cursor, const std::array<std::string_view, N>& words, E value)
+// The CHECKs admit no other word; a file that holds one all the same is damaged.
+[[noreturn]] void unknownWord(const std::string& word)
 {
-    cursor.putText(std::string(words.at(static_cast<std::size_t>(value))));
+    throw SQLite::Exception("unknown word '" + word + "'", 11 /* SQLITE_CORRUPT */);
 }
 
-// The CHECKs admit no other word; a file that holds one all the same is damaged.
-template <class E, std::size_t N>
-E wordOf(const SQLite::Column& column, const std::array<std::string_view, N>& words)
+template <class E>
+E takeWord(Cursor& cursor)
 {
-    const char* text = column.getText();
-    const std::string_view word(text, static_cast<std::size_t>(column.getBytes()));
-    for (std::size_t i = 0; i < N; ++i)
-        if (words[i] == word)
-            return static_cast<E>(i);
-    throw SQLite::Exception("unknown word '" + std::string(word) + "'", 11 /* SQLITE_CORRUPT */);
+    const std::string word = cursor.take().getString();
+    const std::optional<E> value = fromWord<E>(word);
+    if (!value)
+        unknownWord(word);
+    return *value;
+}
+
+constexpr const char* kCounted = "counted";
+constexpr const char* kLeftOut = "left-out";
+
+bool countedOf(const std::string& ruling)
+{
+    if (ruling != kCounted && ruling != kLeftOut)
+        unknownWord(ruling);
+    return ruling == kCounted;
 }
 
 void putTime(Cursor& cursor, Instant time)
@@ -112,13 +112,13 @@ const char* const Row<Vehicle>::columns =
 void Row<Vehicle>::put(Cursor& cursor, const Vehicle& value)
 {
     cursor.putText(value.name);
-    putWord(cursor, kFuels, value.fuel);
+    cursor.putText(wordOf(value.fuel));
     cursor.put(value.capacity.litres());
     putEstimate(cursor, value.leftBehind, &Volume::litres);
     putEstimate(cursor, value.unusable, &Volume::litres);
     putOptional(cursor, value.zeroMark, &Volume::litres);
     putOptional(cursor, value.lamp, &Volume::litres);
-    putWord(cursor, kCircuits, value.sender.circuit);
+    cursor.putText(wordOf(value.sender.circuit));
     cursor.putText(value.sender.unit);
     putOptional(cursor, value.sender.supplyVolts);
     putOptional(cursor, value.sender.pullUpOhms);
@@ -129,13 +129,13 @@ Vehicle Row<Vehicle>::take(Cursor& cursor)
 {
     Vehicle value;
     value.name = cursor.takeText();
-    value.fuel = wordOf<FuelKind>(cursor.take(), kFuels);
+    value.fuel = takeWord<FuelKind>(cursor);
     value.capacity = Volume::fromLitres(cursor.takeNumber());
     value.leftBehind = takeEstimate(cursor, Volume::fromLitres);
     value.unusable = takeEstimate(cursor, Volume::fromLitres);
     value.zeroMark = takeOptional(cursor, Volume::fromLitres);
     value.lamp = takeOptional(cursor, Volume::fromLitres);
-    value.sender.circuit = wordOf<CircuitKind>(cursor.take(), kCircuits);
+    value.sender.circuit = takeWord<CircuitKind>(cursor);
     value.sender.unit = cursor.takeText();
     value.sender.supplyVolts = takeOptional(cursor, plain);
     value.sender.pullUpOhms = takeOptional(cursor, plain);
@@ -189,7 +189,7 @@ void Row<Fill>::put(Cursor& cursor, const Fill& value)
 {
     putTime(cursor, value.time);
     cursor.put(value.volume.litres());
-    putWord(cursor, kExtents, value.extent);
+    cursor.putText(wordOf(value.extent));
     putOptional(cursor, value.odometer, &Distance::km);
     putOptional(cursor, value.sinceLast, &Distance::km);
     cursor.put(value.odometerReset ? 1 : 0);
@@ -199,7 +199,7 @@ void Row<Fill>::put(Cursor& cursor, const Fill& value)
     putOptional(cursor, value.temperature, &Temperature::celsius);
     putOptional(cursor, value.displayed, &Consumption::litresPerKm);
     if (value.counted)
-        putWord(cursor, kRulings, *value.counted);
+        cursor.putText(*value.counted ? kCounted : kLeftOut);
     else
         cursor.putNull();
 }
@@ -209,7 +209,7 @@ Fill Row<Fill>::take(Cursor& cursor)
     Fill value;
     value.time = takeTime(cursor);
     value.volume = Volume::fromLitres(cursor.takeNumber());
-    value.extent = wordOf<FillExtent>(cursor.take(), kExtents);
+    value.extent = takeWord<FillExtent>(cursor);
     value.odometer = takeOptional(cursor, Distance::fromKm);
     value.sinceLast = takeOptional(cursor, Distance::fromKm);
     value.odometerReset = cursor.takeInteger() != 0;
@@ -218,8 +218,8 @@ Fill Row<Fill>::take(Cursor& cursor)
     value.blend = takeOptionalText(cursor);
     value.temperature = takeOptional(cursor, Temperature::fromCelsius);
     value.displayed = takeOptional(cursor, Consumption::fromLitresPerKm);
-    if (const SQLite::Column ruling = cursor.take(); !ruling.isNull())
-        value.counted = wordOf<bool>(ruling, kRulings);
+    if (const auto ruling = takeOptionalText(cursor))
+        value.counted = countedOf(*ruling);
     return value;
 }
 
@@ -257,7 +257,7 @@ const char* const Row<Proof>::columns =
 void Row<Proof>::put(Cursor& cursor, const Proof& value)
 {
     putTime(cursor, value.time);
-    putWord(cursor, kProofs, value.kind);
+    cursor.putText(wordOf(value.kind));
     putEstimate(cursor, value.volume, &Volume::litres);
     putEstimate(cursor, value.leftBehind, &Volume::litres);
     putOptional(cursor, value.signal, &Signal::value);
@@ -269,7 +269,7 @@ Proof Row<Proof>::take(Cursor& cursor)
 {
     Proof value;
     value.time = takeTime(cursor);
-    value.kind = wordOf<ProofKind>(cursor.take(), kProofs);
+    value.kind = takeWord<ProofKind>(cursor);
     value.volume = takeEstimate(cursor, Volume::fromLitres);
     value.leftBehind = takeEstimate(cursor, Volume::fromLitres);
     value.signal = takeOptional(cursor, Signal::of);
