@@ -17,7 +17,7 @@ ColumnLayout {
         entry.take(event);
     }
 
-    spacing: Theme.step
+    spacing: Theme.step / 2  // so that an 800 x 480 screen shows all of the pad
 
     RowLayout {
         Layout.fillHeight: false

@@ -134,6 +134,9 @@ PageCase {
         touch("Row after");
         compare(Fixture.ahead.editor.name, "Callow end");
         touch("Fuel");
+        touch("Refuel zone");  // the others state a price
+        verify(visibleTexts().some(t => t.text.includes("a price is missing")));
+        pad("1.9");
         touch("Refuel zone");
         compare(Fixture.ahead.editor.fuel, 2);
         touch("Undo the change");
