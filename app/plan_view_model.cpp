@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace undermark {
 
@@ -18,8 +19,11 @@ constexpr std::array kConfidences{0.95, 0.99, 0.999};
 } // namespace
 
 PlanViewModel::PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units), m_files(folder)
+    : QObject(parent), m_car(car), m_format(units),
+      m_files(folder, QString::fromStdString((car.folder() / "routes").string())),
+      m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes")
 {
+    connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
     showHere();
 }
 
@@ -39,17 +43,23 @@ void PlanViewModel::refresh()
 void PlanViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
+    m_editor.setFormat(format);
     showHere();
     refresh();
 }
 
 void PlanViewModel::setRoute(Route route, const QString& name)
 {
-    m_whole = route;
+    std::vector<std::string> modes;
+    if (const auto known = m_car.knowledge())
+        for (const Entry<Mode>& mode : (*known)->log.modes)
+            modes.push_back(mode.value.name);
+    m_editor.load(route, name, modes);
     m_route = std::move(route);
-    m_name = name;
+    m_from.reset();
     m_aim = usualAim(m_route);
     m_leg = 0;
+    m_leaving = false;
     planAnew();
     emit changed();
 }
@@ -68,6 +78,13 @@ void PlanViewModel::pickFile(int row)
 
 void PlanViewModel::otherRoute()
 {
+    if (m_editor.unsaved() && !std::exchange(m_leaving, true)) {
+        m_notices = {noticeText(Notice{Notice::Severity::warning,
+                                       tr("The changed route is not saved. Touch again to leave it.")
+                                           .toStdString()})};
+        emit changed();
+        return;
+    }
     m_route = {};
     m_plan.reset();
     m_request.reset();
@@ -101,7 +118,24 @@ void PlanViewModel::selectLeg(int leg)
     emit changed();
 }
 
-void PlanViewModel::planAnew()
+Result<PlanViewModel::Planned> PlanViewModel::planned(const Route& route)
+{
+    const auto known = m_car.knowledge();
+    if (!known)
+        return fail(known.error());
+    const auto tank = tankFromCar(**known);
+    if (!tank)
+        return fail(tank.error());
+    PlanRequest request = planRequest(route, *tank);
+    request.aim = m_aim;
+    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
+    auto answer = plan(request);
+    if (!answer)
+        return fail(answer.error());
+    return Planned{std::move(request), std::move(*answer)};
+}
+
+void PlanViewModel::show(Result<Planned> planned)
 {
     m_request.reset();
     m_plan.reset();
@@ -110,21 +144,12 @@ void PlanViewModel::planAnew()
     m_whatIfTitle.clear();
     m_whatIfAnswer.clear();
     m_cardDone.clear();
-    const auto fail = [this](const Error& error) { m_notices = {noticeText(error)}; };
-    const auto known = m_car.knowledge();
-    if (!known)
-        return fail(known.error());
-    const auto tank = tankFromCar(**known);
-    if (!tank)
-        return fail(tank.error());
-    PlanRequest request = planRequest(m_route, *tank);
-    request.aim = m_aim;
-    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
-    auto answer = plan(request);
-    if (!answer)
-        return fail(answer.error());
-    m_plan = std::move(*answer);
-    m_request = std::move(request);
+    if (!planned) {
+        m_notices = {noticeText(planned.error())};
+        return;
+    }
+    m_plan = std::move(planned->plan);
+    m_request = std::move(planned->request);
     if (!m_plan->feasible)
         if (auto cures = findCures(*m_request))
             m_cures = std::move(*cures);
@@ -135,6 +160,34 @@ void PlanViewModel::planAnew()
     for (const std::string& note : m_plan->notes)
         notices.push_back({Notice::Severity::info, note});
     m_notices = noticeTexts(notices);
+}
+
+Result<Route> PlanViewModel::fromHere(const Route& whole) const
+{
+    return m_from ? routeFrom(whole, *m_from) : whole;
+}
+
+// What could be planned before is not to be lost by an edit.
+Result<void> PlanViewModel::takeChanged(const Route& whole)
+{
+    auto route = fromHere(whole);
+    if (!route)
+        return fail(route.error());
+    auto answer = planned(*route);
+    if (!answer && m_plan)
+        return fail(answer.error());
+    m_route = std::move(*route);
+    m_leaving = false;
+    show(std::move(answer));
+    emit changed();
+    return {};
+}
+
+// Rows are counted from the finish: what is left of the route starts with a row of
+// its own, which stands for the one behind the car.
+void PlanViewModel::editRow(int row)
+{
+    m_editor.open(int(m_editor.route().points.size()) - int(m_route.points.size()) + row);
 }
 
 HorizonPicture PlanViewModel::horizon() const
@@ -182,12 +235,13 @@ void PlanViewModel::planFromHere()
         emit changed();
         return;
     }
-    auto rest = routeFrom(m_whole, *at);
+    auto rest = routeFrom(m_editor.route(), *at);
     if (!rest) {
         m_notices = {noticeText(rest.error())};
         emit changed();
         return;
     }
+    m_from = at;
     m_route = std::move(*rest);
     planAnew();
     emit changed();
@@ -195,7 +249,8 @@ void PlanViewModel::planFromHere()
 
 void PlanViewModel::planWholeRoute()
 {
-    m_route = m_whole;
+    m_route = m_editor.route();
+    m_from.reset();
     showHere();
     planAnew();
     emit changed();

@@ -5,7 +5,9 @@
 // Guarantees (each has a test in tests/app/plan_view_model_test.cpp):
 //  * the plan is the engine's for what is chosen here, planned anew at once;
 //  * a route that cannot be read changes nothing and is said;
-//  * an infeasible way says how far it goes, what is missing and what would do.
+//  * an infeasible way says how far it goes, what is missing and what would do;
+//  * a changed route that is not saved is left only when asked a second time.
+// How its rows are changed: app/route_edit_model.h.
 #pragma once
 
 #include "app/car_service.h"
@@ -14,6 +16,7 @@
 #include "app/notice_text.h"
 #include "app/number_form.h"
 #include "app/plan_request.h"
+#include "app/route_edit_model.h"
 #include "app/route_files.h"
 
 #include <QObject>
@@ -49,6 +52,7 @@ class PlanViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(undermark::RouteFiles* files READ files CONSTANT FINAL)
+    Q_PROPERTY(undermark::RouteEditModel* editor READ editor CONSTANT FINAL)
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool feasible READ feasible NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -71,10 +75,12 @@ class PlanViewModel : public QObject {
     Q_PROPERTY(QString cardDone READ cardDone NOTIFY changed FINAL)
 
 public:
-    // `car` outlives the view model. Route files are looked for in `folder`.
+    // `car` outlives the view model. Route files are looked for in `folder`, and
+    // where saved ones are: in routes/ beside the logbook.
     PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent = nullptr);
 
     RouteFiles* files() { return &m_files; }
+    RouteEditModel* editor() { return &m_editor; }
     bool loaded() const { return !m_route.points.empty(); }
     bool feasible() const { return m_plan && m_plan->feasible; }
     QString title() const;
@@ -101,6 +107,7 @@ public:
     void setRoute(Route route, const QString& name);
     Q_INVOKABLE void pickFile(int row);
     Q_INVOKABLE void otherRoute(); // back to the list of files
+    Q_INVOKABLE void editRow(int row);
     Q_INVOKABLE void selectAim(int aim);
     Q_INVOKABLE void selectConfidence(int confidence);
     Q_INVOKABLE void selectLeg(int leg);
@@ -114,17 +121,27 @@ signals:
     void changed();
 
 private:
-    void planAnew();
-    RouteRow row(const Passage& passage) const;
+    struct Planned {
+        PlanRequest request;
+        Plan plan;
+    };
+    Result<Planned> planned(const Route& route);
+    void show(Result<Planned> planned);
+    void planAnew() { show(planned(m_route)); }
+    Result<Route> fromHere(const Route& whole) const;
+    Result<void> takeChanged(const Route& whole);
+    RouteRow row(std::size_t point) const;
+    void addPassage(RouteRow& row, const Passage& passage) const;
     QString outcome(const Plan& plan) const;
     void showHere();
 
     CarService& m_car;
     UnitFormat m_format;
     RouteFiles m_files;
-    Route m_whole; // as it was loaded
-    Route m_route; // what is planned: all of it, or what is left
-    QString m_name;
+    RouteEditModel m_editor;        // of all of the route
+    Route m_route;                  // what is planned: all of it, or what is left
+    std::optional<Distance> m_from; // where what is left starts
+    bool m_leaving = false;         // was asked once
     Aim m_aim = Aim::cost;
     int m_confidence = 1;
     int m_leg = 0;

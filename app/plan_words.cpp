@@ -25,7 +25,7 @@ QString PlanViewModel::title() const
     if (!loaded())
         return tr("Which route?");
     const Distance length = m_route.points.back().at - m_route.points.front().at;
-    return tr("%1, %2").arg(m_name, m_format.distanceWithUnit(length));
+    return tr("%1, %2").arg(m_editor.routeName(), m_format.distanceWithUnit(length));
 }
 
 QString PlanViewModel::outcome(const Plan& plan) const
@@ -52,15 +52,15 @@ QString PlanViewModel::summary() const
     return feasible() ? outcome(*m_plan) : QString();
 }
 
-RouteRow PlanViewModel::row(const Passage& passage) const
+RouteRow PlanViewModel::row(std::size_t index) const
 {
-    const RoutePoint& point = m_route.points[passage.point];
-    const bool last = passage.point + 1 == m_route.points.size();
+    const RoutePoint& point = m_route.points[index];
+    const bool last = index + 1 == m_route.points.size();
     RouteRow row;
     row.at = m_format.number(m_format.inUnit(point.at), 1);
     row.name = QString::fromStdString(point.name);
     QStringList detail;
-    if (!last)
+    if (!last && !point.mode.empty())
         detail.append(modeName(point.mode));
     if (point.fuel == FuelSource::pump)
         detail.append(tr("pump"));
@@ -69,6 +69,15 @@ RouteRow PlanViewModel::row(const Passage& passage) const
     else if (point.fuel == FuelSource::can)
         detail.append(tr("own can"));
     row.detail = detail.join(QStringLiteral(" · "));
+    if (feasible())
+        addPassage(row, m_plan->passages[index]);
+    row.spoken = QStringList{row.at + u' ' + m_format.distanceUnit(), row.name, row.detail,
+                             row.arrive, row.buy}.join(QStringLiteral(", "));
+    return row;
+}
+
+void PlanViewModel::addPassage(RouteRow& row, const Passage& passage) const
+{
     const Volume sure = std::max(Volume{}, passage.arrive.mean - passage.arrive.sd * kSureQuantile);
     row.arrive = tr("%1 sure, %2 even").arg(m_format.volume(sure), m_format.volume(passage.arrive.mean));
     const auto stop = std::ranges::find(m_plan->stops, passage.point, &PlannedStop::point);
@@ -76,18 +85,13 @@ RouteRow PlanViewModel::row(const Passage& passage) const
         row.buy = stop->toFull ? tr("+ %1, full").arg(m_format.volume({stop->buy, {}}))
                                : tr("+ %1").arg(m_format.volume({stop->buy, {}}));
     row.risk = tr("risk %1 %").arg(m_format.number(passage.dry * 100, 1));
-    row.spoken = QStringList{row.at + u' ' + m_format.distanceUnit(), row.name, row.detail,
-                             row.arrive, row.buy}.join(QStringLiteral(", "));
-    return row;
 }
 
 QList<RouteRow> PlanViewModel::rows() const
 {
     QList<RouteRow> rows;
-    if (!m_plan)
-        return rows;
-    for (const Passage& passage : m_plan->passages)
-        rows.append(row(passage));
+    for (std::size_t i = 0; i < m_route.points.size(); ++i)
+        rows.append(row(i));
     return rows;
 }
 
@@ -97,8 +101,7 @@ QList<RouteRow> PlanViewModel::stops() const
     if (!feasible())
         return rows;
     for (const PlannedStop& stop : m_plan->stops) {
-        const auto passage = std::ranges::find(m_plan->passages, stop.point, &Passage::point);
-        rows.append(row(*passage));
+        rows.append(row(stop.point));
         const auto gap = std::ranges::find(m_plan->gaps, stop.point, &Gap::to);
         if (gap != m_plan->gaps.end() && gap->noReturn)
             rows.last().risk = tr("turn back by %1").arg(m_format.distanceWithUnit(*gap->noReturn));

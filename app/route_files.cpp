@@ -3,8 +3,8 @@
 
 namespace undermark {
 
-RouteFiles::RouteFiles(const QString& folder, QObject* parent)
-    : QAbstractListModel(parent), m_folder(folder)
+RouteFiles::RouteFiles(const QString& folder, const QString& own, QObject* parent)
+    : QAbstractListModel(parent), m_start(folder), m_folder(folder), m_own(own)
 {
     refresh();
 }
@@ -14,13 +14,23 @@ void RouteFiles::refresh()
     beginResetModel();
     m_folder.refresh();
     m_entries.clear();
-    if (!m_folder.isRoot())
+    if (isOwn(QFileInfo(m_folder.absolutePath())))
+        m_entries.append(QFileInfo(m_start.absolutePath()));
+    else if (!m_folder.isRoot())
         m_entries.append(QFileInfo(m_folder.absoluteFilePath(QStringLiteral(".."))));
+    m_own.refresh();
+    if (m_own.isDir() && !isOwn(QFileInfo(m_folder.absolutePath())))
+        m_entries.append(m_own);
     m_entries += m_folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name | QDir::IgnoreCase);
     m_entries += m_folder.entryInfoList({QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
                                         QDir::Files, QDir::Name | QDir::IgnoreCase);
     endResetModel();
     emit changed();
+}
+
+bool RouteFiles::isOwn(const QFileInfo& entry) const
+{
+    return !m_own.filePath().isEmpty() && entry.absoluteFilePath() == m_own.absoluteFilePath();
 }
 
 int RouteFiles::rowCount(const QModelIndex& parent) const
@@ -33,8 +43,10 @@ QVariant RouteFiles::data(const QModelIndex& index, int role) const
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const QFileInfo& entry = m_entries[index.row()];
+    if (role == Name && index.row() == 0 && entry.isDir() && !m_folder.isRoot())
+        return tr("One folder up");
     if (role == Name)
-        return entry.fileName() == QStringLiteral("..") ? tr("One folder up") : entry.fileName();
+        return isOwn(entry) ? tr("Undermark's own folder") : entry.fileName();
     if (role == IsFolder)
         return entry.isDir();
     return {};

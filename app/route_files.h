@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Folders and route files, as a list to touch: no dialog of the desktop is
-// needed. Shown are folders and files ending in .csv or .gpx, nothing hidden.
+// needed. Shown are folders and files ending in .csv or .gpx, nothing hidden; and
+// the program's own folder, which may lie where hidden ones are.
 #pragma once
 
 #include <QAbstractListModel>
@@ -19,7 +20,9 @@ class RouteFiles : public QAbstractListModel {
 public:
     enum Role { Name = Qt::UserRole, IsFolder };
 
-    explicit RouteFiles(const QString& folder, QObject* parent = nullptr);
+    // Starts in `folder`. `own` is shown as the first entry once it exists, and the
+    // way up from it leads back to `folder`.
+    explicit RouteFiles(const QString& folder, const QString& own = {}, QObject* parent = nullptr);
 
     QString folder() const { return m_folder.absolutePath(); }
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -35,7 +38,11 @@ signals:
     void changed();
 
 private:
+    bool isOwn(const QFileInfo& entry) const;
+
+    QDir m_start;
     QDir m_folder;
+    QFileInfo m_own;
     QFileInfoList m_entries; // the first one is the folder above, except at the root
 };
 

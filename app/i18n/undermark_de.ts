@@ -493,6 +493,17 @@
     </message>
 </context>
 <context>
+    <name>PlanRoute</name>
+    <message>
+        <source>Save the route</source>
+        <translation>Route sichern</translation>
+    </message>
+    <message>
+        <source>Touch a row to change it.</source>
+        <translation>Zum Ändern eine Zeile antippen.</translation>
+    </message>
+</context>
+<context>
     <name>PlanStops</name>
     <message>
         <source>What would do, each by itself</source>
@@ -527,6 +538,29 @@
     <message>
         <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
         <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
+    </message>
+</context>
+<context>
+    <name>RouteLegEditor</name>
+    <message>
+        <source>Row before</source>
+        <translation>Zeile davor</translation>
+    </message>
+    <message>
+        <source>Row after</source>
+        <translation>Zeile danach</translation>
+    </message>
+    <message>
+        <source>What another distance does to the rows behind; press to change it</source>
+        <translation>Was eine andere Strecke mit den Zeilen dahinter macht; drücken ändert es</translation>
+    </message>
+    <message>
+        <source>Add a row after this one</source>
+        <translation>Zeile dahinter einfügen</translation>
+    </message>
+    <message>
+        <source>Remove this row</source>
+        <translation>Diese Zeile entfernen</translation>
     </message>
 </context>
 <context>
@@ -1179,6 +1213,10 @@
         <source>Fills end %1 earlier</source>
         <translation>Füllungen enden %1 früher</translation>
     </message>
+    <message>
+        <source>The changed route is not saved. Touch again to leave it.</source>
+        <translation>Die geänderte Route ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PumpViewModel</name>
@@ -1264,10 +1302,105 @@
     </message>
 </context>
 <context>
+    <name>undermark::RouteEditModel</name>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>je %1</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>this is no number</source>
+        <translation>das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Geschrieben nach %1</translation>
+    </message>
+    <message>
+        <source>row %1 of %2, at %3 %4</source>
+        <translation>Zeile %1 von %2, bei %3 %4</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>rows behind move along</source>
+        <translation>Zeilen dahinter rücken mit</translation>
+    </message>
+    <message>
+        <source>rows behind stay</source>
+        <translation>Zeilen dahinter bleiben</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Üblicher Mix</translation>
+    </message>
+    <message>
+        <source>No fuel</source>
+        <translation>Kein Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Zapfsäule</translation>
+    </message>
+    <message>
+        <source>Refuel zone</source>
+        <translation>Tankzone</translation>
+    </message>
+    <message>
+        <source>Own can</source>
+        <translation>Eigener Kanister</translation>
+    </message>
+    <message>
+        <source>Take the numbers</source>
+        <translation>Zahlen übernehmen</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+    <message>
+        <source>Drop the numbers</source>
+        <translation>Zahlen verwerfen</translation>
+    </message>
+    <message>
+        <source>Undo the change</source>
+        <translation>Änderung zurück</translation>
+    </message>
+    <message>
+        <source>New row %1</source>
+        <translation>Neue Zeile %1</translation>
+    </message>
+    <message>
+        <source>leg to here</source>
+        <translation>Strecke bis hier</translation>
+    </message>
+</context>
+<context>
     <name>undermark::RouteFiles</name>
     <message>
         <source>One folder up</source>
         <translation>Einen Ordner höher</translation>
+    </message>
+    <message>
+        <source>Undermark&apos;s own folder</source>
+        <translation>Undermarks eigener Ordner</translation>
     </message>
 </context>
 <context>

@@ -493,6 +493,17 @@
     </message>
 </context>
 <context>
+    <name>PlanRoute</name>
+    <message>
+        <source>Save the route</source>
+        <translation>Garder la route</translation>
+    </message>
+    <message>
+        <source>Touch a row to change it.</source>
+        <translation>Toucher une ligne pour la changer.</translation>
+    </message>
+</context>
+<context>
     <name>PlanStops</name>
     <message>
         <source>What would do, each by itself</source>
@@ -527,6 +538,29 @@
     <message>
         <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
         <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
+    </message>
+</context>
+<context>
+    <name>RouteLegEditor</name>
+    <message>
+        <source>Row before</source>
+        <translation>Ligne d&apos;avant</translation>
+    </message>
+    <message>
+        <source>Row after</source>
+        <translation>Ligne d&apos;après</translation>
+    </message>
+    <message>
+        <source>What another distance does to the rows behind; press to change it</source>
+        <translation>Ce qu&apos;une autre distance fait aux lignes suivantes ; appuyer pour changer</translation>
+    </message>
+    <message>
+        <source>Add a row after this one</source>
+        <translation>Ajouter une ligne après</translation>
+    </message>
+    <message>
+        <source>Remove this row</source>
+        <translation>Retirer cette ligne</translation>
     </message>
 </context>
 <context>
@@ -1179,6 +1213,10 @@
         <source>Fills end %1 earlier</source>
         <translation>Pleins finis %1 plus tôt</translation>
     </message>
+    <message>
+        <source>The changed route is not saved. Touch again to leave it.</source>
+        <translation>La route changée n&apos;est pas gardée. Toucher encore pour la quitter.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PumpViewModel</name>
@@ -1264,10 +1302,105 @@
     </message>
 </context>
 <context>
+    <name>undermark::RouteEditModel</name>
+    <message>
+        <source>price</source>
+        <translation>prix</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>par %1</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>au plus</translation>
+    </message>
+    <message>
+        <source>this is no number</source>
+        <translation>ce n&apos;est pas un nombre</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Écrit dans %1</translation>
+    </message>
+    <message>
+        <source>row %1 of %2, at %3 %4</source>
+        <translation>ligne %1 sur %2, à %3 %4</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Chemin</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Carburant</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Ligne</translation>
+    </message>
+    <message>
+        <source>rows behind move along</source>
+        <translation>les lignes suivantes suivent</translation>
+    </message>
+    <message>
+        <source>rows behind stay</source>
+        <translation>les lignes suivantes restent</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Mélange habituel</translation>
+    </message>
+    <message>
+        <source>No fuel</source>
+        <translation>Pas de carburant</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Refuel zone</source>
+        <translation>Zone de ravitaillement</translation>
+    </message>
+    <message>
+        <source>Own can</source>
+        <translation>Bidon à bord</translation>
+    </message>
+    <message>
+        <source>Take the numbers</source>
+        <translation>Prendre les nombres</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Retour au plan</translation>
+    </message>
+    <message>
+        <source>Drop the numbers</source>
+        <translation>Oublier les nombres</translation>
+    </message>
+    <message>
+        <source>Undo the change</source>
+        <translation>Annuler le changement</translation>
+    </message>
+    <message>
+        <source>New row %1</source>
+        <translation>Nouvelle ligne %1</translation>
+    </message>
+    <message>
+        <source>leg to here</source>
+        <translation>étape jusqu&apos;ici</translation>
+    </message>
+</context>
+<context>
     <name>undermark::RouteFiles</name>
     <message>
         <source>One folder up</source>
         <translation>Un dossier plus haut</translation>
+    </message>
+    <message>
+        <source>Undermark&apos;s own folder</source>
+        <translation>Le dossier d&apos;Undermark</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 #include "engine/files/route_csv.h"
 
 #include "engine/files/csv_reader.h"
+#include "engine/files/csv_writer.h"
 
 #include <array>
 
@@ -87,10 +88,12 @@ private:
             return placed;
         if (auto fuelled = readFuel(point); !fuelled)
             return fuelled;
-        point.name = std::string(m_reader.text(name));
-        point.mode = std::string(m_reader.text(mode));
+        point.name = std::string(plainText(m_reader.text(name)));
+        point.mode = std::string(plainText(m_reader.text(mode)));
         if (point.mode.empty() && before)
             point.mode = before->mode;
+        else if (point.mode == kUsualMixWord)
+            point.mode.clear();
         if (auto amounts = readAmounts(point); !amounts)
             return amounts;
         points.push_back(std::move(point));

@@ -19,8 +19,11 @@ struct RouteFile {
     std::vector<std::string> warnings; // unknown columns, gaps in a track
 };
 
+// A mode that is none: road driven in the car's usual mix, whatever the row above says.
+inline constexpr const char* kUsualMixWord = "usual-mix";
+
 // Columns: at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
-// mode (kept from the row above where empty), price_per_l, min_litres,
+// mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
 // max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),
 // idle_min may be there. Errors: badInput with line and column, also for more
 // than kMostRoutePointsInFile rows and for what checkRoute refuses.

@@ -37,10 +37,12 @@ struct RoutePoint {
     std::optional<Minutes> closes;
     std::optional<Minutes> idle; // engine running at a control here
     bool timed = false;          // the section from here on is timed
+    friend bool operator==(const RoutePoint&, const RoutePoint&) = default;
 };
 
 struct Route {
     std::vector<RoutePoint> points; // distances never fall; the last is the finish
+    friend bool operator==(const Route&, const Route&) = default;
 };
 
 inline constexpr std::size_t kMostRoutePointsInFile = 200'000;

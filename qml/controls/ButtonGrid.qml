@@ -9,7 +9,9 @@ Grid {
     required property list<string> names
     property int current: -1
     property real buttonHeight: Theme.touch
-    readonly property real share: Math.floor((width - (columns - 1) * spacing) / columns)
+    // (1 at least: a Grid leaves out children of no width, gets narrower, and they wider,
+    // without end.)
+    readonly property real share: Math.max(1, Math.floor((width - (columns - 1) * spacing) / columns))
 
     signal chosen(index: int)
 

@@ -10,10 +10,17 @@ FocusScope {
     required property PlanViewModel view
     property int tab: 0
     readonly property bool portrait: height > width
+    readonly property bool planning: view.loaded && !view.editor.opened
 
     Keys.onPressed: event => {
-        if (root.view.loaded && root.tab === 3)
+        if (root.view.editor.opened)
+            row.take(event);
+        else if (root.view.loaded && root.tab === 3)
             here.take(event);
+    }
+    Keys.onEscapePressed: event => {
+        event.accepted = root.view.editor.opened;
+        root.view.editor.close();
     }
 
     ColumnLayout {
@@ -34,7 +41,7 @@ FocusScope {
         }
         Text {
             Layout.fillWidth: true
-            visible: root.view.loaded
+            visible: root.planning
             text: root.view.title
             color: Theme.quietInk
             font.pixelSize: Theme.body
@@ -42,14 +49,14 @@ FocusScope {
         }
         ModeBar {
             Layout.fillWidth: true
-            visible: root.view.loaded
+            visible: root.planning
             names: [qsTr("Stops"), qsTr("Route"), qsTr("What if"), qsTr("From here")]
             current: root.tab
             onChosen: index => root.tab = index
         }
         RowLayout {
             Layout.fillHeight: false
-            visible: root.view.loaded && root.tab < 2
+            visible: root.planning && root.tab < 2
             spacing: Theme.step
 
             TouchButton {
@@ -77,34 +84,35 @@ FocusScope {
         PlanStops {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.view.loaded && root.tab === 0
+            visible: root.planning && root.tab === 0
             view: root.view
         }
-        PageScroll {
+        PlanRoute {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.view.loaded && root.tab === 1
-
-            RouteTable {
-                Layout.fillWidth: true
-                rows: root.view.rows
-            }
-            Item {
-                Layout.fillHeight: true
-            }
+            visible: root.planning && root.tab === 1
+            view: root.view
         }
         PlanWhatIf {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.view.loaded && root.tab === 2
+            visible: root.planning && root.tab === 2
             view: root.view
         }
         PlanHere {
             id: here
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.view.loaded && root.tab === 3
+            visible: root.planning && root.tab === 3
             view: root.view
+            portrait: root.portrait
+        }
+        RouteLegEditor {
+            id: row
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.view.editor.opened
+            plan: root.view
             portrait: root.portrait
         }
     }

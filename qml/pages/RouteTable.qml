@@ -1,28 +1,45 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
+import QtQuick.Templates as T
 import Undermark.App
 
 // Points of the route, one below the other: where, what arrives, what to take on.
+// Where they may be opened, a row is as high as a finger.
 Column {
     id: root
 
     required property list<routeRow> rows
+    property bool pickable: false
+
+    signal picked(row: int)
 
     Repeater {
         model: root.rows
 
-        Item {
+        T.AbstractButton {
             id: row
             required property routeRow modelData
+            required property int index
             readonly property real side: Theme.stacked ? 0 : 8 * Theme.step
 
             width: root.width
-            height: words.y + words.height + Theme.step
+            height: Math.max(words.y + words.height + Theme.step, enabled ? Theme.touch : 0)
             implicitHeight: height
+            enabled: root.pickable
+            focusPolicy: enabled ? Qt.TabFocus : Qt.NoFocus
             Accessible.role: Accessible.ListItem
             Accessible.name: modelData.spoken
+            Accessible.onPressAction: row.clicked()
+            Keys.onReturnPressed: row.clicked()
+            Keys.onEnterPressed: row.clicked()
+            onClicked: root.picked(index)
+
+            background: Rectangle {
+                color: row.down ? Theme.track : "transparent"
+                border.width: row.visualFocus ? 4 * Theme.hairline : 0
+                border.color: Theme.ink
+            }
 
             Text {
                 id: atText

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/files/route_csv.h"
+#include "engine/files/route_csv_writer.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -128,6 +129,52 @@ private slots:
         QCOMPARE(file.error().line, long(line));
         QVERIFY2(QString::fromStdString(describe(file.error())).contains(words),
                  describe(file.error()).c_str());
+    }
+
+    void whatIsWrittenIsReadBackAsItWas()
+    {
+        Route route;
+        route.points.resize(4);
+        route.points[0].at = Distance::fromKm(1.25);
+        route.points[0].mode = "stage";
+        RoutePoint& point = route.points[1];
+        point.at = Distance::fromKm(100.0 / 3);
+        point.name = "=Alder, \"the\" Inn";
+        point.fuel = FuelSource::pump;
+        point.pricePerLitre = 1.809;
+        point.leastPurchase = Volume::fromLitres(5);
+        point.mostPurchase = Volume::fromLitres(40.5);
+        point.stopTime = Minutes(4);
+        point.detour = Distance::fromKm(0.3);
+        point.opens = Minutes(390);
+        point.closes = Minutes(1440);
+        point.timed = true;
+        point.idle = Minutes(2.5);
+        route.points[2].at = point.at; // the mode is none on this row and the one above
+        route.points[3].at = Distance::fromKm(50);
+        route.points[3].mode = "road";
+        const std::string path = m_folder.filePath("written.csv").toStdString();
+        const auto written = writeRouteCsv(route, path);
+        QVERIFY2(written, written ? "" : describe(written.error()).c_str());
+        const auto file = readRouteCsv(path);
+        QVERIFY2(file, file ? "" : describe(file.error()).c_str());
+        QVERIFY(file->warnings.empty());
+        QVERIFY(file->route == route);
+    }
+
+    void nothingIsWrittenOverAndNoUnsoundRouteIsWritten()
+    {
+        const std::string path = fileWith("mine");
+        Route route;
+        route.points.resize(2);
+        QCOMPARE(writeRouteCsv(route, path).error().code, ErrorCode::fileAccess);
+        QFile file(m_folder.filePath("route.csv"));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QCOMPARE(file.readAll(), QByteArray("mine"));
+        route.points.resize(1);
+        const std::string fresh = m_folder.filePath("unsound.csv").toStdString();
+        QCOMPARE(writeRouteCsv(route, fresh).error().code, ErrorCode::badInput);
+        QVERIFY(!std::filesystem::exists(fresh));
     }
 
     void onTheWayTheRestOfTheRouteIsLeft()

@@ -116,6 +116,37 @@ PageCase {
         compare(Fixture.ahead.whatIfTitle, "It burns 10 % more");
     }
 
+    function test_aLegIsChangedByTouchAndByKey() {
+        open(Qt.size(800, 480), "calm", 2);
+        touch("Route");
+        const before = Fixture.ahead.title;
+        const line = () => visibleButtons().find(b => b.Accessible.name.includes("Callow stage 1"));
+        tryVerify(() => line() !== undefined);
+        mouseClick(line());
+        verify(Fixture.ahead.editor.opened);
+        for (let i = 0; i < 4; ++i)
+            keyClick(Qt.Key_Backspace);
+        pad("68");
+        touch(".");
+        keys("4");
+        touch("Take the numbers");  // 10 km more
+        compare(Fixture.ahead.title, "Seven Weirs Rally, 332 km");
+        touch("Row after");
+        compare(Fixture.ahead.editor.name, "Callow end");
+        touch("Fuel");
+        touch("Refuel zone");  // the others state a price
+        verify(visibleTexts().some(t => t.text.includes("a price is missing")));
+        pad("1.9");
+        touch("Refuel zone");
+        compare(Fixture.ahead.editor.fuel, 2);
+        touch("Undo the change");
+        touch("Undo the change");
+        compare(Fixture.ahead.title, before);
+        keyClick(Qt.Key_Escape);
+        verify(!Fixture.ahead.editor.opened);
+        verify(buttonNamed("Other route"));
+    }
+
     function test_unitsAreChosenByTouch() {
         open(Qt.size(800, 480), "calm", 4);
         touch("Settings");

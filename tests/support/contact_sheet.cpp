@@ -90,6 +90,30 @@ QList<State> states()
         {"ahead-route", 2, nothing, "tab", 1},
         {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
         {"ahead-here", 2, nothing, "tab", 3},
+        {"ahead-leg", 2,
+         [](Screen& screen) {
+             screen.ahead.editRow(3);
+             screen.ahead.editor()->selectMode(0);
+         }},
+        {"ahead-leg-refused", 2,
+         [](Screen& screen) {
+             screen.ahead.editRow(5);
+             screen.ahead.editor()->selectPart(1);
+             screen.ahead.editor()->selectFuel(1);
+         }},
+        {"ahead-leg-row", 2,
+         [](Screen& screen) {
+             screen.ahead.editRow(5);
+             screen.ahead.editor()->addRow();
+             screen.ahead.editor()->selectPart(2);
+         }},
+        {"ahead-changed", 2,
+         [](Screen& screen) {
+             screen.ahead.editRow(3);
+             screen.ahead.editor()->selectMode(0);
+             screen.ahead.editor()->done();
+         },
+         "tab", 1},
         {"ahead-files", 2, [](Screen& screen) { screen.ahead.otherRoute(); }},
         {"tank", 3, nothing},
         {"tank-table", 3, nothing, "tab", 1},
