@@ -12,6 +12,14 @@ namespace {
 
 constexpr std::size_t kShown = 12; // rows of the preview
 
+// With its kilometres, so that a wrong unit is seen.
+QString rowText(const Fill& fill, const UnitFormat& format)
+{
+    const auto km = fill.odometer ? fill.odometer : fill.sinceLast;
+    const QString summary = fillSummary(fill, format);
+    return km ? summary + QStringLiteral(", ") + format.distanceWithUnit(*km) : summary;
+}
+
 } // namespace
 
 QString TransferViewModel::title() const
@@ -79,7 +87,7 @@ QList<Fact> TransferViewModel::facts() const
         return facts;
     const auto& fresh = m_preview.fresh;
     for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
-        facts.append({dateTimeText(fresh[i].time), fillSummary(fresh[i], m_format)});
+        facts.append({dateTimeText(fresh[i].time), rowText(fresh[i], m_format)});
     if (fresh.size() > kShown)
         facts.append({tr("and more"), tr("%1 fills").arg(fresh.size() - kShown)});
     return facts;

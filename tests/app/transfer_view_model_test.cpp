@@ -80,7 +80,7 @@ private slots:
         QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::preview);
         QCOMPARE(f.transfer.text(), "Would add 2 fills.");
         QCOMPARE(f.transfer.facts().size(), 2);
-        QVERIFY(f.transfer.facts()[1].value.contains("38.3"));
+        QCOMPARE(f.transfer.facts()[1].value, "38.3 L, full, 200600 km");
         QVERIFY(f.transfer.notices()[0].text.contains("column 'note' is not imported"));
         QCOMPARE(f.fills().size(), before); // nothing yet
         QVERIFY(f.backups().empty());
