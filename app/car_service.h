@@ -6,6 +6,7 @@
 #pragma once
 
 #include "engine/error.h"
+#include "engine/logbook/logbook.h"
 #include "engine/outlook/car_knowledge.h"
 #include "engine/quantity.h"
 #include "engine/range/horizon.h"
@@ -13,6 +14,7 @@
 #include "engine/records.h"
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -80,6 +82,9 @@ struct LogVersion {
     bool withdrawn = false;
 };
 
+// What is done to the logbook as a whole.
+using LogbookWork = std::function<Result<void>(Logbook&)>;
+
 class CarService {
 public:
     virtual ~CarService() = default;
@@ -119,6 +124,15 @@ public:
     virtual Result<void> setUp(const Vehicle& vehicle) = 0;
     // Shows the demo car, in a logbook of its own.
     virtual Result<void> showDemo() = 0;
+
+    // Does `work` on the logbook (import, export, merge: app/logbook_transfer.h); what is
+    // known is learnt anew afterwards. Errors: notFound where there is no logbook yet;
+    // those of `work`.
+    virtual Result<void> withLogbook(const LogbookWork& work) = 0;
+
+    // Whether another program wrote to the logbook since this was asked last. Cheap
+    // enough to be asked every second.
+    virtual bool writtenElsewhere() = 0;
 
     // Beside the logbook: where drafts are kept that must outlive a power cut.
     virtual std::filesystem::path folder() const = 0;

@@ -3,6 +3,7 @@
 // undermark-cli backup, restore and merge: copies of the logbook, the way back, and
 // two devices' logbooks made one.
 #include "app/cli_logbook.h"
+#include "app/logbook_transfer.h"
 #include "engine/logbook/backup.h"
 
 #include <iostream>
@@ -46,20 +47,19 @@ Result<void> runMerge(const std::string& file, const CliContext& context)
     auto logbook = Logbook::open(context.logbook, OpenMode::createIfMissing);
     if (!logbook)
         return fail(logbook.error());
-    const auto copy = backUp(*logbook, now());
-    if (!copy)
-        return fail(copy.error());
-    const auto report = logbook->merge(file);
-    if (!report)
-        return fail(report.error());
-    for (const std::string& name : report->sameName)
-        warn("two vehicles are called " + name + " now: they were made apart");
+    const auto done = takeInLogbook(*logbook, file, now());
+    if (!done)
+        return fail(done.error());
+    const MergeReport& report = done->report;
+    for (const std::string& warning : done->warnings)
+        warn(warning);
     if (context.json)
-        print({{"added", report->added}, {"known", report->known}, {"same_name", report->sameName},
-               {"backup", copy->string()}});
+        print({{"added", report.added}, {"known", report.known}, {"same_name", report.sameName},
+               {"backup", done->backup.string()}});
     else
-        std::cout << "Took in " << report->added << " records, " << report->known
-                  << " were here already. The logbook as it was: " << copy->filename().string() << '\n';
+        std::cout << "Took in " << report.added << " records, " << report.known
+                  << " were here already. The logbook as it was: " << done->backup.filename().string()
+                  << '\n';
     return {};
 }
 

@@ -3,7 +3,7 @@
 // undermark-cli export: the logbook as tables for a spreadsheet, or as a bundle for
 // another device; a route as GPX. Nothing that is there already is written over.
 #include "app/cli_logbook.h"
-#include "engine/files/export_csv.h"
+#include "app/logbook_transfer.h"
 #include "engine/files/route_file.h"
 #include "engine/files/route_gpx_writer.h"
 
@@ -18,13 +18,10 @@ struct Options {
     std::string folder, bundle, gpx, route;
 };
 
-Result<void> exportTables(const std::string& folder, const CliContext& context)
+Result<void> exportFolder(const std::string& folder, const CliContext& context)
 {
     const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
-    if (!logbook)
-        return fail(logbook.error());
-    const auto vehicles = readForExport(*logbook);
-    return vehicles ? exportCsv(*vehicles, folder) : fail(vehicles.error());
+    return logbook ? exportTables(*logbook, folder) : fail(logbook.error());
 }
 
 Result<void> exportBundle(const std::string& file, const CliContext& context)
@@ -51,7 +48,7 @@ Result<void> run(const Options& options, const CliContext& context)
 {
     if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
         return failInput("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
-    const auto done = !options.folder.empty() ? exportTables(options.folder, context)
+    const auto done = !options.folder.empty() ? exportFolder(options.folder, context)
                       : !options.bundle.empty() ? exportBundle(options.bundle, context)
                                                 : exportRoute(options);
     if (!done)

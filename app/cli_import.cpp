@@ -3,8 +3,7 @@
 // undermark-cli import FILE.csv: fills or trips from another table. All of it or
 // nothing; what is there already is left out; --dry-run shows what would be added.
 #include "app/cli_logbook.h"
-#include "engine/files/import_csv.h"
-#include "engine/logbook/backup.h"
+#include "app/logbook_transfer.h"
 
 #include <iostream>
 #include <memory>
@@ -65,22 +64,23 @@ std::string lineOf(const Trip& trip)
 }
 
 template <class T>
-void tell(const std::vector<T>& fresh, std::size_t duplicates, std::size_t ofOthers, const Options& o,
-          const std::filesystem::path& kept, const CliContext& context)
+void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, const Options& o,
+          const CliContext& context)
 {
+    const std::vector<T>& fresh = preview.fresh;
     if (context.json) {
         Json rows = Json::array();
         for (const T& row : fresh)
             rows.push_back(lineOf(row));
-        print({{"added", fresh.size()}, {"duplicates", duplicates}, {"of_others", ofOthers}, {"dry_run", o.dryRun},
-               {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
+        print({{"added", fresh.size()}, {"duplicates", preview.duplicates}, {"of_others", preview.ofOthers},
+               {"dry_run", o.dryRun}, {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
         return;
     }
     std::cout << (o.dryRun ? "Would add " : "Added ") << fresh.size() << ' ' << o.kind;
-    if (duplicates > 0)
-        std::cout << "; " << duplicates << " are in the log already";
-    if (ofOthers > 0)
-        std::cout << "; " << ofOthers << " are of other vehicles";
+    if (preview.duplicates > 0)
+        std::cout << "; " << preview.duplicates << " are in the log already";
+    if (preview.ofOthers > 0)
+        std::cout << "; " << preview.ofOthers << " are of other vehicles";
     std::cout << ".\n";
     for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
         std::cout << "  " << lineOf(fresh[i]) << '\n';
@@ -91,43 +91,35 @@ void tell(const std::vector<T>& fresh, std::size_t duplicates, std::size_t ofOth
 }
 
 template <class T>
-Result<void> store(OpenVehicle& open, const Result<Imported<T>>& file, const Options& o,
-                   const CliContext& context)
+Result<void> import(OpenVehicle& open, const ImportOptions& options, const Options& o,
+                    const CliContext& context)
 {
-    if (!file)
-        return fail(file.error());
-    for (const std::string& column : file->unknownColumns)
-        warn(o.file + ": column '" + column + "' is not imported");
-    const auto entries = open.logbook.entries<T>(open.vehicle.id);
-    if (!entries)
-        return fail(entries.error());
-    std::vector<T> fresh;
-    for (const std::size_t i : newRows(*file, *entries))
-        fresh.push_back(file->rows[i]);
-    std::filesystem::path kept;
-    if (!o.dryRun && !fresh.empty()) {
-        const auto copy = backUp(open.logbook, now());
-        if (!copy)
-            return fail(copy.error());
-        kept = *copy;
-        if (const auto added = open.logbook.addAll<T>(open.vehicle.id, fresh, now()); !added)
-            return fail(added.error());
+    const auto preview = previewImport<T>(open.logbook, open.vehicle, o.file, options);
+    if (!preview)
+        return fail(preview.error());
+    for (const std::string& warning : preview->warnings)
+        warn(warning);
+    ImportDone done;
+    if (!o.dryRun) {
+        auto taken = takeIn(open.logbook, open.vehicle.id, *preview, now());
+        if (!taken)
+            return fail(taken.error());
+        done = std::move(*taken);
     }
-    tell(fresh, file->rows.size() - fresh.size(), file->ofOthers, o, kept, context);
+    tell(*preview, done.backup, o, context);
     return {};
 }
 
 Result<void> run(const Options& o, const CliContext& context)
 {
-    auto options = importOptions(o);
+    const auto options = importOptions(o);
     if (!options)
         return fail(options.error());
     auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
     if (!open)
         return fail(open.error());
-    options->vehicle = open->vehicle.value.name;
-    return o.kind == "fills" ? store(*open, readFillsToImport(o.file, *options), o, context)
-                             : store(*open, readTripsToImport(o.file, *options), o, context);
+    return o.kind == "fills" ? import<Fill>(*open, *options, o, context)
+                             : import<Trip>(*open, *options, o, context);
 }
 
 } // namespace

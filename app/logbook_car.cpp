@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace undermark {
 
@@ -43,6 +44,15 @@ LogbookCar::LogbookCar(std::optional<Logbook> logbook, std::filesystem::path fil
     : m_logbook(std::move(logbook)), m_file(std::move(file)), m_vehicle(std::move(vehicle)),
       m_clock(std::move(clock))
 {
+    LogbookCar::writtenElsewhere(); // from here on
+}
+
+bool LogbookCar::writtenElsewhere()
+{
+    const auto version = m_logbook ? m_logbook->dataVersion() : Result<std::int64_t>(m_asked);
+    if (!version) // held by another program: it is asked again
+        return false;
+    return std::exchange(m_asked, *version) != *version;
 }
 
 Result<const CarKnowledge*> LogbookCar::knowledge()

@@ -35,6 +35,8 @@ public:
     Result<void> saveCalibration(Calibration calibration) override;
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
+    Result<void> withLogbook(const LogbookWork& work) override;
+    bool writtenElsewhere() override;
     std::filesystem::path folder() const override;
     Instant time() const override { return m_clock(); }
 
@@ -47,7 +49,8 @@ private:
     std::optional<EntryId> m_vehicle;
     Clock m_clock;
     std::optional<CarKnowledge> m_known;
-    std::int64_t m_version = 0;
+    std::int64_t m_version = 0; // of what is known
+    std::int64_t m_asked = 0;   // when writtenElsewhere() was asked last
     std::string m_lastMode;
 };
 

@@ -100,6 +100,14 @@ Result<void> LogbookCar::showDemo()
     return {};
 }
 
+Result<void> LogbookCar::withLogbook(const LogbookWork& work)
+{
+    if (!m_logbook)
+        return fail(noVehicle());
+    m_known.reset();
+    return work(*m_logbook);
+}
+
 std::filesystem::path LogbookCar::folder() const
 {
     return m_file.parent_path();

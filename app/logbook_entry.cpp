@@ -189,7 +189,7 @@ void LogbookViewModel::revise(const LogValue& value, const QString& word)
     const std::string id = openedId();
     if (!applied(m_car.revise(id, value)))
         return;
-    m_steps.push_back({id, std::nullopt, word});
+    addStep(id, word);
     emit stored();
 }
 
@@ -199,7 +199,7 @@ void LogbookViewModel::takeBack()
     const std::string id = openedId();
     if (!value || !applied(m_car.takeBack(id)))
         return;
-    m_steps.push_back({id, value, tr("Undo taking back")});
+    m_steps.push_back({[this, id, value] { return m_car.revise(id, *value); }, tr("Undo taking back")});
     emit stored();
 }
 

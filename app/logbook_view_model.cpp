@@ -16,12 +16,22 @@ constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogK
 
 } // namespace
 
-LogbookViewModel::LogbookViewModel(CarService& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units)
+LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& folder,
+                                   QObject* parent)
+    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
+      m_transfer(car, folder)
 {
     connect(&m_editor, &PumpViewModel::stored, this, [this] {
-        m_steps.push_back({openedId(), std::nullopt, tr("Undo the correction")});
+        addStep(openedId(), tr("Undo the correction"));
         m_correcting = false;
+        emit stored();
+    });
+    connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
+        const auto back = [this, added](Logbook& logbook) {
+            return logbook.undoAll(added, m_car.time());
+        };
+        if (!added.empty())
+            m_steps.push_back({[this, back] { return m_car.withLogbook(back); }, tr("Undo the import")});
         emit stored();
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
@@ -48,6 +58,7 @@ void LogbookViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_editor.setFormat(format);
+    m_transfer.setFormat(format);
     m_correcting = false;
     refresh();
 }
@@ -119,12 +130,15 @@ void LogbookViewModel::undo()
 {
     if (m_steps.empty())
         return;
-    const Step step = m_steps.back();
-    if (!applied(step.restore ? m_car.revise(step.entryId, *step.restore)
-                              : m_car.takeBack(step.entryId)))
+    if (!applied(m_steps.back().back()))
         return;
     m_steps.pop_back();
     emit stored();
+}
+
+void LogbookViewModel::addStep(const std::string& entryId, const QString& word)
+{
+    m_steps.push_back({[this, entryId] { return m_car.takeBack(entryId); }, word});
 }
 
 bool LogbookViewModel::applied(const Result<void>& result)

@@ -14,6 +14,7 @@
 #include "app/notice_text.h"
 #include "app/plot_picture.h"
 #include "app/pump_view_model.h"
+#include "app/transfer_view_model.h"
 
 #include <QObject>
 #include <QStringList>
@@ -41,12 +42,14 @@ class LogbookViewModel : public QObject {
     Q_PROPERTY(QString mendWord READ mendWord NOTIFY changed FINAL)
     Q_PROPERTY(bool correcting READ correcting NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* editor READ editor CONSTANT FINAL)
+    Q_PROPERTY(undermark::TransferViewModel* transfer READ transfer CONSTANT FINAL)
     Q_PROPERTY(undermark::PlotPicture consumption READ consumption NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
 
 public:
-    // `car` outlives the view model.
-    explicit LogbookViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    // `car` outlives the view model. Files to take in are looked for in `folder`.
+    explicit LogbookViewModel(CarService& car, Units units = {}, const QString& folder = {},
+                              QObject* parent = nullptr);
 
     HistoryModel* rows() { return &m_rows; }
     QStringList filters() const;
@@ -64,6 +67,7 @@ public:
     QString mendWord() const; // what mend() would do; empty where nothing is proposed
     bool correcting() const { return m_correcting; }
     PumpViewModel* editor() { return &m_editor; }
+    TransferViewModel* transfer() { return &m_transfer; }
     PlotPicture consumption() const;
     QList<Fact> rates() const;
 
@@ -87,10 +91,10 @@ signals:
 
 private:
     struct Step {
-        std::string entryId;
-        std::optional<LogValue> restore; // absent: take the last row back
+        std::function<Result<void>()> back;
         QString word;
     };
+    void addStep(const std::string& entryId, const QString& word);
     std::string openedId() const;
     std::optional<LogValue> openedValue() const;
     const FillFlag* openedFlag() const;
@@ -102,6 +106,7 @@ private:
     UnitFormat m_format;
     HistoryModel m_rows;
     PumpViewModel m_editor;
+    TransferViewModel m_transfer;
     int m_filter = 0;
     std::optional<LogRef> m_opened;
     bool m_correcting = false;

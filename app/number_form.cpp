@@ -73,6 +73,12 @@ QString NumberForm::name(int id) const
     return found == m_entries.end() ? QString() : found->name;
 }
 
+bool NumberForm::guessed(int id) const
+{
+    const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
+    return found != m_entries.end() && found->guessed;
+}
+
 int NumberForm::activeId() const
 {
     return m_activeId;

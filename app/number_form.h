@@ -68,6 +68,7 @@ public:
     void setLocked(bool locked); // takes no keys while locked
     QString text(int id) const;  // empty for an unknown id
     QString name(int id) const;
+    bool guessed(int id) const;  // false for an unknown id
     int activeId() const;
     void activate(int id);
 

@@ -33,6 +33,8 @@ public:
     Result<void> saveCalibration(Calibration) override { return fail(m_error); }
     Result<void> setUp(const Vehicle&) override { return fail(m_error); }
     Result<void> showDemo() override { return fail(m_error); }
+    Result<void> withLogbook(const LogbookWork&) override { return fail(m_error); }
+    bool writtenElsewhere() override { return false; }
     std::filesystem::path folder() const override { return defaultLogbook().parent_path(); }
     Instant time() const override { return clockNow(); }
 

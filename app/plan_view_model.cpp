@@ -20,7 +20,8 @@ constexpr std::array kConfidences{0.95, 0.99, 0.999};
 
 PlanViewModel::PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent)
     : QObject(parent), m_car(car), m_format(units),
-      m_files(folder, QString::fromStdString((car.folder() / "routes").string())),
+      m_files(folder, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
+              QString::fromStdString((car.folder() / "routes").string())),
       m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes")
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);

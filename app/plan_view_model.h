@@ -17,7 +17,7 @@
 #include "app/number_form.h"
 #include "app/plan_request.h"
 #include "app/route_edit_model.h"
-#include "app/route_files.h"
+#include "app/file_list.h"
 
 #include <QObject>
 #include <QStringList>
@@ -51,7 +51,7 @@ class PlanViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
-    Q_PROPERTY(undermark::RouteFiles* files READ files CONSTANT FINAL)
+    Q_PROPERTY(undermark::FileList* files READ files CONSTANT FINAL)
     Q_PROPERTY(undermark::RouteEditModel* editor READ editor CONSTANT FINAL)
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool feasible READ feasible NOTIFY changed FINAL)
@@ -79,7 +79,7 @@ public:
     // where saved ones are: in routes/ beside the logbook.
     PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent = nullptr);
 
-    RouteFiles* files() { return &m_files; }
+    FileList* files() { return &m_files; }
     RouteEditModel* editor() { return &m_editor; }
     bool loaded() const { return !m_route.points.empty(); }
     bool feasible() const { return m_plan && m_plan->feasible; }
@@ -137,7 +137,7 @@ private:
 
     CarService& m_car;
     UnitFormat m_format;
-    RouteFiles m_files;
+    FileList m_files;
     RouteEditModel m_editor;        // of all of the route
     Route m_route;                  // what is planned: all of it, or what is left
     std::optional<Distance> m_from; // where what is left starts

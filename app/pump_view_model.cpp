@@ -20,6 +20,7 @@ PumpViewModel::PumpViewModel(CarService& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {
+        m_touched = true;
         m_notices.clear();
         emit changed();
     });
@@ -31,6 +32,7 @@ void PumpViewModel::startAgain()
     m_lesson.reset();
     m_notices.clear();
     m_editedId.clear();
+    m_touched = false;
     m_byTripMeter = false;
     m_extent = FillExtent::full;
     m_form.setLocked(false);
@@ -40,6 +42,26 @@ void PumpViewModel::startAgain()
         fillIn(*guess, true);
     else
         m_notices = {noticeText(guess.error())};
+    emit changed();
+}
+
+void PumpViewModel::refresh()
+{
+    if (saved() || !m_editedId.empty())
+        return;
+    if (!m_touched)
+        return startAgain();
+    const Result<FillDraft> guess = m_car.guessFill();
+    if (!guess)
+        return;
+    const auto renew = [this](Entry entry, bool known, const QString& text) {
+        if (known && m_form.guessed(entry))
+            m_form.setText(entry, text, true);
+    };
+    renew(Litres, guess->litres > Volume{}, m_format.typed(guess->litres));
+    renew(Odometer, guess->odometer.has_value(), m_format.typed(guess->odometer.value_or(Distance{})));
+    renew(TripMeter, guess->sinceLast.has_value(), m_format.typed(guess->sinceLast.value_or(Distance{})));
+    renew(Price, guess->pricePerLitre.has_value(), m_format.typedPrice(guess->pricePerLitre.value_or(0)));
     emit changed();
 }
 
@@ -107,6 +129,7 @@ void PumpViewModel::selectExtent(int extent)
     if (saved() || extent < 0 || extent >= extents().size())
         return;
     m_extent = FillExtent(extent);
+    m_touched = true;
     emit changed();
 }
 
@@ -115,6 +138,7 @@ void PumpViewModel::switchMeter()
     if (saved())
         return;
     m_byTripMeter = !m_byTripMeter;
+    m_touched = true;
     showMeter();
     m_form.activate(m_byTripMeter ? TripMeter : Odometer);
     emit changed();

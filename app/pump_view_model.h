@@ -8,6 +8,7 @@
 //  * what cannot be a number is refused here and named, nothing is stored;
 //  * after save() the lesson is there at once; undo() takes the fill back and
 //    returns to the numbers as they were typed;
+//  * refresh() renews what is still a guess; nothing typed or chosen is lost;
 //  * an odd fill is stored, said, and mended only if the user takes the proposal.
 #pragma once
 
@@ -78,6 +79,8 @@ public:
     // Takes the correction that is proposed for the fill just saved.
     Q_INVOKABLE void mend();
     Q_INVOKABLE void undo();
+    // The log has changed elsewhere.
+    void refresh();
     // A new fill, with new guesses.
     Q_INVOKABLE void startAgain();
 
@@ -98,6 +101,7 @@ private:
     CarService& m_car;
     UnitFormat m_format;
     NumberForm m_form;
+    bool m_touched = false; // something was typed or chosen
     bool m_byTripMeter = false;
     FillExtent m_extent = FillExtent::full;
     QList<NoticeText> m_notices;

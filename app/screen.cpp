@@ -5,7 +5,7 @@ namespace undermark {
 
 Screen::Screen(CarService& car, const QString& settingsFile)
     : settings(settingsFile), setup(car, settings.format(), settingsFile), now(car), pump(car),
-      ahead(car, {}, QDir::homePath()), tank(car), logbook(car)
+      ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()), m_car(car)
 {
     connect(&setup, &SetupViewModel::stored, this, [this] {
         tank.guide()->takeUp();
@@ -18,6 +18,11 @@ Screen::Screen(CarService& car, const QString& settingsFile)
         emit languageChanged();
         setFormat();
     });
+    connect(&m_watch, &QTimer::timeout, this, [this] {
+        if (m_car.writtenElsewhere())
+            readAnew(nullptr);
+    });
+    m_watch.start(kWatch);
     setFormat();
 }
 
@@ -36,8 +41,10 @@ void Screen::setFormat()
 void Screen::readAnew(const QObject* writer)
 {
     now.refresh();
-    if (writer != &pump && !pump.saved())
+    if (writer == &setup && !pump.saved()) // another car: its numbers are others
         pump.startAgain();
+    else if (writer != &pump)
+        pump.refresh();
     ahead.refresh();
     if (writer != &tank)
         tank.refresh();

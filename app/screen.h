@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The view models of all pages over one car, kept in step: what one of them
-// writes, the others read anew.
+// writes, the others read anew; so they do, within kWatch, with what another program
+// writes to the logbook, and nothing that is being typed is lost by it.
 #pragma once
 
 #include "app/driving_lock.h"
@@ -13,9 +14,13 @@
 #include "app/setup_view_model.h"
 #include "app/tank_view_model.h"
 
+#include <QTimer>
 #include <QVariantMap>
+#include <chrono>
 
 namespace undermark {
+
+inline constexpr std::chrono::seconds kWatch{2};
 
 class Screen : public QObject {
     Q_OBJECT
@@ -45,6 +50,9 @@ signals:
 
 private:
     void readAnew(const QObject* writer);
+
+    CarService& m_car;
+    QTimer m_watch;
 };
 
 } // namespace undermark

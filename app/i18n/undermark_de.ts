@@ -35,6 +35,10 @@
         <source>Other route</source>
         <translation>Andere Strecke</translation>
     </message>
+    <message>
+        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
+        <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
+    </message>
 </context>
 <context>
     <name>CalibrationLevel</name>
@@ -74,6 +78,13 @@
     <message>
         <source>Kept out as odd: %1.</source>
         <translation>Als auffällig ausgelassen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>FilePicker</name>
+    <message>
+        <source>%1 (folder)</source>
+        <translation>%1 (Ordner)</translation>
     </message>
 </context>
 <context>
@@ -367,6 +378,10 @@
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>Transfer</source>
+        <translation>Austausch</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -496,7 +511,7 @@
     <name>PlanRoute</name>
     <message>
         <source>Save the route</source>
-        <translation>Route sichern</translation>
+        <translation>Strecke sichern</translation>
     </message>
     <message>
         <source>Touch a row to change it.</source>
@@ -530,17 +545,6 @@
     </message>
 </context>
 <context>
-    <name>RouteFileList</name>
-    <message>
-        <source>%1 (folder)</source>
-        <translation>%1 (Ordner)</translation>
-    </message>
-    <message>
-        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
-        <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
-    </message>
-</context>
-<context>
     <name>RouteLegEditor</name>
     <message>
         <source>Row before</source>
@@ -552,7 +556,7 @@
     </message>
     <message>
         <source>What another distance does to the rows behind; press to change it</source>
-        <translation>Was eine andere Strecke mit den Zeilen dahinter macht; drücken ändert es</translation>
+        <translation>Was ein anderer Weg mit den Zeilen dahinter macht; drücken ändert es</translation>
     </message>
     <message>
         <source>Add a row after this one</source>
@@ -666,6 +670,25 @@
     <message>
         <source>Level curve, points: %1, up to %2</source>
         <translation>Standkurve, Punkte: %1, bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>TransferView</name>
+    <message>
+        <source>Export the whole logbook</source>
+        <translation>Ganzes Logbuch ausgeben</translation>
+    </message>
+    <message>
+        <source>Take in fills from a table</source>
+        <translation>Füllungen aus einer Tabelle übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in another device&apos;s logbook</source>
+        <translation>Logbuch eines anderen Geräts übernehmen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -927,6 +950,17 @@
     </message>
 </context>
 <context>
+    <name>undermark::FileList</name>
+    <message>
+        <source>One folder up</source>
+        <translation>Einen Ordner höher</translation>
+    </message>
+    <message>
+        <source>Undermark&apos;s own folder</source>
+        <translation>Undermarks eigener Ordner</translation>
+    </message>
+</context>
+<context>
     <name>undermark::LogbookViewModel</name>
     <message>
         <source>%1, taken back</source>
@@ -991,6 +1025,10 @@
     <message>
         <source>usual mix</source>
         <translation>übliche Mischung</translation>
+    </message>
+    <message>
+        <source>Undo the import</source>
+        <translation>Übernahme zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -1215,7 +1253,7 @@
     </message>
     <message>
         <source>The changed route is not saved. Touch again to leave it.</source>
-        <translation>Die geänderte Route ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
+        <translation>Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
     </message>
 </context>
 <context>
@@ -1329,7 +1367,7 @@
     </message>
     <message>
         <source>Road</source>
-        <translation>Strecke</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -1389,18 +1427,7 @@
     </message>
     <message>
         <source>leg to here</source>
-        <translation>Strecke bis hier</translation>
-    </message>
-</context>
-<context>
-    <name>undermark::RouteFiles</name>
-    <message>
-        <source>One folder up</source>
-        <translation>Einen Ordner höher</translation>
-    </message>
-    <message>
-        <source>Undermark&apos;s own folder</source>
-        <translation>Undermarks eigener Ordner</translation>
+        <translation>Weg bis hier</translation>
     </message>
 </context>
 <context>
@@ -1622,6 +1649,181 @@
     <message>
         <source>Caution: %1</source>
         <translation>Vorsicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::TransferViewModel</name>
+    <message>
+        <source>Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for another device.</source>
+        <translation>Geschrieben: %1. Darin sind die Tabellen für ein Rechenblatt und logbook.sqlite für ein anderes Gerät.</translation>
+    </message>
+    <message>
+        <source>table or logbook have changed since they were looked at: go back and look again</source>
+        <translation>Tabelle oder Logbuch haben sich seit dem Ansehen geändert: zurückgehen und neu ansehen</translation>
+    </message>
+    <message>
+        <source>Added %1 fills. The logbook as it was: %2</source>
+        <translation>Hinzugefügt: %1 Füllungen. Das bisherige Logbuch: %2</translation>
+    </message>
+    <message>
+        <source>Took in %1 records, %2 were here already. The logbook as it was: %3</source>
+        <translation>Übernommen: %1 Einträge, schon hier: %2. Das bisherige Logbuch: %3</translation>
+    </message>
+    <message>
+        <source>Import and export</source>
+        <translation>Übernehmen und ausgeben</translation>
+    </message>
+    <message>
+        <source>Which logbook?</source>
+        <translation>Welches Logbuch?</translation>
+    </message>
+    <message>
+        <source>Which table?</source>
+        <translation>Welche Tabelle?</translation>
+    </message>
+    <message>
+        <source>What the numbers in the table are</source>
+        <translation>Was die Zahlen der Tabelle sind</translation>
+    </message>
+    <message>
+        <source>What would be added</source>
+        <translation>Was hinzukäme</translation>
+    </message>
+    <message>
+        <source>Take in another logbook</source>
+        <translation>Anderes Logbuch übernehmen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Everything goes into a new folder beside the logbook; nothing is written over.</source>
+        <translation>Alles kommt in einen neuen Ordner neben dem Logbuch; nichts wird überschrieben.</translation>
+    </message>
+    <message>
+        <source>A logbook or bundle of another device ends in .sqlite.</source>
+        <translation>Ein Logbuch oder Bündel eines anderen Geräts endet auf .sqlite.</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date and litres, and what may follow: odometer_km, full, price_per_l.</source>
+        <translation>Eine Tabelle ist eine .csv-Datei mit den Spalten date und litres, und was folgen darf: odometer_km, full, price_per_l.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is guessed. Look at each line.</source>
+        <translation>%1: nichts wird geraten. Jede Zeile ansehen.</translation>
+    </message>
+    <message>
+        <source>Would add %1 fills</source>
+        <translation>Neue Füllungen: %1</translation>
+    </message>
+    <message>
+        <source>; %1 are in the log already</source>
+        <translation>; schon im Logbuch: %1</translation>
+    </message>
+    <message>
+        <source>; %1 are of other vehicles</source>
+        <translation>; von anderen Fahrzeugen: %1</translation>
+    </message>
+    <message>
+        <source>Everything in %1 that is not here yet is taken in; what is here stays. The logbook as it was is kept beside it.</source>
+        <translation>Alles in %1, was hier noch fehlt, wird übernommen; was hier ist, bleibt. Das bisherige Logbuch wird daneben aufgehoben.</translation>
+    </message>
+    <message>
+        <source>Litres in the table are</source>
+        <translation>Liter der Tabelle sind</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation>Liter</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>US-Gallonen</translation>
+    </message>
+    <message>
+        <source>imperial gallons</source>
+        <translation>britische Gallonen</translation>
+    </message>
+    <message>
+        <source>Kilometres in the table are</source>
+        <translation>Kilometer der Tabelle sind</translation>
+    </message>
+    <message>
+        <source>kilometres</source>
+        <translation>Kilometer</translation>
+    </message>
+    <message>
+        <source>miles</source>
+        <translation>Meilen</translation>
+    </message>
+    <message>
+        <source>Dates are written</source>
+        <translation>Daten stehen als</translation>
+    </message>
+    <message>
+        <source>2026-05-31</source>
+        <translation>2026-05-31</translation>
+    </message>
+    <message>
+        <source>31.5.2026</source>
+        <translation>31.5.2026</translation>
+    </message>
+    <message>
+        <source>5/31/2026</source>
+        <translation>5/31/2026</translation>
+    </message>
+    <message>
+        <source>The car&apos;s own figure is</source>
+        <translation>Die Angabe des Autos ist</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>US mpg</source>
+        <translation>US-mpg</translation>
+    </message>
+    <message>
+        <source>imperial mpg</source>
+        <translation>britische mpg</translation>
+    </message>
+    <message>
+        <source>Temperatures are</source>
+        <translation>Temperaturen sind</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>and more</source>
+        <translation>und mehr</translation>
+    </message>
+    <message>
+        <source>%1 fills</source>
+        <translation>%1 Füllungen</translation>
+    </message>
+    <message>
+        <source>Show what would be added</source>
+        <translation>Zeigen, was hinzukäme</translation>
+    </message>
+    <message>
+        <source>Add %1 fills</source>
+        <translation>%1 Füllungen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 </TS>

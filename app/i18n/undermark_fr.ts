@@ -35,6 +35,10 @@
         <source>Other route</source>
         <translation>Autre route</translation>
     </message>
+    <message>
+        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
+        <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
+    </message>
 </context>
 <context>
     <name>CalibrationLevel</name>
@@ -74,6 +78,13 @@
     <message>
         <source>Kept out as odd: %1.</source>
         <translation>Écartés : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>FilePicker</name>
+    <message>
+        <source>%1 (folder)</source>
+        <translation>%1 (dossier)</translation>
     </message>
 </context>
 <context>
@@ -367,6 +378,10 @@
         <source>Back</source>
         <translation>Retour</translation>
     </message>
+    <message>
+        <source>Transfer</source>
+        <translation>Échange</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -530,17 +545,6 @@
     </message>
 </context>
 <context>
-    <name>RouteFileList</name>
-    <message>
-        <source>%1 (folder)</source>
-        <translation>%1 (dossier)</translation>
-    </message>
-    <message>
-        <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
-        <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
-    </message>
-</context>
-<context>
     <name>RouteLegEditor</name>
     <message>
         <source>Row before</source>
@@ -666,6 +670,25 @@
     <message>
         <source>Level curve, points: %1, up to %2</source>
         <translation>Courbe de niveau, points : %1, jusqu’à %2</translation>
+    </message>
+</context>
+<context>
+    <name>TransferView</name>
+    <message>
+        <source>Export the whole logbook</source>
+        <translation>Exporter tout le carnet</translation>
+    </message>
+    <message>
+        <source>Take in fills from a table</source>
+        <translation>Reprendre des pleins d&apos;un tableau</translation>
+    </message>
+    <message>
+        <source>Take in another device&apos;s logbook</source>
+        <translation>Reprendre le carnet d&apos;un autre appareil</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
     </message>
 </context>
 <context>
@@ -927,6 +950,17 @@
     </message>
 </context>
 <context>
+    <name>undermark::FileList</name>
+    <message>
+        <source>One folder up</source>
+        <translation>Un dossier plus haut</translation>
+    </message>
+    <message>
+        <source>Undermark&apos;s own folder</source>
+        <translation>Le dossier d&apos;Undermark</translation>
+    </message>
+</context>
+<context>
     <name>undermark::LogbookViewModel</name>
     <message>
         <source>%1, taken back</source>
@@ -991,6 +1025,10 @@
     <message>
         <source>usual mix</source>
         <translation>mélange habituel</translation>
+    </message>
+    <message>
+        <source>Undo the import</source>
+        <translation>Annuler la reprise</translation>
     </message>
 </context>
 <context>
@@ -1393,17 +1431,6 @@
     </message>
 </context>
 <context>
-    <name>undermark::RouteFiles</name>
-    <message>
-        <source>One folder up</source>
-        <translation>Un dossier plus haut</translation>
-    </message>
-    <message>
-        <source>Undermark&apos;s own folder</source>
-        <translation>Le dossier d&apos;Undermark</translation>
-    </message>
-</context>
-<context>
     <name>undermark::ScreenSettings</name>
     <message>
         <source>distance</source>
@@ -1622,6 +1649,181 @@
     <message>
         <source>Caution: %1</source>
         <translation>Attention : %1</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::TransferViewModel</name>
+    <message>
+        <source>Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for another device.</source>
+        <translation>Écrit : %1. Il contient les tableaux pour un tableur, et logbook.sqlite pour un autre appareil.</translation>
+    </message>
+    <message>
+        <source>table or logbook have changed since they were looked at: go back and look again</source>
+        <translation>tableau ou carnet ont changé depuis qu&apos;ils ont été regardés : revenir et regarder encore</translation>
+    </message>
+    <message>
+        <source>Added %1 fills. The logbook as it was: %2</source>
+        <translation>Ajouté : %1 pleins. Le carnet d&apos;avant : %2</translation>
+    </message>
+    <message>
+        <source>Took in %1 records, %2 were here already. The logbook as it was: %3</source>
+        <translation>Repris : %1 entrées, déjà ici : %2. Le carnet d&apos;avant : %3</translation>
+    </message>
+    <message>
+        <source>Import and export</source>
+        <translation>Reprendre et exporter</translation>
+    </message>
+    <message>
+        <source>Which logbook?</source>
+        <translation>Quel carnet ?</translation>
+    </message>
+    <message>
+        <source>Which table?</source>
+        <translation>Quel tableau ?</translation>
+    </message>
+    <message>
+        <source>What the numbers in the table are</source>
+        <translation>Ce que sont les nombres du tableau</translation>
+    </message>
+    <message>
+        <source>What would be added</source>
+        <translation>Ce qui serait ajouté</translation>
+    </message>
+    <message>
+        <source>Take in another logbook</source>
+        <translation>Reprendre un autre carnet</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Everything goes into a new folder beside the logbook; nothing is written over.</source>
+        <translation>Tout va dans un nouveau dossier à côté du carnet ; rien n&apos;est écrasé.</translation>
+    </message>
+    <message>
+        <source>A logbook or bundle of another device ends in .sqlite.</source>
+        <translation>Un carnet d&apos;un autre appareil finit par .sqlite.</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date and litres, and what may follow: odometer_km, full, price_per_l.</source>
+        <translation>Un tableau est un fichier .csv avec les colonnes date et litres, et ce qui peut suivre : odometer_km, full, price_per_l.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is guessed. Look at each line.</source>
+        <translation>%1 : rien n&apos;est deviné. Regarder chaque ligne.</translation>
+    </message>
+    <message>
+        <source>Would add %1 fills</source>
+        <translation>Pleins nouveaux : %1</translation>
+    </message>
+    <message>
+        <source>; %1 are in the log already</source>
+        <translation>; déjà dans le carnet : %1</translation>
+    </message>
+    <message>
+        <source>; %1 are of other vehicles</source>
+        <translation>; d&apos;autres véhicules : %1</translation>
+    </message>
+    <message>
+        <source>Everything in %1 that is not here yet is taken in; what is here stays. The logbook as it was is kept beside it.</source>
+        <translation>Tout ce qui dans %1 n&apos;est pas encore ici est repris ; ce qui est ici reste. Le carnet d&apos;avant est gardé à côté.</translation>
+    </message>
+    <message>
+        <source>Litres in the table are</source>
+        <translation>Les litres du tableau sont</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation>litres</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>gallons US</translation>
+    </message>
+    <message>
+        <source>imperial gallons</source>
+        <translation>gallons impériaux</translation>
+    </message>
+    <message>
+        <source>Kilometres in the table are</source>
+        <translation>Les kilomètres du tableau sont</translation>
+    </message>
+    <message>
+        <source>kilometres</source>
+        <translation>kilomètres</translation>
+    </message>
+    <message>
+        <source>miles</source>
+        <translation>miles</translation>
+    </message>
+    <message>
+        <source>Dates are written</source>
+        <translation>Les dates s&apos;écrivent</translation>
+    </message>
+    <message>
+        <source>2026-05-31</source>
+        <translation>2026-05-31</translation>
+    </message>
+    <message>
+        <source>31.5.2026</source>
+        <translation>31.5.2026</translation>
+    </message>
+    <message>
+        <source>5/31/2026</source>
+        <translation>5/31/2026</translation>
+    </message>
+    <message>
+        <source>The car&apos;s own figure is</source>
+        <translation>Le chiffre de la voiture est</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>L/100 km</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/L</translation>
+    </message>
+    <message>
+        <source>US mpg</source>
+        <translation>mpg US</translation>
+    </message>
+    <message>
+        <source>imperial mpg</source>
+        <translation>mpg impérial</translation>
+    </message>
+    <message>
+        <source>Temperatures are</source>
+        <translation>Les températures sont</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>and more</source>
+        <translation>et plus</translation>
+    </message>
+    <message>
+        <source>%1 fills</source>
+        <translation>%1 pleins</translation>
+    </message>
+    <message>
+        <source>Show what would be added</source>
+        <translation>Montrer ce qui serait ajouté</translation>
+    </message>
+    <message>
+        <source>Add %1 fills</source>
+        <translation>Ajouter %1 pleins</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Reprendre</translation>
     </message>
 </context>
 </TS>

@@ -30,16 +30,16 @@ std::string stamp(Instant now)
                   long(clock.seconds().count()));
 }
 
-fs::path freeName(const fs::path& file, Instant now)
+} // namespace
+
+fs::path freeDatedName(const fs::path& start, Instant now)
 {
-    const std::string base = file.string() + ".backup-" + stamp(now);
+    const std::string base = start.string() + "-" + stamp(now);
     fs::path name = base;
     for (int n = 2; fs::exists(name); ++n)
         name = base + "-" + std::to_string(n);
     return name;
 }
-
-} // namespace
 
 Result<void> Logbook::copyTo(const fs::path& file) const
 {
@@ -48,7 +48,7 @@ Result<void> Logbook::copyTo(const fs::path& file) const
 
 Result<fs::path> backUp(const Logbook& logbook, Instant now, int keep)
 {
-    const fs::path copy = freeName(logbook.file(), now);
+    const fs::path copy = freeDatedName(logbook.file().string() + ".backup", now);
     if (const auto copied = logbook.copyTo(copy); !copied)
         return fail(copied.error());
     const auto all = backupsOf(logbook.file());
@@ -88,7 +88,7 @@ Result<fs::path> keepCurrent(const fs::path& file, Instant now)
         return backUp(*current, now, 1'000'000);   // nothing is thrown away here
     else if (current.error().code == ErrorCode::busy)
         return fail(current.error());
-    const fs::path kept = freeName(file, now);
+    const fs::path kept = freeDatedName(file.string() + ".backup", now);
     std::error_code failed;
     fs::copy_file(file, kept, failed);
     if (!failed && fs::exists(file.string() + "-wal"))

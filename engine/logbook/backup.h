@@ -9,6 +9,9 @@ namespace undermark {
 
 inline constexpr int kKeptBackups = 10;
 
+// START-YYYYMMDDTHHMMSSZ, or with -2, -3 … behind it where that is taken.
+std::filesystem::path freeDatedName(const std::filesystem::path& start, Instant now);
+
 // Copies the logbook to FILE.backup-YYYYMMDDTHHMMSSZ (with -2, -3 … where that is
 // taken) and removes the oldest of its backups beyond `keep` (at least 1). The
 // new file's path. Errors as Logbook::copyTo. Cost: that of writing the file once.

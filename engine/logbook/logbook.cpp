@@ -238,26 +238,40 @@ Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
     });
 }
 
+// Within a transaction.
+static Result<void> withdraw(const SQLite::Database& database, const EntryId& id, Instant now)
+{
+    const auto entry = findEntry(database, id);
+    if (!entry)
+        return notFound("there is no such entry", id.uuid);
+    LedgerRow row;
+    row.withdraws = rowInForce(database, entry->id);
+    if (!row.withdraws)
+        return failInput("nothing of this entry is left to undo", {}, id.uuid);
+    if (const auto free = mayBeUndone(database, *entry); !free)
+        return free;
+    row.vehicle = entry->vehicle;
+    row.recorded = now;
+    row.corrects = entry->id;
+    row.revision = nextRevision(database, entry->id);
+    LedgerWriter(database, entry->kind.c_str()).write(row);
+    return {};
+}
+
 Result<void> Logbook::undo(const EntryId& id, Instant now)
+{
+    return undoAll(std::span(&id, 1), now);
+}
+
+Result<void> Logbook::undoAll(std::span<const EntryId> ids, Instant now)
 {
     if (const auto valid = validateTime(now); !valid)
         return valid;
     return guarded(m_impl->file, [&]() -> Result<void> {
         SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
-        const auto entry = findEntry(m_impl->database, id);
-        if (!entry)
-            return notFound("there is no such entry", id.uuid);
-        LedgerRow row;
-        row.withdraws = rowInForce(m_impl->database, entry->id);
-        if (!row.withdraws)
-            return failInput("nothing of this entry is left to undo", {}, id.uuid);
-        if (const auto free = mayBeUndone(m_impl->database, *entry); !free)
-            return free;
-        row.vehicle = entry->vehicle;
-        row.recorded = now;
-        row.corrects = entry->id;
-        row.revision = nextRevision(m_impl->database, entry->id);
-        LedgerWriter(m_impl->database, entry->kind.c_str()).write(row);
+        for (const EntryId& id : ids)
+            if (const auto done = withdraw(m_impl->database, id, now); !done)
+                return done;
         transaction.commit();
         return {};
     });

@@ -129,6 +129,8 @@ public:
     // Takes the last step on an entry back (see above). badInput if nothing of it
     // is left, or it is a mode that trips or proofs name.
     Result<void> undo(const EntryId& id, Instant now);
+    // The same of many entries: of all of them, or of none.
+    Result<void> undoAll(std::span<const EntryId> ids, Instant now);
 
     // Every row of an entry, the first one first (T also Vehicle).
     template <class T>

@@ -33,11 +33,16 @@ FocusScope {
         }
         spacing: Theme.step
 
-        RouteFileList {
+        FilePicker {
             Layout.fillWidth: true
             Layout.fillHeight: true
             visible: !root.view.loaded
-            view: root.view
+            title: root.view.title
+            notices: root.view.notices
+            files: root.view.files
+            hint: qsTr("A route is a .csv or .gpx file: points in order, with distances, driving and "
+                       + "where fuel can be had.")
+            onPicked: row => root.view.pickFile(row)
         }
         Text {
             Layout.fillWidth: true

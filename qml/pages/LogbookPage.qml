@@ -32,7 +32,7 @@ FocusScope {
         ModeBar {
             Layout.fillWidth: true
             visible: !root.view.opened
-            names: root.view.filters.concat([qsTr("Rates"), qsTr("Settings")])
+            names: root.view.filters.concat([qsTr("Rates"), qsTr("Transfer"), qsTr("Settings")])
             current: root.tab
             onChosen: index => {
                 root.tab = index;
@@ -60,10 +60,16 @@ FocusScope {
             visible: root.tab === root.view.filters.length && !root.view.opened
             view: root.view
         }
+        TransferView {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.tab === root.view.filters.length + 1 && !root.view.opened
+            view: root.view.transfer
+        }
         SettingsView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab > root.view.filters.length && !root.view.opened
+            visible: root.tab > root.view.filters.length + 1 && !root.view.opened
             settings: root.settings
         }
         LogEntry {

@@ -10,34 +10,10 @@ PageScroll {
 
     required property ScreenSettings settings
 
-    Column {
-        id: rows
+    ChoiceRows {
         Layout.fillWidth: true
-        spacing: Theme.step
-
-        Repeater {
-            model: root.settings.choices
-
-            Column {
-                id: row
-                required property choice modelData
-                required property int index
-
-                width: rows.width
-
-                Text {
-                    text: row.modelData.name
-                    color: Theme.quietInk
-                    font.pixelSize: Theme.small
-                }
-                ButtonGrid {
-                    width: row.width
-                    names: row.modelData.options
-                    current: row.modelData.current
-                    onChosen: index => root.settings.choose(row.index, index)
-                }
-            }
-        }
+        choices: root.settings.choices
+        onChosen: (choice, option) => root.settings.choose(choice, option)
     }
     Item {
         Layout.fillHeight: true

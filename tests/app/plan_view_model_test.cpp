@@ -84,10 +84,10 @@ private slots:
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\n80,Lake,open-road,none\n");
         file.close();
         ahead.plan.otherRoute();
-        RouteFiles& files = *ahead.plan.files();
+        FileList& files = *ahead.plan.files();
         int row = 0;
         while (row < files.rowCount() &&
-               files.data(files.index(row), RouteFiles::Name) != "sunday.csv")
+               files.data(files.index(row), FileList::Name) != "sunday.csv")
             ++row;
         QVERIFY(row < files.rowCount());
         ahead.plan.pickFile(row);
@@ -104,9 +104,9 @@ private slots:
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\nfar,Lake,open-road,none\n");
         file.close();
         ahead.plan.files()->refresh();
-        RouteFiles& files = *ahead.plan.files();
+        FileList& files = *ahead.plan.files();
         for (int row = 0; row < files.rowCount(); ++row)
-            if (files.data(files.index(row), RouteFiles::Name) == "a.csv")
+            if (files.data(files.index(row), FileList::Name) == "a.csv")
                 ahead.plan.pickFile(row);
         QVERIFY(ahead.plan.notices()[0].problem());
         QVERIFY(ahead.plan.notices()[0].text.contains("a.csv"));

@@ -206,10 +206,10 @@ private slots:
     void aSavedRouteIsFoundInTheListAgain()
     {
         Ahead ahead;
-        RouteFiles elsewhere("/", QString::fromStdString((ahead.folder.path / "routes").string()));
+        FileList elsewhere("/", {"*.csv"}, QString::fromStdString((ahead.folder.path / "routes").string()));
         const auto named = [&](const QString& name) {
             for (int row = 0; row < elsewhere.rowCount(); ++row)
-                if (elsewhere.data(elsewhere.index(row), RouteFiles::Name) == name)
+                if (elsewhere.data(elsewhere.index(row), FileList::Name) == name)
                     return row;
             return -1;
         };

@@ -133,6 +133,20 @@ private slots:
         QVERIFY(litresListed().empty());
     }
 
+    void manyAreUndoneAtOnceOrNone()
+    {
+        std::vector<EntryId> ids;
+        for (const double litres : {10.0, 20.0, 30.0})
+            ids.push_back(*m_book->add(m_car, leastFill(at(10), litres), kNow));
+        ids.push_back({"00000000-0000-4000-8000-000000000000"});
+        QCOMPARE(m_book->undoAll(ids, kNow).error().code, ErrorCode::notFound);
+        QCOMPARE(litresListed(), (std::vector<double>{10, 20, 30}));
+        ids.pop_back();
+        QVERIFY(m_book->undoAll(ids, kNow).has_value());
+        QVERIFY(litresListed().empty());
+        QCOMPARE(m_book->undoAll(ids, kNow).error().code, ErrorCode::badInput);
+    }
+
     void aModeThatTripsNameKeepsItsNameAndCannotBeUndone()
     {
         const EntryId snow = *m_book->add(m_car, Mode{"snow", std::nullopt}, kNow);

@@ -147,6 +147,28 @@ PageCase {
         verify(buttonNamed("Other route"));
     }
 
+    function test_theLogbookGoesOutAndNothingComesInTwiceByTouch() {
+        open(Qt.size(800, 800), "calm", 4);  // high enough for the list of files
+        touch("Transfer");
+        touch("Export the whole logbook");
+        tryVerify(() => visibleTexts().some(t => t.text.includes("logbook.sqlite for another device")));
+        touch("Back");
+        touch("Take in fills from a table");
+        touch("Undermark's own folder (folder)");
+        const made = () => visibleButtons().find(b => b.text.startsWith("export-"));
+        tryVerify(() => made() !== undefined);
+        mouseClick(made());
+        touch("fills.csv");
+        touch("Show what would be added");
+        tryVerify(() => visibleTexts().some(t => t.text.startsWith("Would add 0 fills; ")));
+        compare(buttonNamed("Add 0 fills"), null);
+        touch("Back");
+        touch("Back");
+        touch("One folder up (folder)");
+        touch("Back");
+        verify(buttonNamed("Export the whole logbook"));
+    }
+
     function test_unitsAreChosenByTouch() {
         open(Qt.size(800, 480), "calm", 4);
         touch("Settings");

@@ -10,6 +10,7 @@
 #include "tests/support/fake_car.h"
 
 #include <QDir>
+#include <QFile>
 #include <QGuiApplication>
 #include <QPainter>
 #include <QQmlApplicationEngine>
@@ -77,6 +78,22 @@ void calibrate(CalibrationGuide& guide, bool stuck)
         guide.go();
 }
 
+// A table of three fills beside the logbook, as far as its units.
+void importTable(Screen& screen)
+{
+    TransferViewModel& transfer = *screen.logbook.transfer();
+    transfer.chooseTable();
+    FileList& files = *transfer.files();
+    for (int own = 0; own < 2; ++own) // the program's own folder, then the file in it
+        for (int row = 0; row < files.rowCount(); ++row) {
+            const QString name = files.data(files.index(row), FileList::Name).toString();
+            if (name == (own == 0 ? "Undermark's own folder" : "van.csv")) {
+                transfer.pick(row);
+                break;
+            }
+        }
+}
+
 QList<State> states()
 {
     const auto nothing = [](Screen&) {};
@@ -141,7 +158,17 @@ QList<State> states()
              screen.logbook.correct();
          }},
         {"logbook-rates", 4, nothing, "tab", 3},
-        {"logbook-settings", 4, nothing, "tab", 4},
+        {"logbook-transfer", 4, nothing, "tab", 4},
+        {"logbook-files", 4, [](Screen& screen) { screen.logbook.transfer()->chooseTable(); }, "tab", 4},
+        {"logbook-units", 4, [](Screen& screen) { importTable(screen); }, "tab", 4},
+        {"logbook-preview", 4,
+         [](Screen& screen) {
+             importTable(screen);
+             screen.logbook.transfer()->confirm();
+         },
+         "tab", 4},
+        {"logbook-exported", 4, [](Screen& screen) { screen.logbook.transfer()->exportAll(); }, "tab", 4},
+        {"logbook-settings", 4, nothing, "tab", 5},
     };
 }
 
@@ -158,6 +185,11 @@ QImage picture(QQuickWindow& window)
 QList<QImage> draw(const State& state, const QDir& folder)
 {
     test::TestFolder data;
+    QFile table(QString::fromStdString((data.path / "van.csv").string()));
+    if (table.open(QIODevice::WriteOnly))
+        table.write("date,litres,odometer_km,note\n2026-09-02,41.5,200100,\n"
+                    "2026-09-09,38.2,200570,\n2026-09-20,44.0,201120,\n");
+    table.close();
     const auto car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
     Screen screen(*car);
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");

@@ -156,6 +156,11 @@ Result<void> FakeCar::showDemo()
     return {};
 }
 
+Result<void> FakeCar::withLogbook(const LogbookWork& work)
+{
+    return demo().withLogbook(work);
+}
+
 Instant FakeCar::time() const
 {
     using namespace std::chrono;

@@ -36,6 +36,8 @@ public:
     Result<void> saveCalibration(Calibration calibration) override;
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
+    Result<void> withLogbook(const LogbookWork& work) override;
+    bool writtenElsewhere() override { return false; }
     std::filesystem::path folder() const override { return m_folder->path; }
     Instant time() const override; // a second later each time it is asked
 

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/route_files.h"
+#include "app/file_list.h"
 
 namespace undermark {
 
-RouteFiles::RouteFiles(const QString& folder, const QString& own, QObject* parent)
-    : QAbstractListModel(parent), m_start(folder), m_folder(folder), m_own(own)
+FileList::FileList(const QString& folder, QStringList patterns, const QString& own, QObject* parent)
+    : QAbstractListModel(parent), m_start(folder), m_folder(folder),
+      m_patterns(std::move(patterns)), m_own(own)
 {
     refresh();
 }
 
-void RouteFiles::refresh()
+void FileList::refresh()
 {
     beginResetModel();
     m_folder.refresh();
@@ -22,23 +23,22 @@ void RouteFiles::refresh()
     if (m_own.isDir() && !isOwn(QFileInfo(m_folder.absolutePath())))
         m_entries.append(m_own);
     m_entries += m_folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name | QDir::IgnoreCase);
-    m_entries += m_folder.entryInfoList({QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
-                                        QDir::Files, QDir::Name | QDir::IgnoreCase);
+    m_entries += m_folder.entryInfoList(m_patterns, QDir::Files, QDir::Name | QDir::IgnoreCase);
     endResetModel();
     emit changed();
 }
 
-bool RouteFiles::isOwn(const QFileInfo& entry) const
+bool FileList::isOwn(const QFileInfo& entry) const
 {
     return !m_own.filePath().isEmpty() && entry.absoluteFilePath() == m_own.absoluteFilePath();
 }
 
-int RouteFiles::rowCount(const QModelIndex& parent) const
+int FileList::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : int(m_entries.size());
 }
 
-QVariant RouteFiles::data(const QModelIndex& index, int role) const
+QVariant FileList::data(const QModelIndex& index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
@@ -52,12 +52,12 @@ QVariant RouteFiles::data(const QModelIndex& index, int role) const
     return {};
 }
 
-QHash<int, QByteArray> RouteFiles::roleNames() const
+QHash<int, QByteArray> FileList::roleNames() const
 {
     return {{Name, "name"}, {IsFolder, "isFolder"}};
 }
 
-QString RouteFiles::pick(int row)
+QString FileList::pick(int row)
 {
     if (row < 0 || row >= m_entries.size())
         return {};

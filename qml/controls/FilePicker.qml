@@ -4,26 +4,29 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// Folders and route files to choose from.
+// Folders and files to choose from.
 ColumnLayout {
     id: root
 
-    required property PlanViewModel view
+    required property string title
+    required property list<noticeText> notices
+    required property FileList files
+    property string hint: ""
+
+    signal picked(row: int)
 
     spacing: Theme.step
 
-    Text {
-        Layout.fillWidth: true
-        text: root.view.title
-        color: Theme.ink
+    WrapText {
+        text: root.title
         font.pixelSize: Theme.large
     }
     NoticeBar {
         Layout.fillWidth: true
-        notices: root.view.notices
+        notices: root.notices
     }
     WrapText {
-        text: root.view.files.folder
+        text: root.files.folder
         color: Theme.quietInk
         font.pixelSize: Theme.small
     }
@@ -32,7 +35,7 @@ ColumnLayout {
         Layout.fillWidth: true
         Layout.rightMargin: -2 * Theme.step
         Layout.fillHeight: true
-        model: root.view.files
+        model: root.files
         clip: true
         spacing: Theme.step / 2
         boundsBehavior: Flickable.StopAtBounds
@@ -50,12 +53,12 @@ ColumnLayout {
             width: list.width - 2 * Theme.step
             text: isFolder ? qsTr("%1 (folder)").arg(name) : name
             leading: !isFolder
-            onClicked: root.view.pickFile(index)
+            onClicked: root.picked(index)
         }
     }
     WrapText {
-        text: qsTr("A route is a .csv or .gpx file: points in order, with distances, driving and where "
-                   + "fuel can be had.")
+        visible: text !== ""
+        text: root.hint
         color: Theme.quietInk
         font.pixelSize: Theme.small
     }

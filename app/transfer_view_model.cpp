@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/transfer_view_model.h"
+
+namespace undermark {
+
+namespace {
+
+const Volume kLitres[] = {Volume::fromLitres(1), Volume::fromUsGallons(1),
+                          Volume::fromImperialGallons(1)};
+const Distance kKm[] = {Distance::fromKm(1), Distance::fromMiles(1)};
+constexpr DateOrder kDates[] = {DateOrder::yearFirst, DateOrder::dayFirst, DateOrder::monthFirst};
+constexpr RateUnit kRates[] = {RateUnit::litresPer100Km, RateUnit::kmPerLitre, RateUnit::mpgUs,
+                               RateUnit::mpgImperial};
+
+QString nameOf(const std::filesystem::path& file)
+{
+    return QString::fromStdString(file.filename().string());
+}
+
+} // namespace
+
+TransferViewModel::TransferViewModel(CarService& car, const QString& folder, QObject* parent)
+    : QObject(parent), m_car(car),
+      m_tables(folder, {QStringLiteral("*.csv")}, QString::fromStdString(car.folder().string())),
+      m_logbooks(folder, {QStringLiteral("*.sqlite")}, QString::fromStdString(car.folder().string()))
+{
+}
+
+void TransferViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    emit changed();
+}
+
+void TransferViewModel::go(Stage stage)
+{
+    m_stage = stage;
+    emit changed();
+}
+
+bool TransferViewModel::run(const LogbookWork& work)
+{
+    m_notices.clear();
+    const Result<void> done = m_car.withLogbook(work);
+    if (!done) {
+        m_notices = {noticeText(done.error())};
+        emit changed();
+    }
+    return done.has_value();
+}
+
+bool TransferViewModel::runOnCar(
+    const std::function<Result<void>(Logbook&, const Entry<Vehicle>&)>& work)
+{
+    const auto car = m_car.knowledge();
+    if (!car)
+        return run([&](Logbook&) -> Result<void> { return fail(car.error()); });
+    const Entry<Vehicle> vehicle = (*car)->log.vehicle;
+    return run([&](Logbook& logbook) { return work(logbook, vehicle); });
+}
+
+void TransferViewModel::warn(const std::vector<std::string>& warnings)
+{
+    for (const std::string& warning : warnings)
+        m_notices.append(noticeText(Notice{Notice::Severity::warning, warning}));
+}
+
+void TransferViewModel::exportAll()
+{
+    std::filesystem::path folder;
+    const bool made = run([&](Logbook& logbook) -> Result<void> {
+        auto written = exportEverything(logbook, m_car.time());
+        if (!written)
+            return fail(written.error());
+        folder = *written;
+        return {};
+    });
+    if (!made)
+        return;
+    m_done = tr("Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for "
+                "another device.")
+                 .arg(QString::fromStdString(folder.string()));
+    go(Stage::done);
+}
+
+void TransferViewModel::chooseTable()
+{
+    m_merging = false;
+    m_notices.clear();
+    m_tables.refresh();
+    go(Stage::files);
+}
+
+void TransferViewModel::chooseLogbook()
+{
+    m_merging = true;
+    m_notices.clear();
+    m_logbooks.refresh();
+    go(Stage::files);
+}
+
+void TransferViewModel::pick(int row)
+{
+    const QString path = files()->pick(row);
+    if (path.isEmpty())
+        return;
+    m_file = path.toStdString();
+    m_notices.clear();
+    go(m_merging ? Stage::merge : Stage::units);
+}
+
+void TransferViewModel::chooseUnit(int choice, int option)
+{
+    const QList<Choice> all = units();
+    if (choice < 0 || choice >= all.size() || option < 0 || option >= all[choice].options.size())
+        return;
+    m_units[std::size_t(choice)] = option;
+    m_notices.clear();
+    emit changed();
+}
+
+ImportOptions TransferViewModel::importOptions() const
+{
+    ImportOptions options;
+    options.litre = kLitres[m_units[0]];
+    options.km = kKm[m_units[1]];
+    options.dates = kDates[m_units[2]];
+    options.rate = kRates[m_units[3]];
+    options.fahrenheit = m_units[4] == 1;
+    return options;
+}
+
+void TransferViewModel::lookIn()
+{
+    const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) -> Result<void> {
+        auto preview = previewImport<Fill>(logbook, vehicle, m_file, importOptions());
+        if (!preview)
+            return fail(preview.error());
+        m_preview = std::move(*preview);
+        return {};
+    });
+    if (!read)
+        return;
+    warn(m_preview.warnings);
+    go(Stage::preview);
+}
+
+// What another program wrote since it was shown must not come in twice.
+void TransferViewModel::import()
+{
+    ImportDone done;
+    const bool added = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) -> Result<void> {
+        const auto now = previewImport<Fill>(logbook, vehicle, m_file, importOptions());
+        if (!now)
+            return fail(now.error());
+        if (now->fresh != m_preview.fresh)
+            return failInput(tr("table or logbook have changed since they were looked at: go back "
+                                "and look again").toStdString());
+        auto taken = takeIn(logbook, vehicle.id, m_preview, m_car.time());
+        if (!taken)
+            return fail(taken.error());
+        done = std::move(*taken);
+        return {};
+    });
+    if (!added)
+        return;
+    m_done = tr("Added %1 fills. The logbook as it was: %2")
+                 .arg(done.added.size())
+                 .arg(nameOf(done.backup));
+    go(Stage::done);
+    emit stored(done.added);
+}
+
+void TransferViewModel::merge()
+{
+    MergeDone done;
+    const bool merged = run([&](Logbook& logbook) -> Result<void> {
+        auto taken = takeInLogbook(logbook, m_file, m_car.time());
+        if (!taken)
+            return fail(taken.error());
+        done = std::move(*taken);
+        return {};
+    });
+    if (!merged)
+        return;
+    warn(done.warnings);
+    m_done = tr("Took in %1 records, %2 were here already. The logbook as it was: %3")
+                 .arg(done.report.added)
+                 .arg(done.report.known)
+                 .arg(nameOf(done.backup));
+    go(Stage::done);
+    emit stored({});
+}
+
+void TransferViewModel::confirm()
+{
+    switch (m_stage) {
+    case Stage::units:
+        return lookIn();
+    case Stage::preview:
+        if (!m_preview.fresh.empty())
+            import();
+        return;
+    case Stage::merge:
+        return merge();
+    case Stage::start:
+    case Stage::files:
+    case Stage::done:
+        return;
+    }
+}
+
+void TransferViewModel::back()
+{
+    m_notices.clear();
+    go(m_stage == Stage::preview                              ? Stage::units
+       : m_stage == Stage::units || m_stage == Stage::merge   ? Stage::files
+                                                              : Stage::start);
+}
+
+} // namespace undermark
