@@ -146,6 +146,21 @@ Result<void> FakeCar::saveCalibration(Calibration calibration)
     return demo().saveCalibration(std::move(calibration));
 }
 
+Result<std::vector<Entry<Vehicle>>> FakeCar::cars()
+{
+    Entry<Vehicle> van;
+    van.id.uuid = shownCar();
+    van.value.name = state.vehicle;
+    return std::vector<Entry<Vehicle>>{van};
+}
+
+Result<void> FakeCar::showCar(const std::string& id)
+{
+    if (id == shownCar())
+        return {};
+    return fail(Error{ErrorCode::notFound, "no such car", {}, 0, {}, {}, {}});
+}
+
 Result<void> FakeCar::setUp(const Vehicle& vehicle)
 {
     return demo().setUp(vehicle);

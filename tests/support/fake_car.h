@@ -34,6 +34,9 @@ public:
     Result<std::vector<LogVersion>> history(const std::string& entryId,
                                             const LogValue& kind) override;
     Result<void> saveCalibration(Calibration calibration) override;
+    Result<std::vector<Entry<Vehicle>>> cars() override;
+    std::string shownCar() const override { return "kestrel"; }
+    Result<void> showCar(const std::string& id) override;
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     std::filesystem::path folder() const override { return m_folder->path; }
