@@ -565,6 +565,10 @@
         <source>Set up this car</source>
         <translation>Wagen anlegen</translation>
     </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -1490,6 +1494,14 @@
     <message>
         <source>language</source>
         <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>car</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Anderer Wagen</translation>
     </message>
 </context>
 <context>

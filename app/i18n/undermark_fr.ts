@@ -565,6 +565,10 @@
         <source>Set up this car</source>
         <translation>Créer cette voiture</translation>
     </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -1490,6 +1494,14 @@
     <message>
         <source>language</source>
         <translation>langue</translation>
+    </message>
+    <message>
+        <source>car</source>
+        <translation>voiture</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Autre voiture</translation>
     </message>
 </context>
 <context>

@@ -174,6 +174,16 @@ QList<State> states()
          }},
         {"logbook-rates", 4, nothing, "tab", 3},
         {"logbook-settings", 4, nothing, "tab", 4},
+        {"several-cars", 4,
+         [](Screen& screen) {
+             for (const char* name : {"Ibis", "The rally car with the long-range tank"}) {
+                 screen.setup.setName(name);
+                 type(*screen.setup.form(), 0, "60");
+                 screen.setup.save();
+             }
+         },
+         "tab", 4},
+        {"another-car", 4, [](Screen& screen) { screen.settings.chooseCar(1); }},
     };
 }
 

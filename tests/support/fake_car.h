@@ -62,6 +62,8 @@ private:
 
 // A car over a new demo logbook in `folder`, at the demo's own time.
 std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder);
+// The same logbook once more, at its first car, as another start opens it.
+std::unique_ptr<CarService> reopenedCar(const std::filesystem::path& folder);
 // A car whose logbook in `folder` does not exist yet.
 std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder);
 
