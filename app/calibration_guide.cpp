@@ -29,9 +29,17 @@ CalibrationGuide::CalibrationGuide(CarService& car, Units units, QObject* parent
     connect(&m_form, &NumberForm::edited, this, [this] {
         m_problem.reset();
         m_resumed = false;
+        if (reviewing())
+            keepReview();
         emit changed();
     });
+    connect(&m_live, &LiveSignal::changed, this, &CalibrationGuide::liveChanged);
     takeUp();
+}
+
+std::filesystem::path CalibrationGuide::draftFile() const
+{
+    return undermark::draftFile(m_car.folder(), m_car.shownCar());
 }
 
 void CalibrationGuide::takeUp()
@@ -39,13 +47,15 @@ void CalibrationGuide::takeUp()
     m_problem.reset();
     m_saved = false;
     m_draft = freshDraft();
-    const auto found = findDraft(m_car.folder());
+    const auto found = findDraft(draftFile());
     if (!found)
         m_problem = noticeText(found.error());
     else if (*found)
         m_draft = **found;
     m_draft.acknowledged.resize(kCautions, false);
     m_resumed = started();
+    m_live.setCount(twoSignals() ? 2 : 1);
+    m_live.forget();
     showStage();
 }
 
@@ -68,11 +78,17 @@ bool CalibrationGuide::takesLitres() const
 QList<NumberEntry> CalibrationGuide::entries() const
 {
     const bool out = m_draft.stage == CalibrationStage::verify;
+    const bool reads = started() && !reviewing();
+    const QString unit = QString::fromStdString(sender().unit);
+    const bool lobes = reviewing() && m_draft.wiring == TankWiring::inSeries;
     return {{Litres, out ? tr("taken out") : tr("poured in"), m_format.volumeUnit(), {}, false,
              takesLitres()},
-            {Reading, tr("reading"), QString::fromStdString(sender().unit), {}, false,
-             started() && !reviewing()},
-            {Zero, tr("zero mark above drained"), m_format.volumeUnit(), {}, false, reviewing()}};
+            {Reading, twoSignals() ? tr("reading, lobe with the pump") : tr("reading"), unit, {},
+             false, reads},
+            {SecondReading, tr("reading, other lobe"), unit, {}, false, reads && twoSignals()},
+            {Zero, tr("zero mark above drained"), m_format.volumeUnit(), {}, false, reviewing()},
+            {FirstLobe, tr("one lobe holds, if known"), m_format.volumeUnit(), {}, false, lobes},
+            {SecondLobe, tr("the other lobe holds"), m_format.volumeUnit(), {}, false, lobes}};
 }
 
 void CalibrationGuide::showStage()
@@ -86,21 +102,33 @@ void CalibrationGuide::showStage()
     if (reviewing() && m_draft.levels.size() > 1) // the base poured after draining
         m_form.setText(Zero, m_format.typed(m_draft.zeroMark.value_or(m_draft.levels[1].poured)),
                        !m_draft.zeroMark);
+    if (reviewing() && m_draft.firstLobe)
+        m_form.setText(FirstLobe, m_format.typed(*m_draft.firstLobe));
+    if (reviewing() && m_draft.secondLobe)
+        m_form.setText(SecondLobe, m_format.typed(*m_draft.secondLobe));
     emit changed();
 }
 
 void CalibrationGuide::keep()
 {
     m_resumed = false;
-    if (const auto kept = keepDraft(m_draft, m_car.folder()); !kept)
+    if (const auto kept = keepDraft(m_draft, draftFile()); !kept)
         m_problem = noticeText(kept.error());
 }
 
-bool CalibrationGuide::refuse(const QString& why)
+// What is typed at the review, as far as it is a number yet.
+void CalibrationGuide::keepReview()
+{
+    m_draft.zeroMark = m_format.volumeFrom(m_form.text(Zero));
+    m_draft.firstLobe = m_format.volumeFrom(m_form.text(FirstLobe));
+    m_draft.secondLobe = m_format.volumeFrom(m_form.text(SecondLobe));
+    keep();
+}
+
+void CalibrationGuide::refuse(const QString& why)
 {
     m_problem = noticeText(Notice{Notice::Severity::error, why.toStdString()});
     emit changed();
-    return false;
 }
 
 void CalibrationGuide::acknowledge(int caution)
@@ -111,6 +139,16 @@ void CalibrationGuide::acknowledge(int caution)
     m_problem.reset();
     keep();
     emit changed();
+}
+
+void CalibrationGuide::chooseWiring(int wiring)
+{
+    if (!preparing() || wiring < 0 || wiring >= wirings().size())
+        return;
+    m_draft.wiring = TankWiring(wiring);
+    m_live.setCount(twoSignals() ? 2 : 1);
+    keep();
+    showStage();
 }
 
 std::optional<Volume> CalibrationGuide::typedLitres() const
@@ -135,8 +173,8 @@ void CalibrationGuide::go()
         goOn(CalibrationStage::drained);
     } else if (reviewing()) {
         save();
-    } else if (!m_form.text(Reading).isEmpty()) {
-        takeReading();
+    } else if (!m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty()) {
+        takeTyped();
     } else if (m_draft.stage == CalibrationStage::pours) {
         goOn(CalibrationStage::pours);
     } else {
@@ -144,24 +182,37 @@ void CalibrationGuide::go()
     }
 }
 
-void CalibrationGuide::takeReading()
+void CalibrationGuide::takeTyped()
+{
+    const auto signal = m_format.numberFrom(m_form.text(Reading));
+    const auto second = m_format.numberFrom(m_form.text(SecondReading));
+    if (!signal || (twoSignals() && !second)) {
+        refuse(twoSignals() ? tr("A level takes the readings of both lobes.")
+                            : tr("This is not a reading."));
+        m_form.activate(signal ? SecondReading : Reading);
+        return;
+    }
+    DraftReading reading;
+    reading.signal = Signal::of(*signal);
+    if (twoSignals())
+        reading.second = Signal::of(*second);
+    take(reading);
+}
+
+void CalibrationGuide::take(const DraftReading& reading)
 {
     const auto litres = typedLitres();
-    const auto signal = m_format.numberFrom(m_form.text(Reading));
     if (!litres) {
         refuse(tr("How much was poured comes first."));
         m_form.activate(Litres);
         return;
     }
-    if (!signal) {
-        refuse(tr("This is not a reading."));
-        return;
-    }
     m_draft.current.poured = *litres;
-    m_draft.current.readings.push_back(
-        {std::chrono::duration<double>(m_car.time().time_since_epoch()), Signal::of(*signal)});
+    m_draft.current.readings.push_back(reading);
+    m_draft.current.readings.back().time = m_car.time().time_since_epoch();
     keep();
     m_form.setText(Reading, {});
+    m_form.setText(SecondReading, {});
     m_form.activate(Reading);
     emit changed();
 }
@@ -177,9 +228,18 @@ void CalibrationGuide::goOn(CalibrationStage next)
         }
         m_draft.current.poured = *litres; // as it was typed last
         m_draft.levels.push_back(m_draft.current);
-        m_draft.current = {};
     }
+    moveTo(next);
+}
+
+void CalibrationGuide::moveTo(CalibrationStage next)
+{
+    // Two signals are calibrated by what goes in alone (fitSaddle).
+    if (twoSignals() && next == CalibrationStage::verify)
+        next = CalibrationStage::review;
+    m_draft.current = {};
     m_draft.stage = next;
+    m_live.forget();
     keep();
     showStage();
 }
@@ -187,14 +247,12 @@ void CalibrationGuide::goOn(CalibrationStage next)
 void CalibrationGuide::other()
 {
     m_problem.reset();
-    if (m_draft.stage == CalibrationStage::pours || m_draft.stage == CalibrationStage::verify) {
-        if (!m_draft.current.readings.empty())
-            return goOn(after(m_draft.stage));
-        m_draft.stage = after(m_draft.stage);
-        m_draft.current = {};
-        keep();
-        showStage();
-    }
+    if (m_draft.stage != CalibrationStage::pours && m_draft.stage != CalibrationStage::verify)
+        return;
+    if (m_draft.current.readings.empty())
+        moveTo(after(m_draft.stage));
+    else
+        goOn(after(m_draft.stage));
 }
 
 void CalibrationGuide::back()
@@ -224,7 +282,7 @@ void CalibrationGuide::back()
 
 void CalibrationGuide::startAgain()
 {
-    dropDraft(m_car.folder());
+    dropDraft(draftFile());
     takeUp();
 }
 
@@ -236,6 +294,11 @@ void CalibrationGuide::save()
         return;
     }
     m_draft.zeroMark = zero;
+    if (const auto why = whyNoCurve()) {
+        m_problem = noticeText(*why);
+        emit changed();
+        return;
+    }
     Calibration calibration;
     calibration.points = pointsOf(m_draft.levels);
     calibration.zeroMark = *zero;
@@ -261,10 +324,27 @@ std::vector<CalibrationPoint> CalibrationGuide::points() const
 std::optional<CalibrationFit> CalibrationGuide::fit() const
 {
     const auto all = points();
-    if (all.size() < 2)
+    if (twoSignals() || all.size() < 2)
         return std::nullopt;
     auto fitted = fitCalibration(all, sender());
     return fitted ? std::optional(std::move(*fitted)) : std::nullopt;
+}
+
+Result<SaddleCurves> CalibrationGuide::saddle() const
+{
+    return fitSaddle(points());
+}
+
+std::optional<Error> CalibrationGuide::whyNoCurve() const
+{
+    if (twoSignals()) {
+        const auto curves = saddle();
+        return curves ? std::nullopt : std::optional(curves.error());
+    }
+    const auto fitted = fit();
+    if (fitted && fitted->curve)
+        return std::nullopt;
+    return Error{ErrorCode::badInput, tr("These readings allow no curve").toStdString(), {}, 0, {}, {}, {}};
 }
 
 Sender CalibrationGuide::sender() const

@@ -8,16 +8,19 @@
 //  * every reading and every step is on disk before it is shown as taken, and
 //    another start takes the procedure up at that very place;
 //  * what is wrong is said while pouring, not at the end: no movement above all;
+//  * of a live source only a settled reading is taken, and only at a touch;
 //  * nothing reaches the logbook before save().
 #pragma once
 
 #include "app/calibration_draft.h"
 #include "app/car_service.h"
 #include "app/fact.h"
+#include "app/live_signal.h"
 #include "app/notice_text.h"
 #include "app/number_form.h"
 #include "app/plot_picture.h"
 #include "engine/calibration/calibrate.h"
+#include "engine/calibration/saddle.h"
 
 #include <QObject>
 #include <QStringList>
@@ -52,6 +55,13 @@ class CalibrationGuide : public QObject {
     Q_PROPERTY(QList<undermark::Fact> done READ done NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> wirings READ wirings NOTIFY changed FINAL)
+    Q_PROPERTY(int wiring READ wiring NOTIFY changed FINAL)
+    Q_PROPERTY(QString liveReading READ liveReading NOTIFY liveChanged FINAL)
+    Q_PROPERTY(QString liveState READ liveState NOTIFY liveChanged FINAL)
+    Q_PROPERTY(QList<undermark::Fact> liveFacts READ liveFacts NOTIFY liveChanged FINAL)
+    Q_PROPERTY(bool liveSettled READ liveSettled NOTIFY liveChanged FINAL)
     Q_PROPERTY(QString goWord READ goWord NOTIFY changed FINAL)
     Q_PROPERTY(QString otherWord READ otherWord NOTIFY changed FINAL)
     Q_PROPERTY(QString backWord READ backWord NOTIFY changed FINAL)
@@ -71,7 +81,17 @@ public:
     QList<Fact> facts() const; // the readings at this level, or the review
     QList<Fact> done() const;  // levels taken so far, the last one first
     QList<NoticeText> notices() const;
-    PlotPicture plot() const;
+    PlotPicture plot() const;       // two signals: the first lobe's curve
+    PlotPicture secondPlot() const; // and the other's, at the review; else empty
+    QStringList wirings() const;    // how the tank is read, to be chosen while preparing
+    int wiring() const { return int(m_draft.wiring); }
+    // The source, if there is one: what it says now (empty without a source), what
+    // is to be done about it, how far it has settled, and whether it may be taken.
+    LiveSignal& live() { return m_live; }
+    QString liveReading() const;
+    QString liveState() const;
+    QList<Fact> liveFacts() const;
+    bool liveSettled() const { return settledNow().has_value(); }
     QString goWord() const;    // what go() does now
     QString otherWord() const; // what other() does now; empty where there is no other way
     QString backWord() const;
@@ -80,6 +100,9 @@ public:
     // The car is another one: looks for its draft.
     void takeUp();
     Q_INVOKABLE void acknowledge(int caution);
+    Q_INVOKABLE void chooseWiring(int wiring);
+    // Takes the settled reading of the source.
+    Q_INVOKABLE void takeLive();
     // Takes the reading that is typed, else goes on to the next level.
     Q_INVOKABLE void go();
     // Pours: the tank is full now. Verify: skip it.
@@ -90,30 +113,45 @@ public:
 
 signals:
     void changed();
+    void liveChanged();
     void stored(); // the logbook has a new calibration
 
 private:
-    enum Entry { Litres, Reading, Zero };
+    enum Field { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
 
     bool takesLitres() const;
     QList<NumberEntry> entries() const;
     void showStage();
     void keep();
-    bool refuse(const QString& why);
-    void takeReading();
+    void keepReview();
+    void moveTo(CalibrationStage next);
+    void refuse(const QString& why);
+    void takeTyped();
+    void take(const DraftReading& reading);
     void goOn(CalibrationStage next);
     void save();
     std::optional<Volume> typedLitres() const;
     std::vector<CalibrationPoint> points() const; // with the level being taken
-    std::optional<CalibrationFit> fit() const;
-    Signal tolerance() const;
+    bool twoSignals() const { return m_draft.wiring == TankWiring::twoSignals; }
+    std::optional<CalibrationFit> fit() const;       // by one signal
+    Result<SaddleCurves> saddle() const;             // by two
+    std::optional<Error> whyNoCurve() const;
+    QList<Fact> reviewFacts() const;
+    QList<Fact> readingFacts() const;
+    std::optional<NoticeText> stillness() const;     // two signals: neither has moved
+    std::optional<DraftReading> settledNow() const;  // what the source has settled at
+    QString inLitres(Signal spread, Signal at) const;
+    Signal tolerance(bool second = false) const;
     QString reading(Signal signal) const;
+    QString reading(Signal signal, std::optional<Signal> second) const;
     Sender sender() const;
+    std::filesystem::path draftFile() const;
 
     CarService& m_car;
     UnitFormat m_format;
     CalibrationDraft m_draft;
     NumberForm m_form;
+    LiveSignal m_live;
     std::optional<NoticeText> m_problem;
     bool m_resumed = false;
     bool m_saved = false;

@@ -2,7 +2,6 @@
 //
 // What the guided calibration says.
 #include "app/calibration_guide.h"
-#include "app/tank_picture.h"
 #include "engine/calibration/circuit.h"
 
 #include <algorithm>
@@ -12,15 +11,9 @@ namespace undermark {
 
 namespace {
 
+constexpr int kWantedReadings = 5;
 constexpr double kWantedLitres = 0.3;  // a reading is settled when it is known to this
 constexpr double kWantedShare = 0.005; // of the sweep, before two levels tell what a litre is
-
-QString sinceSpread(const UnitFormat& format, const SettledReading& reading)
-{
-    return reading.standardError
-               ? CalibrationGuide::tr(" ± %1").arg(format.typed(reading.standardError->value(), 4))
-               : QString();
-}
 
 } // namespace
 
@@ -61,6 +54,8 @@ QString CalibrationGuide::text() const
     case CalibrationStage::verify:
         return tr("Take a measured amount out again and read: driving goes down, too.");
     case CalibrationStage::review:
+        if (m_draft.wiring == TankWiring::inSeries)
+            return tr("What each lobe holds tells how far their unequal emptying can mislead.");
         return tr("Look at the curve and the findings, choose the zero mark, save.");
     }
     return {};
@@ -82,49 +77,73 @@ QList<Caution> CalibrationGuide::cautions() const
     return all;
 }
 
+QStringList CalibrationGuide::wirings() const
+{
+    return {tr("One sender"), tr("Saddle tank, senders in series"), tr("Saddle tank, two signals")};
+}
+
 QString CalibrationGuide::reading(Signal signal) const
 {
     return tr("%1 %2").arg(m_format.typed(signal.value(), 4), QString::fromStdString(sender().unit));
 }
 
-Signal CalibrationGuide::tolerance() const
+QString CalibrationGuide::reading(Signal signal, std::optional<Signal> second) const
 {
+    return second ? tr("%1, other lobe %2").arg(reading(signal), reading(*second)) : reading(signal);
+}
+
+Signal CalibrationGuide::tolerance(bool second) const
+{
+    const auto of = [second](const auto& each, Signal first) { return second ? each.value_or(first) : first; };
     const auto all = pointsOf(m_draft.levels);
     if (all.size() > 1) {
         const Volume litres = all.back().added - all.front().added;
-        const double sweep = std::abs((all.back().signal - all.front().signal).value());
+        const double sweep = std::abs((of(all.back().signal2, all.back().signal) -
+                                       of(all.front().signal2, all.front().signal)).value());
         if (litres > Volume{} && sweep > 0.0)
             return Signal::of(kWantedLitres * sweep / litres.litres());
     }
     if (const auto span = possibleSpan(sender()))
         return (span->highest - span->lowest) * kWantedShare;
+    const auto live = second ? m_live.second() : m_live.first();
+    if (!live.empty())
+        return abs(live.front().signal) * kWantedShare;
     const auto& readings = m_draft.current.readings;
-    return readings.empty() ? Signal() : abs(readings.front().signal) * kWantedShare;
+    return readings.empty() ? Signal()
+                            : abs(of(readings.front().second, readings.front().signal)) * kWantedShare;
 }
 
 QList<Fact> CalibrationGuide::facts() const
 {
-    if (reviewing()) {
-        const auto fitted = fit();
-        if (!fitted || !fitted->curve)
-            return {};
-        QList<Fact> facts{
-            {tr("levels"), QString::number(m_draft.levels.size())},
-            {tr("signal"), *fitted->direction == SignalDirection::rising ? tr("rises as litres rise")
-                                                                         : tr("falls as litres rise")}};
-        if (fitted->residualSd)
-            facts.append({tr("a point misses the curve by"), m_format.volume({*fitted->residualSd, {}})});
-        return facts;
+    return reviewing() ? reviewFacts() : readingFacts();
+}
+
+// The readings at this level.
+QList<Fact> CalibrationGuide::readingFacts() const
+{
+    const auto& readings = m_draft.current.readings;
+    if (readings.empty())
+        return {{tr("readings"), m_live.state() == LiveSignal::State::none
+                                     ? tr("none yet; five make it sure")
+                                     : tr("none yet; one that has settled is enough")}};
+    const CalibrationPoint all = pointsOf({m_draft.current}).front();
+    std::vector<TimedSignal> first, second;
+    for (const DraftReading& each : readings) {
+        first.push_back({each.time, each.signal});
+        second.push_back({each.time, each.second.value_or(each.signal)});
     }
-    const SettledReading settled = settle(m_draft.current.readings, tolerance());
-    if (settled.readings == 0)
-        return {{tr("readings"), tr("none yet; five make it sure")}};
-    const QString word = settled.settled ? tr("settled")
-                         : settled.readings < 5
-                             ? tr("not settled: read %1 times more").arg(5 - settled.readings)
-                             : tr("still moving: wait and read again");
-    return {{tr("readings"), QString::number(settled.readings)},
-            {tr("mean"), reading(settled.mean) + sinceSpread(m_format, settled)},
+    const SettledReading settled = settle(first, tolerance());
+    const bool sure = std::ranges::any_of(readings, &DraftReading::settled) ||
+                      (settled.settled && (!twoSignals() || settle(second, tolerance(true)).settled));
+    const int missing = kWantedReadings - int(readings.size());
+    const QString word = sure          ? tr("settled")
+                         : missing > 0 ? tr("not settled: read %1 times more").arg(missing)
+                                       : tr("still moving: wait and read again");
+    const QString spread = settled.standardError
+                               ? tr(" ± %1").arg(m_format.typed(settled.standardError->value(), 4))
+                               : QString();
+    return {{tr("readings"), QString::number(readings.size())},
+            {tr("mean"), reading(all.signal, all.signal2) + spread},
             {tr("state"), word}};
 }
 
@@ -134,8 +153,26 @@ QList<Fact> CalibrationGuide::done() const
     const auto all = pointsOf(m_draft.levels);
     for (std::size_t i = 0; i < all.size(); ++i)
         levels.prepend({i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
-                       reading(all[i].signal)});
+                       reading(all[i].signal, all[i].signal2)});
     return levels;
+}
+
+// With two signals a lobe may well stand still, but not both.
+std::optional<NoticeText> CalibrationGuide::stillness() const
+{
+    const auto all = points();
+    if (all.size() < 2 || all.back().added <= all.front().added)
+        return std::nullopt;
+    const auto moved = [](Signal from, Signal to) {
+        return abs(to - from) > abs(from) * kWantedShare;
+    };
+    if (moved(all.front().signal, all.back().signal) ||
+        moved(all.front().signal2.value_or(Signal()), all.back().signal2.value_or(Signal())))
+        return std::nullopt;
+    return noticeText(Notice{Notice::Severity::error,
+                             tr("Neither signal has moved while %1 went in. Look at the wiring and the ground.")
+                                 .arg(m_format.volume({all.back().added, {}}))
+                                 .toStdString()});
 }
 
 QList<NoticeText> CalibrationGuide::notices() const
@@ -149,6 +186,13 @@ QList<NoticeText> CalibrationGuide::notices() const
     if (m_resumed)
         notices.append(noticeText(Notice{
             Notice::Severity::info, tr("Taken up where it was left: nothing is lost.").toStdString()}));
+    if (twoSignals()) {
+        if (const auto still = stillness())
+            notices.append(*still);
+        if (const auto why = whyNoCurve(); reviewing() && why)
+            notices.append(noticeText(*why));
+        return notices;
+    }
     const auto fitted = fit();
     if (!fitted)
         return notices;
@@ -164,24 +208,13 @@ QList<NoticeText> CalibrationGuide::notices() const
     return notices + noticeTexts(found);
 }
 
-PlotPicture CalibrationGuide::plot() const
-{
-    const auto fitted = fit();
-    if (!fitted)
-        return {};
-    std::optional<Volume> zero;
-    if (m_draft.levels.size() > 1)
-        zero = m_format.volumeFrom(m_form.text(Zero)).value_or(m_draft.levels[1].poured);
-    return tankPicture(points(), *fitted, sender(), zero, m_format);
-}
-
 QString CalibrationGuide::goWord() const
 {
     if (preparing())
         return tr("All of it holds");
     if (reviewing())
         return tr("Save this calibration");
-    if (!m_form.text(Reading).isEmpty())
+    if (!m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty())
         return tr("Take this reading");
     return m_draft.stage == CalibrationStage::pours ? tr("Next pour") : tr("Next step");
 }

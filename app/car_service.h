@@ -119,6 +119,13 @@ public:
     // Stores a new calibration, durably. The car's time is put in.
     virtual Result<void> saveCalibration(Calibration calibration) = 0;
 
+    // The cars of the logbook, in the order they were set up, and which one is shown
+    // (empty: none).
+    virtual Result<std::vector<Entry<Vehicle>>> cars() = 0;
+    virtual std::string shownCar() const = 0;
+    // Everything else answers for this car from then on. Errors: notFound.
+    virtual Result<void> showCar(const std::string& id) = 0;
+
     // A first car, or another one; the screen shows it from then on. Errors:
     // badInput, and whatever keeps the logbook from being made.
     virtual Result<void> setUp(const Vehicle& vehicle) = 0;

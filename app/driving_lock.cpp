@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/driving_lock.h"
 
-#include <QFile>
-#include <QSocketNotifier>
+#include "app/line_source.h"
+
 #include <cmath>
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -35,25 +33,15 @@ void DrivingLock::confirmPassenger()
 
 bool DrivingLock::follow(const QString& file)
 {
-    // Read and write, so that a pipe does not end when its writer does.
-    int handle = ::open(QFile::encodeName(file).constData(), O_RDWR | O_NONBLOCK);
-    if (handle < 0)
-        handle = ::open(QFile::encodeName(file).constData(), O_RDONLY | O_NONBLOCK);
-    if (handle < 0)
+    auto* source = new LineSource(this);
+    if (!source->open(file))
         return false;
-    auto* notifier = new QSocketNotifier(handle, QSocketNotifier::Read, this);
-    connect(notifier, &QSocketNotifier::activated, this, [this, handle, notifier] {
-        char text[256];
-        const ssize_t length = ::read(handle, text, sizeof text);
-        if (length <= 0) { // a plain file at its end: the speed is not known any more
-            notifier->setEnabled(false);
-            return;
-        }
-        const QList<QByteArray> lines = QByteArray(text, int(length)).trimmed().split('\n');
+    connect(source, &LineSource::line, this, [this](const QByteArray& line) {
         bool ok = false;
-        const double kmh = lines.last().trimmed().toDouble(&ok);
+        const double kmh = line.trimmed().toDouble(&ok);
         setSpeed(ok && std::isfinite(kmh) ? std::optional(Speed::fromKmPerHour(kmh)) : std::nullopt);
     });
+    connect(source, &LineSource::ended, this, [this] { setSpeed(std::nullopt); });
     return true;
 }
 

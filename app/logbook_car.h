@@ -33,6 +33,9 @@ public:
     Result<std::vector<LogVersion>> history(const std::string& entryId,
                                             const LogValue& kind) override;
     Result<void> saveCalibration(Calibration calibration) override;
+    Result<std::vector<Entry<Vehicle>>> cars() override;
+    std::string shownCar() const override { return m_vehicle ? m_vehicle->uuid : std::string(); }
+    Result<void> showCar(const std::string& id) override;
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     Result<void> withLogbook(const LogbookWork& work) override;
@@ -41,6 +44,7 @@ public:
     Instant time() const override { return m_clock(); }
 
 private:
+    void show(const EntryId& vehicle); // and forgets what was known of another one
     // The mode asked for; the one last used where none is.
     std::string modeOrLast(const std::string& mode);
 

@@ -67,6 +67,34 @@ Result<void> LogbookCar::saveCalibration(Calibration calibration)
     return {};
 }
 
+void LogbookCar::show(const EntryId& vehicle)
+{
+    m_vehicle = vehicle;
+    m_known.reset();
+    m_lastMode.clear();
+}
+
+Result<std::vector<Entry<Vehicle>>> LogbookCar::cars()
+{
+    if (!m_logbook)
+        return std::vector<Entry<Vehicle>>();
+    return m_logbook->vehicles();
+}
+
+Result<void> LogbookCar::showCar(const std::string& id)
+{
+    const auto all = cars();
+    if (!all)
+        return fail(all.error());
+    for (const Entry<Vehicle>& each : *all) {
+        if (each.id.uuid != id)
+            continue;
+        show(each.id);
+        return {};
+    }
+    return fail(Error{ErrorCode::notFound, "the logbook has no such vehicle", {}, 0, {}, {}, {}});
+}
+
 Result<void> LogbookCar::setUp(const Vehicle& vehicle)
 {
     if (!m_logbook) {
@@ -78,9 +106,7 @@ Result<void> LogbookCar::setUp(const Vehicle& vehicle)
     auto added = m_logbook->addVehicle(vehicle, m_clock());
     if (!added)
         return fail(added.error());
-    m_vehicle = *added;
-    m_known.reset();
-    m_lastMode.clear();
+    show(*added);
     return {};
 }
 
@@ -93,10 +119,8 @@ Result<void> LogbookCar::showDemo()
     if (!vehicles)
         return fail(vehicles.error());
     m_logbook.emplace(std::move(*demo));
-    m_vehicle = vehicles->front().id;
     m_file = demoLogbook();
-    m_known.reset();
-    m_lastMode.clear();
+    show(vehicles->front().id);
     return {};
 }
 

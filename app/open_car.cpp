@@ -31,6 +31,9 @@ public:
         return fail(m_error);
     }
     Result<void> saveCalibration(Calibration) override { return fail(m_error); }
+    Result<std::vector<Entry<Vehicle>>> cars() override { return fail(m_error); }
+    std::string shownCar() const override { return {}; }
+    Result<void> showCar(const std::string&) override { return fail(m_error); }
     Result<void> setUp(const Vehicle&) override { return fail(m_error); }
     Result<void> showDemo() override { return fail(m_error); }
     Result<void> withLogbook(const LogbookWork&) override { return fail(m_error); }

@@ -3,14 +3,26 @@
 
 namespace undermark {
 
-Screen::Screen(CarService& car, const QString& settingsFile)
-    : settings(settingsFile), setup(car, settings.format(), settingsFile), now(car), pump(car),
-      ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()), m_car(car)
+namespace {
+
+// The car that was shown last, if the logbook still has it.
+CarService& remembered(CarService& car, const ScreenSettings& settings)
 {
-    connect(&setup, &SetupViewModel::stored, this, [this] {
-        tank.guide()->takeUp();
-        readAnew(&setup);
-    });
+    if (!settings.car().isEmpty())
+        (void)car.showCar(settings.car().toStdString());
+    return car;
+}
+
+} // namespace
+
+Screen::Screen(CarService& car, const QString& settingsFile)
+    : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
+      now(car), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
+      m_car(car)
+{
+    connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
+    connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
+    connect(&settings, &ScreenSettings::anotherCarWanted, &setup, &SetupViewModel::addAnother);
     connect(&pump, &PumpViewModel::stored, this, [this] { readAnew(&pump); });
     connect(&tank, &TankViewModel::stored, this, [this] { readAnew(&tank); });
     connect(&logbook, &LogbookViewModel::stored, this, [this] { readAnew(&logbook); });
@@ -19,8 +31,10 @@ Screen::Screen(CarService& car, const QString& settingsFile)
         setFormat();
     });
     connect(&m_watch, &QTimer::timeout, this, [this] {
-        if (m_car.writtenElsewhere())
+        if (m_car.writtenElsewhere()) {
             readAnew(nullptr);
+            listCars();
+        }
     });
     m_watch.start(kWatch);
     setFormat();
@@ -35,7 +49,40 @@ void Screen::setFormat()
     ahead.setFormat(format);
     tank.setFormat(format);
     logbook.setFormat(format);
-    emit settings.changed(); // its own words, too
+    listCars(); // and its own words, too
+}
+
+void Screen::listCars()
+{
+    QStringList names;
+    int shown = -1;
+    if (const auto cars = m_car.cars()) {
+        for (const Entry<Vehicle>& each : *cars) {
+            if (each.id.uuid == m_car.shownCar())
+                shown = int(names.size());
+            names.append(QString::fromStdString(each.value.name));
+        }
+    }
+    settings.setCars(names, shown);
+}
+
+void Screen::showCar(int row)
+{
+    const auto cars = m_car.cars();
+    if (cars && std::size_t(row) < cars->size() && m_car.showCar((*cars)[std::size_t(row)].id.uuid))
+        startOver();
+    else
+        listCars();
+}
+
+void Screen::startOver()
+{
+    settings.keepCar(QString::fromStdString(m_car.shownCar()));
+    listCars();
+    tank.guide()->takeUp();
+    pump.startAgain();
+    logbook.close();
+    readAnew(&setup);
 }
 
 void Screen::readAnew(const QObject* writer)

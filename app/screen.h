@@ -44,12 +44,16 @@ public:
 
     // Units and language anew, in every text.
     void setFormat();
+    // The cars of the logbook, for the settings.
+    void listCars();
 
 signals:
     void languageChanged();
 
 private:
     void readAnew(const QObject* writer);
+    void showCar(int row);
+    void startOver(); // with another car
 
     CarService& m_car;
     QTimer m_watch;

@@ -99,6 +99,10 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     const QCommandLineOption speeds(
         u"speeds"_qs, u"Lock entry while moving: a pipe or device with one km/h a line."_qs,
         u"FILE"_qs);
+    const QCommandLineOption signal(
+        u"source"_qs, u"Readings of the sender for the calibration: a file, pipe or serial device with "
+                      u"one number a line, or two separated by a comma."_qs,
+        u"FILE"_qs);
     const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs);
     const QCommandLineOption grab(u"grab"_qs, u"Draw the page, save it and leave."_qs,
                                   u"FILE.png"_qs);
@@ -108,7 +112,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     parser.setApplicationDescription(u"How far the fuel goes: to the zero mark, and past it."_qs);
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, grab, selfTest});
+    parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, signal, grab, selfTest});
     if (!parser.parse(arguments))
         return failInput(parser.errorText().toStdString());
     if (!parser.positionalArguments().isEmpty())
@@ -135,6 +139,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
         return fail(looks.error());
     options.settings = *looks;
     options.speeds = parser.value(speeds);
+    options.signal = parser.value(signal);
     options.grab = parser.value(grab);
     options.selfTest = parser.isSet(selfTest);
     return options;

@@ -21,6 +21,7 @@ struct LaunchOptions {
     QString grab; // picture to save, or empty
     bool selfTest = false;
     QString speeds;        // file or pipe of km/h, or empty
+    QString signal;        // file, pipe or device of the sender's readings, or empty
     QVariantMap settings;  // said on the command line, for this run only
     QString answer;        // --help, --version: print this and leave
 

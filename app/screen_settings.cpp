@@ -98,6 +98,26 @@ QList<Choice> ScreenSettings::choices() const
              indexOf(kLanguages, language())}};
 }
 
+void ScreenSettings::setCars(const QStringList& names, int shown)
+{
+    m_cars = {tr("car"), names + QStringList(tr("Another car")), shown};
+    emit changed();
+}
+
+void ScreenSettings::keepCar(const QString& id)
+{
+    keep(QStringLiteral("car"), id);
+}
+
+void ScreenSettings::chooseCar(int option)
+{
+    const int another = int(m_cars.options.size()) - 1;
+    if (option == another)
+        emit anotherCarWanted();
+    else if (option >= 0 && option < another)
+        emit carChosen(option);
+}
+
 void ScreenSettings::choose(int choice, int option)
 {
     const QList<Choice> all = choices();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What the user has chosen about the screen: units, language, size of the
-// letters, day or night. Kept in the XDG configuration folder, not in the
+// letters, day or night, and which car is shown. Kept in the XDG configuration folder, not in the
 // logbook: it belongs to the screen, not to the car.
 #pragma once
 
@@ -33,6 +33,7 @@ class ScreenSettings : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(QList<undermark::Choice> choices READ choices NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::Choice cars READ cars NOTIFY changed FINAL)
     Q_PROPERTY(bool night READ night WRITE setNight NOTIFY changed FINAL)
     Q_PROPERTY(qreal textScale READ textScale NOTIFY changed FINAL)
 
@@ -41,6 +42,11 @@ public:
     explicit ScreenSettings(const QString& file, QObject* parent = nullptr);
 
     QList<Choice> choices() const;
+    // The cars of the logbook by name; the last option is another one.
+    const Choice& cars() const { return m_cars; }
+    void setCars(const QStringList& names, int shown);
+    QString car() const { return value("car").toString(); } // id of the one last shown
+    void keepCar(const QString& id);
     Units units() const;
     // "de": the language chosen; else the system's.
     QString language() const;
@@ -55,9 +61,12 @@ public:
     void override(const QString& key, const QVariant& value);
 
     Q_INVOKABLE void choose(int choice, int option);
+    Q_INVOKABLE void chooseCar(int option);
 
 signals:
     void changed();
+    void carChosen(int car); // a row of setCars()
+    void anotherCarWanted();
     void formatChanged();   // units or language: texts are to be made anew
 
 private:
@@ -65,6 +74,7 @@ private:
     void keep(const QString& key, const QVariant& value);
 
     std::unique_ptr<QSettings> m_store;
+    Choice m_cars;
     QVariantMap m_now; // overrides, and everything where nothing is kept
 };
 

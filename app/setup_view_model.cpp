@@ -99,8 +99,25 @@ void SetupViewModel::save()
         m_draft->remove(QStringLiteral("setup"));
         m_draft->sync();
     }
+    m_another = false;
+    m_name = tr("My car"); // nothing of it for the next one
+    m_fuel = 0;
+    m_form.setText(Capacity, {});
+    m_form.setText(Reserve, {});
     refresh();
     emit stored();
+}
+
+void SetupViewModel::addAnother()
+{
+    m_another = true;
+    emit changed();
+}
+
+void SetupViewModel::leave()
+{
+    m_another = false;
+    emit changed();
 }
 
 void SetupViewModel::lookAtDemo()

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The first run: a car is set up in a minute, or the demo car looked at. What
-// was typed outlives a program that is closed half-way.
+// The first run: a car is set up in a minute, or the demo car looked at; or
+// another car later. What was typed outlives a program that is closed half-way.
 #pragma once
 
 #include "app/car_service.h"
@@ -22,6 +22,7 @@ class SetupViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(bool needed READ needed NOTIFY changed FINAL)
+    Q_PROPERTY(bool another READ another NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
     Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
@@ -34,7 +35,8 @@ public:
     SetupViewModel(CarService& car, const UnitFormat& format, const QString& draft,
                    QObject* parent = nullptr);
 
-    bool needed() const { return m_needed; }     // there is no car yet
+    bool needed() const { return m_needed || m_another; } // a car is to be set up
+    bool another() const { return !m_needed && m_another; } // one more, which may be left
     QString name() const { return m_name; }
     void setName(const QString& name);
     QStringList fuels() const;
@@ -47,6 +49,8 @@ public:
     Q_INVOKABLE void selectFuel(int fuel);
     Q_INVOKABLE void save();
     Q_INVOKABLE void lookAtDemo();
+    Q_INVOKABLE void addAnother();
+    Q_INVOKABLE void leave(); // what was typed is kept
 
 signals:
     void changed();
@@ -65,6 +69,7 @@ private:
     QString m_name;
     int m_fuel = 0;
     bool m_needed = false;
+    bool m_another = false;
     QList<NoticeText> m_notices;
 };
 

@@ -36,6 +36,14 @@ std::optional<Volume> missOf(std::span<const CalibrationPoint> points, std::size
     return read.added.mean - points[i].added;
 }
 
+// Some width to see it in where nothing moved.
+PlotAxis signalAxis(double lowest, double highest)
+{
+    if (highest <= lowest)
+        highest = lowest + std::max(1.0, std::abs(lowest) * 0.1);
+    return PlotAxis::around(lowest, highest, kMostTicks);
+}
+
 QList<QPointF> lineOf(const LevelCurve& curve, const PlotAxis& x, const PlotAxis& y,
                       const UnitFormat& format)
 {
@@ -71,9 +79,7 @@ PlotPicture tankPicture(std::span<const CalibrationPoint> points, const Calibrat
         highest = std::max(highest, point.signal.value());
         most = std::max(most, format.inUnit(point.added));
     }
-    if (highest <= lowest) // nothing moved: some width to see it in
-        highest = lowest + std::max(1.0, std::abs(lowest) * 0.1);
-    const PlotAxis x = PlotAxis::around(lowest, highest, kMostTicks);
+    const PlotAxis x = signalAxis(lowest, highest);
     const PlotAxis y = PlotAxis::around(0.0, most, kMostTicks);
     const double usual = fit.residualSd ? format.inUnit(*fit.residualSd) : 0.0;
     for (std::size_t i = 0; i < points.size(); ++i) {
@@ -96,6 +102,40 @@ PlotPicture tankPicture(std::span<const CalibrationPoint> points, const Calibrat
                          .arg(int(points.size()))
                          .arg(format.volume({points.back().added, {}}));
     return picture;
+}
+
+PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
+                        const UnitFormat& format)
+{
+    PlotPicture picture;
+    const double a = curve.lowest().signal.value(), b = curve.highest().signal.value();
+    const PlotAxis x = signalAxis(std::min(a, b), std::max(a, b));
+    const PlotAxis y = PlotAxis::around(0.0, format.inUnit(curve.highest().added), kMostTicks);
+    for (const CurveKnot& knot : curve.knots())
+        picture.marks.append({x.share(knot.signal.value()), 1.0 - y.share(format.inUnit(knot.added)),
+                              0.0, false});
+    picture.line = lineOf(curve, x, y, format);
+    picture.xTicks = x.ticks(format, false);
+    picture.yTicks = y.ticks(format, true);
+    picture.xTitle = QString::fromStdString(sender.unit);
+    picture.yTitle = (lobe == Lobe::withPump ? TankWords::tr("%1 in the lobe with the pump")
+                                             : TankWords::tr("%1 in the other lobe"))
+                         .arg(format.volumeUnit());
+    picture.spoken = (lobe == Lobe::withPump
+                          ? TankWords::tr("Curve of the lobe with the pump, up to %1")
+                          : TankWords::tr("Curve of the other lobe, up to %1"))
+                         .arg(format.volume({curve.highest().added, {}}));
+    return picture;
+}
+
+QList<Fact> lobeFacts(const SaddleCurves& curves, const UnitFormat& format)
+{
+    const auto holds = [&format](const LevelCurve& curve) {
+        const CurveKnot& top = curve.highest();
+        return format.volume({top.added + top.width, top.sd});
+    };
+    return {{TankWords::tr("the lobe with the pump takes"), holds(curves.first)},
+            {TankWords::tr("the other lobe takes"), holds(curves.second)}};
 }
 
 } // namespace undermark

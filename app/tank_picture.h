@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/fact.h"
 #include "app/plot_picture.h"
 #include "engine/calibration/calibrate.h"
+#include "engine/calibration/saddle.h"
 
 #include <optional>
 #include <span>
@@ -16,5 +18,12 @@ namespace undermark {
 PlotPicture tankPicture(std::span<const CalibrationPoint> points, const CalibrationFit& fit,
                         const Sender& sender, std::optional<Volume> zeroMark,
                         const UnitFormat& format);
+
+// A saddle tank read by two signals: one lobe's curve, its litres upwards.
+enum class Lobe { withPump, other };
+PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
+                        const UnitFormat& format);
+// What each lobe holds.
+QList<Fact> lobeFacts(const SaddleCurves& curves, const UnitFormat& format);
 
 } // namespace undermark

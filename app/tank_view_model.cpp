@@ -42,12 +42,22 @@ PlotPicture TankViewModel::plot() const
 {
     if (!m_plot) {
         m_plot.emplace();
-        if (m_known && m_known->fit)
+        if (m_known && m_known->saddle)
+            m_plot = lobePicture(m_known->saddle->first, m_known->vehicle().sender, Lobe::withPump,
+                                 m_format);
+        else if (m_known && m_known->fit)
             m_plot = tankPicture(m_known->log.calibration->value.points, *m_known->fit,
                                  m_known->vehicle().sender,
                                  m_known->log.calibration->value.zeroMark, m_format);
     }
     return *m_plot;
+}
+
+PlotPicture TankViewModel::secondPlot() const
+{
+    if (!m_known || !m_known->saddle)
+        return {};
+    return lobePicture(m_known->saddle->second, m_known->vehicle().sender, Lobe::other, m_format);
 }
 
 void TankViewModel::setFormat(const UnitFormat& format)
@@ -62,6 +72,11 @@ QList<Fact> TankViewModel::curveFacts() const
     if (!calibrated())
         return {};
     const Calibration& calibration = m_known->log.calibration->value;
+    if (m_known->saddle)
+        return QList<Fact>{{tr("calibrated"), dateText(calibration.time)},
+                           {tr("zero mark"), tr("%1 above drained")
+                                                 .arg(m_format.volume({calibration.zeroMark, {}}))}} +
+               lobeFacts(*m_known->saddle, m_format);
     const LevelCurve& curve = *m_known->curve();
     const QString unit = QString::fromStdString(m_known->vehicle().sender.unit);
     const auto reading = [&](Signal signal) {
@@ -108,7 +123,7 @@ const GaugeTable* TankViewModel::gauge() const
     if (!m_tableMade) {
         m_tableMade = true;
         m_table.reset();
-        if (calibrated()) {
+        if (hasTable()) {
             GaugeTableRequest request = m_request;
             request.zeroMark = m_known->log.calibration->value.zeroMark;
             request.signalStep = m_known->vehicle().sender.resolution;
@@ -134,6 +149,8 @@ QList<Fact> TankViewModel::table() const
 
 QString TankViewModel::tableNote() const
 {
+    if (m_known && m_known->saddle)
+        return tr("Two signals have no gauge table: a gauge takes one, as of senders in series.");
     if (!gauge())
         return tr("A gauge table needs a calibration first.");
     return tr("A gauge that draws straight lines between these points is wrong by at most %1.")

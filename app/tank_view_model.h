@@ -18,6 +18,8 @@ class TankViewModel : public QObject {
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(bool calibrated READ calibrated NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
+    Q_PROPERTY(bool hasTable READ hasTable NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> curveFacts READ curveFacts NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> findings READ findings NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> table READ table NOTIFY changed FINAL)
@@ -37,8 +39,10 @@ public:
     // `car` outlives the view model.
     explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
 
-    bool calibrated() const { return m_known && m_known->curve(); }
-    PlotPicture plot() const;
+    bool calibrated() const { return m_known && (m_known->curve() || m_known->saddle); }
+    PlotPicture plot() const;       // two signals: of the lobe with the pump
+    PlotPicture secondPlot() const; // and of the other one; else empty
+    bool hasTable() const { return m_known && m_known->curve(); }
     QList<Fact> curveFacts() const;
     QList<NoticeText> findings() const;
     QList<Fact> table() const; // signal by value

@@ -171,6 +171,17 @@
     </message>
 </context>
 <context>
+    <name>LiveSignalCard</name>
+    <message>
+        <source>the source reads %1</source>
+        <translation>die Quelle zeigt %1</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Nehmen</translation>
+    </message>
+</context>
+<context>
     <name>LogEntry</name>
     <message>
         <source>As it was written down</source>
@@ -592,6 +603,10 @@
         <source>Set up this car</source>
         <translation>Wagen anlegen</translation>
     </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -670,6 +685,30 @@
     <message>
         <source>Level curve, points: %1, up to %2</source>
         <translation>Standkurve, Punkte: %1, bis %2</translation>
+    </message>
+    <message>
+        <source>%1 in the lobe with the pump</source>
+        <translation>%1 in der Kammer mit der Pumpe</translation>
+    </message>
+    <message>
+        <source>%1 in the other lobe</source>
+        <translation>%1 in der anderen Kammer</translation>
+    </message>
+    <message>
+        <source>Curve of the lobe with the pump, up to %1</source>
+        <translation>Kurve der Kammer mit der Pumpe, bis %1</translation>
+    </message>
+    <message>
+        <source>Curve of the other lobe, up to %1</source>
+        <translation>Kurve der anderen Kammer, bis %1</translation>
+    </message>
+    <message>
+        <source>the lobe with the pump takes</source>
+        <translation>die Kammer mit der Pumpe fasst</translation>
+    </message>
+    <message>
+        <source>the other lobe takes</source>
+        <translation>die andere Kammer fasst</translation>
     </message>
 </context>
 <context>
@@ -947,6 +986,118 @@
     <message>
         <source>Last reading away</source>
         <translation>Letzten Wert weg</translation>
+    </message>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>Wert, Kammer mit Pumpe</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>Wert, andere Kammer</translation>
+    </message>
+    <message>
+        <source>one lobe holds, if known</source>
+        <translation>eine Kammer fasst, falls bekannt</translation>
+    </message>
+    <message>
+        <source>the other lobe holds</source>
+        <translation>die andere Kammer fasst</translation>
+    </message>
+    <message>
+        <source>A level takes the readings of both lobes.</source>
+        <translation>Zu einem Stand gehören die Werte beider Kammern.</translation>
+    </message>
+    <message>
+        <source>These readings allow no curve</source>
+        <translation>Diese Werte erlauben keine Kurve</translation>
+    </message>
+    <message>
+        <source>It has not settled: wait, or type the reading.</source>
+        <translation>Noch nicht zur Ruhe gekommen: warten oder den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Wert</translation>
+    </message>
+    <message>
+        <source>waiting for the first reading</source>
+        <translation>wartet auf den ersten Wert</translation>
+    </message>
+    <message>
+        <source>silent for %1 s: look at its cable</source>
+        <translation>seit %1 s stumm: nach dem Kabel sehen</translation>
+    </message>
+    <message>
+        <source>the source has ended</source>
+        <translation>die Quelle ist zu Ende</translation>
+    </message>
+    <message>
+        <source>settling: %1 s more</source>
+        <translation>beruhigt sich: noch %1 s</translation>
+    </message>
+    <message>
+        <source>still moving</source>
+        <translation>bewegt sich noch</translation>
+    </message>
+    <message>
+        <source> (%1 %2)</source>
+        <translation> (%1 %2)</translation>
+    </message>
+    <message>
+        <source>source, mean of %1</source>
+        <translation>Quelle, Mittel aus %1</translation>
+    </message>
+    <message>
+        <source>known to ±</source>
+        <translation>bekannt auf ±</translation>
+    </message>
+    <message>
+        <source>drift a minute</source>
+        <translation>Drift je Minute</translation>
+    </message>
+    <message>
+        <source>lines not read</source>
+        <translation>nicht gelesene Zeilen</translation>
+    </message>
+    <message>
+        <source>%1, the last: %2</source>
+        <translation>%1, die letzte: %2</translation>
+    </message>
+    <message>
+        <source>What each lobe holds tells how far their unequal emptying can mislead.</source>
+        <translation>Was jede Kammer fasst, sagt, wie weit ungleiches Leeren täuschen kann.</translation>
+    </message>
+    <message>
+        <source>One sender</source>
+        <translation>Ein Geber</translation>
+    </message>
+    <message>
+        <source>Saddle tank, senders in series</source>
+        <translation>Satteltank, Geber in Reihe</translation>
+    </message>
+    <message>
+        <source>Saddle tank, two signals</source>
+        <translation>Satteltank, zwei Signale</translation>
+    </message>
+    <message>
+        <source>%1, other lobe %2</source>
+        <translation>%1, andere Kammer %2</translation>
+    </message>
+    <message>
+        <source>none yet; one that has settled is enough</source>
+        <translation>noch keiner; ein ruhiger genügt</translation>
+    </message>
+    <message>
+        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
+        <translation>Keines der Signale hat sich bewegt, während %1 hineinliefen. Nach Verkabelung und Masse sehen.</translation>
+    </message>
+    <message>
+        <source>lobes that empty unequally</source>
+        <translation>Kammern, die sich ungleich leeren</translation>
+    </message>
+    <message>
+        <source>a level is up to ± %1 less sure, most so half full</source>
+        <translation>ein Stand ist bis zu ± %1 unsicherer, am meisten halb voll</translation>
     </message>
 </context>
 <context>
@@ -1504,6 +1655,14 @@
         <source>language</source>
         <translation>Sprache</translation>
     </message>
+    <message>
+        <source>car</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Anderer Wagen</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -1649,6 +1808,14 @@
     <message>
         <source>Caution: %1</source>
         <translation>Vorsicht: %1</translation>
+    </message>
+    <message>
+        <source>%1 above drained</source>
+        <translation>%1 über leergepumpt</translation>
+    </message>
+    <message>
+        <source>Two signals have no gauge table: a gauge takes one, as of senders in series.</source>
+        <translation>Für zwei Signale gibt es keine Anzeigetabelle: eine Anzeige nimmt eines, wie von Gebern in Reihe.</translation>
     </message>
 </context>
 <context>

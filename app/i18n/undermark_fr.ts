@@ -171,6 +171,17 @@
     </message>
 </context>
 <context>
+    <name>LiveSignalCard</name>
+    <message>
+        <source>the source reads %1</source>
+        <translation>la source indique %1</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Prendre</translation>
+    </message>
+</context>
+<context>
     <name>LogEntry</name>
     <message>
         <source>As it was written down</source>
@@ -592,6 +603,10 @@
         <source>Set up this car</source>
         <translation>Créer cette voiture</translation>
     </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -670,6 +685,30 @@
     <message>
         <source>Level curve, points: %1, up to %2</source>
         <translation>Courbe de niveau, points : %1, jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>%1 in the lobe with the pump</source>
+        <translation>%1 dans la poche de la pompe</translation>
+    </message>
+    <message>
+        <source>%1 in the other lobe</source>
+        <translation>%1 dans l’autre poche</translation>
+    </message>
+    <message>
+        <source>Curve of the lobe with the pump, up to %1</source>
+        <translation>Courbe de la poche de la pompe, jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>Curve of the other lobe, up to %1</source>
+        <translation>Courbe de l’autre poche, jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>the lobe with the pump takes</source>
+        <translation>la poche de la pompe contient</translation>
+    </message>
+    <message>
+        <source>the other lobe takes</source>
+        <translation>l’autre poche contient</translation>
     </message>
 </context>
 <context>
@@ -947,6 +986,118 @@
     <message>
         <source>Last reading away</source>
         <translation>Ôter la lecture</translation>
+    </message>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>lecture, poche de la pompe</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>lecture, autre poche</translation>
+    </message>
+    <message>
+        <source>one lobe holds, if known</source>
+        <translation>une poche contient, si connu</translation>
+    </message>
+    <message>
+        <source>the other lobe holds</source>
+        <translation>l’autre poche contient</translation>
+    </message>
+    <message>
+        <source>A level takes the readings of both lobes.</source>
+        <translation>Un niveau demande la lecture des deux poches.</translation>
+    </message>
+    <message>
+        <source>These readings allow no curve</source>
+        <translation>Ces lectures ne permettent pas de courbe</translation>
+    </message>
+    <message>
+        <source>It has not settled: wait, or type the reading.</source>
+        <translation>Pas encore stable : attendre, ou taper la lecture.</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>pas de lecture</translation>
+    </message>
+    <message>
+        <source>waiting for the first reading</source>
+        <translation>attend la première lecture</translation>
+    </message>
+    <message>
+        <source>silent for %1 s: look at its cable</source>
+        <translation>muette depuis %1 s : voir le câble</translation>
+    </message>
+    <message>
+        <source>the source has ended</source>
+        <translation>la source est finie</translation>
+    </message>
+    <message>
+        <source>settling: %1 s more</source>
+        <translation>se stabilise : encore %1 s</translation>
+    </message>
+    <message>
+        <source>still moving</source>
+        <translation>bouge encore</translation>
+    </message>
+    <message>
+        <source> (%1 %2)</source>
+        <translation> (%1 %2)</translation>
+    </message>
+    <message>
+        <source>source, mean of %1</source>
+        <translation>source, moyenne de %1</translation>
+    </message>
+    <message>
+        <source>known to ±</source>
+        <translation>connue à ±</translation>
+    </message>
+    <message>
+        <source>drift a minute</source>
+        <translation>dérive par minute</translation>
+    </message>
+    <message>
+        <source>lines not read</source>
+        <translation>lignes non lues</translation>
+    </message>
+    <message>
+        <source>%1, the last: %2</source>
+        <translation>%1, la dernière : %2</translation>
+    </message>
+    <message>
+        <source>What each lobe holds tells how far their unequal emptying can mislead.</source>
+        <translation>Ce que contient chaque poche dit combien leur vidage inégal peut tromper.</translation>
+    </message>
+    <message>
+        <source>One sender</source>
+        <translation>Une seule jauge</translation>
+    </message>
+    <message>
+        <source>Saddle tank, senders in series</source>
+        <translation>Réservoir à deux poches, jauges en série</translation>
+    </message>
+    <message>
+        <source>Saddle tank, two signals</source>
+        <translation>Réservoir à deux poches, deux signaux</translation>
+    </message>
+    <message>
+        <source>%1, other lobe %2</source>
+        <translation>%1, autre poche %2</translation>
+    </message>
+    <message>
+        <source>none yet; one that has settled is enough</source>
+        <translation>aucune encore ; une seule, stable, suffit</translation>
+    </message>
+    <message>
+        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
+        <translation>Aucun des signaux n’a bougé pendant que %1 entraient. Voir le câblage et la masse.</translation>
+    </message>
+    <message>
+        <source>lobes that empty unequally</source>
+        <translation>poches qui se vident inégalement</translation>
+    </message>
+    <message>
+        <source>a level is up to ± %1 less sure, most so half full</source>
+        <translation>un niveau est moins sûr de ± %1 au plus, surtout à moitié plein</translation>
     </message>
 </context>
 <context>
@@ -1504,6 +1655,14 @@
         <source>language</source>
         <translation>langue</translation>
     </message>
+    <message>
+        <source>car</source>
+        <translation>voiture</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Autre voiture</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -1649,6 +1808,14 @@
     <message>
         <source>Caution: %1</source>
         <translation>Attention : %1</translation>
+    </message>
+    <message>
+        <source>%1 above drained</source>
+        <translation>%1 au-dessus de vidé</translation>
+    </message>
+    <message>
+        <source>Two signals have no gauge table: a gauge takes one, as of senders in series.</source>
+        <translation>Deux signaux n’ont pas de table d’indicateur : un indicateur en prend un, comme de jauges en série.</translation>
     </message>
 </context>
 <context>

@@ -11,7 +11,7 @@ Item {
     required property plotPicture picture
     readonly property real labelHeight: Theme.line(Theme.small)
 
-    implicitHeight: 24 * Theme.step + 2 * labelHeight
+    implicitHeight: 24 * Theme.step + 2.5 * labelHeight
     Accessible.role: Accessible.Graphic
     Accessible.name: picture.spoken
 
@@ -22,11 +22,14 @@ Item {
     }
     Text {
         id: yTitle
+        width: root.width - xTitle.width - Theme.step
+        elide: Text.ElideRight
         text: root.picture.yTitle
         color: Theme.quietInk
         font.pixelSize: Theme.small
     }
     Text {
+        id: xTitle
         anchors.right: parent.right
         text: root.picture.xTitle
         color: Theme.quietInk
@@ -35,7 +38,7 @@ Item {
     Item {
         id: area
         x: widest.width + Theme.step
-        y: root.labelHeight + Theme.step / 2
+        y: root.labelHeight + Math.max(Theme.step / 2, root.labelHeight / 2) // half a label above it
         width: root.width - x
         height: root.height - y - root.labelHeight - Theme.step
 

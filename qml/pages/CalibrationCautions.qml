@@ -64,6 +64,13 @@ PageScroll {
         }
     }
 
+    ButtonGrid {
+        Layout.fillWidth: true
+        columns: Theme.stacked ? 1 : 3
+        names: root.guide.wirings
+        current: root.guide.wiring
+        onChosen: index => root.guide.chooseWiring(index)
+    }
     WrapText {
         text: root.guide.text
     }

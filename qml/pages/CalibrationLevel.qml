@@ -4,8 +4,8 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// One level of the calibration: litres, readings and how far they have settled
-// on the left, the pad on the right.
+// One level of the calibration: litres, readings (of a source, or typed) and how
+// far they have settled on the left, the pad on the right.
 PageScroll {
     id: root
 
@@ -34,6 +34,11 @@ PageScroll {
                 text: root.guide.text
                 font.pixelSize: Theme.small
             }
+            LiveSignalCard {
+                Layout.fillWidth: true
+                visible: root.guide.liveReading !== ""
+                guide: root.guide
+            }
             FieldColumn {
                 Layout.fillWidth: true
                 form: root.guide.form
@@ -58,7 +63,11 @@ PageScroll {
 
             FactList {
                 Layout.fillWidth: true
-                nameShare: 0.32
+                visible: root.guide.liveReading !== ""
+                facts: root.guide.liveFacts
+            }
+            FactList {
+                Layout.fillWidth: true
                 facts: root.guide.facts
             }
             WrapText {

@@ -14,11 +14,16 @@ PageScroll {
         entry.take(event);
     }
 
-    Plot {
+    WrapText {
+        text: root.guide.text
+        font.pixelSize: Theme.small
+    }
+    PlotPair {
         Layout.fillWidth: true
-        Layout.minimumHeight: implicitHeight
+        Layout.fillHeight: false
         visible: !root.guide.plot.empty
-        picture: root.guide.plot
+        first: root.guide.plot
+        second: root.guide.secondPlot
     }
     FactList {
         Layout.fillWidth: true

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The first run: a car in four answers, or the demo car.
+// The first run: a car in four answers, or the demo car; or one more car.
 FocusScope {
     id: root
 
@@ -12,6 +12,7 @@ FocusScope {
     readonly property bool portrait: height > width
 
     Keys.onPressed: event => entry.take(event)
+    Keys.onEscapePressed: root.view.leave()
 
     PageScroll {
         anchors {
@@ -84,8 +85,8 @@ FocusScope {
                 }
                 TouchButton {
                     Layout.fillWidth: true
-                    text: qsTr("Look at the demo car")
-                    onClicked: root.view.lookAtDemo()
+                    text: root.view.another ? qsTr("Not now") : qsTr("Look at the demo car")
+                    onClicked: root.view.another ? root.view.leave() : root.view.lookAtDemo()
                 }
             }
             NumberEntry {

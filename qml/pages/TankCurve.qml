@@ -23,12 +23,12 @@ PageScroll {
         leading: true
         onClicked: root.calibrate()
     }
-    Plot {
+    PlotPair {
         Layout.fillWidth: true
         Layout.fillHeight: true
-        Layout.minimumHeight: implicitHeight
         visible: root.view.calibrated
-        picture: root.view.plot
+        first: root.view.plot
+        second: root.view.secondPlot
     }
     FactList {
         Layout.fillWidth: true

@@ -13,7 +13,7 @@ PageScroll {
     GridLayout {
         Layout.fillWidth: true
         Layout.fillHeight: false
-        visible: root.view.calibrated
+        visible: root.view.hasTable
         columns: root.width > 60 * Theme.step && !Theme.stacked ? 4 : 2
         columnSpacing: Theme.step
         rowSpacing: Theme.step
@@ -97,7 +97,7 @@ PageScroll {
     }
     RowLayout {
         Layout.fillHeight: false
-        visible: root.view.calibrated
+        visible: root.view.hasTable
         spacing: Theme.step
 
         TouchButton {

@@ -59,6 +59,13 @@ private slots:
             run(kProgram, {"--self-test", "--logbook", folder.filePath("new.undermark")});
         QVERIFY2(selfTest.code == 0, qPrintable(selfTest.err));
     }
+    void aSourceThatCannotBeReadIsRefused()
+    {
+        QTemporaryDir folder;
+        const Run refused = run(kPreview, {"--source", folder.filePath("nothing")});
+        QCOMPARE(refused.code, 2);
+        QVERIFY2(refused.err.contains("source"), qPrintable(refused.err));
+    }
     void aGrabIsAPictureOfTheAskedSize()
     {
         QTemporaryDir folder;

@@ -101,6 +101,73 @@ private slots:
         const auto other = test::emptyCar(config.path().toStdString());
         QCOMPARE(Screen(*other, file).setup.form()->fields()[0].text, ""); // used up
     }
+    void anotherCarIsSetUpChosenAndRemembered()
+    {
+        const test::TestFolder folder;
+        QTemporaryDir config;
+        const QString file = config.filePath("screen.ini");
+        {
+            const auto car = test::demoCar(folder.path);
+            Screen screen(*car, file);
+            screen.settings.choose(4, 0);
+            QCOMPARE(screen.settings.cars().options, QStringList({"Ouzel wagon", "Another car"}));
+            QCOMPARE(screen.settings.cars().current, 0);
+            screen.settings.chooseCar(1);
+            QVERIFY(screen.setup.another());
+            screen.setup.leave(); // not now
+            QVERIFY(!screen.setup.needed());
+            screen.settings.chooseCar(1);
+            screen.setup.setName("Ibis");
+            type(*screen.setup.form(), 0, "61.5");
+            screen.setup.save();
+            QVERIFY(!screen.setup.needed());
+            QCOMPARE(screen.settings.cars().options, QStringList({"Ouzel wagon", "Ibis", "Another car"}));
+            QCOMPARE(screen.settings.cars().current, 1);
+            QCOMPARE(screen.logbook.rows()->rowCount(), 0); // every page shows it
+            QVERIFY(!screen.tank.calibrated());
+            QCOMPARE(screen.pump.form()->fields()[0].text, "61.5");
+            QCOMPARE(screen.setup.name(), "My car"); // nothing of it for the next one
+        }
+        const auto again = test::reopenedCar(folder.path); // would show the first one
+        Screen screen(*again, file);
+        QCOMPARE(screen.settings.cars().current, 1);
+        QVERIFY(!screen.tank.calibrated());
+        screen.settings.chooseCar(0);
+        QCOMPARE(screen.now.title(), "Ouzel wagon");
+        QCOMPARE(screen.logbook.rows()->rowCount(), 47);
+        QVERIFY(screen.tank.calibrated());
+        screen.settings.chooseCar(7); // there is none
+        QCOMPARE(screen.now.title(), "Ouzel wagon");
+    }
+    void aCarThatIsGoneIsNotMissed()
+    {
+        QTemporaryDir config;
+        const test::TestFolder folder;
+        const auto car = test::demoCar(folder.path);
+        {
+            ScreenSettings settings(config.filePath("screen.ini"));
+            settings.keepCar("a car of another logbook");
+        }
+        Screen screen(*car, config.filePath("screen.ini"));
+        QCOMPARE(screen.now.title(), "Ouzel wagon");
+    }
+    void aCalibrationBegunOnOneCarIsNotTheOthers()
+    {
+        const test::TestFolder folder;
+        const auto car = test::demoCar(folder.path);
+        Screen screen(*car);
+        CalibrationGuide& guide = *screen.tank.guide();
+        for (int i = 0; i < guide.cautions().size(); ++i)
+            guide.acknowledge(i);
+        guide.go();
+        QVERIFY(guide.started());
+        screen.settings.chooseCar(1);
+        type(*screen.setup.form(), 0, "61.5");
+        screen.setup.save();
+        QVERIFY(!guide.started());
+        screen.settings.chooseCar(0);
+        QVERIFY(guide.started());
+    }
     void theDemoCarCanBeLookedAt()
     {
         const test::TestFolder folder;

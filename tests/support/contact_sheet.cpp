@@ -17,6 +17,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 using namespace undermark;
@@ -94,6 +95,38 @@ void importTable(Screen& screen)
         }
 }
 
+// The sender's readings over some seconds, with a little slosh.
+void read(LiveSignal& live, double seconds, double slope)
+{
+    static LiveSignal::Seconds now{100};
+    live.setClock([] { return now; });
+    for (int i = 0; i < seconds * 5; ++i) {
+        now += LiveSignal::Seconds(0.2);
+        live.take(QByteArray::number(2.1 + 0.002 * std::sin(i) + slope * i));
+    }
+}
+
+// Both lobes of a saddle tank, as far as so many pours.
+void calibrateSaddle(CalibrationGuide& guide, int pours)
+{
+    guide.chooseWiring(int(TankWiring::twoSignals));
+    for (int i = 0; i < 5; ++i)
+        guide.acknowledge(i);
+    guide.go();
+    const double first[] = {3.02, 2.31, 1.22, 1.21, 0.55}, second[] = {2.91, 2.9, 2.88, 1.6, 0.7};
+    for (int i = 0; i <= pours; ++i) {
+        const int field = i == 0 ? 0 : 1;
+        if (i == 4)
+            guide.other(); // the last one fills it up
+        if (i > 0)
+            type(*guide.form(), 0, "12");
+        type(*guide.form(), field, QString::number(first[i]));
+        type(*guide.form(), field + 1, QString::number(second[i]));
+        guide.go();
+        guide.go();
+    }
+}
+
 QList<State> states()
 {
     const auto nothing = [](Screen&) {};
@@ -138,6 +171,29 @@ QList<State> states()
         {"tank-prepare", 3, nothing, "tab", 3},
         {"tank-pour", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
         {"tank-no-movement", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-live", 3,
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             type(*screen.tank.guide()->form(), 0, "10");
+             read(screen.tank.guide()->live(), 30, 0);
+         }},
+        {"tank-live-moving", 3,
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             read(screen.tank.guide()->live(), 20, -0.004);
+             screen.tank.guide()->live().take("ERR 4");
+             screen.tank.guide()->takeLive();
+         }},
+        {"tank-saddle-pour", 3, [](Screen& screen) { calibrateSaddle(*screen.tank.guide(), 2); }},
+        {"tank-saddle-review", 3,
+         [](Screen& screen) {
+             calibrateSaddle(*screen.tank.guide(), 4);
+         }},
+        {"tank-saddle", 3,
+         [](Screen& screen) {
+             calibrateSaddle(*screen.tank.guide(), 4);
+             screen.tank.guide()->go();
+         }},
         {"tank-review", 3,
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
@@ -169,6 +225,16 @@ QList<State> states()
          "tab", 4},
         {"logbook-exported", 4, [](Screen& screen) { screen.logbook.transfer()->exportAll(); }, "tab", 4},
         {"logbook-settings", 4, nothing, "tab", 5},
+        {"several-cars", 4,
+         [](Screen& screen) {
+             for (const char* name : {"Ibis", "The rally car with the long-range tank"}) {
+                 screen.setup.setName(name);
+                 type(*screen.setup.form(), 0, "60");
+                 screen.setup.save();
+             }
+         },
+         "tab", 5},
+        {"another-car", 4, [](Screen& screen) { screen.settings.chooseCar(1); }},
     };
 }
 

@@ -94,14 +94,28 @@ TestFolder::~TestFolder()
     std::filesystem::remove_all(path, ignored);
 }
 
-std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder)
+namespace {
+
+std::unique_ptr<CarService> firstCarOf(Logbook logbook, const std::filesystem::path& file)
 {
     using namespace std::chrono;
-    auto logbook = makeDemoLogbook(folder / "demo.sqlite", Existing::refuse);
-    const EntryId vehicle = logbook->vehicles()->front().id;
+    const EntryId vehicle = logbook.vehicles()->front().id;
     const Instant now = sys_days{year{2026} / 9 / 1} + hours(12);
-    return std::make_unique<LogbookCar>(std::move(*logbook), folder / "demo.sqlite", vehicle,
-                                        [now] { return now; });
+    return std::make_unique<LogbookCar>(std::move(logbook), file, vehicle, [now] { return now; });
+}
+
+} // namespace
+
+std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder)
+{
+    const std::filesystem::path file = folder / "demo.sqlite";
+    return firstCarOf(std::move(*makeDemoLogbook(file, Existing::refuse)), file);
+}
+
+std::unique_ptr<CarService> reopenedCar(const std::filesystem::path& folder)
+{
+    const std::filesystem::path file = folder / "demo.sqlite";
+    return firstCarOf(std::move(*Logbook::open(file, OpenMode::readWrite)), file);
 }
 
 std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder)
@@ -144,6 +158,21 @@ Result<std::vector<LogVersion>> FakeCar::history(const std::string& entryId, con
 Result<void> FakeCar::saveCalibration(Calibration calibration)
 {
     return demo().saveCalibration(std::move(calibration));
+}
+
+Result<std::vector<Entry<Vehicle>>> FakeCar::cars()
+{
+    Entry<Vehicle> van;
+    van.id.uuid = shownCar();
+    van.value.name = state.vehicle;
+    return std::vector<Entry<Vehicle>>{van};
+}
+
+Result<void> FakeCar::showCar(const std::string& id)
+{
+    if (id == shownCar())
+        return {};
+    return fail(Error{ErrorCode::notFound, "no such car", {}, 0, {}, {}, {}});
 }
 
 Result<void> FakeCar::setUp(const Vehicle& vehicle)

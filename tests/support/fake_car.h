@@ -34,6 +34,9 @@ public:
     Result<std::vector<LogVersion>> history(const std::string& entryId,
                                             const LogValue& kind) override;
     Result<void> saveCalibration(Calibration calibration) override;
+    Result<std::vector<Entry<Vehicle>>> cars() override;
+    std::string shownCar() const override { return "kestrel"; }
+    Result<void> showCar(const std::string& id) override;
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     Result<void> withLogbook(const LogbookWork& work) override;
@@ -61,6 +64,8 @@ private:
 
 // A car over a new demo logbook in `folder`, at the demo's own time.
 std::unique_ptr<CarService> demoCar(const std::filesystem::path& folder);
+// The same logbook once more, at its first car, as another start opens it.
+std::unique_ptr<CarService> reopenedCar(const std::filesystem::path& folder);
 // A car whose logbook in `folder` does not exist yet.
 std::unique_ptr<CarService> emptyCar(const std::filesystem::path& folder);
 
