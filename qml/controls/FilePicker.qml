@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Undermark.App
 
-// Folders and files to choose from.
-ColumnLayout {
+// Folders and files to choose from. (By anchors: a layout inside another one, shown
+// late, gives a wrapped text one line only in Qt 6.4.)
+Item {
     id: root
 
     required property string title
@@ -15,26 +15,36 @@ ColumnLayout {
 
     signal picked(row: int)
 
-    spacing: Theme.step
+    Column {
+        id: head
+        width: parent.width
+        spacing: Theme.step
 
-    WrapText {
-        text: root.title
-        font.pixelSize: Theme.large
-    }
-    NoticeBar {
-        Layout.fillWidth: true
-        notices: root.notices
-    }
-    WrapText {
-        text: root.files.folder
-        color: Theme.quietInk
-        font.pixelSize: Theme.small
+        WrapText {
+            width: head.width
+            text: root.title
+            font.pixelSize: Theme.large
+        }
+        NoticeBar {
+            width: head.width
+            notices: root.notices
+        }
+        WrapText {
+            width: head.width
+            text: root.files.folder
+            color: Theme.quietInk
+            font.pixelSize: Theme.small
+        }
     }
     ListView {
         id: list
-        Layout.fillWidth: true
-        Layout.rightMargin: -2 * Theme.step
-        Layout.fillHeight: true
+        anchors {
+            top: head.bottom
+            topMargin: Theme.step
+            bottom: hintText.top
+            bottomMargin: Theme.step
+        }
+        width: root.width + 2 * Theme.step
         model: root.files
         clip: true
         spacing: Theme.step / 2
@@ -57,7 +67,9 @@ ColumnLayout {
         }
     }
     WrapText {
-        visible: text !== ""
+        id: hintText
+        anchors.bottom: parent.bottom
+        width: parent.width
         text: root.hint
         color: Theme.quietInk
         font.pixelSize: Theme.small

@@ -64,7 +64,7 @@ ColumnLayout {
         }
         FactList {
             Layout.fillWidth: true
-            nameShare: Theme.stacked ? 0.5 : 0.42
+            nameShare: Theme.stacked ? 0.56 : 0.42
             facts: root.view.facts
         }
         Item {

@@ -37,8 +37,7 @@ PageCase {
         }
         return rows;
     }
-    function test_nothingIsClippedOrTooSmallToTouch(data) {
-        open(data.size, data.state, data.page, data.language ?? "en", data.percent ?? 100);
+    function verifyFits() {
         for (const button of visibleButtons()) {
             verifyInside(button);
             verify(button.width >= 64 && button.height >= 64,
@@ -52,11 +51,46 @@ PageCase {
         }
         verify(visibleButtons().length > 5);
         verify(visibleTexts().length > 6);
+    }
+    function test_nothingIsClippedOrTooSmallToTouch(data) {
+        open(data.size, data.state, data.page, data.language ?? "en", data.percent ?? 100);
+        verifyFits();
         if (data.page < 2 && !data.percent) { // the pages for the road fit without sliding
             for (const item of visibleItems(root.window.contentItem))
                 verify(!(item instanceof Flickable) || item.contentHeight <= item.height + 0.5,
                        describe(item) + " has to be slid by " + (item.contentHeight - item.height));
         }
+    }
+
+    // What is opened on a page: a row of the route in its three parts, import and export.
+    function test_whatIsOpenedFits_data() {
+        const rows = [];
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1920, 1080)]) {
+            for (const look of [{language: "en"}, {language: "de"}, {language: "fr"},
+                                {language: "en", percent: 200}]) {
+                for (const opened of ["route", "road", "fuel", "row", "transfer", "files"])
+                    rows.push({tag: size.width + " " + look.language + " " + (look.percent ?? 100)
+                               + " " + opened, size: size, language: look.language,
+                               percent: look.percent ?? 100, opened: opened});
+            }
+        }
+        return rows;
+    }
+    function test_whatIsOpenedFits(data) {
+        const part = ["road", "fuel", "row"].indexOf(data.opened);
+        const ofRoute = part >= 0 || data.opened === "route";
+        open(data.size, "calm", ofRoute ? 2 : 4, data.language, data.percent);
+        root.window.pageItem.tab = ofRoute ? 1 : 4;
+        if (part >= 0) {
+            Fixture.ahead.editRow(3);
+            Fixture.ahead.editor.selectPart(part);
+            Fixture.ahead.editor.selectMode(0);
+        }
+        if (data.opened === "files")
+            Fixture.logbook.transfer.chooseTable();
+        waitForRendering(root.window.contentItem);
+        wait(50);
+        verifyFits();
     }
 
     // No text runs into another one.
