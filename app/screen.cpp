@@ -82,15 +82,13 @@ void Screen::startOver()
     tank.guide()->takeUp();
     pump.startAgain();
     logbook.close();
-    readAnew(&setup);
+    readAnew(nullptr);
 }
 
 void Screen::readAnew(const QObject* writer)
 {
     now.refresh();
-    if (writer == &setup && !pump.saved()) // another car: its numbers are others
-        pump.startAgain();
-    else if (writer != &pump)
+    if (writer != &pump)
         pump.refresh();
     ahead.refresh();
     if (writer != &tank)
