@@ -94,7 +94,6 @@ Item {
         }
         Shape {
             anchors.fill: parent
-            clip: true
             // (Drawn while very narrow, strokes leave traces with the software renderer.)
             visible: !root.picture.empty && width > 16 * Theme.step
 
