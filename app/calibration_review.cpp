@@ -1,10 +1,71 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The guided calibration's review: curves and what they rest on.
+// The guided calibration's review: curves, what they rest on, and saving.
 #include "app/calibration_guide.h"
 #include "app/tank_picture.h"
 
 namespace undermark {
+
+void CalibrationGuide::save()
+{
+    const auto zero = m_format.volumeFrom(m_form.text(Zero));
+    if (!zero) {
+        refuse(tr("Where the zero mark is, is missing."));
+        return;
+    }
+    m_draft.zeroMark = zero;
+    if (const auto why = whyNoCurve()) {
+        m_problem = noticeText(*why);
+        emit changed();
+        return;
+    }
+    Calibration calibration;
+    calibration.points = pointsOf(m_draft.levels);
+    calibration.zeroMark = *zero;
+    if (const auto saved = m_car.saveCalibration(calibration); !saved) {
+        m_problem = noticeText(saved.error());
+        emit changed();
+        return;
+    }
+    startAgain();
+    m_saved = true;
+    emit changed();
+    emit stored();
+}
+
+std::vector<CalibrationPoint> CalibrationGuide::points() const
+{
+    std::vector<DraftLevel> levels = m_draft.levels;
+    if (!m_draft.current.readings.empty())
+        levels.push_back(m_draft.current);
+    return pointsOf(levels);
+}
+
+std::optional<CalibrationFit> CalibrationGuide::fit() const
+{
+    const auto all = points();
+    if (twoSignals() || all.size() < 2)
+        return std::nullopt;
+    auto fitted = fitCalibration(all, sender());
+    return fitted ? std::optional(std::move(*fitted)) : std::nullopt;
+}
+
+Result<SaddleCurves> CalibrationGuide::saddle() const
+{
+    return fitSaddle(points());
+}
+
+std::optional<Error> CalibrationGuide::whyNoCurve() const
+{
+    if (twoSignals()) {
+        const auto curves = saddle();
+        return curves ? std::nullopt : std::optional(curves.error());
+    }
+    const auto fitted = fit();
+    if (fitted && fitted->curve)
+        return std::nullopt;
+    return Error{ErrorCode::badInput, tr("These readings allow no curve").toStdString(), {}, 0, {}, {}, {}};
+}
 
 QList<Fact> CalibrationGuide::reviewFacts() const
 {

@@ -140,8 +140,13 @@ QList<Fact> TankViewModel::table() const
     if (!gauge())
         return rows;
     const QString unit = QString::fromStdString(m_known->vehicle().sender.unit);
+    int decimals = 0; // alike in all rows, as many as the longest needs
     for (const GaugeTableRow& row : gauge()->rows)
-        rows.append({tr("%1 %2").arg(m_format.typed(row.signal.value(), 4), unit),
+        decimals = std::max(decimals, int(m_format.typed(row.signal.value(), 4)
+                                              .section(m_format.decimalMark(), 1)
+                                              .size()));
+    for (const GaugeTableRow& row : gauge()->rows)
+        rows.append({tr("%1 %2").arg(m_format.number(row.signal.value(), decimals), unit),
                      tr("%1 %2").arg(m_format.number(row.value, m_request.decimals),
                                      m_request.unit == GaugeUnit::percent ? tr("%") : tr("L"))});
     return rows;

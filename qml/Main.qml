@@ -19,6 +19,7 @@ Window {
     readonly property bool portrait: height > width
     property Item pageItem: null // the page that is open
     readonly property list<string> files: ["NowPage", "PumpPage", "AheadPage", "TankPage", "LogbookPage"]
+    readonly property string sizes: Theme.step + " " + Theme.textScale // what all others follow
     readonly property var views: [now, pump, ahead, tank, logbook]
 
     title: qsTr("Undermark")
@@ -28,22 +29,44 @@ Window {
     color: Theme.paper
 
     onPageChanged: turn()
+    onSizesChanged: anew.restart()
     Component.onCompleted: turn()
 
     // A page is made when it is first turned to. (By file: Qt 6.4 cannot load a
     // bound component.)
     function turn() {
-        const loader = pages.itemAt(root.page) as Loader;
+        const loader = pages.itemAt(root.page) as PageLoader;
         if (!loader)
             return;
-        if (!loader.item)
+        if (!loader.item) {
+            loader.sizes = root.sizes;
             loader.setSource(Qt.resolvedUrl(root.files[root.page] + ".qml"),
                              root.page === 4 ? {view: root.logbook, settings: root.settings, focus: true}
                                              : {view: root.views[root.page], focus: true});
+        }
         root.pageItem = loader.item as Item;
         loader.forceActiveFocus();
     }
 
+    // Where all sizes change at once, layouts of Qt 6.4 keep some of before: the
+    // pages are made anew, and the one that is open stays at its tab.
+    function layAnew() {
+        const tab = (root.pageItem as Item)?.tab;
+        for (let i = 0; i < pages.count; ++i) {
+            const loader = pages.itemAt(i) as PageLoader;
+            if (loader.item && loader.sizes !== root.sizes)
+                loader.setSource("");
+        }
+        root.turn();
+        if (tab !== undefined)
+            root.pageItem.tab = tab;
+    }
+
+    Timer {
+        id: anew
+        interval: 0
+        onTriggered: root.layAnew()
+    }
     Binding {
         target: Theme
         property: "night"
@@ -65,7 +88,7 @@ Window {
         id: pages
         model: root.files
 
-        Loader {
+        PageLoader {
             required property int index
 
             width: root.portrait ? root.width : dividers.x
@@ -93,7 +116,7 @@ Window {
         x: root.portrait ? 0 : parent.width - width
         y: root.portrait ? parent.height - height : 0
         width: root.portrait ? parent.width : 15 * Theme.step
-        height: root.portrait ? 10 * Theme.step : parent.height
+        height: !root.portrait ? parent.height : (Theme.stacked ? 18 : 10) * Theme.step
         portrait: root.portrait
         names: [qsTr("Now"), qsTr("Pump"), qsTr("Ahead"), qsTr("Tank"), qsTr("Logbook")]
         current: root.page

@@ -41,6 +41,13 @@
     </message>
 </context>
 <context>
+    <name>CalibrationCautions</name>
+    <message>
+        <source>How is the tank read?</source>
+        <translation>Wie wird der Tank abgelesen?</translation>
+    </message>
+</context>
+<context>
     <name>CalibrationLevel</name>
     <message>
         <source>Taken so far</source>

@@ -41,6 +41,13 @@
     </message>
 </context>
 <context>
+    <name>CalibrationCautions</name>
+    <message>
+        <source>How is the tank read?</source>
+        <translation>Comment lit-on le réservoir ?</translation>
+    </message>
+</context>
+<context>
     <name>CalibrationLevel</name>
     <message>
         <source>Taken so far</source>

@@ -3,12 +3,14 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Undermark.App
 
-// What is known, name by value; long ones are wrapped.
+// What is known, name by value; long ones are wrapped. In large letters on a
+// narrow page the value stands below its name.
 Column {
     id: root
 
     required property list<fact> facts
     property real nameShare: 0.42
+    readonly property bool below: Theme.stacked && width < 60 * Theme.step
 
     spacing: Theme.step / 2
 
@@ -20,12 +22,12 @@ Column {
             required property fact modelData
 
             width: root.width
-            height: Math.max(nameText.height, valueText.height)
+            height: root.below ? nameText.height + valueText.height : Math.max(nameText.height, valueText.height)
             implicitHeight: height
 
             Text {
                 id: nameText
-                width: Math.floor(root.nameShare * root.width) - 2 * Theme.step
+                width: root.below ? root.width : Math.floor(root.nameShare * root.width) - 2 * Theme.step
                 text: row.modelData.name
                 color: Theme.quietInk
                 font.pixelSize: Theme.body
@@ -33,7 +35,8 @@ Column {
             }
             Text {
                 id: valueText
-                x: Math.floor(root.nameShare * root.width)
+                x: root.below ? 2 * Theme.step : Math.floor(root.nameShare * root.width)
+                y: root.below ? nameText.height : 0
                 width: root.width - x
                 text: row.modelData.value
                 color: Theme.ink

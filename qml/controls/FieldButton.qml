@@ -28,6 +28,8 @@ T.AbstractButton {
             text: head.name
             color: Theme.quietInk
             font.pixelSize: Theme.small
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Math.floor(1.625 * Theme.step)
             elide: Text.ElideRight
         }
         Text {  // the slanted number says it too, where this has no room

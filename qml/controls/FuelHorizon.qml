@@ -48,10 +48,10 @@ Item {
                 color: Theme.reserve
             }
         }
-        Shape {
+        SeenShape {
             anchors.fill: parent
             // (Drawn while very narrow, strokes leave traces with the software renderer.)
-            visible: width > 16 * Theme.step
+            wanted: width > 16 * Theme.step
 
             ShapePath {
                 scale: Qt.size(strip.width, strip.height)

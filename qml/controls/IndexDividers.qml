@@ -4,7 +4,8 @@ import QtQuick
 import QtQuick.Templates as T
 
 // The index dividers of the road book, down the right edge or along the
-// bottom. Room for five, and a sixth place for day and night.
+// bottom, there in two rows where the letters are large. Room for five, and a
+// sixth place for day and night. All names in letters of one size.
 FocusScope {
     id: root
 
@@ -12,12 +13,28 @@ FocusScope {
     required property int current
     required property bool portrait
     required property bool night
-    readonly property real slotWidth: portrait ? width / 6 : width
-    readonly property real slotHeight: portrait ? height : height / 6
+    readonly property int columns: portrait ? (Theme.stacked ? 3 : 6) : 1
+    readonly property real slotWidth: width / columns
+    readonly property real slotHeight: height / (6 / columns)
+    readonly property real room: slotWidth - 2 * Theme.step
+    readonly property int letters: Math.floor(Theme.body * Math.min(1, room / Math.max(1, widest.width)))
+
+    function longest(names: list<string>): string {
+        let found = "";
+        for (const name of names)
+            found = name.length > found.length ? name : found;
+        return found;
+    }
 
     signal chosen(index: int)
     signal lightSwitched
 
+    TextMetrics {
+        id: widest
+        font.pixelSize: Theme.body
+        font.bold: true
+        text: root.longest(root.names)
+    }
     Rectangle {
         anchors.fill: parent
         color: Theme.track
@@ -32,8 +49,8 @@ FocusScope {
             required property int index
             readonly property bool open: index === root.current
 
-            x: root.portrait ? index * root.slotWidth : 0
-            y: root.portrait ? 0 : index * root.slotHeight
+            x: index % root.columns * root.slotWidth
+            y: Math.floor(index / root.columns) * root.slotHeight
             width: root.slotWidth
             height: root.slotHeight
             text: modelData
@@ -65,18 +82,17 @@ FocusScope {
             contentItem: Text {
                 text: divider.text
                 color: divider.open ? Theme.ink : Theme.quietInk
-                font.pixelSize: Theme.body
+                font.pixelSize: root.letters
                 font.bold: divider.open
-                fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: Math.floor(1.625 * Theme.step)
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
             }
         }
     }
     TouchButton {
-        x: root.portrait ? 5 * root.slotWidth : 0
-        y: root.portrait ? 0 : 5 * root.slotHeight
+        x: 5 % root.columns * root.slotWidth
+        y: Math.floor(5 / root.columns) * root.slotHeight
+        textSize: root.letters
         width: root.slotWidth
         height: root.slotHeight
         text: root.night ? qsTr("Day") : qsTr("Night")

@@ -2,34 +2,69 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// The driving modes side by side; more than fit are reached by sliding.
-ListView {
+// Names side by side, one of them chosen. Up to six are always all in sight, in
+// two rows where a word would get too small; more are reached by sliding.
+Item {
     id: root
 
     required property list<string> names
     required property int current
-    readonly property real share: (width - (count - 1) * spacing) / count
+    readonly property bool few: names.length <= 6
+    readonly property bool folded: names.length > 2
+        && 0.75 * widest.width > (width + Theme.step) / names.length - 3 * Theme.step
 
     signal chosen(index: int)
 
-    implicitHeight: Theme.touch
-    orientation: ListView.Horizontal
-    spacing: Theme.step
-    clip: true
-    boundsBehavior: Flickable.StopAtBounds
-    interactive: contentWidth > width
-    model: names
-    onCurrentChanged: positionViewAtIndex(current, ListView.Contain)
+    function longestWord(names: list<string>): string {
+        let found = "";
+        for (const name of names)
+            for (const word of name.split(" "))
+                found = word.length > found.length ? word : found;
+        return found;
+    }
 
-    delegate: TouchButton {
-        required property string modelData
-        required property int index
+    implicitHeight: few ? grid.implicitHeight : Theme.touch
 
-        width: Math.max(10 * Theme.step, root.share, 0.8 * implicitWidth)
-        height: root.height
-        text: modelData
-        chosen: index === root.current
-        Accessible.role: Accessible.RadioButton
-        onClicked: root.chosen(index)
+    TextMetrics {
+        id: widest
+        font.pixelSize: Theme.body
+        font.bold: true
+        text: root.longestWord(root.names)
+    }
+    ButtonGrid {
+        id: grid
+        width: root.width
+        visible: root.few
+        columns: Math.max(1, root.folded ? Math.ceil(root.names.length / 2) : root.names.length)
+        names: root.few ? root.names : []
+        current: root.current
+        onChosen: index => root.chosen(index)
+    }
+    ListView {
+        id: list
+        readonly property real share: (width - (count - 1) * spacing) / Math.max(1, count)
+
+        anchors.fill: parent
+        visible: !root.few
+        orientation: ListView.Horizontal
+        spacing: Theme.step
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentWidth > width
+        model: root.few ? [] : root.names
+        currentIndex: root.current
+        onCurrentIndexChanged: positionViewAtIndex(currentIndex, ListView.Contain)
+
+        delegate: TouchButton {
+            required property string modelData
+            required property int index
+
+            width: Math.max(10 * Theme.step, list.share, 0.8 * implicitWidth)
+            height: list.height
+            text: modelData
+            chosen: index === root.current
+            Accessible.role: Accessible.RadioButton
+            onClicked: root.chosen(index)
+        }
     }
 }

@@ -53,7 +53,7 @@ T.AbstractButton {
             color: root.accent
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
-            maximumLineCount: 4
+            maximumLineCount: Theme.stacked ? 9 : 4
             elide: Text.ElideRight
         }
         Text {

@@ -33,6 +33,8 @@ Item {
         font.pixelSize: Theme.body
         font.bold: true
         verticalAlignment: Text.AlignVCenter
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: Math.floor(1.625 * Theme.step)
         elide: Text.ElideRight
     }
     Repeater {

@@ -72,7 +72,11 @@ Item {
             Item {
                 id: column
                 required property horizonTickMark modelData
+                required property int index
                 readonly property real at: modelData.at * area.width
+                // The last one goes where it and the first have no room side by side.
+                readonly property bool roomy: index === 0 || index < root.picture.xTicks.length - 1
+                    || area.width > 2 * xLabel.width + 2 * Theme.step
 
                 y: area.height
 
@@ -83,7 +87,8 @@ Item {
                     color: Theme.ink
                 }
                 Text {
-                    visible: !(Theme.stacked && column.modelData.spare)
+                    id: xLabel
+                    visible: column.roomy && !(Theme.stacked && column.modelData.spare)
                     x: Math.max(0, Math.min(area.width - width, column.at - width / 2))
                     y: Theme.step / 2
                     text: column.modelData.label
@@ -92,11 +97,11 @@ Item {
                 }
             }
         }
-        Shape {
+        SeenShape {
             anchors.fill: parent
             clip: true
             // (Drawn while very narrow, strokes leave traces with the software renderer.)
-            visible: !root.picture.empty && width > 16 * Theme.step
+            wanted: !root.picture.empty && width > 16 * Theme.step
 
             ShapePath {
                 scale: Qt.size(area.width, area.height)

@@ -5,7 +5,8 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Undermark.App
 
-// What must hold before anything is drained or poured, line by line.
+// What must hold before anything is drained or poured, line by line; and by how
+// many senders the tank is read.
 PageScroll {
     id: root
 
@@ -64,13 +65,6 @@ PageScroll {
         }
     }
 
-    ButtonGrid {
-        Layout.fillWidth: true
-        columns: Theme.stacked ? 1 : 3
-        names: root.guide.wirings
-        current: root.guide.wiring
-        onChosen: index => root.guide.chooseWiring(index)
-    }
     WrapText {
         text: root.guide.text
     }
@@ -112,6 +106,16 @@ PageScroll {
                 }
             }
         }
+    }
+    WrapText {
+        text: qsTr("How is the tank read?")
+    }
+    ButtonGrid {
+        Layout.fillWidth: true
+        columns: Theme.stacked ? 1 : 3
+        names: root.guide.wirings
+        current: root.guide.wiring
+        onChosen: index => root.guide.chooseWiring(index)
     }
     Item {
         Layout.fillHeight: true

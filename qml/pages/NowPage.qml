@@ -40,6 +40,7 @@ FocusScope {
                 Layout.fillWidth: Theme.stacked
                 visible: text !== ""
                 text: root.view.sinceFill
+                wrapMode: Theme.stacked ? Text.WordWrap : Text.NoWrap
                 elide: Text.ElideRight
                 color: Theme.quietInk
                 font.pixelSize: Theme.body

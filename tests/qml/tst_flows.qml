@@ -25,6 +25,19 @@ PageCase {
         show(Qt.size(800, 480), page);
     }
 
+    function test_aLargerWindowIsLaidAnewAtTheSameTab() {
+        open(Qt.size(800, 480), "calm", 4);
+        Fixture.logbook.open(2);
+        root.window.pageItem.tab = 1;
+        root.window.width = 1920;
+        root.window.height = 1080;
+        tryCompare(Theme, "step", 18);
+        wait(50);
+        compare(root.window.pageItem.tab, 1);
+        for (const button of visibleButtons())
+            verify(button.height >= Theme.touch - 0.5, describe(button) + " is " + button.height);
+    }
+
     function test_aFillInFourTouches() {
         open(Qt.size(800, 480), "calm", 0);
         touch("Pump");      // 1
