@@ -2,7 +2,6 @@
 #include "app/line_source.h"
 
 #include <QFile>
-#include <QSocketNotifier>
 #include <cerrno>
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -12,6 +11,7 @@ namespace undermark {
 
 LineSource::~LineSource()
 {
+    m_notifier.reset();   // before what it watches is closed
     if (m_handle >= 0)
         ::close(m_handle);
 }
@@ -35,13 +35,13 @@ bool LineSource::open(const QString& file)
         m_play.start(1000 / kLinesPerSecond);
         return true;
     }
-    auto* notifier = new QSocketNotifier(m_handle, QSocketNotifier::Read, this);
-    connect(notifier, &QSocketNotifier::activated, this, [this, notifier] {
+    m_notifier = std::make_unique<QSocketNotifier>(m_handle, QSocketNotifier::Read);
+    connect(m_notifier.get(), &QSocketNotifier::activated, this, [this] {
         read();
         while (passLine())
             ;
         if (m_ended) {
-            notifier->setEnabled(false);
+            m_notifier->setEnabled(false);
             emit ended();
         }
     });

@@ -10,7 +10,9 @@
 
 #include <QByteArray>
 #include <QObject>
+#include <QSocketNotifier>
 #include <QTimer>
+#include <memory>
 
 namespace undermark {
 
@@ -38,6 +40,7 @@ private:
     bool passLine(); // whether there was a whole one
 
     int m_handle = -1;
+    std::unique_ptr<QSocketNotifier> m_notifier;   // not of a recording
     QByteArray m_waiting;      // not passed on yet
     bool m_tooLong = false;    // what is waiting is the rest of such a line
     bool m_ended = false;

@@ -87,7 +87,7 @@ qreal ScreenSettings::textScale() const
 QList<Choice> ScreenSettings::choices() const
 {
     const Units now = units();
-    const int percent = int(textScale() * 100 + 0.5);
+    const int percent = qRound(textScale() * 100);
     return {{tr("distance"), {tr("km"), tr("miles")}, int(now.distance)},
             {tr("fuel"), {tr("litres"), tr("US gallons"), tr("imperial gallons")}, int(now.volume)},
             {tr("rate"), {tr("L/100 km"), tr("km/L"), tr("mpg US"), tr("mpg imperial")}, int(now.rate)},

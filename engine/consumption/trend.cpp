@@ -9,7 +9,7 @@ namespace undermark {
 
 namespace {
 
-enum Feature { kLevel, kRecent, kCosine, kSine, kPace, kRecentPace, kFeatures };
+enum Feature : std::size_t { kLevel, kRecent, kCosine, kSine, kPace, kRecentPace, kFeatures };
 
 // Round numbers, chosen on simulated cars together with one real log; none is a
 // sharp optimum.

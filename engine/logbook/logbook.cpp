@@ -319,6 +319,7 @@ Result<void> Logbook::checkIntegrity() const
     });
 }
 
+// NOLINTBEGIN(bugprone-macro-parentheses): T is a type
 #define UNDERMARK_CORRECTABLE(T)                                                                   \
     template Result<void> Logbook::supersede(const EntryId&, const T&, Instant);                   \
     template Result<std::vector<Version<T>>> Logbook::versions(const EntryId&) const;
@@ -328,6 +329,7 @@ Result<void> Logbook::checkIntegrity() const
     template Result<std::vector<EntryId>> Logbook::addAll(const EntryId&, std::span<const T>,      \
                                                           Instant);                                \
     template Result<std::vector<Entry<T>>> Logbook::entries(const EntryId&) const;
+// NOLINTEND(bugprone-macro-parentheses)
 UNDERMARK_CORRECTABLE(Vehicle)
 UNDERMARK_OF_VEHICLE(Mode)
 UNDERMARK_OF_VEHICLE(Calibration)

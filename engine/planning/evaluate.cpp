@@ -95,7 +95,7 @@ private:
             m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
         if (purchase.full)
             m_since = purchase.point;
-        m_plan.stops.push_back(std::move(stop));
+        m_plan.stops.push_back(stop);
     }
 
     void finish()

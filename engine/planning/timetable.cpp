@@ -41,8 +41,10 @@ Pieces Timetable::openParts(int point, double km, double stopped, const Pieces& 
         return isOpen(point, earliest) ? pieces : Pieces();
     const double latest = clock(km, pieces.back().to, stopped);
     Pieces open;
-    double opens = window.opens + std::floor((earliest - window.opens) / kDay) * kDay;
-    for (; opens <= latest; opens += kDay) {
+    const double firstDay = std::floor((earliest - window.opens) / kDay);
+    const double lastDay = std::floor((latest - window.opens) / kDay);
+    for (int i = 0; i <= int(lastDay - firstDay); ++i) {
+        const double opens = window.opens + (firstDay + i) * kDay;
         Pieces part = pieces;
         const double from = pieces.front().from + (opens - earliest) / minutesPerLitre;
         cutBelow(part, from);

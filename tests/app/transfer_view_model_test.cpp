@@ -132,7 +132,7 @@ private slots:
         f.transfer.chooseUnit(2, 2); // month first
         f.transfer.confirm();
         f.transfer.confirm();
-        const Fill& fill = f.fills().back().value;
+        const Fill fill = f.fills().back().value;
         QVERIFY(std::fabs(fill.volume.litres() - 37.85411784) < 1e-9);
         QVERIFY(std::fabs(fill.odometer->km() - 321868.8) < 1e-6);
         QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::done);
