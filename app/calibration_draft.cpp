@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/calibration_draft.h"
 
+#include "engine/files/private_file.h"
+
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -8,8 +10,6 @@
 #include <QSaveFile>
 #include <algorithm>
 #include <cmath>
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -81,16 +81,6 @@ Error problem(ErrorCode code, const std::filesystem::path& file, const char* det
     return {code, detail, file.string(), 0, {}, {}, {}};
 }
 
-// A rename is durable once its folder is.
-void syncFolder(const std::filesystem::path& folder)
-{
-    const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY);
-    if (handle < 0)
-        return;
-    ::fsync(handle);
-    ::close(handle);
-}
-
 } // namespace
 
 std::vector<CalibrationPoint> pointsOf(const std::vector<DraftLevel>& levels)
@@ -138,7 +128,7 @@ Result<void> keepDraft(const CalibrationDraft& draft, const std::filesystem::pat
         !file.commit())
         return fail(problem(ErrorCode::fileAccess, path,
                             "the unfinished calibration cannot be kept here"));
-    syncFolder(path.parent_path());
+    (void)syncFolderOf(path);   // a rename is durable once its folder is
     return {};
 }
 
@@ -176,7 +166,7 @@ void dropDraft(const std::filesystem::path& path)
 {
     std::error_code ignored;
     std::filesystem::remove(path, ignored);
-    syncFolder(path.parent_path());
+    (void)syncFolderOf(path);
 }
 
 } // namespace undermark

@@ -32,6 +32,13 @@ private:
     bool m_rowBegun = false;
 };
 
+// A quantity that may be unknown in the unit of its column: in(fill.odometer, &Distance::km).
+template <class Q>
+std::optional<double> in(const std::optional<Q>& quantity, double (Q::*unit)() const)
+{
+    return quantity ? std::optional(((*quantity).*unit)()) : std::nullopt;
+}
+
 // What CsvWriter::text() was given, of a cell that it wrote; other cells as they are.
 std::string_view plainText(std::string_view cell);
 

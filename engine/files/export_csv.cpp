@@ -22,12 +22,6 @@ std::string dateOf(Instant time)
                   long(clock.seconds().count()));
 }
 
-template <class Q>
-std::optional<double> in(const std::optional<Q>& quantity, double (Q::*unit)() const)
-{
-    return quantity ? std::optional(((*quantity).*unit)()) : std::nullopt;
-}
-
 // Mean and sd of an estimate, two cells.
 template <class Q>
 void pair(CsvWriter& csv, const std::optional<Estimate<Q>>& estimate, double (Q::*unit)() const)

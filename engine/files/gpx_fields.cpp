@@ -3,7 +3,6 @@
 
 #include "engine/files/csv_reader.h"
 #include "engine/files/route_csv.h"
-#include "engine/format.h"
 
 #include <charconv>
 
@@ -69,12 +68,6 @@ Result<void> setClock(std::optional<Minutes>& target, std::string_view name, std
         return refused(name, clock.error().detail, clock.error().expected, text);
     target = *clock;
     return {};
-}
-
-std::string clockText(Minutes minutes)
-{
-    const int whole = static_cast<int>(minutes.count());
-    return format("%02d:%02d", whole / 60, whole % 60);
 }
 
 } // namespace

@@ -3,8 +3,10 @@
 
 #include "engine/files/csv_reader.h"
 #include "engine/files/csv_writer.h"
+#include "engine/format.h"
 
 #include <array>
+#include <cmath>
 
 namespace undermark {
 
@@ -191,6 +193,12 @@ private:
 };
 
 } // namespace
+
+std::string clockText(Minutes clock)
+{
+    const int minutes = static_cast<int>(std::lround(clock.count()));
+    return format("%02d:%02d", minutes / 60, minutes % 60);
+}
 
 Result<Minutes> parseClock(std::string_view text)
 {

@@ -31,5 +31,7 @@ Result<RouteFile> readRouteCsv(const std::filesystem::path& file);
 
 // "HH:MM", 00:00 to 24:00, as minutes since midnight.
 Result<Minutes> parseClock(std::string_view text);
+// "hh:mm", to the whole minute: what parseClock reads.
+std::string clockText(Minutes clock);
 
 } // namespace undermark

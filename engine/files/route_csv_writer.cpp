@@ -5,27 +5,9 @@
 #include "engine/files/private_file.h"
 #include "engine/files/route_csv.h"
 
-#include <cmath>
-
 namespace undermark {
 
 namespace {
-
-std::string clockText(const std::optional<Minutes>& clock)
-{
-    if (!clock)
-        return {};
-    const int minutes = static_cast<int>(std::lround(clock->count()));
-    char text[32];
-    std::snprintf(text, sizeof text, "%02d:%02d", minutes / 60, minutes % 60);
-    return text;
-}
-
-template <class Q>
-std::optional<double> in(const std::optional<Q>& quantity, double (Q::*unit)() const)
-{
-    return quantity ? std::optional(((*quantity).*unit)()) : std::nullopt;
-}
 
 std::optional<double> minutesIn(const std::optional<Minutes>& time)
 {
@@ -39,7 +21,7 @@ void addPoint(CsvWriter& csv, const RoutePoint& point)
     csv.number(point.pricePerLitre).number(in(point.leastPurchase, &Volume::litres));
     csv.number(in(point.mostPurchase, &Volume::litres)).number(minutesIn(point.stopTime));
     csv.number(in(point.detour, &Distance::km));
-    csv.text(clockText(point.opens)).text(clockText(point.closes));
+    csv.text(point.opens ? clockText(*point.opens) : "").text(point.closes ? clockText(*point.closes) : "");
     csv.number(point.timed).number(minutesIn(point.idle)).endRow();
 }
 
