@@ -12,9 +12,10 @@ namespace {
 constexpr double kOverPromise = 1.10;
 constexpr std::size_t kLong = 3;   // tanks of the long horizon
 // omega is common to a tank but only partly so to three: with a correlation of
-// 0.4 from tank to tank their mean deviates by sqrt((3 + 4 * 0.4 + 2 * 0.16) / 9)
-// of one tank's, before the factors learn it.
-constexpr double kLongStart = 0.74;
+// 0.6 from tank to tank (judgement: the rates are still being learnt, and that
+// error is common to all three) their mean deviates by
+// sqrt((3 + 4 * 0.6 + 2 * 0.36) / 9) of one tank's, before the factors learn it.
+constexpr double kLongStart = 0.82;
 
 std::array<bool, 3> hits(const DistanceForecast& forecast, Distance actual)
 {

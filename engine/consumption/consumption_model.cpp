@@ -37,10 +37,11 @@ Circumstances circumstancesOf(const Interval& stretch)
     return known;
 }
 
-// Which bands held an outcome `away` scales from the middle.
-std::array<bool, 3> hits(double degreesOfFreedom, double away, const BandFactors& factors)
+// Which bands of a law held the outcome.
+std::array<bool, 3> hits(const StudentT& law, double outcome, const BandFactors& factors)
 {
-    const StudentT standard{0, 1, degreesOfFreedom};
+    const StudentT standard{0, 1, law.degreesOfFreedom};
+    const double away = std::abs(outcome - law.location) / law.scale;
     std::array<bool, 3> hit{};
     for (std::size_t k = 0; k < hit.size(); ++k)
         hit[k] = standard.cdf(away / factors[k]) <= 0.5 + kBandLevels[k] / 2;   // cheaper than a quantile
@@ -112,7 +113,7 @@ double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const
     const double unknown_km = unknownKm(interval);
     const double mix_l2 = unknown_km * unknown_km * m_mix.variance(m_regression.mean());
     return clickVariance(interval) + level_l * level_l
-        + noise.tauSquared_l2PerKm * km + drift_l * drift_l + mix_l2;
+        + noise.tauSquared_l2PerKm / m_trend.noiseFactor() * km + drift_l * drift_l + mix_l2;
 }
 
 // Variance of log(litres / expected): noise and what is not known of the rates.
@@ -152,9 +153,13 @@ void ConsumptionModel::observe(const Interval& interval)
     const double relative = relativeVariance(interval, x);
     const Circumstances known = circumstancesOf(interval);
     const StudentT expected = m_trend.predict(known, relative);
-    const double away = std::abs(y - expected.location) / expected.scale;
-    BandFactors& bands = isShort(interval.burnt.mean) ? m_shortBands : m_bands;
-    bands.observe(hits(expected.degreesOfFreedom, away, bands));
+    if (isShort(interval.burnt.mean))
+        m_shortBands.observe(hits(expected, y, m_shortBands.over(m_bands)));
+    else {
+        m_bands.observe(hits(expected, y, m_bands));
+        const StudentT ahead = m_trend.predict({known.begin, std::nullopt}, relative);
+        m_aheadBands.observe(hits(ahead, y, m_aheadBands));
+    }
     m_trend.observe(known, y, relative);
     const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
     m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
@@ -174,6 +179,11 @@ void ConsumptionModel::observe(const Interval& interval)
     m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
 
+const BandFactors& ConsumptionModel::bandsFor(const Circumstances& now) const
+{
+    return now.litresPerDay ? m_bands : m_aheadBands;
+}
+
 bool ConsumptionModel::isShort(Volume burnt) const
 {
     return burnt.litres() <= kShortShare * m_usual_l;
@@ -182,7 +192,8 @@ bool ConsumptionModel::isShort(Volume burnt) const
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
                                                     int clickEnds) const
 {
-    return forecastDistance(burnt, now, clickEnds, isShort(burnt) ? m_shortBands : m_bands);
+    const BandFactors& tank = bandsFor(now);
+    return forecastDistance(burnt, now, clickEnds, isShort(burnt) ? m_shortBands.over(tank) : tank);
 }
 
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
@@ -224,7 +235,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     const StudentT trend = m_trend.predict(orLast(now), omega * omega);
     const double factor = std::exp(trend.location);
     const double common = trend.sd() * trend.sd();
-    const double bands = std::pow(m_bands[kBandLevels.size() - 1], 2);
+    const double bands = std::pow(bandsFor(now)[kBandLevels.size() - 1], 2);
     const std::vector<double> mix = m_mix.shares();
     ModeRates rates;
     for (std::size_t i = 0; i < count; ++i) {
@@ -246,7 +257,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     rates.degreesOfFreedom = trend.degreesOfFreedom;
     const double noise = m_trend.noiseFactor() * bands;
     rates.usualMixVariance = noise * m_mix.variance(std::span(mean).first(count)) * factor * factor;
-    rates.tauSquaredPerKm = noise * m_setup.noise.tauSquared_l2PerKm;
+    rates.tauSquaredPerKm = bands * m_setup.noise.tauSquared_l2PerKm;
     return rates;
 }
 

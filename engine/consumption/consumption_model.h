@@ -4,13 +4,14 @@
 // two layers. The rates say what a kind of driving costs:
 //
 //     litres = sum of rate_m * km_m + idle * hours + start * cold starts + noise
-//     Var(noise) = s2 * (click^2 + tau^2 * km + omega^2 * km^2)
+//     Var(noise) = s2 * (click^2 + omega^2 * km^2) + tau^2 * km
 //
 // by conjugate regression (normal-inverse-gamma, see conjugate_regression.h).
 // The three terms of the noise are the scatter of the click (fill to fill, does
 // not grow), trip-to-trip noise (independent along the way) and the drift of
 // day, season and driver (common to a stretch, so it grows like the distance).
-// Without the first and the last, intervals are wrong away from one tank. Old
+// Without the first and the last, intervals are wrong away from one tank. Full
+// tanks say next to nothing of tau, so it stays as stated while s2 is learnt. Old
 // evidence fades over `memory`. The trend (trend.h) says how the car does just
 // now against those rates, and learns s2; its factor applies to all modes.
 // Band factors (coverage.h) keep what is shown calibrated.
@@ -36,11 +37,13 @@
 namespace undermark {
 
 // Spread of the noise before anything is learnt. Sources: the click repeats to
-// some tenths of a litre up to one (common practice); tau^2 from real trips
-// (design 4.3); omega, a day's deviation as a share of the rate.
+// some tenths of a litre up to one (common practice); omega, a day's deviation as
+// a share of the rate; tau^2 is 8.4e-4 for the cars of one set of real trips
+// (design 4.3), taken as the middle of a factor of two either way in tau
+// (judgement), over which its mean is 1.35 times that.
 struct NoiseSetup {
     Volume clickSd = Volume::fromLitres(0.5);
-    double tauSquared_l2PerKm = 8.4e-4;
+    double tauSquared_l2PerKm = 1.14e-3;
     Fraction omega = Fraction::fromPercent(8);
 };
 
@@ -136,13 +139,15 @@ private:
     double clickVariance(const Interval& interval) const;   // L^2, as learnt
     double noiseVariance(const Interval& interval, std::span<const double> x) const;
     double relativeVariance(const Interval& interval, std::span<const double> x) const;
+    const BandFactors& bandsFor(const Circumstances& now) const;
     std::optional<std::size_t> indexOf(const std::string& mode) const;
 
     ConsumptionSetup m_setup;
     ConjugateRegression m_regression;
     Trend m_trend;
-    BandFactors m_bands;             // of tanks
-    BandFactors m_shortBands;        // of stretches of at most a fifth of one
+    BandFactors m_bands;             // of tanks, where the pace is known
+    BandFactors m_aheadBands;        // of tanks, where it is not
+    BandFactors m_shortBands;        // of stretches of at most a fifth of one, over those
     double m_usual_l = 0;            // mean of the last tanks
     NoiseSplit m_split;
     UsualMix m_mix;

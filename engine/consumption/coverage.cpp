@@ -28,6 +28,14 @@ void BandFactors::observe(const std::array<bool, 3>& hit)
     m_factor[2] = std::max(m_factor[2], 0.80 * m_factor[1]);
 }
 
+BandFactors BandFactors::over(const BandFactors& base) const
+{
+    BandFactors both = *this;
+    for (std::size_t k = 0; k < m_factor.size(); ++k)
+        both.m_factor[k] *= base[k];
+    return both;
+}
+
 double splitConformal(std::span<const double> scores, double alpha)
 {
     std::vector<double> sorted(scores.begin(), scores.end());

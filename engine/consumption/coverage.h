@@ -21,6 +21,8 @@ public:
     // What the factors begin with, > 0.
     explicit BandFactors(double start = 1) : m_factor{start, start, start} {}
     double operator[](std::size_t band) const { return m_factor[band]; }
+    // These on top of others.
+    BandFactors over(const BandFactors& base) const;
     // `hit[k]`: the outcome lay within the band as it was shown.
     void observe(const std::array<bool, 3>& hit);
 

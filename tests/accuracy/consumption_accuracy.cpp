@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <string>
 
 using namespace undermark;
 
@@ -75,6 +76,54 @@ BandScores rival(std::span<const Interval> tanks)
     return mean;
 }
 
+// How far pooled coverages of many cars may be from the level by chance: cars
+// differ in more than chance, so the sd is that between the cars' own.
+class Pooled {
+public:
+    void add(const BandScores& car)
+    {
+        for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
+            m_sum[k] += car.coverage[k];
+            m_squares[k] += car.coverage[k] * car.coverage[k];
+        }
+        ++m_cars;
+    }
+
+    void print(const char* what) const
+    {
+        std::printf("  coverage %s", what);
+        for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
+            const double mean = m_sum[k] / m_cars;
+            const double variance = (m_squares[k] / m_cars - mean * mean) / (m_cars - 1);
+            std::printf("  %.3f (sd %.4f)", mean, std::sqrt(variance));
+        }
+        std::printf("\n");
+    }
+
+private:
+    std::array<double, 3> m_sum{}, m_squares{};
+    double m_cars = 0;
+};
+
+// One tank ahead, of the tanks that were written down right.
+BandScores withoutSlips(const Backtest& test, std::span<const Interval> tanks,
+                        const test::SimulatedLog& log)
+{
+    BandScores mean;
+    for (const TankForecast& each : test.forecasts) {
+        if (log.slip[tanks[each.tank].lastFill])
+            continue;
+        ++mean.count;
+        for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
+            const Band& band = each.forecast.bands[k];
+            mean.coverage[k] += band.low <= each.actual && each.actual <= band.high;
+        }
+    }
+    for (double& coverage : mean.coverage)
+        coverage /= double(mean.count);
+    return mean;
+}
+
 double best(const BaselineErrors& b) { return std::min({b.last, b.mean5, b.mean10, b.ewma}); }
 
 void reportLog(const char* name, std::span<const Interval> tanks)
@@ -97,14 +146,15 @@ void reportLog(const char* name, std::span<const Interval> tanks)
     printRow("EWMA+conformal", rival(tanks));
 }
 
-void reportSimulated(std::size_t cars)
+void reportSimulated(std::size_t cars, std::size_t seed)
 {
     for (const bool pace : {true, false}) {
         std::size_t below = 0, within = 0, checks = 0, flags = 0, slips = 0, caught = 0, tanks = 0;
         double gain = 0, dullGain = 0, dull = 0;
-        std::array<double, 3> score{}, coverage{}, long3{};
+        std::array<double, 3> score{};
+        Pooled oneTank, sound, threeTanks;
         for (std::size_t c = 0; c < cars; ++c) {
-            std::mt19937_64 random(c + 1);
+            std::mt19937_64 random(seed + c);
             const test::CarTruth car = test::randomCar(random);
             const test::SimulatedLog log = test::simulate(car, 100 + 40 * (c % 6), random);
             const auto intervals = intervalsFrom(log.fills, {});
@@ -121,10 +171,11 @@ void reportSimulated(std::size_t cars)
             for (const FillFlag& flag : t.flags)
                 caught += log.slip[intervals[flag.fill].lastFill];
             slips += std::size_t(std::ranges::count(log.slip, true));
+            oneTank.add(t.oneTank);
+            sound.add(withoutSlips(t, intervals, log));
+            threeTanks.add(t.threeTanks);
             for (std::size_t k = 0; k < 3; ++k) {
                 score[k] += t.oneTank.intervalScore[k] / other.intervalScore[k] / double(cars);
-                coverage[k] += t.oneTank.coverage[k] / double(cars);
-                long3[k] += t.threeTanks.coverage[k] / double(cars);
                 const double p = kBandLevels[k];
                 within += std::abs(t.oneTank.coverage[k] - p)
                     <= 2.6 * std::sqrt(p * (1 - p) / double(t.oneTank.count));
@@ -137,57 +188,55 @@ void reportSimulated(std::size_t cars)
                     100 * gain / double(cars), below, within, checks);
         std::printf("  gain on the %.0f cars whose pace tells little %.1f %%\n", dull,
                     100 * dullGain / std::max(dull, 1.0));
-        std::printf("  coverage one tank %.3f %.3f %.3f, three tanks %.3f %.3f %.3f; score against "
-                    "EWMA+conformal %.3f %.3f %.3f\n", coverage[0], coverage[1], coverage[2],
-                    long3[0], long3[1], long3[2], score[0], score[1], score[2]);
+        oneTank.print("one tank   ");
+        sound.print("without the slips");
+        threeTanks.print("three tanks");
+        std::printf("  score against EWMA+conformal %.3f %.3f %.3f\n", score[0], score[1], score[2]);
         std::printf("  flagged %zu of %zu tanks; %zu of %zu slips caught\n", flags, tanks, caught, slips);
     }
 }
 
 // A tenth of a tank ahead, which no log of fills can tell: forecast before each
 // simulated tank, judged by the distance that its first tenth truly gave.
-void reportTenths(std::size_t cars, double topUps)
+void reportTenths(std::size_t cars, std::size_t seed, double topUps)
 {
-    BandScores mean;
+    Pooled pooled;
     for (std::size_t c = 0; c < cars; ++c) {
-        std::mt19937_64 random(c + 1);
+        std::mt19937_64 random(seed + c);
         test::CarTruth car = test::randomCar(random);
         car.topUps = topUps;
         const test::SimulatedLog log = test::simulate(car, 200, random);
         ConsumptionModel model = freshModel();
+        BandScores own;
         for (const Interval& tank : intervalsFrom(log.fills, {})) {
             Circumstances now;
             now.begin = tank.begin;
             const DistanceForecast ahead =
                 model.forecastDistance(Volume::fromLitres(log.tenth_l), now, 0);
             if (model.observed() >= kWarmUpTanks && tank.burnt.mean.litres() > 2 * log.tenth_l) {
-                ++mean.count;
-                for (std::size_t k = 0; k < 3; ++k) {
-                    const double low = ahead.bands[k].low.km(), high = ahead.bands[k].high.km();
-                    const double actual = log.tenth_km[tank.firstFill];
-                    mean.coverage[k] += low <= actual && actual <= high;
-                    mean.width[k] += Distance::fromKm(high - low);
-                    mean.intervalScore[k] +=
-                        Distance::fromKm(intervalScore(low, high, actual, kBandLevels[k]));
-                }
+                ++own.count;
+                const Distance actual = Distance::fromKm(log.tenth_km[tank.firstFill]);
+                for (std::size_t k = 0; k < 3; ++k)
+                    own.coverage[k] += ahead.bands[k].low <= actual && actual <= ahead.bands[k].high;
             }
             if (!judge(model, tank, std::nullopt))
                 model.observe(tank);
         }
-    }
-    for (std::size_t k = 0; k < 3; ++k) {
-        mean.coverage[k] /= double(mean.count);
-        mean.width[k] = mean.width[k] / double(mean.count);
-        mean.intervalScore[k] = mean.intervalScore[k] / double(mean.count);
+        for (double& coverage : own.coverage)
+            coverage /= double(own.count);
+        pooled.add(own);
     }
     std::printf("%zu simulated cars, %.0f %% of the tanks topped up early\n", cars, 100 * topUps);
-    printRow("tenth of a tank", mean);
+    pooled.print("a tenth of a tank");
 }
 
 } // namespace
 
-int main()
+// [CARS] [SEED]: simulated cars, and the seed of the first.
+int main(int count, char** arguments)
 {
+    const std::size_t cars = count > 1 ? std::stoul(arguments[1]) : 60;
+    const std::size_t seed = count > 2 ? std::stoul(arguments[2]) : 1;
     const std::filesystem::path file = UNDERMARK_SHARED_DATA "/fills_2012_2018.csv";
     if (std::filesystem::exists(file)) {
         if (const auto log = readFillsCsv(file)) {
@@ -199,8 +248,8 @@ int main()
     } else {
         std::printf("the real log is not here: skipped\n");
     }
-    reportSimulated(60);
-    reportTenths(60, 0);
-    reportTenths(60, 0.2);
+    reportSimulated(cars, seed);
+    reportTenths(cars, seed, 0);
+    reportTenths(cars, seed, 0.2);
     return 0;
 }

@@ -226,6 +226,54 @@ private slots:
         QVERIFY(std::abs(per100(model.forecast(only(kTown))) / before - 1) < 0.06);
     }
 
+    // Full tanks cannot tell noise of the road from that of the day: however calm they
+    // are, a short stretch is not taken for surer than the road's noise lets it be.
+    void calmTanksDoNotTakeAwayTheNoiseOfTheRoad()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}}));
+        const auto ratio = [&] {
+            const ModeRates rates = model.rates();
+            return rates.tauSquaredPerKm / rates.covariance[0];
+        };
+        const double before = ratio();
+        for (int i = 0; i < 60; ++i)
+            model.observe(stretch(40 + 0.1 * (i % 3), {}, 500));
+        QVERIFY(ratio() > 4 * before);   // the day's part has shrunk, the road's has not
+    }
+
+    // Where only the pace tells the tanks apart, bands for a known pace get narrow and
+    // those for an unknown one stay wide; both cover what they promise.
+    void bandsWithoutThePaceAreKeptApartFromThoseWithIt()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}}));
+        std::mt19937_64 random(8);
+        std::normal_distribution<double> normal;
+        std::array<double, 2> covered{};
+        Instant now(std::chrono::days(18000));
+        constexpr int kTanks = 600, kWarmUp = 100;
+        for (int i = 0; i < kTanks; ++i) {
+            const int days = 2 << (random() % 5);
+            Interval tank = stretch(40, {}, 500 * std::exp(0.12 * (2 - std::log2(days / 2)) / 2
+                                                           + 0.02 * normal(random)));
+            tank.begin = now;
+            tank.end = now += std::chrono::days(days);
+            Circumstances known;
+            known.begin = tank.begin;
+            for (const bool pace : {false, true}) {
+                if (pace)
+                    known.litresPerDay = litresPerDay(tank.burnt.mean, tank.begin, tank.end);
+                const Band band = model.forecastDistance(tank.burnt.mean, known).bands[1];
+                covered[pace] += i >= kWarmUp && band.low <= tank.distance && tank.distance <= band.high;
+            }
+            model.observe(tank);
+        }
+        for (const double hits : covered) {
+            const double share = hits / (kTanks - kWarmUp);
+            QVERIFY2(std::abs(share - 0.8) < 2.6 * std::sqrt(0.8 * 0.2 / (kTanks - kWarmUp)),
+                     qPrintable(QString::number(share)));
+        }
+    }
+
     void bandsAreNestedAndHoldThePoint()
     {
         ConsumptionModel model(setupOf({{kTown, {}}}));

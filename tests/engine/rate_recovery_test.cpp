@@ -119,8 +119,9 @@ private slots:
                 tank.coldStarts = std::round(town * km / 10 * test::uniform(random));
                 const double litres = km * (town * truth[0] + (1 - town) * truth[1])
                     + tank.idleHours * truth[2] + tank.coldStarts * truth[3];
-                const double w = 2 * 0.25 + 8.4e-4 * km + std::pow(0.08 * litres, 2);
-                tank.burnt.mean = Volume::fromLitres(std::max(litres + std::sqrt(s2 * w) * normal(random), 1.0));
+                const double variance = s2 * (2 * 0.25 + std::pow(0.08 * litres, 2))
+                    + NoiseSetup().tauSquared_l2PerKm * km;
+                tank.burnt.mean = Volume::fromLitres(std::max(litres + std::sqrt(variance) * normal(random), 1.0));
                 model.observe(tank);
             }
             const ModeRates rates = model.rates();
