@@ -23,6 +23,7 @@ libfccp-dev|reading CSV
 libpugixml-dev|reading GPX
 libhpdf-dev|the fuel card as PDF
 libgeographiclib-dev|distances on the WGS84 ellipsoid
+libnlopt-dev|litres of a plan that keeps the risk of the whole way
 qt6-base-dev|the touch screen
 qt6-declarative-dev|the touch screen
 qt6-declarative-dev-tools|the touch screen's compiler and linter

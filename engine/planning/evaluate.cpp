@@ -30,7 +30,6 @@ public:
         m_level = m_problem.start;
         m_plan.passages.reserve(static_cast<std::size_t>(m_problem.points));
         m_plan.stops.reserve(purchases.size());
-        m_arrivals.reserve(purchases.size() + 1);
         auto next = purchases.begin();
         for (int i = 0; i < m_problem.points; ++i) {
             pass(i);
@@ -38,7 +37,7 @@ public:
                 stop(*next++);
             m_plan.passages.back().leave = litres(m_level);
         }
-        finish();
+        finish(purchases);
         return std::move(m_plan);
     }
 
@@ -65,16 +64,12 @@ private:
         }
         passage.arrive = {litres(m_level), litres(sd)};
         m_plan.passages.push_back(passage);
-        if (i + 1 == m_problem.points)
-            m_arrivals.push_back({m_since, i, m_level});
     }
 
     void stop(const Purchase& purchase)
     {
         const auto at = static_cast<std::size_t>(purchase.point);
         const RoutePoint& point = m_request.route.points[at];
-        if (purchase.point > 0)
-            m_arrivals.push_back({m_since, purchase.point, m_level});
         const double detour = m_problem.offers[at].detourLitres;
         PlannedStop stop;
         stop.point = at;
@@ -98,10 +93,10 @@ private:
         m_plan.stops.push_back(stop);
     }
 
-    void finish()
+    void finish(const std::vector<Purchase>& purchases)
     {
         m_plan.finish = m_plan.passages.back().arrive;
-        const TripRisk risk = riskOfTrip(m_problem, m_arrivals);
+        const TripRisk risk = riskOfTrip(m_problem, arrivalsOf(m_problem, purchases));
         m_plan.dryRisk = risk.dry;
         m_plan.floorRisk = risk.belowFloor;
         addGaps();
@@ -151,7 +146,6 @@ private:
     Plan m_plan;
     double m_level = 0.0;
     int m_since = kStart;
-    std::vector<Arrival> m_arrivals; // at stops and at the finish
 };
 
 // How many km of a section a level lasts to the floor, at the confidence.

@@ -138,8 +138,9 @@ struct Plan {
     Estimate<Volume> finish;
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
-    // With tripConfidence: no plan that keeps it is better by more than this, in
-    // the aim's unit (money, stops, minutes, litre-km). Else 0: the plan is optimal.
+    // No plan is better by more than this, in the aim's unit (money, stops, minutes,
+    // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence for which
+    // too much would have to be looked at.
     double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;

@@ -205,6 +205,17 @@ double Problem::leastSupply(int since, int point) const
     return fuelTo[static_cast<std::size_t>(point)] + leastAt(point) + spread;
 }
 
+double Problem::leastSupplyToStop(int since, int point) const
+{
+    const auto index = static_cast<std::size_t>(point);
+    double least = leastSupply(since, point);
+    if (point > 0)
+        least += offers[index].detourLitres / 2;
+    if (uncertain && stopZ > 0)
+        least = std::max(least, fuelTo[index] + floor + stopZ * std::sqrt(variance(since, point)));
+    return least;
+}
+
 Result<Problem> makeProblem(const PlanRequest& request)
 {
     if (const auto sound = checkRequest(request); !sound)

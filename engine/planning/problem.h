@@ -13,6 +13,7 @@
 #include "engine/planning/plan.h"
 #include "engine/planning/timetable.h"
 
+#include <cstdint>
 #include <limits>
 #include <vector>
 
@@ -20,8 +21,14 @@ namespace undermark::planning {
 
 inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
+// What is done at a point: nothing, a purchase of any amount, or a full tank that
+// makes the level known. At a point with own cans the choice is their number.
+enum Choice : int { kPass, kPart, kFull };
+inline constexpr int kChoices = 32;
+
 // What may be bought at a point, priced by the aim.
 struct Offer {
+    std::uint32_t choices = ~std::uint32_t(0); // bits; all but where a search is narrowed
     bool open = false;
     bool fromCans = false;     // in whole own cans
     bool clicks = true;        // filling up here makes the level known (no can does)
@@ -30,6 +37,8 @@ struct Offer {
     double least = 0.0;        // L
     double most = kNoLimit;    // L
     double detourLitres = 0.0; // burnt by stopping, half before and half after
+
+    bool allows(int choice) const { return choice >= kChoices || (choices >> choice & 1U) != 0; }
 };
 
 // A purchase as the algorithms decide it.
@@ -38,6 +47,9 @@ struct Purchase {
     double litres;
     bool full; // makes the level known again
     int cans;
+
+    bool isPart() const { return cans == 0 && !full; }
+    int choice() const { return cans > 0 ? cans : full ? kFull : kPart; }
 };
 
 struct Problem {
@@ -47,7 +59,8 @@ struct Problem {
     double start = 0.0;         // L
     double startVariance = 0.0; // L^2
     double fullVariance = 0.0;  // L^2
-    double z = 0.0;             // normal quantile of the confidence
+    double z = 0.0;             // normal quantile of the confidence, on every arrival
+    double stopZ = 0.0;         // the same where one stops and at the finish, of the floor
     double canLitres = 0.0;
     int cans = 0;
     bool uncertain = false;     // any spread at all
@@ -85,6 +98,8 @@ struct Problem {
     double variance(int since, int point) const;
     // Least supply with which a run since `since` may arrive at `point`.
     double leastSupply(int since, int point) const;
+    // The same where one stops there, and for the finish.
+    double leastSupplyToStop(int since, int point) const;
 };
 
 inline constexpr int kStart = -1;

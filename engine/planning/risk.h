@@ -25,9 +25,13 @@ struct ArrivalLevel {
 // between the places where the integrand turns. Within a run it is exact where
 // the rest is one error, and else the bound 1 - prod(1 - p) of Slepian's
 // inequality (never below the true risk).
-double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit);
+//
+// `slope`, where given, becomes the derivative by each mean, 1/L.
+double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit,
+                std::vector<double>* slope = nullptr);
 
-// P(level < limit) on one arrival.
+// P(level < limit) on one arrival, and its derivative by the mean, 1/L.
 double arrivalRisk(double mean, double sd, double limit);
+double arrivalRiskSlope(double mean, double sd, double limit);
 
 } // namespace undermark::planning

@@ -11,7 +11,6 @@ namespace undermark::planning {
 namespace {
 
 constexpr double kSameMinutes = 1e-6;
-constexpr std::size_t kMostWork = 30'000'000; // pieces looked at, with hours; about a second
 
 // Everything known about one run: the point where the level was last known, the
 // own cans used, the minutes stops have taken (only where hours matter, else 0),
@@ -45,7 +44,8 @@ public:
                 return std::move(m_result);
             if (m_point + 1 < m_problem.points)
                 leave();
-            if (m_timetable && isTooMuch()) {
+            countWork();
+            if (m_timetable && m_result.work > kMostWork) {
                 m_result.gaveUp = true;
                 return std::move(m_result);
             }
@@ -63,7 +63,9 @@ private:
         m_result.lastReached.clear();
         for (Run& run : m_runs) {
             m_result.lastReached.emplace_back(run.since, run.cost.back().to);
-            cutBelow(run.cost, m_problem.leastSupply(run.since, m_point));
+            cutBelow(run.cost, m_point + 1 == m_problem.points
+                                   ? m_problem.leastSupplyToStop(run.since, m_point)
+                                   : m_problem.leastSupply(run.since, m_point));
         }
         dropEmpty();
         if (m_runs.empty())
@@ -100,8 +102,8 @@ private:
         if (m_timetable)
             pieces = m_timetable->openParts(
                 m_point, m_problem.at[static_cast<std::size_t>(m_point)], run.stopped, pieces);
-        if (m_point > 0 && offer().detourLitres > 0)
-            cutBelow(pieces, m_problem.leastSupply(run.since, m_point) + offer().detourLitres / 2);
+        if (m_point > 0 && (offer().detourLitres > 0 || m_problem.stopZ > 0))
+            cutBelow(pieces, m_problem.leastSupplyToStop(run.since, m_point));
         return pieces;
     }
 
@@ -118,18 +120,23 @@ private:
     {
         Buying buying(m_problem, m_point, m_steps, stopMinutes() > 0);
         std::vector<Run> fills;
-        if (m_problem.uncertain && offer().clicks)
+        if (m_problem.uncertain && offer().clicks && offer().allows(kFull))
             fills = cheapestFills(buying);
         const double minutes = stopMinutes();
         std::vector<Run> stopped;
         for (Run& run : m_runs) {
-            const Pieces bought = buying.bought(atPump(run));
+            Pieces bought;
+            if (offer().allows(kPart))
+                bought = buying.bought(atPump(run));
+            if (minutes > 0 && !bought.empty())
+                stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
+                                   m_steps.keepIn(std::move(bought))});
+            if (!offer().allows(kPass))
+                run.cost.clear();
             if (minutes == 0)
                 run.cost = m_steps.keepIn(lower(run.cost, bought));
-            else if (!bought.empty())
-                stopped.push_back(
-                    {run.since, run.cansUsed, run.stopped + minutes, m_steps.keepIn(bought)});
         }
+        dropEmpty();
         add(std::move(stopped));
         for (Run& fill : fills)
             m_runs.push_back(std::move(fill));
@@ -174,10 +181,14 @@ private:
                 const Pieces moved = buying.poured(pieces, cans);
                 if (moved.empty())
                     break;
+                if (!offer().allows(cans))
+                    continue;
                 poured.push_back({run.since, run.cansUsed + cans, run.stopped + stopMinutes(),
                                   m_steps.keepIn(moved)});
             }
         }
+        if (!offer().allows(kPass))
+            m_runs.clear();
         add(std::move(poured));
     }
 
@@ -246,12 +257,11 @@ private:
         std::erase_if(m_runs, [](const Run& run) { return run.cost.empty(); });
     }
 
-    bool isTooMuch()
+    void countWork()
     {
         for (const Run& run : m_runs)
-            m_work += run.cost.size();
-        m_work += m_runs.size() * m_runs.size() / 8; // joining compares runs
-        return m_work > kMostWork;
+            m_result.work += run.cost.size();
+        m_result.work += m_runs.size() * m_runs.size() / 8; // joining compares runs
     }
 
     void chooseBest()
@@ -277,7 +287,6 @@ private:
     int m_point = 0;
     std::vector<Run> m_runs;
     StepLog m_steps;
-    std::size_t m_work = 0;
     SearchResult m_result;
 };
 

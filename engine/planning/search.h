@@ -11,13 +11,17 @@
 
 namespace undermark::planning {
 
+// Pieces that are looked at before an exact search gives up; about a second.
+inline constexpr std::size_t kMostWork = 30'000'000;
+
 struct SearchResult {
     std::vector<Purchase> purchases; // in driving order
     double objective = 0.0;          // of these
     std::optional<int> stuckBefore;  // first point nobody reaches
     // The levels that could leave the point before it: run begin and supply.
     std::vector<std::pair<int, double>> lastReached;
-    bool gaveUp = false; // too many sums of stop minutes to look at all
+    std::size_t work = 0; // pieces looked at
+    bool gaveUp = false;  // too many sums of stop minutes to look at all
 };
 
 enum class Hours { ignored, kept };

@@ -5,6 +5,7 @@
 #include "engine/planning/evaluate.h"
 #include "engine/planning/greedy.h"
 #include "engine/planning/search.h"
+#include "engine/planning/trip_search.h"
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
@@ -108,35 +109,34 @@ const char* unitOf(Aim aim)
     return "litre-km";
 }
 
-double quantile(double probability)
-{
-    return boost::math::quantile(boost::math::normal(), probability);
-}
-
-// The plan for a higher confidence of each arrival, by its normal quantile.
-class TripSearch {
+// A plan for a higher confidence of each arrival, by its normal quantile: to begin
+// with, and what is left where too much would have to be looked at.
+class EqualShares {
 public:
-    TripSearch(const PlanRequest& request, const Problem& problem)
+    EqualShares(const PlanRequest& request, const Problem& problem)
         : m_request(request), m_problem(problem), m_allowed(1 - request.tripConfidence->value())
     {
     }
 
+    // The best that keeps the risk; else one without a plan.
     Solved run()
     {
-        const double lowest = std::max(m_problem.z, quantile(1 - m_allowed));
-        const Solved bound = at(lowest);
-        if (!bound.plan.feasible || bound.plan.floorRisk <= m_allowed)
-            return bound;
+        const double lowest = std::max(m_problem.z, quantile(m_allowed));
         // With the risk shared equally among all points it fits for certain.
-        const double safe = quantile(1 - m_allowed / (m_problem.points - 1));
+        const double safe = quantile(m_allowed / (m_problem.points - 1));
         const double highest = narrow(lowest, std::max(safe, lowest));
         constexpr int kSamples = 8; // the risk need not fall steadily
         for (int i = 1; i < kSamples; ++i)
             consider(at(lowest + (highest - lowest) * i / kSamples));
-        return m_best ? withGap(bound.objective) : noneFound();
+        return std::move(m_best ? *m_best : *m_infeasible);
     }
 
 private:
+    static double quantile(double risk)
+    {
+        return boost::math::quantile(complement(boost::math::normal(), risk));
+    }
+
     Solved at(double z)
     {
         m_problem.z = z;
@@ -166,31 +166,29 @@ private:
         return enough;
     }
 
-    Solved withGap(double bound)
-    {
-        m_best->plan.tripGap = std::max(m_best->objective - bound, 0.0);
-        if (m_best->plan.tripGap > 1e-4)
-            m_best->plan.notes.push_back(
-                format("sharing the risk of the whole way unevenly among the arrivals could "
-                       "save %.3g %s at most",
-                       m_best->plan.tripGap, unitOf(m_request.aim)));
-        return std::move(*m_best);
-    }
-
-    Solved noneFound()
-    {
-        m_infeasible->plan.notes.emplace_back(
-            "no plan was found for the confidence of the whole way with equal confidence on every "
-            "arrival; one with unequal confidence is not ruled out");
-        return std::move(*m_infeasible);
-    }
-
     const PlanRequest& m_request;
     Problem m_problem;
     double m_allowed;
     std::optional<Solved> m_best;
     std::optional<Solved> m_infeasible; // the last one: the least confidence tried
 };
+
+std::vector<Purchase> purchasesOf(const Plan& plan)
+{
+    std::vector<Purchase> purchases;
+    for (const PlannedStop& stop : plan.stops)
+        purchases.push_back({int(stop.point), stop.buy.litres(), stop.known, stop.cans});
+    return purchases;
+}
+
+void noteGap(const PlanRequest& request, Solved& answer, double bound)
+{
+    answer.plan.tripGap = std::max(answer.objective - bound, 0.0);
+    if (answer.plan.tripGap > 1e-4)
+        answer.plan.notes.push_back(
+            format("another plan for the confidence of the whole way could save %.3g %s at most",
+                   answer.plan.tripGap, unitOf(request.aim)));
+}
 
 } // namespace
 
@@ -215,7 +213,25 @@ Solved solve(const PlanRequest& request, const Problem& problem)
 
 Solved solveForTrip(const PlanRequest& request, const Problem& problem)
 {
-    return TripSearch(request, problem).run();
+    const double allowed = 1 - request.tripConfidence->value();
+    Solved answer = EqualShares(request, problem).run();
+    const std::vector<Purchase> known = purchasesOf(answer.plan);
+    const TripSearchResult found =
+        searchForTrip(problem, allowed, answer.plan.feasible ? &known : nullptr);
+    const auto best = [&] {
+        return Solved{evaluate(request, problem, *found.purchases), found.objective};
+    };
+    if (found.purchases && found.complete)
+        return best();
+    if (found.purchases && !(answer.plan.feasible && answer.objective < found.objective))
+        answer = best();
+    if (answer.plan.feasible)
+        noteGap(request, answer, found.bound);
+    else if (!found.complete)
+        answer.plan.notes.emplace_back(
+            "no plan was found for the confidence of the whole way with equal confidence on every "
+            "arrival; one with unequal confidence is not ruled out");
+    return answer;
 }
 
 } // namespace undermark::planning

@@ -20,10 +20,9 @@ Solved solve(const PlanRequest& request, const Problem& problem);
 // The same, and the whole way's confidence (request.tripConfidence, which must be
 // there). What is guaranteed:
 //  * the risk of the plan returned, by tripRisk, is at most what was asked for;
-//  * no plan that keeps it is better by more than Plan::tripGap: whoever keeps the
-//    whole way's confidence keeps it on each arrival too, so the best plan for
-//    that is a lower bound. Where the gap is 0 the plan is optimal.
-// Cost: about 30 times that of solve.
+//  * no plan that keeps it is better by more than Plan::tripGap. Where the gap is 0
+//    the plan is optimal.
+// Cost: 30 to some thousand times that of solve, up to some seconds more than that.
 Solved solveForTrip(const PlanRequest& request, const Problem& problem);
 
 } // namespace undermark::planning

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/trip_risk.h"
 
-#include "engine/planning/risk.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -66,42 +64,72 @@ std::optional<std::vector<double>> sharedErrors(const Problem& problem,
     return shared;
 }
 
-TripRisk sumOfRisks(const Problem& problem, const std::vector<Arrival>& arrivals)
-{
-    TripRisk risk;
-    for (const Arrival& arrival : arrivals) {
-        const double sd = std::sqrt(problem.variance(arrival.since, arrival.point));
-        risk.dry += arrivalRisk(arrival.level, sd, 0.0);
-        risk.belowFloor += arrivalRisk(arrival.level, sd, problem.floor);
-    }
-    return {std::min(risk.dry, 1.0), std::min(risk.belowFloor, 1.0)};
-}
-
 } // namespace
 
-TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals)
+std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purchase>& purchases)
+{
+    std::vector<Arrival> arrivals;
+    arrivals.reserve(purchases.size() + 1);
+    double supply = problem.start;
+    int since = kStart;
+    const auto arrive = [&](int point) {
+        arrivals.push_back({since, point, supply - problem.fuelTo[static_cast<std::size_t>(point)]});
+    };
+    for (const Purchase& purchase : purchases) {
+        if (purchase.point > 0)
+            arrive(purchase.point);
+        supply += purchase.litres -
+                  problem.offers[static_cast<std::size_t>(purchase.point)].detourLitres;
+        if (purchase.full)
+            since = purchase.point;
+    }
+    arrive(problem.points - 1);
+    return arrivals;
+}
+
+TripLaw::TripLaw(const Problem& problem, const std::vector<Arrival>& arrivals)
 {
     const bool oneMode = problem.kmTo.empty();
     std::optional<std::vector<double>> shared;
     if (!oneMode) {
         shared = sharedErrors(problem, arrivals);
-        if (!shared)
-            return sumOfRisks(problem, arrivals);
+        m_summed = !shared;
     }
     // With one rate and no noise a run has one error besides the rate's: its level.
     const bool oneError = oneMode && problem.noisePerKm == 0;
-    std::vector<ArrivalLevel> levels;
-    levels.reserve(arrivals.size());
+    m_levels.reserve(arrivals.size());
     for (std::size_t i = 0; i < arrivals.size(); ++i) {
         const Arrival& arrival = arrivals[i];
         const double km = problem.at[static_cast<std::size_t>(arrival.point)] -
                           problem.at[static_cast<std::size_t>(std::max(arrival.since, 0))];
-        const double common = oneMode ? km * std::sqrt(problem.covariance[0]) : (*shared)[i];
+        double common = 0.0;
+        if (!m_summed)
+            common = oneMode ? km * std::sqrt(problem.covariance[0]) : (*shared)[i];
         const double variance = problem.variance(arrival.since, arrival.point);
         const double rest = std::sqrt(std::max(variance - common * common, 0.0));
-        levels.push_back({arrival.level, common, rest, arrival.since, oneError});
+        m_levels.push_back({arrival.level, common, rest, arrival.since, oneError});
     }
-    return {tripRisk(levels, 0.0), tripRisk(levels, problem.floor)};
+}
+
+double TripLaw::below(double limit, std::vector<double>* slope) const
+{
+    if (!m_summed)
+        return tripRisk(m_levels, limit, slope);
+    double sum = 0.0;
+    if (slope)
+        slope->clear();
+    for (const ArrivalLevel& level : m_levels) {
+        sum += arrivalRisk(level.mean, level.rest, limit);
+        if (slope)
+            slope->push_back(arrivalRiskSlope(level.mean, level.rest, limit));
+    }
+    return std::min(sum, 1.0);
+}
+
+TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals)
+{
+    const TripLaw law(problem, arrivals);
+    return {law.below(0.0), law.below(problem.floor)};
 }
 
 } // namespace undermark::planning

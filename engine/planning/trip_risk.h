@@ -16,6 +16,7 @@
 #pragma once
 
 #include "engine/planning/problem.h"
+#include "engine/planning/risk.h"
 
 namespace undermark::planning {
 
@@ -25,12 +26,30 @@ struct Arrival {
     double level; // L, mean
 };
 
+// The arrivals at the stops and at the finish. O(purchases).
+std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purchase>& purchases);
+
+// The risk of a way whose arrivals are known; their levels may be changed.
+class TripLaw {
+public:
+    // O(arrivals^2 x modes), with one mode O(arrivals).
+    TripLaw(const Problem& problem, const std::vector<Arrival>& arrivals);
+
+    void setLevel(std::size_t arrival, double litres) { m_levels[arrival].mean = litres; }
+    // P(below `limit` somewhere); `slope`, where given, becomes the derivative by each
+    // level, 1/L. O(arrivals^2).
+    double below(double limit, std::vector<double>* slope = nullptr) const;
+
+private:
+    std::vector<ArrivalLevel> m_levels;
+    bool m_summed = false; // the single risks are added up
+};
+
 struct TripRisk {
     double dry = 0.0;        // below 0 somewhere
     double belowFloor = 0.0; // below the floor somewhere
 };
 
-// O(arrivals^2 x modes), with one mode O(arrivals).
 TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals);
 
 } // namespace undermark::planning
