@@ -14,61 +14,43 @@ ListView {
 
     signal picked(row: int)
 
-    component LineFace: Item {
-        id: face
-        required property string date
-        required property string kind
-        required property string value
-        required property string detail
-        required property string flag
+    property real within: 0 // how much of the top line is slid out of sight
+
+    // Two texts at the ends of one line; one below the other where it is too narrow.
+    component Pair: Item {
+        id: pair
+        required property string start
+        required property string end
+        required property int size
+        property color startColor: Theme.ink
+        property color endColor: Theme.ink
+        property bool startBold: false
+        property bool endBold: false
+        readonly property bool beside: startText.implicitWidth + 2 * Theme.step + endText.implicitWidth <= width
+
+        width: parent.width
+        height: beside || end === "" ? Math.max(Theme.line(size), startText.height)
+                                       : startText.height + endText.height
 
         Text {
-            id: kindText
-            y: (parent.height - Theme.line(Theme.body) - Theme.line(Theme.small)) / 2
-            width: Math.min(implicitWidth, 0.45 * parent.width)
-            height: Theme.line(Theme.body)
-            text: face.kind
-            color: Theme.ink
-            font.pixelSize: Theme.body
-            font.bold: true
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+            id: startText
+            width: Math.min(implicitWidth, pair.width)
+            text: pair.start
+            color: pair.startColor
+            font.pixelSize: pair.size
+            font.bold: pair.startBold
+            wrapMode: Text.Wrap
         }
         Text {
-            y: kindText.y
-            anchors.left: kindText.right
-            anchors.leftMargin: 2 * Theme.step
-            anchors.right: parent.right
-            height: kindText.height
-            text: face.value
-            color: Theme.ink
-            font.pixelSize: Theme.body
-            horizontalAlignment: Text.AlignRight
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
-        }
-        Text {
-            id: dateText
-            y: kindText.y + kindText.height
-            height: Theme.line(Theme.small)
-            text: face.date
-            color: Theme.quietInk
-            font.pixelSize: Theme.small
-            verticalAlignment: Text.AlignVCenter
-        }
-        Text {
-            y: dateText.y
-            anchors.left: dateText.right
-            anchors.leftMargin: 2 * Theme.step
-            anchors.right: parent.right
-            height: dateText.height
-            text: face.flag !== "" ? qsTr("Caution: %1").arg(face.flag) : face.detail
-            color: face.flag !== "" ? Theme.caution : Theme.quietInk
-            font.pixelSize: Theme.small
-            font.bold: face.flag !== ""
-            horizontalAlignment: Text.AlignRight
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+            id: endText
+            x: pair.beside ? pair.width - width : 0
+            y: pair.beside ? 0 : startText.height
+            width: Math.min(implicitWidth, pair.width)
+            text: pair.end
+            color: pair.endColor
+            font.pixelSize: pair.size
+            font.bold: pair.endBold
+            wrapMode: Text.Wrap
         }
     }
 
@@ -112,7 +94,7 @@ ListView {
         readonly property bool marked: root.activeFocus && ListView.isCurrentItem
 
         width: root.width - 2 * Theme.step
-        height: Math.max(Theme.touch, Theme.line(Theme.body) + Theme.line(Theme.small) + Theme.step)
+        height: Math.max(Theme.touch, words.height + Theme.step)
         focusPolicy: Qt.NoFocus
         Accessible.role: Accessible.ListItem
         Accessible.name: spoken
@@ -134,12 +116,47 @@ ListView {
                 color: Theme.track
             }
         }
-        contentItem: LineFace {
-            date: line.date
-            kind: line.kind
-            value: line.value
-            detail: line.detail
-            flag: line.flag
+        contentItem: Item {
+            Column {
+                id: words
+                anchors.verticalCenter: parent.verticalCenter
+                width: parent.width
+
+                Pair {
+                    start: line.kind
+                    end: line.value
+                    size: Theme.body
+                    startBold: true
+                }
+                Pair {
+                    start: line.date
+                    end: line.flag !== "" ? qsTr("Caution: %1").arg(line.flag) : line.detail
+                    size: Theme.small
+                    startColor: Theme.quietInk
+                    endColor: line.flag !== "" ? Theme.caution : Theme.quietInk
+                    endBold: line.flag !== ""
+                }
+            }
+        }
+    }
+
+    // Read anew, the list stays with the entries that were in sight.
+    Connections {
+        target: root.rows
+
+        function onLeaving() {
+            const top = Math.max(0, root.indexAt(0, root.contentY));
+            root.within = root.contentY - (root.itemAtIndex(top)?.y ?? root.contentY);
+            root.rows.kept = [top, Math.max(0, root.currentIndex)];
+        }
+        function onReturned() {
+            const [top, current] = root.rows.kept;
+            root.currentIndex = current ?? 0;
+            root.forceLayout();
+            root.positionViewAtIndex(top ?? 0, ListView.Beginning);
+            if (top > 0)
+                root.contentY += root.within;
+            root.returnToBounds();
         }
     }
 }

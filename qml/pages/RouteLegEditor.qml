@@ -19,11 +19,19 @@ ColumnLayout {
 
     spacing: Theme.step / 2  // so that an 800 x 480 screen shows all of the pad
 
-    RowLayout {
+    GridLayout {
+        id: head
+        // In large letters the words need the whole width, above the buttons.
+        readonly property bool narrow: Theme.stacked && root.width < 60 * Theme.step
+
         Layout.fillHeight: false
-        spacing: 2 * Theme.step
+        columnSpacing: 2 * Theme.step
+        rowSpacing: Theme.step / 2
 
         TouchButton {
+            Layout.row: head.narrow ? 1 : 0
+            Layout.column: 0
+            Layout.fillWidth: head.narrow
             Layout.preferredWidth: 12 * Theme.step
             enabled: !root.view.first
             opacity: enabled ? 1 : 0.4
@@ -31,6 +39,9 @@ ColumnLayout {
             onClicked: root.view.step(-1)
         }
         Column {
+            Layout.row: 0
+            Layout.column: head.narrow ? 0 : 1
+            Layout.columnSpan: head.narrow ? 3 : 1
             Layout.fillWidth: true
 
             Text {
@@ -40,6 +51,8 @@ ColumnLayout {
                 font.pixelSize: Theme.body
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter
+                wrapMode: Text.Wrap
+                maximumLineCount: 2  // the name is the user's own, however long
                 elide: Text.ElideRight
             }
             Text {
@@ -48,10 +61,13 @@ ColumnLayout {
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
                 horizontalAlignment: Text.AlignHCenter
-                elide: Text.ElideRight
+                wrapMode: Text.Wrap
             }
         }
         TouchButton {
+            Layout.row: head.narrow ? 1 : 0
+            Layout.column: 2
+            Layout.fillWidth: head.narrow
             Layout.preferredWidth: 12 * Theme.step
             enabled: !root.view.last
             opacity: enabled ? 1 : 0.4
@@ -127,6 +143,14 @@ ColumnLayout {
                     names: root.view.modes
                     current: root.view.mode
                     onChosen: index => root.view.selectMode(index)
+                }
+                TextEntry {
+                    Layout.fillWidth: true
+                    visible: root.view.part === 2
+                    text: root.view.typedName
+                    spoken: qsTr("name of the row")
+                    onEdited: text => root.view.typeName(text)
+                    onAccepted: root.view.done()
                 }
                 TouchButton {
                     Layout.fillWidth: true

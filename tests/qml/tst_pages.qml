@@ -37,6 +37,18 @@ PageCase {
         }
         return rows;
     }
+    // Names that are the user's own, and longer than they have to be shown.
+    function isOwnAndLong(text: string): bool {
+        return text.length > 60;
+    }
+    // In large letters nothing is cut, and no button's word shrinks out of sight.
+    function verifyReadable() {
+        for (const text of visibleTexts()) {
+            verify(!text.truncated || isOwnAndLong(text.text), describe(text) + " is cut");
+            verify(text.fontInfo.pixelSize >= 0.7 * Theme.small, describe(text) + " is only "
+                   + text.fontInfo.pixelSize + " px");
+        }
+    }
     function verifyFits() {
         for (const button of visibleButtons()) {
             verifyInside(button);
