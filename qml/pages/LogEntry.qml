@@ -36,6 +36,7 @@ ColumnLayout {
         }
         FactList {
             Layout.fillWidth: true
+            nameShare: Theme.stacked ? 0.5 : 0.42
             facts: root.view.facts
         }
         Text {

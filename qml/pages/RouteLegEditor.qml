@@ -41,7 +41,7 @@ ColumnLayout {
         Column {
             Layout.row: 0
             Layout.column: head.narrow ? 0 : 1
-            Layout.columnSpan: head.narrow ? 3 : 1
+            Layout.columnSpan: head.narrow ? 2 : 1
             Layout.fillWidth: true
 
             Text {
@@ -66,7 +66,7 @@ ColumnLayout {
         }
         TouchButton {
             Layout.row: head.narrow ? 1 : 0
-            Layout.column: 2
+            Layout.column: head.narrow ? 1 : 2
             Layout.fillWidth: head.narrow
             Layout.preferredWidth: 12 * Theme.step
             enabled: !root.view.last
@@ -114,20 +114,21 @@ ColumnLayout {
                 }
                 Item {
                     Layout.fillWidth: true
-                    implicitHeight: fields.height
+                    implicitHeight: behind.visible && Theme.stacked ? behind.y + behind.height : fields.height
 
                     FieldColumn {
                         id: fields
                         width: parent.width
                         form: root.view.form
-                        narrowRow: behind.visible ? 0 : -1
+                        narrowRow: behind.visible && !Theme.stacked ? 0 : -1
                         narrowBy: behind.width + Theme.step
                     }
-                    TouchButton {  // beside the leg
+                    TouchButton {  // beside the leg, or below it
                         id: behind
                         anchors.right: parent.right
-                        width: 15 * Theme.step
-                        height: fields.height
+                        y: Theme.stacked ? fields.height + Theme.step : 0
+                        width: Theme.stacked ? parent.width : 15 * Theme.step
+                        height: Theme.stacked ? implicitHeight : fields.height
                         visible: root.view.part === 0 && !root.view.first && !root.view.last
                         text: root.view.behindWord
                         textSize: Theme.small
@@ -144,7 +145,14 @@ ColumnLayout {
                     current: root.view.mode
                     onChosen: index => root.view.selectMode(index)
                 }
+                WrapText {
+                    visible: root.view.part === 2
+                    text: nameEntry.spoken
+                    color: Theme.quietInk
+                    font.pixelSize: Theme.small
+                }
                 TextEntry {
+                    id: nameEntry
                     Layout.fillWidth: true
                     visible: root.view.part === 2
                     text: root.view.typedName

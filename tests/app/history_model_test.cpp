@@ -71,7 +71,7 @@ QString valueOf(int day)
     return fillSummary(Log::fill(day), UnitFormat());
 }
 
-constexpr int kMany = 20'000;
+constexpr int kMany = 20'000; // entries
 
 } // namespace
 
@@ -205,9 +205,10 @@ private slots:
         Log log(kMany);
         LogbookViewModel view(*log.car);
         QCOMPARE(cell(*view.rows(), 0), valueOf(kMany - 1));
-        {
-            const auto size = std::filesystem::file_size(log.file);
-            std::fstream file(log.file, std::ios::in | std::ios::out | std::ios::binary);
+        for (const std::string end : {"", "-wal"}) {
+            const std::string name = log.file.string() + end;
+            const auto size = std::filesystem::file_size(name);
+            std::fstream file(name, std::ios::in | std::ios::out | std::ios::binary);
             file.seekp(4096 * 20);
             file << std::string(size - 4096 * 20, '\x5a');
         }
@@ -215,8 +216,6 @@ private slots:
             (void)cell(*view.rows(), row);
         QTRY_COMPARE(view.listNotices().size(), 1);
         QVERIFY(view.listNotices()[0].problem());
-        view.refresh();
-        QCOMPARE(view.listNotices().size(), 1);
     }
 };
 

@@ -168,6 +168,7 @@ PageCase {
         const entry = () => visibleItems(root.window.contentItem)
                                 .find(i => i instanceof TextInput && i.text === "New row 1");
         tryVerify(() => entry() !== undefined);
+        wait(50);  // until layouts are at rest
         mouseClick(entry());
         verify(entry().activeFocus);
         keySequence("Ctrl+A");
