@@ -192,6 +192,7 @@ ColumnLayout {
                                       : Math.max(implicitHeight, Math.min(board.height, scroll.height))
                 portrait: root.portrait
                 form: root.view.form
+                padded: root.view.part !== 2
                 doneWord: root.view.doneWord
                 backWord: root.view.undoWord
                 onDone: root.view.done()
