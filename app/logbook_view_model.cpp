@@ -107,10 +107,9 @@ void LogbookViewModel::selectFilter(int filter)
 
 QString LogbookViewModel::emptyText() const
 {
-    return m_rows.rowCount() > 0 || m_rows.problem()
-               ? QString()
-                                 : tr("Nothing is written here yet. A fill at the pump is the "
-                                      "first line.");
+    if (m_rows.rowCount() > 0 || m_rows.problem())
+        return {};
+    return tr("Nothing is written here yet. A fill at the pump is the first line.");
 }
 
 QList<NoticeText> LogbookViewModel::notices() const
