@@ -54,6 +54,30 @@ ListView {
         }
     }
 
+    component LineFace: Column {
+        id: face
+        required property string date
+        required property string kind
+        required property string value
+        required property string detail
+        required property string flag
+
+        Pair {
+            start: face.kind
+            end: face.value
+            size: Theme.body
+            startBold: true
+        }
+        Pair {
+            start: face.date
+            end: face.flag !== "" ? qsTr("Caution: %1").arg(face.flag) : face.detail
+            size: Theme.small
+            startColor: Theme.quietInk
+            endColor: face.flag !== "" ? Theme.caution : Theme.quietInk
+            endBold: face.flag !== ""
+        }
+    }
+
     model: rows
     clip: true
     reuseItems: true
@@ -94,7 +118,8 @@ ListView {
         readonly property bool marked: root.activeFocus && ListView.isCurrentItem
 
         width: root.width - 2 * Theme.step
-        height: Math.max(Theme.touch, words.height + Theme.step)
+        height: Math.max(Theme.touch, implicitContentHeight + Theme.step)
+        topPadding: (height - implicitContentHeight) / 2
         focusPolicy: Qt.NoFocus
         Accessible.role: Accessible.ListItem
         Accessible.name: spoken
@@ -116,33 +141,18 @@ ListView {
                 color: Theme.track
             }
         }
-        contentItem: Item {
-            Column {
-                id: words
-                anchors.verticalCenter: parent.verticalCenter
-                width: parent.width
-
-                Pair {
-                    start: line.kind
-                    end: line.value
-                    size: Theme.body
-                    startBold: true
-                }
-                Pair {
-                    start: line.date
-                    end: line.flag !== "" ? qsTr("Caution: %1").arg(line.flag) : line.detail
-                    size: Theme.small
-                    startColor: Theme.quietInk
-                    endColor: line.flag !== "" ? Theme.caution : Theme.quietInk
-                    endBold: line.flag !== ""
-                }
-            }
+        contentItem: LineFace {
+            date: line.date
+            kind: line.kind
+            value: line.value
+            detail: line.detail
+            flag: line.flag
         }
     }
 
     // Read anew, the list stays with the entries that were in sight.
     Connections {
-        target: root.rows
+        target: root.model  // rows, as a var: qmllint knows no model to be a QObject
 
         function onLeaving() {
             const top = Math.max(0, root.indexAt(0, root.contentY));
