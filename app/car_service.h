@@ -15,6 +15,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -84,6 +85,8 @@ struct LogVersion {
 
 // What is done to the logbook as a whole.
 using LogbookWork = std::function<Result<void>(Logbook&)>;
+// What is asked of the logbook about one car.
+using LogbookQuestion = std::function<Result<void>(const Logbook&, const EntryId& vehicle)>;
 
 class CarService {
 public:
@@ -104,9 +107,8 @@ public:
     // Takes back a fill that addFill stored. Errors: notFound.
     virtual Result<void> undoFill(const std::string& entryId) = 0;
 
-    // Everything the logbook teaches about the car. The pointer is good until the
-    // next call of anything here.
-    virtual Result<const CarKnowledge*> knowledge() = 0;
+    // Everything the logbook teaches about the car, as of now; it stays what it is.
+    virtual Result<std::shared_ptr<const CarKnowledge>> knowledge() = 0;
 
     // The same for any entry of the log: replaces its value (and brings back one
     // that was taken back); takes its last row back; tells its history. Errors:
@@ -136,6 +138,10 @@ public:
     // known is learnt anew afterwards. Errors: notFound where there is no logbook yet;
     // those of `work`.
     virtual Result<void> withLogbook(const LogbookWork& work) = 0;
+
+    // Asks the logbook about the shown car, without learning anything (its list in pages).
+    // Errors: notFound where there is none; those of `question`.
+    virtual Result<void> readLogbook(const LogbookQuestion& question) = 0;
 
     // Whether another program wrote to the logbook since this was asked last. Cheap
     // enough to be asked every second.

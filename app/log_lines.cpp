@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <algorithm>
+#include <optional>
 
 namespace undermark {
 
@@ -20,14 +21,12 @@ QString joined(const QStringList& parts)
     return parts.join(QStringLiteral(" · "));
 }
 
-LogLine fillLine(const CarKnowledge& car, const FillIndex& fills, std::size_t index,
-                 const UnitFormat& format)
+LogLine fillLine(const Fill& fill, const EntryLesson& lesson, const UnitFormat& format)
 {
-    const Fill& fill = car.log.fills[index].value;
     LogLine line;
     line.value = fillSummary(fill, format);
     QStringList parts;
-    if (const Interval* stretch = fills.stretch(car, index)) {
+    if (const Interval* stretch = lesson.stretch) {
         const Consumption rate = stretch->burnt.mean / stretch->distance;
         parts.append(format.rate({rate, {}}));
     }
@@ -39,8 +38,8 @@ LogLine fillLine(const CarKnowledge& car, const FillIndex& fills, std::size_t in
         parts.append(*fill.counted ? LogWords::tr("counts, as you ruled")
                                    : LogWords::tr("left out, as you ruled"));
     line.detail = joined(parts);
-    if (const FillFlag* flag = fills.flag(car, index))
-        line.flag = causeText(flag->cause);
+    if (lesson.fillFlag)
+        line.flag = causeText(lesson.fillFlag->cause);
     return line;
 }
 
@@ -51,79 +50,71 @@ QString calibrationSummary(const Calibration& calibration, const UnitFormat& for
         .arg(format.volume({calibration.zeroMark, {}}));
 }
 
+// The position of an entry among those of its kind, which are in order of time.
 template <class T>
-void append(std::vector<LogRef>& refs, LogKind kind, const std::vector<Entry<T>>& entries)
+std::optional<std::size_t> positionOf(const std::vector<Entry<T>>& entries, const LogRow& row)
 {
-    for (std::size_t i = 0; i < entries.size(); ++i)
-        refs.push_back({kind, i, entries[i].value.time});
+    const auto timeOf = [](const Entry<T>& entry) { return entry.value.time; };
+    const auto sameTime = std::ranges::equal_range(entries, row.place.time, {}, timeOf);
+    const auto found = std::ranges::find(sameTime, row.id, &Entry<T>::id);
+    if (found == sameTime.end())
+        return std::nullopt;
+    return std::size_t(found - entries.begin());
+}
+
+// The one of a fill, of such as are in order of fills.
+template <class T>
+const T* ofFill(const std::vector<T>& all, std::size_t fill, std::size_t T::*fillOf)
+{
+    const auto found = std::ranges::lower_bound(all, fill, {}, fillOf);
+    return found != all.end() && (*found).*fillOf == fill ? &*found : nullptr;
 }
 
 } // namespace
 
-FillIndex::FillIndex(const CarKnowledge& car)
-    : m_stretch(car.log.fills.size(), -1), m_flag(car.log.fills.size(), -1)
+EntryLesson lessonOf(const CarKnowledge& car, const LogRow& row)
 {
-    for (std::size_t i = 0; i < car.consumption.intervals.size(); ++i)
-        m_stretch.at(car.consumption.intervals[i].lastFill) = int(i);
-    for (std::size_t i = 0; i < car.consumption.flags.size(); ++i)
-        m_flag.at(car.consumption.flags[i].fill) = int(i);
+    EntryLesson lesson;
+    if (row.place.kind == LogKind::fill) {
+        if (const auto at = positionOf(car.log.fills, row)) {
+            lesson.stretch = ofFill(car.consumption.intervals, *at, &Interval::lastFill);
+            lesson.fillFlag = ofFill(car.consumption.flags, *at, &FillFlag::fill);
+        }
+    } else if (row.place.kind == LogKind::proof) {
+        const auto at = positionOf(car.log.proofs, row);
+        const auto flag = std::ranges::find(car.proofFlags, at, [](const ProofFlag& each) {
+            return std::optional(each.proof);
+        });
+        if (flag != car.proofFlags.end())
+            lesson.proofFlag = &*flag;
+    }
+    return lesson;
 }
 
-const Interval* FillIndex::stretch(const CarKnowledge& car, std::size_t fill) const
-{
-    const int at = m_stretch.at(fill);
-    return at < 0 ? nullptr : &car.consumption.intervals[std::size_t(at)];
-}
-
-const FillFlag* FillIndex::flag(const CarKnowledge& car, std::size_t fill) const
-{
-    const int at = m_flag.at(fill);
-    return at < 0 ? nullptr : &car.consumption.flags[std::size_t(at)];
-}
-
-std::vector<LogRef> logRefs(const VehicleLog& log, std::optional<LogKind> kind)
-{
-    std::vector<LogRef> refs;
-    if (!kind || *kind == LogKind::fill)
-        append(refs, LogKind::fill, log.fills);
-    if (!kind || *kind == LogKind::trip)
-        append(refs, LogKind::trip, log.trips);
-    if (!kind || *kind == LogKind::proof)
-        append(refs, LogKind::proof, log.proofs);
-    if (log.calibration && (!kind || *kind == LogKind::calibration))
-        refs.push_back({LogKind::calibration, 0, log.calibration->value.time});
-    std::ranges::stable_sort(refs, [](const LogRef& a, const LogRef& b) { return a.time > b.time; });
-    return refs;
-}
-
-LogLine logLine(const CarKnowledge& car, const FillIndex& fills, const LogRef& ref,
-                const UnitFormat& format)
+LogLine logLine(const CarKnowledge& car, const LogRow& row, const UnitFormat& format)
 {
     LogLine line;
-    switch (ref.kind) {
-    case LogKind::fill:
-        line = fillLine(car, fills, ref.index, format);
-        break;
-    case LogKind::trip: {
-        const Trip& trip = car.log.trips[ref.index].value;
-        line.value = format.distanceWithUnit(trip.distance);
-        line.detail = modeName(trip.mode);
-        break;
+    const EntryLesson lesson = lessonOf(car, row);
+    if (const auto* fill = std::get_if<Fill>(&row.value)) {
+        line = fillLine(*fill, lesson, format);
+    } else if (const auto* trip = std::get_if<Trip>(&row.value)) {
+        line.value = format.distanceWithUnit(trip->distance);
+        line.detail = modeName(trip->mode);
+    } else if (const auto* proof = std::get_if<Proof>(&row.value)) {
+        line.value = proofSummary(*proof, format);
+        if (lesson.proofFlag)
+            line.flag = QString::fromStdString(lesson.proofFlag->text);
+    } else {
+        line.value = calibrationSummary(std::get<Calibration>(row.value), format);
     }
-    case LogKind::proof: {
-        line.value = proofSummary(car.log.proofs[ref.index].value, format);
-        for (const ProofFlag& flag : car.proofFlags)
-            if (flag.proof == ref.index)
-                line.flag = QString::fromStdString(flag.text);
-        break;
-    }
-    case LogKind::calibration:
-        line.value = calibrationSummary(car.log.calibration->value, format);
-        break;
-    }
-    line.date = dateText(ref.time);
-    line.kind = kindName(ref.kind);
+    line.date = dateText(row.place.time);
+    line.kind = kindName(row.place.kind);
     return line;
+}
+
+LogLine missingLine()
+{
+    return {{}, QStringLiteral("…"), LogWords::tr("not read"), {}, {}};
 }
 
 } // namespace undermark

@@ -5,39 +5,23 @@
 
 #include "app/fact.h"
 #include "app/unit_format.h"
+#include "engine/logbook/log_page.h"
 #include "engine/outlook/car_knowledge.h"
 
 #include <QList>
 #include <QString>
-#include <optional>
 
 namespace undermark {
 
-enum class LogKind { fill, trip, proof, calibration };
-
-// An entry by its place in CarKnowledge::log.
-struct LogRef {
-    LogKind kind = LogKind::fill;
-    std::size_t index = 0;
-    Instant time{};
-    friend bool operator==(const LogRef&, const LogRef&) = default;
+// What the logbook teaches about one entry, found by its id: how the stretch that a
+// fill ended was driven, and what looks odd. Cost: O(log entries).
+struct EntryLesson {
+    const Interval* stretch = nullptr;
+    const FillFlag* fillFlag = nullptr;
+    const ProofFlag* proofFlag = nullptr;
 };
 
-// What fills taught and what looks odd about them, by position of the fill, so
-// that a line costs no search.
-class FillIndex {
-public:
-    explicit FillIndex(const CarKnowledge& car);
-    const Interval* stretch(const CarKnowledge& car, std::size_t fill) const;
-    const FillFlag* flag(const CarKnowledge& car, std::size_t fill) const;
-
-private:
-    std::vector<int> m_stretch; // -1: none ended here
-    std::vector<int> m_flag;
-};
-
-// Newest first. `kind` absent: all of them.
-std::vector<LogRef> logRefs(const VehicleLog& log, std::optional<LogKind> kind);
+EntryLesson lessonOf(const CarKnowledge& car, const LogRow& row);
 
 struct LogLine {
     QString date;   // "2026-08-29", local
@@ -47,8 +31,9 @@ struct LogLine {
     QString flag;   // "wrong odometer", or empty
 };
 
-LogLine logLine(const CarKnowledge& car, const FillIndex& fills, const LogRef& ref,
-                const UnitFormat& format);
+LogLine logLine(const CarKnowledge& car, const LogRow& row, const UnitFormat& format);
+// Where an entry cannot be read.
+LogLine missingLine();
 
 QString dateText(Instant time);      // local day
 QString dateTimeText(Instant time);  // local day and minute

@@ -55,24 +55,23 @@ bool LogbookCar::writtenElsewhere()
     return std::exchange(m_asked, *version) != *version;
 }
 
-Result<const CarKnowledge*> LogbookCar::knowledge()
+Result<std::shared_ptr<const CarKnowledge>> LogbookCar::knowledge()
 {
     if (!m_logbook || !m_vehicle)
         return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet", {}, 0, {}, {}, {}});
-    const Result<std::int64_t> version = m_logbook->dataVersion();
-    if (!version)
-        return fail(version.error());
-    if (!m_known || *version != m_version) {
+    const Result<FileState> state = m_logbook->state();
+    if (!state)
+        return fail(state.error());
+    if (!m_known || m_known->log.state != *state) {
         Result<VehicleLog> log = m_logbook->load(*m_vehicle);
         if (!log)
             return fail(log.error());
         Result<CarKnowledge> car = learn(std::move(*log));
         if (!car)
             return fail(car.error());
-        m_known = std::move(*car);
-        m_version = *version;
+        m_known = std::make_shared<const CarKnowledge>(std::move(*car));
     }
-    return &*m_known;
+    return m_known;
 }
 
 std::string LogbookCar::modeOrLast(const std::string& mode)

@@ -27,7 +27,7 @@ public:
     Result<FillLesson> addFill(const FillDraft& fill) override;
     Result<void> undoFill(const std::string& entryId) override;
     // What is known, learnt again only after a change.
-    Result<const CarKnowledge*> knowledge() override;
+    Result<std::shared_ptr<const CarKnowledge>> knowledge() override;
     Result<void> revise(const std::string& entryId, const LogValue& value) override;
     Result<void> takeBack(const std::string& entryId) override;
     Result<std::vector<LogVersion>> history(const std::string& entryId,
@@ -39,6 +39,7 @@ public:
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     Result<void> withLogbook(const LogbookWork& work) override;
+    Result<void> readLogbook(const LogbookQuestion& question) override;
     bool writtenElsewhere() override;
     std::filesystem::path folder() const override;
     Instant time() const override { return m_clock(); }
@@ -52,8 +53,7 @@ private:
     std::filesystem::path m_file;
     std::optional<EntryId> m_vehicle;
     Clock m_clock;
-    std::optional<CarKnowledge> m_known;
-    std::int64_t m_version = 0; // of what is known
+    std::shared_ptr<const CarKnowledge> m_known;
     std::int64_t m_asked = 0;   // when writtenElsewhere() was asked last
     std::string m_lastMode;
 };

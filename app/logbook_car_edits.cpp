@@ -132,6 +132,13 @@ Result<void> LogbookCar::withLogbook(const LogbookWork& work)
     return work(*m_logbook);
 }
 
+Result<void> LogbookCar::readLogbook(const LogbookQuestion& question)
+{
+    if (!m_logbook || !m_vehicle)
+        return fail(noVehicle());
+    return question(*m_logbook, *m_vehicle);
+}
+
 std::filesystem::path LogbookCar::folder() const
 {
     return m_file.parent_path();

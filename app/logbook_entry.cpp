@@ -19,54 +19,30 @@ QString summary(const LogValue& value, const UnitFormat& format)
 
 } // namespace
 
-std::string LogbookViewModel::openedId() const
-{
-    if (!m_opened || !m_rows.known())
-        return {};
-    const VehicleLog& log = m_rows.known()->log;
-    switch (m_opened->kind) {
-    case LogKind::fill:
-        return log.fills[m_opened->index].id.uuid;
-    case LogKind::trip:
-        return log.trips[m_opened->index].id.uuid;
-    case LogKind::proof:
-        return log.proofs[m_opened->index].id.uuid;
-    case LogKind::calibration:
-        return log.calibration->id.uuid;
-    }
-    return {};
-}
-
 std::optional<LogValue> LogbookViewModel::openedValue() const
 {
-    if (!m_opened || !m_rows.known())
+    if (!m_opened)
         return std::nullopt;
-    const VehicleLog& log = m_rows.known()->log;
-    switch (m_opened->kind) {
-    case LogKind::fill:
-        return log.fills[m_opened->index].value;
-    case LogKind::trip:
-        return log.trips[m_opened->index].value;
-    case LogKind::proof:
-        return log.proofs[m_opened->index].value;
-    case LogKind::calibration:
-        break;
-    }
-    return std::nullopt;
+    if (const auto* fill = std::get_if<Fill>(&m_opened->value))
+        return *fill;
+    if (const auto* trip = std::get_if<Trip>(&m_opened->value))
+        return *trip;
+    if (const auto* proof = std::get_if<Proof>(&m_opened->value))
+        return *proof;
+    return std::nullopt; // a calibration
 }
 
-const FillFlag* LogbookViewModel::openedFlag() const
+EntryLesson LogbookViewModel::openedLesson() const
 {
-    if (!m_opened || m_opened->kind != LogKind::fill || !m_rows.known())
-        return nullptr;
-    return m_rows.fills()->flag(*m_rows.known(), m_opened->index);
+    return m_opened && m_rows.known() ? lessonOf(*m_rows.known(), *m_opened) : EntryLesson{};
 }
 
 void LogbookViewModel::open(int row)
 {
-    if (row < 0 || row >= m_rows.rowCount())
+    const LogRow* entry = m_rows.row(row);
+    if (!entry)
         return;
-    m_opened = m_rows.refs()[std::size_t(row)];
+    m_opened = *entry;
     m_correcting = false;
     m_problem.reset();
     readVersions();
@@ -101,7 +77,7 @@ void LogbookViewModel::readVersions()
 
 QString LogbookViewModel::title() const
 {
-    return m_opened ? tr("%1, %2").arg(kindName(m_opened->kind), dateTimeText(m_opened->time))
+    return m_opened ? tr("%1, %2").arg(kindName(m_opened->place.kind), dateTimeText(m_opened->place.time))
                     : QString();
 }
 
@@ -115,7 +91,7 @@ QList<Fact> LogbookViewModel::facts() const
     if (const auto* proof = std::get_if<Proof>(&*value))
         return proofFacts(*proof, m_format);
     QList<Fact> facts = fillFacts(std::get<Fill>(*value), m_format);
-    if (const Interval* stretch = m_rows.fills()->stretch(*m_rows.known(), m_opened->index)) {
+    if (const Interval* stretch = openedLesson().stretch) {
         facts.append({tr("driven since the fill before"), m_format.distanceWithUnit(stretch->distance)});
         facts.append({tr("burnt on it"), m_format.rate({stretch->burnt.mean / stretch->distance, {}})});
     }
@@ -124,7 +100,7 @@ QList<Fact> LogbookViewModel::facts() const
 
 bool LogbookViewModel::correctable() const
 {
-    return m_opened && m_opened->kind == LogKind::fill;
+    return m_opened && m_opened->place.kind == LogKind::fill;
 }
 
 bool LogbookViewModel::changeable() const
@@ -150,7 +126,7 @@ QString LogbookViewModel::ruleWord() const
         return {};
     if (fill->counted)
         return tr("Lift the ruling");
-    return openedFlag() ? tr("It is right: count it") : tr("Leave it out");
+    return openedLesson().fillFlag ? tr("It is right: count it") : tr("Leave it out");
 }
 
 void LogbookViewModel::rule()
@@ -161,13 +137,13 @@ void LogbookViewModel::rule()
     if (fill.counted)
         fill.counted.reset();
     else
-        fill.counted = openedFlag() != nullptr;
+        fill.counted = openedLesson().fillFlag != nullptr;
     revise(fill, tr("Undo the ruling"));
 }
 
 QString LogbookViewModel::mendWord() const
 {
-    const FillFlag* flag = openedFlag();
+    const FillFlag* flag = openedLesson().fillFlag;
     if (!flag)
         return {};
     const auto better = mended(std::get<Fill>(*openedValue()), *flag);
@@ -181,7 +157,7 @@ QString LogbookViewModel::mendWord() const
 void LogbookViewModel::mend()
 {
     if (!mendWord().isEmpty())
-        revise(*mended(std::get<Fill>(*openedValue()), *openedFlag()), tr("Undo the correction"));
+        revise(*mended(std::get<Fill>(*openedValue()), *openedLesson().fillFlag), tr("Undo the correction"));
 }
 
 void LogbookViewModel::revise(const LogValue& value, const QString& word)

@@ -14,6 +14,31 @@ namespace {
 constexpr std::size_t kStretchesDrawn = 60;
 constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof};
 
+template <class T>
+std::optional<LogRow> among(const std::vector<Entry<T>>& entries, const LogRow& row)
+{
+    const auto found = std::ranges::find(entries, row.id, &Entry<T>::id);
+    if (found == entries.end())
+        return std::nullopt;
+    return LogRow{row.id, {found->value.time, row.place.kind, row.place.order}, found->value};
+}
+
+// The entry as the log has it, if it still has it.
+std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
+{
+    switch (row.place.kind) {
+    case LogKind::fill:
+        return among(log.fills, row);
+    case LogKind::trip:
+        return among(log.trips, row);
+    case LogKind::proof:
+        return among(log.proofs, row);
+    case LogKind::calibration:
+        return log.calibration ? among(std::vector{*log.calibration}, row) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& folder,
@@ -35,23 +60,26 @@ LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& 
         emit stored();
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
+    connect(&m_rows, &HistoryModel::stuck, this, &LogbookViewModel::readOn, Qt::QueuedConnection);
     refresh();
 }
 
 void LogbookViewModel::refresh()
 {
-    const std::string id = opened() ? openedId() : std::string();
     m_rows.refresh(m_format, kFilters[m_filter]);
     m_consumption.reset();
-    m_opened.reset();
-    for (const LogRef& ref : m_rows.refs()) { // the entry that was open is looked up anew
-        m_opened = ref;
-        if (!id.empty() && openedId() == id)
-            break;
-        m_opened.reset();
-    }
+    if (m_opened && m_rows.known())
+        m_opened = asItIsNow(m_rows.known()->log, *m_opened);
     readVersions();
     emit changed();
+}
+
+void LogbookViewModel::readOn()
+{
+    if (m_rows.problem())
+        emit changed();
+    else
+        refresh();
 }
 
 void LogbookViewModel::setFormat(const UnitFormat& format)
@@ -79,9 +107,9 @@ void LogbookViewModel::selectFilter(int filter)
 
 QString LogbookViewModel::emptyText() const
 {
-    return m_rows.rowCount() > 0 ? QString()
-                                 : tr("Nothing is written here yet. A fill at the pump is the "
-                                      "first line.");
+    if (m_rows.rowCount() > 0 || m_rows.problem())
+        return {};
+    return tr("Nothing is written here yet. A fill at the pump is the first line.");
 }
 
 QList<NoticeText> LogbookViewModel::notices() const
@@ -89,14 +117,19 @@ QList<NoticeText> LogbookViewModel::notices() const
     QList<NoticeText> notices;
     if (m_problem)
         notices.append(*m_problem);
-    if (const FillFlag* flag = openedFlag()) {
-        notices.append(noticeText(Notice{Notice::Severity::warning, flag->text}));
-    } else if (opened() && m_opened->kind == LogKind::proof) {
-        for (const ProofFlag& proof : m_rows.known()->proofFlags)
-            if (proof.proof == m_opened->index)
-                notices.append(noticeText(Notice{Notice::Severity::warning, proof.text}));
-    }
+    const EntryLesson lesson = openedLesson();
+    if (lesson.fillFlag)
+        notices.append(noticeText(Notice{Notice::Severity::warning, lesson.fillFlag->text}));
+    if (lesson.proofFlag)
+        notices.append(noticeText(Notice{Notice::Severity::warning, lesson.proofFlag->text}));
     return notices;
+}
+
+QList<NoticeText> LogbookViewModel::listNotices() const
+{
+    if (!m_rows.problem())
+        return {};
+    return {noticeText(*m_rows.problem())};
 }
 
 QString LogbookViewModel::undoWord() const

@@ -31,6 +31,7 @@ class LogbookViewModel : public QObject {
     Q_PROPERTY(int filter READ filter NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> listNotices READ listNotices NOTIFY changed FINAL)
     Q_PROPERTY(QString undoWord READ undoWord NOTIFY changed FINAL)
     Q_PROPERTY(bool opened READ opened NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -56,6 +57,7 @@ public:
     int filter() const { return m_filter; }
     QString emptyText() const;
     QList<NoticeText> notices() const;
+    QList<NoticeText> listNotices() const; // why the list has no rows, or not all
     QString undoWord() const; // empty: nothing to undo
     bool opened() const { return m_opened.has_value(); }
     QString title() const;
@@ -95,9 +97,10 @@ private:
         QString word;
     };
     void addStep(const std::string& entryId, const QString& word);
-    std::string openedId() const;
+    std::string openedId() const { return m_opened ? m_opened->id.uuid : std::string(); }
     std::optional<LogValue> openedValue() const;
-    const FillFlag* openedFlag() const;
+    EntryLesson openedLesson() const;
+    void readOn(); // a row could not be had
     void readVersions();
     void revise(const LogValue& value, const QString& word);
     bool applied(const Result<void>& result);
@@ -108,7 +111,7 @@ private:
     PumpViewModel m_editor;
     TransferViewModel m_transfer;
     int m_filter = 0;
-    std::optional<LogRef> m_opened;
+    std::optional<LogRow> m_opened;
     bool m_correcting = false;
     QList<Fact> m_versions;
     std::vector<Step> m_steps;

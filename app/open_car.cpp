@@ -23,7 +23,7 @@ public:
     Result<FillDraft> guessFill() override { return fail(m_error); }
     Result<FillLesson> addFill(const FillDraft&) override { return fail(m_error); }
     Result<void> undoFill(const std::string&) override { return fail(m_error); }
-    Result<const CarKnowledge*> knowledge() override { return fail(m_error); }
+    Result<std::shared_ptr<const CarKnowledge>> knowledge() override { return fail(m_error); }
     Result<void> revise(const std::string&, const LogValue&) override { return fail(m_error); }
     Result<void> takeBack(const std::string&) override { return fail(m_error); }
     Result<std::vector<LogVersion>> history(const std::string&, const LogValue&) override
@@ -37,6 +37,7 @@ public:
     Result<void> setUp(const Vehicle&) override { return fail(m_error); }
     Result<void> showDemo() override { return fail(m_error); }
     Result<void> withLogbook(const LogbookWork&) override { return fail(m_error); }
+    Result<void> readLogbook(const LogbookQuestion&) override { return fail(m_error); }
     bool writtenElsewhere() override { return false; }
     std::filesystem::path folder() const override { return defaultLogbook().parent_path(); }
     Instant time() const override { return clockNow(); }

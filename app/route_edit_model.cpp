@@ -62,6 +62,7 @@ void RouteEditModel::show(std::size_t row, Behind behind)
 {
     m_row = std::min(row, route().points.size() - 1);
     m_behind = behind;
+    m_typedName.reset();
     m_form.setEntries(entries());
     emit changed();
 }
@@ -82,7 +83,7 @@ QList<NumberEntry> RouteEditModel::entries() const
 bool RouteEditModel::typed() const
 {
     const QList<NumberEntry> shown = m_row ? entries() : QList<NumberEntry>();
-    return std::ranges::any_of(shown, [this](const NumberEntry& entry) {
+    return typedName() != name() || std::ranges::any_of(shown, [this](const NumberEntry& entry) {
         return m_form.text(entry.id) != entry.text;
     });
 }
@@ -91,6 +92,8 @@ Result<RowEdit> RouteEditModel::edit() const
 {
     RowEdit edit = m_editor.row(*m_row);
     edit.behind = m_behind;
+    if (m_typedName)
+        edit.name = m_typedName->simplified().toStdString();
     std::optional<Error> failed;
     // A field that was not touched keeps its exact value; an emptied one says nothing.
     const auto take = [&](const NumberEntry& entry, auto& target, auto read) {
@@ -172,6 +175,15 @@ void RouteEditModel::selectPart(int part)
     show(*m_row, m_behind);
 }
 
+void RouteEditModel::typeName(const QString& name)
+{
+    if (!m_row)
+        return;
+    m_typedName = name;
+    m_notices.clear();
+    emit changed();
+}
+
 void RouteEditModel::switchBehind()
 {
     m_behind = m_behind == Behind::moves ? Behind::stays : Behind::moves;
@@ -201,12 +213,15 @@ void RouteEditModel::done()
 void RouteEditModel::close()
 {
     m_row.reset();
+    m_typedName.reset();
     m_notices.clear();
     emit changed();
 }
 
 void RouteEditModel::addRow()
 {
+    if (typed() && !change())
+        return;
     const std::string name = freshName().toStdString();
     if (m_row && apply([&](RouteEditor& editor) { return editor.addAfter(*m_row, name); })) {
         m_part = 0;

@@ -28,6 +28,7 @@ class RouteEditModel : public QObject {
     QML_UNCREATABLE("made by the plan's view model")
     Q_PROPERTY(bool opened READ opened NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(QString typedName READ typedName NOTIFY changed FINAL)
     Q_PROPERTY(QString place READ place NOTIFY changed FINAL)
     Q_PROPERTY(bool first READ first NOTIFY changed FINAL)
     Q_PROPERTY(bool last READ last NOTIFY changed FINAL)
@@ -59,6 +60,7 @@ public:
 
     bool opened() const { return m_row.has_value(); }
     QString name() const;
+    QString typedName() const { return m_typedName.value_or(name()); }
     QString place() const; // "row 3 of 10, at 77.1 km"
     bool first() const { return m_row && *m_row == 0; }
     bool last() const { return m_row && *m_row + 1 == route().points.size(); }
@@ -79,10 +81,11 @@ public:
     Q_INVOKABLE void open(int row);
     Q_INVOKABLE void step(int rows); // to another row, -1 or 1
     Q_INVOKABLE void selectPart(int part);
+    Q_INVOKABLE void typeName(const QString& name);
     Q_INVOKABLE void switchBehind();
     Q_INVOKABLE void selectMode(int mode);
     Q_INVOKABLE void selectFuel(int fuel);
-    // Takes the numbers as typed; with nothing typed, closes.
+    // Takes what is typed; with nothing typed, closes.
     Q_INVOKABLE void done();
     Q_INVOKABLE void close(); // drops what is typed
     Q_INVOKABLE void addRow(); // after this one; it is opened
@@ -117,6 +120,7 @@ private:
     int m_part = 0;
     Behind m_behind = Behind::moves;
     NumberForm m_form;
+    std::optional<QString> m_typedName; // until it is taken or dropped
     QList<NoticeText> m_notices;
     QString m_saved;
 };

@@ -62,13 +62,15 @@ int RouteEditModel::fuel() const
 
 QString RouteEditModel::doneWord() const
 {
-    return typed() ? tr("Take the numbers") : tr("Back to the plan");
+    if (typed())
+        return m_part == 2 ? tr("Take the name") : tr("Take the numbers");
+    return tr("Back to the plan");
 }
 
 QString RouteEditModel::undoWord() const
 {
     if (typed())
-        return tr("Drop the numbers");
+        return m_part == 2 ? tr("Drop the name") : tr("Drop the numbers");
     return m_editor.canUndo() ? tr("Undo the change") : QString();
 }
 

@@ -11,6 +11,18 @@ namespace {
 // So many points may be kept for undo(), one route at least: 200 bytes each.
 constexpr std::size_t kPointsKept = 500'000;
 
+// A name that was there before is let be: files may hold rows without one.
+Result<void> checkName(const Route& route, std::size_t row, const std::string& name)
+{
+    if (name == route.points[row].name)
+        return {};
+    if (name.empty())
+        return failInput("a row needs a name");
+    if (std::ranges::find(route.points, name, &RoutePoint::name) != route.points.end())
+        return failInput("another row has this name", "a name of its own", name);
+    return {};
+}
+
 } // namespace
 
 std::optional<Distance> RouteEditor::leg(std::size_t row) const
@@ -25,15 +37,18 @@ RowEdit RouteEditor::row(std::size_t row) const
 {
     assert(row < m_route.points.size());
     const RoutePoint& point = m_route.points[row];
-    return {std::nullopt, Behind::moves,       point.mode,
-            point.fuel,   point.pricePerLitre, point.mostPurchase};
+    return {point.name, std::nullopt,        Behind::moves,      point.mode,
+            point.fuel, point.pricePerLitre, point.mostPurchase};
 }
 
 Result<void> RouteEditor::change(std::size_t row, const RowEdit& edit)
 {
     assert(row < m_route.points.size());
+    if (const auto named = checkName(m_route, row, edit.name); !named)
+        return named;
     Route route = m_route;
     RoutePoint& point = route.points[row];
+    point.name = edit.name;
     point.mode = edit.mode;
     point.fuel = edit.fuel;
     point.pricePerLitre = edit.pricePerLitre;

@@ -22,6 +22,7 @@ enum class Behind {
 
 // What a navigator changes of a row. The first row has no leg.
 struct RowEdit {
+    std::string name;            // what-ifs name rows: not empty, and no two alike
     std::optional<Distance> leg; // from the row before; absent: as it is
     Behind behind = Behind::moves;
     std::string mode; // of the way on

@@ -83,20 +83,29 @@ void TransferViewModel::exportAll()
     go(Stage::done);
 }
 
+void TransferViewModel::chooseFile(bool merging)
+{
+    m_merging = merging;
+    m_notices.clear();
+    files()->refresh();
+    go(Stage::files);
+}
+
 void TransferViewModel::chooseTable()
 {
-    m_merging = false;
-    m_notices.clear();
-    m_tables.refresh();
-    go(Stage::files);
+    m_preview = ImportPreview<Fill>();
+    chooseFile(false);
+}
+
+void TransferViewModel::chooseTrips()
+{
+    m_preview = ImportPreview<Trip>();
+    chooseFile(false);
 }
 
 void TransferViewModel::chooseLogbook()
 {
-    m_merging = true;
-    m_notices.clear();
-    m_logbooks.refresh();
-    go(Stage::files);
+    chooseFile(true);
 }
 
 void TransferViewModel::pick(int row)
@@ -114,7 +123,7 @@ void TransferViewModel::chooseUnit(int choice, int option)
     const QList<Choice> all = units();
     if (choice < 0 || choice >= all.size() || option < 0 || option >= all[choice].options.size())
         return;
-    m_units[std::size_t(choice)] = option;
+    m_units[unitsStated()[choice]] = option;
     m_notices.clear();
     emit changed();
 }
@@ -122,26 +131,30 @@ void TransferViewModel::chooseUnit(int choice, int option)
 ImportOptions TransferViewModel::importOptions() const
 {
     ImportOptions options;
-    options.litre = kLitres[m_units[0]];
-    options.km = kKm[m_units[1]];
-    options.dates = kDates[m_units[2]];
-    options.rate = kRates[m_units[3]];
-    options.fahrenheit = m_units[4] == 1;
+    options.litre = kLitres[m_units[Litres]];
+    options.km = kKm[m_units[Kilometres]];
+    options.dates = kDates[m_units[Dates]];
+    options.rate = kRates[m_units[Rates]];
+    options.fahrenheit = m_units[Temperatures] == 1;
     return options;
 }
 
 void TransferViewModel::lookIn()
 {
-    const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) -> Result<void> {
-        auto preview = previewImport<Fill>(logbook, vehicle, m_file, importOptions());
-        if (!preview)
-            return fail(preview.error());
-        m_preview = std::move(*preview);
-        return {};
+    std::vector<std::string> warnings;
+    const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
+        return std::visit([&]<class T>(ImportPreview<T>& shown) -> Result<void> {
+            auto preview = previewImport<T>(logbook, vehicle, m_file, importOptions());
+            if (!preview)
+                return fail(preview.error());
+            shown = std::move(*preview);
+            warnings = shown.warnings;
+            return {};
+        }, m_preview);
     });
     if (!read)
         return;
-    warn(m_preview.warnings);
+    warn(warnings);
     go(Stage::preview);
 }
 
@@ -149,22 +162,25 @@ void TransferViewModel::lookIn()
 void TransferViewModel::import()
 {
     ImportDone done;
-    const bool added = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) -> Result<void> {
-        const auto now = previewImport<Fill>(logbook, vehicle, m_file, importOptions());
-        if (!now)
-            return fail(now.error());
-        if (now->fresh != m_preview.fresh)
-            return failInput(tr("table or logbook have changed since they were looked at: go back "
-                                "and look again").toStdString());
-        auto taken = takeIn(logbook, vehicle.id, m_preview, m_car.time());
-        if (!taken)
-            return fail(taken.error());
-        done = std::move(*taken);
-        return {};
+    const bool added = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
+        return std::visit([&]<class T>(const ImportPreview<T>& shown) -> Result<void> {
+            const auto now = previewImport<T>(logbook, vehicle, m_file, importOptions());
+            if (!now)
+                return fail(now.error());
+            if (now->fresh != shown.fresh)
+                return failInput(tr("table or logbook have changed since they were looked at: go "
+                                    "back and look again").toStdString());
+            auto taken = takeIn(logbook, vehicle.id, shown, m_car.time());
+            if (!taken)
+                return fail(taken.error());
+            done = std::move(*taken);
+            return {};
+        }, m_preview);
     });
     if (!added)
         return;
-    m_done = tr("Added %1 fills. The logbook as it was: %2")
+    m_done = (ofTrips() ? tr("Added %1 trips. The logbook as it was: %2")
+                        : tr("Added %1 fills. The logbook as it was: %2"))
                  .arg(done.added.size())
                  .arg(nameOf(done.backup));
     go(Stage::done);
@@ -198,7 +214,7 @@ void TransferViewModel::confirm()
     case Stage::units:
         return lookIn();
     case Stage::preview:
-        if (!m_preview.fresh.empty())
+        if (freshRows() > 0)
             import();
         return;
     case Stage::merge:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Import and export on the Logbook page: the whole logbook out; fills of another table
-// in, after a look at what would be added; another device's logbook in.
+// Import and export on the Logbook page: the whole logbook out; fills or trips of another
+// table in, after a look at what would be added; another device's logbook in.
 //
 // Guarantees (each has a test in tests/app/transfer_view_model_test.cpp):
 //  * nothing is taken in before it was shown and confirmed, and then all of it or
@@ -20,6 +20,7 @@
 #include <QObject>
 #include <QStringList>
 #include <array>
+#include <variant>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -66,7 +67,8 @@ public:
     QString confirmWord() const; // what confirm() would do; empty: nothing
 
     Q_INVOKABLE void exportAll();
-    Q_INVOKABLE void chooseTable();
+    Q_INVOKABLE void chooseTable(); // of fills
+    Q_INVOKABLE void chooseTrips();
     Q_INVOKABLE void chooseLogbook();
     Q_INVOKABLE void pick(int row); // of files()
     Q_INVOKABLE void chooseUnit(int choice, int option);
@@ -79,6 +81,12 @@ signals:
     void stored(const std::vector<undermark::EntryId>& added);
 
 private:
+    enum Unit { Litres, Kilometres, Dates, Rates, Temperatures };
+
+    bool ofTrips() const { return std::holds_alternative<ImportPreview<Trip>>(m_preview); }
+    std::size_t freshRows() const;
+    QList<Unit> unitsStated() const; // those that the table's columns need
+    void chooseFile(bool merging);
     ImportOptions importOptions() const;
     void go(Stage stage);
     bool run(const LogbookWork& work); // says what went wrong
@@ -95,8 +103,8 @@ private:
     Stage m_stage = Stage::start;
     bool m_merging = false;
     std::filesystem::path m_file;
-    std::array<int, 5> m_units{}; // by the rows of units()
-    ImportPreview<Fill> m_preview;
+    std::array<int, 5> m_units{}; // by Unit
+    std::variant<ImportPreview<Fill>, ImportPreview<Trip>> m_preview; // its kind is the table's
     QList<NoticeText> m_notices;
     QString m_done;
 };

@@ -381,6 +381,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>not read</source>
+        <translation>nicht gelesen</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -399,6 +403,10 @@
     <message>
         <source>Transfer</source>
         <translation>Austausch</translation>
+    </message>
+    <message>
+        <source>Read the logbook again</source>
+        <translation>Logbuch noch einmal lesen</translation>
     </message>
 </context>
 <context>
@@ -584,6 +592,10 @@
         <source>Remove this row</source>
         <translation>Diese Zeile entfernen</translation>
     </message>
+    <message>
+        <source>name of the row</source>
+        <translation>Name der Zeile</translation>
+    </message>
 </context>
 <context>
     <name>Screen</name>
@@ -735,6 +747,10 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Take in trips from a table</source>
+        <translation>Fahrten aus einer Tabelle übernehmen</translation>
     </message>
 </context>
 <context>
@@ -1587,6 +1603,14 @@
         <source>leg to here</source>
         <translation>Weg bis hier</translation>
     </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Namen übernehmen</translation>
+    </message>
+    <message>
+        <source>Drop the name</source>
+        <translation>Namen verwerfen</translation>
+    </message>
 </context>
 <context>
     <name>undermark::ScreenSettings</name>
@@ -1998,6 +2022,26 @@
     <message>
         <source>Take it in</source>
         <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Added %1 trips. The logbook as it was: %2</source>
+        <translation>Hinzugefügt: %1 Fahrten. Das bisherige Logbuch: %2</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts.</source>
+        <translation>Eine Tabelle ist eine .csv-Datei mit den Spalten date, km und mode, und was folgen darf: idle_min, starts.</translation>
+    </message>
+    <message>
+        <source>Would add %1 trips</source>
+        <translation>Neue Fahrten: %1</translation>
+    </message>
+    <message>
+        <source>%1 trips</source>
+        <translation>%1 Fahrten</translation>
+    </message>
+    <message>
+        <source>Add %1 trips</source>
+        <translation>%1 Fahrten hinzufügen</translation>
     </message>
 </context>
 </TS>

@@ -381,6 +381,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>not read</source>
+        <translation>non lu</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -399,6 +403,10 @@
     <message>
         <source>Transfer</source>
         <translation>Échange</translation>
+    </message>
+    <message>
+        <source>Read the logbook again</source>
+        <translation>Relire le carnet</translation>
     </message>
 </context>
 <context>
@@ -584,6 +592,10 @@
         <source>Remove this row</source>
         <translation>Retirer cette ligne</translation>
     </message>
+    <message>
+        <source>name of the row</source>
+        <translation>nom de la ligne</translation>
+    </message>
 </context>
 <context>
     <name>Screen</name>
@@ -735,6 +747,10 @@
     <message>
         <source>Back</source>
         <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Take in trips from a table</source>
+        <translation>Reprendre des trajets d&apos;un tableau</translation>
     </message>
 </context>
 <context>
@@ -1587,6 +1603,14 @@
         <source>leg to here</source>
         <translation>étape jusqu&apos;ici</translation>
     </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Prendre le nom</translation>
+    </message>
+    <message>
+        <source>Drop the name</source>
+        <translation>Oublier le nom</translation>
+    </message>
 </context>
 <context>
     <name>undermark::ScreenSettings</name>
@@ -1998,6 +2022,26 @@
     <message>
         <source>Take it in</source>
         <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Added %1 trips. The logbook as it was: %2</source>
+        <translation>Ajouté : %1 trajets. Le carnet d&apos;avant : %2</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts.</source>
+        <translation>Un tableau est un fichier .csv avec les colonnes date, km et mode, et ce qui peut suivre : idle_min, starts.</translation>
+    </message>
+    <message>
+        <source>Would add %1 trips</source>
+        <translation>Trajets nouveaux : %1</translation>
+    </message>
+    <message>
+        <source>%1 trips</source>
+        <translation>%1 trajets</translation>
+    </message>
+    <message>
+        <source>Add %1 trips</source>
+        <translation>Ajouter %1 trajets</translation>
     </message>
 </context>
 </TS>

@@ -85,6 +85,16 @@ void prepareForWriting(SQLite::Database& database, std::chrono::milliseconds bus
     useWriteAheadLog(database, busyTimeout);
 }
 
+// Indexes make the list quicker and nothing else: where they cannot be made (the disk is
+// full, another program is writing), the logbook is opened all the same.
+void makeMissingIndexes(SQLite::Database& database)
+{
+    try {
+        database.exec(indexSql());
+    } catch (const SQLite::Exception&) {
+    }
+}
+
 // Opened for reading only, SQLite leaves an empty write-ahead log and its index
 // behind, because only a writer may delete them. So the file is opened as by a
 // writer that is forbidden to write, and closing it tidies up. Not where the log
@@ -198,6 +208,7 @@ static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode
     prepareForWriting(database, busyTimeout);
     if (const auto done = migrate(database, file, schema); !done)
         return fail(done.error());
+    makeMissingIndexes(database);
     return database;
 }
 

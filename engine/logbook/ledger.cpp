@@ -43,10 +43,41 @@ std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& 
     return found;
 }
 
+tl::unexpected<Error> notFound(std::string detail, std::string found)
+{
+    return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
+                 .column = {}, .expected = {}, .found = std::move(found)});
+}
+
+Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
+{
+    const auto found = findEntry(database, id, Row<Vehicle>::kind);
+    if (!found || !rowInForce(database, found->id))
+        return notFound("there is no such vehicle", id.uuid);
+    return *found;
+}
+
+FileState stateOf(SQLite::Database& database)
+{
+    return {database.execAndGet("PRAGMA data_version").getInt64(), database.getTotalChanges()};
+}
+
+std::string inForceSql(const std::string& row)
+{
+    const auto withdrawn = [](const std::string& id) {
+        return "EXISTS (SELECT 1 FROM entries AS w WHERE w.withdraws = " + id + ")";
+    };
+    return row + ".withdraws IS NULL AND NOT " + withdrawn(row + ".id")
+           + " AND NOT EXISTS (SELECT 1 FROM entries AS newer WHERE newer.corrects = coalesce("
+           + row + ".corrects, " + row + ".id) AND newer.withdraws IS NULL AND "
+           "(newer.revision, newer.recorded, newer.uuid) > (" + row + ".revision, " + row
+           + ".recorded, " + row + ".uuid) AND NOT " + withdrawn("newer.id") + ")";
+}
+
 std::optional<RowId> rowInForce(const SQLite::Database& database, RowId entry)
 {
-    SQLite::Statement select(database, "SELECT id FROM entries WHERE (id = ?1 OR corrects = ?1) "
-                                       "AND withdraws IS NULL AND id NOT IN (SELECT id FROM stale)");
+    SQLite::Statement select(database, "SELECT id FROM entries AS e WHERE (id = ?1 OR corrects = ?1) "
+                                       "AND " + inForceSql("e"));
     select.bind(1, entry);
     return firstInteger(select);
 }
@@ -115,8 +146,8 @@ std::string insertSql(const char* table, const char* columns)
     return "INSERT INTO " + std::string(table) + " (id, " + names + ") VALUES (" + places + ")";
 }
 
-// CROSS JOIN keeps SQLite on one pass over the value table: the ledger is then
-// met in the order of its own row ids.
+// CROSS JOIN and the plus keep SQLite on one pass over the value table, not along its
+// index of times: the ledger is then met in the order of its own row ids.
 std::string selectSql(const char* table, const char* columns, bool ofVehicle, bool byTime)
 {
     std::string names = "v." + std::string(columns);
@@ -126,7 +157,7 @@ std::string selectSql(const char* table, const char* columns, bool ofVehicle, bo
            "(SELECT uuid FROM entries WHERE id = e.corrects) END, e.recorded, " + names
            + " FROM " + table + " AS v CROSS JOIN entries AS e ON e.id = v.id WHERE "
            + (ofVehicle ? "e.vehicle = ?1 AND " : "") + "v.id NOT IN (SELECT id FROM stale)"
-           + " ORDER BY " + (byTime ? "v.time, " : "") + "coalesce(e.corrects, e.id)";
+           + " ORDER BY " + (byTime ? "+v.time, " : "") + "coalesce(e.corrects, e.id)";
 }
 
 std::string versionsSql(const char* table, const char* columns)

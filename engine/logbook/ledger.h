@@ -32,6 +32,19 @@ struct LedgerRow {
 std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& id,
                                const char* kind = nullptr);
 
+tl::unexpected<Error> notFound(std::string detail, std::string found);
+
+// The vehicle in force of that id. Errors: notFound.
+Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id);
+
+// Of what the current transaction sees.
+FileState stateOf(SQLite::Database& database);
+
+// The rule of the view `stale` (schema.cpp) as a condition on one row of `entries` under
+// the name `row`. The view is for reading everything; this costs the rows it is asked
+// of, not the corrections ever made.
+std::string inForceSql(const std::string& row);
+
 // The row in force, if the entry is not gone.
 std::optional<RowId> rowInForce(const SQLite::Database& database, RowId entry);
 

@@ -17,21 +17,6 @@ namespace {
 
 using SQLite::TransactionBehavior;
 
-tl::unexpected<Error> notFound(std::string detail, std::string found)
-{
-    return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
-                 .column = {}, .expected = {}, .found = std::move(found)});
-}
-
-// The vehicle in force of that id.
-Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
-{
-    const auto found = findEntry(database, id, Row<Vehicle>::kind);
-    if (!found || !rowInForce(database, found->id))
-        return notFound("there is no such vehicle", id.uuid);
-    return *found;
-}
-
 std::set<std::string> modeNames(const SQLite::Database& database, RowId vehicle)
 {
     std::set<std::string> names;
@@ -211,6 +196,7 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         log.fills = readInForce<Fill>(database, owner->id);
         log.trips = readInForce<Trip>(database, owner->id);
         log.proofs = readInForce<Proof>(database, owner->id);
+        log.state = stateOf(database);
         return log;
     });
 }
@@ -294,6 +280,11 @@ Result<std::int64_t> Logbook::dataVersion() const
     return guarded(m_impl->file, [&]() -> Result<std::int64_t> {
         return m_impl->database.execAndGet("PRAGMA data_version").getInt64();
     });
+}
+
+Result<FileState> Logbook::state() const
+{
+    return guarded(m_impl->file, [&]() -> Result<FileState> { return stateOf(m_impl->database); });
 }
 
 Result<std::optional<std::int64_t>> Logbook::newerSchema() const

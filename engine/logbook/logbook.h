@@ -25,6 +25,7 @@
 #pragma once
 
 #include "engine/error.h"
+#include "engine/logbook/log_page.h"
 #include "engine/records.h"
 
 #include <chrono>
@@ -37,39 +38,6 @@
 #include <vector>
 
 namespace undermark {
-
-struct EntryId {
-    std::string uuid;   // version 4, 36 lower-case characters
-    friend bool operator==(const EntryId&, const EntryId&) = default;
-};
-
-// An entry as it stands now. `recorded` is when the row in force was written.
-template <class T>
-struct Entry {
-    EntryId id;
-    Instant recorded{};
-    T value;
-};
-
-// One row of an entry's history.
-template <class T>
-struct Version {
-    std::string uuid;       // of this row
-    Instant recorded{};
-    T value;
-    std::optional<Instant> withdrawn;   // when it was undone, if it was
-};
-
-// Everything of one vehicle that is in force. Calibrations, fills, trips and
-// proofs are in order of their own time, then of recording.
-struct VehicleLog {
-    Entry<Vehicle> vehicle;
-    std::vector<Entry<Mode>> modes;                  // in order of recording
-    std::optional<Entry<Calibration>> calibration;   // the latest
-    std::vector<Entry<Fill>> fills;
-    std::vector<Entry<Trip>> trips;
-    std::vector<Entry<Proof>> proofs;
-};
 
 enum class OpenMode {
     readOnly,         // never changes the file; its folder may be read-only too
@@ -136,9 +104,21 @@ public:
     template <class T>
     Result<std::vector<Version<T>>> versions(const EntryId& id) const;
 
+    // The log as a list, newest first (log_page.h), `kind` absent: all kinds. notFound: no
+    // such vehicle; fileAccess also where the file is not in its place any more.
+    // Cost: of a page, that of its rows and of those skipped, whatever the log's length;
+    // of a count or a row, about 1 us per entry that is counted.
+    Result<LogPage> logPage(const EntryId& vehicle, const LogPageWish& wish) const;
+    Result<LogCount> logCount(const EntryId& vehicle, std::optional<LogKind> kind) const;
+    // How many rows are listed before this entry; where it is gone, before its place.
+    Result<std::int64_t> logRow(const EntryId& vehicle, std::optional<LogKind> kind,
+                                const EntryId& entry, const LogPlace& place) const;
+
     // Another value than last time means that another program wrote since; this
     // object's own writes do not count. Cheap enough to ask every second.
     Result<std::int64_t> dataVersion() const;
+    // Whether anybody at all wrote: this object's own writes count, too.
+    Result<FileState> state() const;
 
     // The schema of a newer Undermark that wrote this file, which then is open for reading
     // only; nothing for a file of this one's schema or an older.

@@ -145,6 +145,14 @@ CREATE TABLE proofs (
 ) STRICT;
 )sql";
 
+// For the list of the log (log_page.cpp). They hold nothing of their own, so a file
+// with or without them is of the same schema.
+static const char* const kIndexes = R"sql(
+CREATE INDEX IF NOT EXISTS fills_time ON fills (time);
+CREATE INDEX IF NOT EXISTS trips_time ON trips (time);
+CREATE INDEX IF NOT EXISTS proofs_time ON proofs (time);
+)sql";
+
 // A table, and what makes its rows the same row.
 struct Table {
     const char* name;
@@ -163,12 +171,14 @@ static const Table kTables[] = {
     {"proofs", "id = NEW.id"},
 };
 
+const char* indexSql() { return kIndexes; }
+
 // INSERT OR REPLACE deletes the older row without asking the DELETE triggers
 // (unless recursive_triggers is on), so the row must not get that far.
 std::string createSchemaSql()
 {
     const std::string refuse = " BEGIN SELECT RAISE(ABORT, 'the logbook only grows'); END;\n";
-    std::string sql = std::string(kLedger) + kCarTables + kUseTables;
+    std::string sql = std::string(kLedger) + kCarTables + kUseTables + kIndexes;
     for (const Table& table : kTables) {
         const std::string name = table.name;
         for (const std::string action : {"UPDATE", "DELETE"})

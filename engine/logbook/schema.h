@@ -16,4 +16,7 @@ inline constexpr std::uint32_t kSchemaVersion = 1;            // user_version
 // inside a transaction. How an older schema becomes this one: migrate.h.
 std::string createSchemaSql();
 
+// Makes the indexes that are not there yet; a logbook made before them lacks them.
+const char* indexSql();
+
 } // namespace undermark::logbook

@@ -13,6 +13,7 @@ ColumnLayout {
     required property bool portrait
     property string doneWord: ""
     property string backWord: ""
+    property bool padded: true  // not where there is no number to type
 
     signal done
     signal goneBack
@@ -30,6 +31,7 @@ ColumnLayout {
     NumberPad {
         Layout.fillWidth: true
         Layout.fillHeight: true
+        visible: root.padded
         flat: root.portrait
         title: root.form.refused !== "" ? root.form.refused : root.form.padTitle
         mark: root.form.decimalMark
@@ -38,6 +40,7 @@ ColumnLayout {
     }
     RowLayout {
         Layout.fillHeight: false
+        Layout.alignment: Qt.AlignBottom
         visible: root.doneWord !== ""
         spacing: Theme.step
 
@@ -50,7 +53,7 @@ ColumnLayout {
         }
         TouchButton {
             Layout.fillWidth: true
-            Layout.preferredWidth: 2
+            Layout.preferredWidth: Theme.stacked ? 1 : 2
             text: root.doneWord
             leading: true
             onClicked: root.done()

@@ -50,6 +50,8 @@ FocusScope {
             text: root.view.title
             color: Theme.quietInk
             font.pixelSize: Theme.body
+            wrapMode: Text.Wrap
+            maximumLineCount: 2  // the name is the user's own, however long
             elide: Text.ElideRight
         }
         ModeBar {

@@ -14,7 +14,47 @@ ListView {
 
     signal picked(row: int)
 
-    component LineFace: Item {
+    property real within: 0 // how much of the top line is slid out of sight
+
+    // Two texts at the ends of one line; one below the other where it is too narrow.
+    component Pair: Item {
+        id: pair
+        required property string start
+        required property string end
+        required property int size
+        property color startColor: Theme.ink
+        property color endColor: Theme.ink
+        property bool startBold: false
+        property bool endBold: false
+        readonly property bool beside: startText.implicitWidth + 2 * Theme.step + endText.implicitWidth <= width
+
+        width: parent.width
+        height: beside || end === "" ? Math.max(Theme.line(size), startText.height)
+                                       : startText.height + endText.height
+
+        Text {
+            id: startText
+            width: Math.min(implicitWidth, pair.width)
+            text: pair.start
+            color: pair.startColor
+            font.pixelSize: pair.size
+            font.bold: pair.startBold
+            wrapMode: Text.Wrap
+        }
+        Text {
+            id: endText
+            x: pair.beside ? pair.width - width : 0
+            y: pair.beside ? 0 : startText.height
+            width: Math.min(implicitWidth, pair.width)
+            text: pair.end
+            color: pair.endColor
+            font.pixelSize: pair.size
+            font.bold: pair.endBold
+            wrapMode: Text.Wrap
+        }
+    }
+
+    component LineFace: Column {
         id: face
         required property string date
         required property string kind
@@ -22,53 +62,19 @@ ListView {
         required property string detail
         required property string flag
 
-        Text {
-            id: kindText
-            y: (parent.height - Theme.line(Theme.body) - Theme.line(Theme.small)) / 2
-            width: Math.min(implicitWidth, 0.45 * parent.width)
-            height: Theme.line(Theme.body)
-            text: face.kind
-            color: Theme.ink
-            font.pixelSize: Theme.body
-            font.bold: true
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+        Pair {
+            start: face.kind
+            end: face.value
+            size: Theme.body
+            startBold: true
         }
-        Text {
-            y: kindText.y
-            anchors.left: kindText.right
-            anchors.leftMargin: 2 * Theme.step
-            anchors.right: parent.right
-            height: kindText.height
-            text: face.value
-            color: Theme.ink
-            font.pixelSize: Theme.body
-            horizontalAlignment: Text.AlignRight
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
-        }
-        Text {
-            id: dateText
-            y: kindText.y + kindText.height
-            height: Theme.line(Theme.small)
-            text: face.date
-            color: Theme.quietInk
-            font.pixelSize: Theme.small
-            verticalAlignment: Text.AlignVCenter
-        }
-        Text {
-            y: dateText.y
-            anchors.left: dateText.right
-            anchors.leftMargin: 2 * Theme.step
-            anchors.right: parent.right
-            height: dateText.height
-            text: face.flag !== "" ? qsTr("Caution: %1").arg(face.flag) : face.detail
-            color: face.flag !== "" ? Theme.caution : Theme.quietInk
-            font.pixelSize: Theme.small
-            font.bold: face.flag !== ""
-            horizontalAlignment: Text.AlignRight
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+        Pair {
+            start: face.date
+            end: face.flag !== "" ? qsTr("Caution: %1").arg(face.flag) : face.detail
+            size: Theme.small
+            startColor: Theme.quietInk
+            endColor: face.flag !== "" ? Theme.caution : Theme.quietInk
+            endBold: face.flag !== ""
         }
     }
 
@@ -112,7 +118,8 @@ ListView {
         readonly property bool marked: root.activeFocus && ListView.isCurrentItem
 
         width: root.width - 2 * Theme.step
-        height: Math.max(Theme.touch, Theme.line(Theme.body) + Theme.line(Theme.small) + Theme.step)
+        height: Math.max(Theme.touch, implicitContentHeight + Theme.step)
+        topPadding: (height - implicitContentHeight) / 2
         focusPolicy: Qt.NoFocus
         Accessible.role: Accessible.ListItem
         Accessible.name: spoken
@@ -140,6 +147,26 @@ ListView {
             value: line.value
             detail: line.detail
             flag: line.flag
+        }
+    }
+
+    // Read anew, the list stays with the entries that were in sight.
+    Connections {
+        target: root.model  // rows, as a var: qmllint knows no model to be a QObject
+
+        function onLeaving() {
+            const top = Math.max(0, root.indexAt(0, root.contentY));
+            root.within = root.contentY - (root.itemAtIndex(top)?.y ?? root.contentY);
+            root.rows.kept = [top, Math.max(0, root.currentIndex)];
+        }
+        function onReturned() {
+            const [top, current] = root.rows.kept;
+            root.currentIndex = current ?? 0;
+            root.forceLayout();
+            root.positionViewAtIndex(top ?? 0, ListView.Beginning);
+            if (top > 0)
+                root.contentY += root.within;
+            root.returnToBounds();
         }
     }
 }

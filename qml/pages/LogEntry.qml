@@ -36,6 +36,7 @@ ColumnLayout {
         }
         FactList {
             Layout.fillWidth: true
+            nameShare: Theme.stacked ? 0.5 : 0.42
             facts: root.view.facts
         }
         Text {
@@ -56,18 +57,26 @@ ColumnLayout {
             Layout.fillHeight: true
         }
     }
-    RowLayout {
-        spacing: Theme.step
+    GridLayout {
+        id: buttons
+        readonly property real buttonHeight: Theme.stacked ? 2 * Theme.line(Theme.body) + Theme.step : Theme.touch
+
+        Layout.fillHeight: false
+        columns: Theme.stacked || root.width < 70 * Theme.step ? 2 : 4
+        columnSpacing: Theme.step
+        rowSpacing: Theme.step
 
         TouchButton {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: buttons.buttonHeight
             text: qsTr("Back")
             onClicked: root.view.close()
         }
         TouchButton {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: buttons.buttonHeight
             visible: root.view.ruleWord !== ""
             text: root.view.ruleWord
             onClicked: root.view.rule()
@@ -75,6 +84,7 @@ ColumnLayout {
         TouchButton {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: buttons.buttonHeight
             visible: root.view.changeable
             text: qsTr("Take out")
             Accessible.description: qsTr("Takes the last thing written about this entry back")
@@ -83,6 +93,7 @@ ColumnLayout {
         TouchButton {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: buttons.buttonHeight
             visible: root.view.correctable
             text: qsTr("Correct")
             onClicked: root.view.correct()

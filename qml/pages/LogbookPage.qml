@@ -45,6 +45,17 @@ FocusScope {
             text: root.view.undoWord
             onClicked: root.view.undo()
         }
+        NoticeBar {
+            Layout.fillWidth: true
+            visible: root.listing && count > 0
+            notices: root.view.listNotices
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: root.listing && root.view.listNotices.length > 0
+            text: qsTr("Read the logbook again")
+            onClicked: root.view.refresh()
+        }
         HistoryList {
             Layout.fillWidth: true
             Layout.rightMargin: -2 * Theme.step

@@ -19,11 +19,19 @@ ColumnLayout {
 
     spacing: Theme.step / 2  // so that an 800 x 480 screen shows all of the pad
 
-    RowLayout {
+    GridLayout {
+        id: head
+        // In large letters the words need the whole width, above the buttons.
+        readonly property bool narrow: Theme.stacked && root.width < 60 * Theme.step
+
         Layout.fillHeight: false
-        spacing: 2 * Theme.step
+        columnSpacing: 2 * Theme.step
+        rowSpacing: Theme.step / 2
 
         TouchButton {
+            Layout.row: head.narrow ? 1 : 0
+            Layout.column: 0
+            Layout.fillWidth: head.narrow
             Layout.preferredWidth: 12 * Theme.step
             enabled: !root.view.first
             opacity: enabled ? 1 : 0.4
@@ -31,6 +39,9 @@ ColumnLayout {
             onClicked: root.view.step(-1)
         }
         Column {
+            Layout.row: 0
+            Layout.column: head.narrow ? 0 : 1
+            Layout.columnSpan: head.narrow ? 2 : 1
             Layout.fillWidth: true
 
             Text {
@@ -40,6 +51,8 @@ ColumnLayout {
                 font.pixelSize: Theme.body
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter
+                wrapMode: Text.Wrap
+                maximumLineCount: 2  // the name is the user's own, however long
                 elide: Text.ElideRight
             }
             Text {
@@ -48,10 +61,13 @@ ColumnLayout {
                 color: Theme.quietInk
                 font.pixelSize: Theme.small
                 horizontalAlignment: Text.AlignHCenter
-                elide: Text.ElideRight
+                wrapMode: Text.Wrap
             }
         }
         TouchButton {
+            Layout.row: head.narrow ? 1 : 0
+            Layout.column: head.narrow ? 1 : 2
+            Layout.fillWidth: head.narrow
             Layout.preferredWidth: 12 * Theme.step
             enabled: !root.view.last
             opacity: enabled ? 1 : 0.4
@@ -98,20 +114,21 @@ ColumnLayout {
                 }
                 Item {
                     Layout.fillWidth: true
-                    implicitHeight: fields.height
+                    implicitHeight: behind.visible && Theme.stacked ? behind.y + behind.height : fields.height
 
                     FieldColumn {
                         id: fields
                         width: parent.width
                         form: root.view.form
-                        narrowRow: behind.visible ? 0 : -1
+                        narrowRow: behind.visible && !Theme.stacked ? 0 : -1
                         narrowBy: behind.width + Theme.step
                     }
-                    TouchButton {  // beside the leg
+                    TouchButton {  // beside the leg, or below it
                         id: behind
                         anchors.right: parent.right
-                        width: 15 * Theme.step
-                        height: fields.height
+                        y: Theme.stacked ? fields.height + Theme.step : 0
+                        width: Theme.stacked ? parent.width : 15 * Theme.step
+                        height: Theme.stacked ? implicitHeight : fields.height
                         visible: root.view.part === 0 && !root.view.first && !root.view.last
                         text: root.view.behindWord
                         textSize: Theme.small
@@ -127,6 +144,21 @@ ColumnLayout {
                     names: root.view.modes
                     current: root.view.mode
                     onChosen: index => root.view.selectMode(index)
+                }
+                WrapText {
+                    visible: root.view.part === 2
+                    text: nameEntry.spoken
+                    color: Theme.quietInk
+                    font.pixelSize: Theme.small
+                }
+                TextEntry {
+                    id: nameEntry
+                    Layout.fillWidth: true
+                    visible: root.view.part === 2
+                    text: root.view.typedName
+                    spoken: qsTr("name of the row")
+                    onEdited: text => root.view.typeName(text)
+                    onAccepted: root.view.done()
                 }
                 TouchButton {
                     Layout.fillWidth: true
@@ -160,6 +192,7 @@ ColumnLayout {
                                       : Math.max(implicitHeight, Math.min(board.height, scroll.height))
                 portrait: root.portrait
                 form: root.view.form
+                padded: root.view.part !== 2
                 doneWord: root.view.doneWord
                 backWord: root.view.undoWord
                 onDone: root.view.done()

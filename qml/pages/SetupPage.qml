@@ -45,32 +45,12 @@ FocusScope {
                     text: qsTr("Which car?")
                     font.pixelSize: Theme.large
                 }
-                Rectangle {
+                TextEntry {
                     Layout.fillWidth: true
-                    implicitHeight: Theme.touch
-                    radius: Theme.step
-                    color: Theme.surface
-                    border.width: (nameInput.activeFocus ? 3 : 1) * Theme.hairline
-                    border.color: nameInput.activeFocus ? Theme.ink : Theme.edge
-
-                    TextInput {
-                        id: nameInput
-                        anchors.fill: parent
-                        anchors.leftMargin: 1.5 * Theme.step
-                        anchors.rightMargin: 1.5 * Theme.step
-                        text: root.view.name
-                        color: Theme.ink
-                        selectionColor: Theme.sure
-                        selectedTextColor: Theme.inkOnSure
-                        font.pixelSize: Theme.body
-                        verticalAlignment: TextInput.AlignVCenter
-                        activeFocusOnTab: true
-                        clip: true
-                        maximumLength: 60
-                        Accessible.role: Accessible.EditableText
-                        Accessible.name: qsTr("name of the car")
-                        onTextEdited: root.view.name = text
-                    }
+                    text: root.view.name
+                    spoken: qsTr("name of the car")
+                    onEdited: text => root.view.name = text
+                    onAccepted: root.view.save()
                 }
                 ButtonGrid {
                     Layout.fillWidth: true

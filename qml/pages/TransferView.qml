@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The whole logbook out; fills of a table, or another logbook, in.
+// The whole logbook out; fills or trips of a table, or another logbook, in.
 ColumnLayout {
     id: root
 
@@ -49,6 +49,12 @@ ColumnLayout {
             visible: root.view.starting
             text: qsTr("Take in fills from a table")
             onClicked: root.view.chooseTable()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: root.view.starting
+            text: qsTr("Take in trips from a table")
+            onClicked: root.view.chooseTrips()
         }
         TouchButton {
             Layout.fillWidth: true

@@ -149,13 +149,14 @@ private slots:
         for (const PlotMark& mark : picture.marks)
             QVERIFY(mark.x >= 0 && mark.x <= 1 && mark.y >= 0 && mark.y <= 1);
     }
-    void aCarThatCannotAnswerHasAnEmptyLog()
+    void aCarThatCannotAnswerHasAnEmptyLogAndSaysWhy()
     {
         test::FakeCar car;
         car.error = Error{};
         LogbookViewModel log(car);
         QCOMPARE(log.rows()->rowCount(), 0);
-        QVERIFY(!log.emptyText().isEmpty());
+        QCOMPARE(log.listNotices().size(), 1);
+        QVERIFY(log.emptyText().isEmpty()); // nobody knows whether it is empty
         QVERIFY(log.consumption().isEmpty());
     }
 };

@@ -150,6 +150,44 @@ private slots:
         QCOMPARE(ahead.row.route().points[3].at.km(), 118.6423);
         QCOMPARE(*ahead.row.route().points[3].pricePerLitre, 1.809);
     }
+    void aNewRowIsGivenAName()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(1);
+        ahead.row.addRow();
+        ahead.row.selectPart(2);
+        ahead.row.typeName("  Ford at\tHollow Lane ");
+        QCOMPARE(ahead.row.name(), "New row 1"); // not yet
+        QCOMPARE(ahead.row.doneWord(), "Take the name");
+        ahead.row.done();
+        QCOMPARE(ahead.row.name(), "Ford at Hollow Lane");
+        QCOMPARE(ahead.row.typedName(), ahead.row.name());
+        QCOMPARE(ahead.plan.rows()[2].name, "Ford at Hollow Lane");
+        ahead.row.undo();
+        QCOMPARE(ahead.row.name(), "New row 1");
+        ahead.row.typeName("Ford");
+        ahead.row.step(1); // taken with what is touched next
+        QCOMPARE(ahead.row.route().points[2].name, std::string("Ford"));
+        QCOMPARE(ahead.row.typedName(), "Callow end");
+    }
+    void aNameThatIsEmptyOrTakenIsRefusedInOneSentence()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(3);
+        ahead.row.selectPart(2);
+        for (const char* name : {"", "   ", "Callow end"}) {
+            ahead.row.typeName(name);
+            ahead.row.done();
+            QCOMPARE(ahead.row.notices().size(), 1);
+            QVERIFY(ahead.row.notices()[0].problem());
+            QCOMPARE(ahead.row.typedName(), name); // to be mended
+            QVERIFY(ahead.row.route() == demoRoute());
+        }
+        QCOMPARE(ahead.row.undoWord(), "Drop the name");
+        ahead.row.undo();
+        QCOMPARE(ahead.row.typedName(), "Harrow Mill pump");
+        QVERIFY(ahead.row.notices().isEmpty());
+    }
     void theRestOfARouteIsChangedInTheWholeOfIt()
     {
         Ahead ahead;

@@ -62,8 +62,8 @@ private slots:
     void fuelModePriceAndLimitAreTheRowsOwn()
     {
         RouteEditor editor(demoRoute());
-        const RowEdit edit{std::nullopt, Behind::moves, kTown, FuelSource::zone, 1.999,
-                           Volume::fromLitres(20)};
+        const RowEdit edit{editor.row(5).name, std::nullopt, Behind::moves, kTown,
+                           FuelSource::zone,   1.999,        Volume::fromLitres(20)};
         QVERIFY(editor.change(5, edit));
         Route expected = demoRoute();
         RoutePoint& point = expected.points[5];
@@ -72,6 +72,27 @@ private slots:
         point.pricePerLitre = 1.999;
         point.mostPurchase = Volume::fromLitres(20);
         QVERIFY(editor.route() == expected);
+    }
+    void aRowIsRenamedAndNoTwoAreAlike()
+    {
+        RouteEditor editor(demoRoute());
+        RowEdit edit = editor.row(4);
+        edit.name = "Bridge over the leat";
+        QVERIFY(editor.change(4, edit));
+        Route expected = demoRoute();
+        expected.points[4].name = "Bridge over the leat";
+        QVERIFY(editor.route() == expected);
+        for (const std::string& name : {std::string(), demoRoute().points[2].name}) {
+            edit.name = name;
+            QCOMPARE(editor.change(4, edit).error().code, ErrorCode::badInput);
+            QVERIFY(editor.route() == expected);
+        }
+        editor.undo();
+        QVERIFY(editor.route() == demoRoute());
+        Route nameless = demoRoute(); // as a file may have it
+        nameless.points[4].name.clear();
+        RouteEditor other(nameless);
+        QVERIFY(other.change(4, withLeg(other, 4, 30, Behind::moves)));
     }
     void aNewRowDividesTheWayAndMakesItNoLonger()
     {

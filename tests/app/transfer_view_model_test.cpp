@@ -95,6 +95,43 @@ private slots:
         QCOMPARE(f.fills().size(), before);
         QVERIFY(f.logbook.undoWord().isEmpty());
     }
+    void tripsComeInLikeFillsAndAreUndoneAtOnce()
+    {
+        Fixture f;
+        const auto trips = [&] { return (*f.car->knowledge())->log.trips; };
+        const std::size_t before = trips().size();
+        f.write("trips.csv", "date,km,mode,idle_min\n2.9.2026,10,town,\n3.9.2026,20.5,motorway,4\n");
+        f.transfer.chooseTrips();
+        f.pick("trips.csv");
+        QCOMPARE(f.transfer.units().size(), 2); // a trip has no litres
+        f.transfer.chooseUnit(0, 1);            // miles
+        f.transfer.chooseUnit(1, 1);            // day first
+        f.transfer.confirm();
+        QCOMPARE(f.transfer.text(), "Would add 2 trips.");
+        QCOMPARE(f.transfer.facts().size(), 2);
+        QVERIFY2(f.transfer.facts()[1].value.startsWith("32 km"), qPrintable(f.transfer.facts()[1].value));
+        QCOMPARE(trips().size(), before);
+        QCOMPARE(f.transfer.confirmWord(), "Add 2 trips");
+        f.transfer.confirm();
+        QCOMPARE(trips().size(), before + 2);
+        QVERIFY(std::fabs(trips().back().value.distance.km() - 20.5 * 1.609344) < 1e-9);
+        QVERIFY(f.transfer.text().startsWith("Added 2 trips."));
+        f.transfer.chooseTrips();
+        f.pick("trips.csv");
+        f.transfer.confirm();
+        QCOMPARE(f.transfer.text(), "Would add 0 trips; 2 are in the log already.");
+        f.logbook.undo();
+        QCOMPARE(trips().size(), before);
+        QVERIFY(f.logbook.undoWord().isEmpty());
+        f.write("broken.csv", "date,km,mode\n2026-09-02,10,river\n"); // no mode of this car
+        f.transfer.chooseTrips();
+        f.pick("broken.csv");
+        f.transfer.chooseUnit(1, 0);
+        f.transfer.confirm();
+        f.transfer.confirm();
+        QVERIFY(f.transfer.notices()[0].problem());
+        QCOMPARE(trips().size(), before);
+    }
     void whatIsInTheLogAlreadyIsLeftOutAndCounted()
     {
         Fixture f;
@@ -192,7 +229,7 @@ private slots:
             QCOMPARE(f.fills().size(), before + 1);
         }
         QCOMPARE(f.backups().size(), std::size_t(2));
-        QCOMPARE(f.logbook.rows()->refs().size(), (*f.car->knowledge())->log.trips.size() + before + 1
+        QCOMPARE(std::size_t(f.logbook.rows()->rowCount()), (*f.car->knowledge())->log.trips.size() + before + 1
                      + (*f.car->knowledge())->log.proofs.size() + 1);
         f.write("no.sqlite", "no logbook");
         f.transfer.chooseLogbook();

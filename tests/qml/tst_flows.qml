@@ -160,6 +160,51 @@ PageCase {
         verify(buttonNamed("Other route"));
     }
 
+    function test_aNewRowIsNamedWithTheKeyboard() {
+        open(Qt.size(800, 480), "calm", 2);
+        Fixture.ahead.editRow(1);
+        Fixture.ahead.editor.addRow();
+        touch("Row");
+        const entry = () => visibleItems(root.window.contentItem)
+                                .find(i => i instanceof TextInput && i.text === "New row 1");
+        tryVerify(() => entry() !== undefined);
+        wait(50);  // until layouts are at rest
+        mouseClick(entry());
+        verify(entry().activeFocus);
+        keySequence("Ctrl+A");
+        keys("Ford 7");
+        keyClick(Qt.Key_Return);
+        compare(Fixture.ahead.editor.name, "Ford 7");
+        touch("Undo the change");
+        compare(Fixture.ahead.editor.name, "New row 1");
+    }
+
+    // What is seen stays where it is when something above it goes, or comes from elsewhere.
+    function test_theListStaysWithItsEntriesWhenItIsReadAnew() {
+        open(Qt.size(800, 480), "calm", 4);
+        const list = findChild(root.window.pageItem, "history");
+        const spokenAtTop = () => list.itemAtIndex(list.indexAt(0, list.contentY)).spoken;
+        list.contentY = 12 * 64 + 20;
+        list.currentIndex = 13;
+        waitForRendering(list);
+        const top = spokenAtTop();
+        const within = list.contentY - list.itemAtIndex(list.indexAt(0, list.contentY)).y;
+        const current = list.currentItem.spoken;
+        Fixture.logbook.open(0);
+        Fixture.logbook.takeBack();
+        waitForRendering(list);
+        compare(spokenAtTop(), top);
+        compare(list.currentIndex, 12);
+        compare(list.currentItem.spoken, current);
+        compare(list.contentY - list.itemAtIndex(list.indexAt(0, list.contentY)).y, within);
+        Fixture.logbook.undo();
+        waitForRendering(list);
+        compare(spokenAtTop(), top);
+        touch("Fills");
+        compare(list.contentY, list.originY);
+        compare(list.currentIndex, 0);
+    }
+
     function test_theLogbookGoesOutAndNothingComesInTwiceByTouch() {
         open(Qt.size(800, 800), "calm", 4);  // high enough for the list of files
         touch("Transfer");

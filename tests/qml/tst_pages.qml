@@ -37,6 +37,19 @@ PageCase {
         }
         return rows;
     }
+    // Names that are the user's own, and longer than they have to be shown.
+    function isOwnAndLong(text: string): bool {
+        return text.length > 60;
+    }
+    // Nothing is cut, and where a word has to shrink into a button, it stays as large as
+    // the small letters are at 100 %.
+    function verifyReadable() {
+        for (const text of visibleTexts()) {
+            verify(!text.truncated || isOwnAndLong(text.text), describe(text) + " is cut");
+            verify(text.fontInfo.pixelSize >= 2 * Theme.step, describe(text) + " is only "
+                   + text.fontInfo.pixelSize + " px");
+        }
+    }
     function verifyFits() {
         for (const button of visibleButtons()) {
             verifyInside(button);
@@ -68,7 +81,7 @@ PageCase {
         for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1920, 1080)]) {
             for (const look of [{language: "en"}, {language: "de"}, {language: "fr"},
                                 {language: "en", percent: 200}]) {
-                for (const opened of ["route", "road", "fuel", "row", "transfer", "files"])
+                for (const opened of ["route", "road", "fuel", "row", "entry", "transfer", "files"])
                     rows.push({tag: size.width + " " + look.language + " " + (look.percent ?? 100)
                                + " " + opened, size: size, language: look.language,
                                percent: look.percent ?? 100, opened: opened});
@@ -77,10 +90,17 @@ PageCase {
         return rows;
     }
     function test_whatIsOpenedFits(data) {
+        openFurther(data);
+        verifyFits();
+    }
+    function openFurther(data: var) {
         const part = ["road", "fuel", "row"].indexOf(data.opened);
         const ofRoute = part >= 0 || data.opened === "route";
         open(data.size, "calm", ofRoute ? 2 : 4, data.language, data.percent);
-        root.window.pageItem.tab = ofRoute ? 1 : 4;
+        if (data.opened === "entry")
+            Fixture.logbook.open(2);
+        else
+            root.window.pageItem.tab = ofRoute ? 1 : 4;
         if (part >= 0) {
             Fixture.ahead.editRow(3);
             Fixture.ahead.editor.selectPart(part);
@@ -90,7 +110,29 @@ PageCase {
             Fixture.logbook.transfer.chooseTable();
         waitForRendering(root.window.contentItem);
         wait(50);
-        verifyFits();
+    }
+
+    // In the largest letters, on every page and on what is opened there.
+    function test_nothingIsCutInLargeLetters_data() {
+        const rows = [];
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
+                            Qt.size(1920, 1080)]) {
+            for (const language of ["en", "de", "fr"]) {
+                const row = {size: size, language: language, percent: 200};
+                for (const page of [0, 1, 2, 3, 4])
+                    rows.push(Object.assign({tag: size.width + " " + language + " page " + page, page: page}, row));
+                for (const opened of ["route", "road", "fuel", "row", "entry", "transfer"])
+                    rows.push(Object.assign({tag: size.width + " " + language + " " + opened, opened: opened}, row));
+            }
+        }
+        return rows;
+    }
+    function test_nothingIsCutInLargeLetters(data) {
+        if (data.opened)
+            openFurther(data);
+        else
+            open(data.size, "calm", data.page, data.language, data.percent);
+        verifyReadable();
     }
 
     // No text runs into another one.

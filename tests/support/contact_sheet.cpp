@@ -207,6 +207,7 @@ QList<State> states()
              screen.tank.guide()->other();
          }},
         {"logbook", 4, nothing},
+        {"logbook-unread", 4, [](Screen& screen) { screen.logbook.refresh(); }}, // its file is gone
         {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
         {"logbook-correct", 4,
          [](Screen& screen) {
@@ -261,6 +262,8 @@ QList<QImage> draw(const State& state, const QDir& folder)
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
     screen.settings.override("language", "en");
     screen.setFormat();
+    if (state.name == "logbook-unread")
+        std::filesystem::remove(data.path / "demo.sqlite");
     state.arrange(screen);
     QVariantMap properties = screen.properties();
     properties.insert({{"page", state.page},

@@ -133,7 +133,7 @@ CarService& FakeCar::demo()
     return *m_demo;
 }
 
-Result<const CarKnowledge*> FakeCar::knowledge()
+Result<std::shared_ptr<const CarKnowledge>> FakeCar::knowledge()
 {
     if (error)
         return fail(*error);
@@ -188,6 +188,13 @@ Result<void> FakeCar::showDemo()
 Result<void> FakeCar::withLogbook(const LogbookWork& work)
 {
     return demo().withLogbook(work);
+}
+
+Result<void> FakeCar::readLogbook(const LogbookQuestion& question)
+{
+    if (error)
+        return fail(*error);
+    return demo().readLogbook(question);
 }
 
 Instant FakeCar::time() const

@@ -28,7 +28,7 @@ public:
     Result<FillDraft> guessFill() override;
     Result<FillLesson> addFill(const FillDraft& fill) override;
     Result<void> undoFill(const std::string& entryId) override;
-    Result<const CarKnowledge*> knowledge() override;
+    Result<std::shared_ptr<const CarKnowledge>> knowledge() override;
     Result<void> revise(const std::string& entryId, const LogValue& value) override;
     Result<void> takeBack(const std::string& entryId) override;
     Result<std::vector<LogVersion>> history(const std::string& entryId,
@@ -40,6 +40,7 @@ public:
     Result<void> setUp(const Vehicle& vehicle) override;
     Result<void> showDemo() override;
     Result<void> withLogbook(const LogbookWork& work) override;
+    Result<void> readLogbook(const LogbookQuestion& question) override;
     bool writtenElsewhere() override { return false; }
     std::filesystem::path folder() const override { return m_folder->path; }
     Instant time() const override; // a second later each time it is asked

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What comes out of the logbook: entries, their history, all of one vehicle.
+#pragma once
+
+#include "engine/records.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// What a Logbook's file holds, seen through that one Logbook: equal as long as
+// neither it nor another program writes.
+struct FileState {
+    std::int64_t byOthers = 0;   // SQLite's data_version
+    std::int64_t byThis = 0;     // rows written by this Logbook
+    friend bool operator==(const FileState&, const FileState&) = default;
+};
+
+struct EntryId {
+    std::string uuid;   // version 4, 36 lower-case characters
+    friend bool operator==(const EntryId&, const EntryId&) = default;
+};
+
+// An entry as it stands now. `recorded` is when the row in force was written.
+template <class T>
+struct Entry {
+    EntryId id;
+    Instant recorded{};
+    T value;
+};
+
+// One row of an entry's history.
+template <class T>
+struct Version {
+    std::string uuid;       // of this row
+    Instant recorded{};
+    T value;
+    std::optional<Instant> withdrawn;   // when it was undone, if it was
+};
+
+// Everything of one vehicle that is in force. Calibrations, fills, trips and
+// proofs are in order of their own time, then of recording.
+struct VehicleLog {
+    Entry<Vehicle> vehicle;
+    std::vector<Entry<Mode>> modes;                  // in order of recording
+    std::optional<Entry<Calibration>> calibration;   // the latest
+    std::vector<Entry<Fill>> fills;
+    std::vector<Entry<Trip>> trips;
+    std::vector<Entry<Proof>> proofs;
+    FileState state;                                 // of the file, when this was read
+};
+
+} // namespace undermark
