@@ -2,6 +2,7 @@
 #include "app/log_lines.h"
 
 #include "app/mode_name.h"
+#include "app/sentence_text.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -114,7 +115,7 @@ LogLine logLine(const CarKnowledge& car, const FillIndex& fills, const LogRef& r
         line.value = proofSummary(car.log.proofs[ref.index].value, format);
         for (const ProofFlag& flag : car.proofFlags)
             if (flag.proof == ref.index)
-                line.flag = QString::fromStdString(flag.text);
+                line.flag = sentenceText(flag.text, format);
         break;
     }
     case LogKind::calibration:

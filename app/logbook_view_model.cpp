@@ -88,13 +88,13 @@ QList<NoticeText> LogbookViewModel::notices() const
 {
     QList<NoticeText> notices;
     if (m_problem)
-        notices.append(*m_problem);
+        notices.append(noticeText(*m_problem, m_format));
     if (const FillFlag* flag = openedFlag()) {
-        notices.append(noticeText(Notice{Notice::Severity::warning, flag->text}));
+        notices.append(noticeText({Notice::Severity::warning, flag->text}, m_format));
     } else if (opened() && m_opened->kind == LogKind::proof) {
         for (const ProofFlag& proof : m_rows.known()->proofFlags)
             if (proof.proof == m_opened->index)
-                notices.append(noticeText(Notice{Notice::Severity::warning, proof.text}));
+                notices.append(noticeText({Notice::Severity::warning, proof.text}, m_format));
     }
     return notices;
 }
@@ -145,7 +145,7 @@ bool LogbookViewModel::applied(const Result<void>& result)
 {
     m_problem.reset();
     if (!result)
-        m_problem = noticeText(result.error());
+        m_problem = noticeOf(result.error());
     emit changed();
     return result.has_value();
 }

@@ -795,26 +795,6 @@
         <translation>Nullmarke über leergepumpt</translation>
     </message>
     <message>
-        <source>Touch every caution once it holds here.</source>
-        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
-    </message>
-    <message>
-        <source>How much was poured comes first.</source>
-        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
-    </message>
-    <message>
-        <source>This is not a reading.</source>
-        <translation>Das ist kein Messwert.</translation>
-    </message>
-    <message>
-        <source>A level needs its litres and at least one reading.</source>
-        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
-    </message>
-    <message>
-        <source>Where the zero mark is, is missing.</source>
-        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
-    </message>
-    <message>
         <source> ± %1</source>
         <translation> ± %1</translation>
     </message>
@@ -951,14 +931,6 @@
         <translation>leergepumpt</translation>
     </message>
     <message>
-        <source>The calibration is in the logbook.</source>
-        <translation>Die Kalibrierung steht im Logbuch.</translation>
-    </message>
-    <message>
-        <source>Taken up where it was left: nothing is lost.</source>
-        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
-    </message>
-    <message>
         <source>All of it holds</source>
         <translation>Alles erfüllt</translation>
     </message>
@@ -1009,18 +981,6 @@
     <message>
         <source>the other lobe holds</source>
         <translation>die andere Kammer fasst</translation>
-    </message>
-    <message>
-        <source>A level takes the readings of both lobes.</source>
-        <translation>Zu einem Stand gehören die Werte beider Kammern.</translation>
-    </message>
-    <message>
-        <source>These readings allow no curve</source>
-        <translation>Diese Werte erlauben keine Kurve</translation>
-    </message>
-    <message>
-        <source>It has not settled: wait, or type the reading.</source>
-        <translation>Noch nicht zur Ruhe gekommen: warten oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1093,10 +1053,6 @@
     <message>
         <source>none yet; one that has settled is enough</source>
         <translation>noch keiner; ein ruhiger genügt</translation>
-    </message>
-    <message>
-        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
-        <translation>Keines der Signale hat sich bewegt, während %1 hineinliefen. Nach Verkabelung und Masse sehen.</translation>
     </message>
     <message>
         <source>lobes that empty unequally</source>
@@ -1192,14 +1148,6 @@
 <context>
     <name>undermark::NowViewModel</name>
     <message>
-        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
-        <translation>Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
-    </message>
-    <message>
-        <source>The zero mark may be passed already: no distance to it is sure.</source>
-        <translation>Die Nullmarke kann schon unterschritten sein: keine Strecke dorthin ist sicher.</translation>
-    </message>
-    <message>
         <source>No answer</source>
         <translation>Keine Antwort</translation>
     </message>
@@ -1284,10 +1232,6 @@
     <message>
         <source>take on %1</source>
         <translation>%1 tanken</translation>
-    </message>
-    <message>
-        <source>Where the car is on the route comes first.</source>
-        <translation>Zuerst: wo der Wagen auf der Strecke ist.</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1409,10 +1353,6 @@
         <source>Fills end %1 earlier</source>
         <translation>Füllungen enden %1 früher</translation>
     </message>
-    <message>
-        <source>The changed route is not saved. Touch again to leave it.</source>
-        <translation>Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
-    </message>
 </context>
 <context>
     <name>undermark::PumpViewModel</name>
@@ -1461,18 +1401,6 @@
         <translation>Tages-zähler</translation>
     </message>
     <message>
-        <source>this is not an amount that can be stored</source>
-        <translation>das ist keine Menge, die sich sichern lässt</translation>
-    </message>
-    <message>
-        <source>a number of 0 or more</source>
-        <translation>eine Zahl ab 0</translation>
-    </message>
-    <message>
-        <source>How much went in is missing</source>
-        <translation>Es fehlt, wie viel hineinging</translation>
-    </message>
-    <message>
         <source>Save this fill</source>
         <translation>Füllung sichern</translation>
     </message>
@@ -1510,10 +1438,6 @@
     <message>
         <source>at most</source>
         <translation>höchstens</translation>
-    </message>
-    <message>
-        <source>this is no number</source>
-        <translation>das ist keine Zahl</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1672,6 +1596,1573 @@
     </message>
 </context>
 <context>
+    <name>undermark::Sentence</name>
+    <message>
+        <source>the unfinished calibration cannot be kept here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this file cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not an unfinished calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation type="unfinished">Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
+    </message>
+    <message>
+        <source>A level takes the readings of both lobes.</source>
+        <translation type="unfinished">Zu einem Stand gehören die Werte beider Kammern.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation type="unfinished">Das ist kein Messwert.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation type="unfinished">Zuerst: wie viel eingefüllt wurde.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation type="unfinished">Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
+    </message>
+    <message>
+        <source>It has not settled: wait, or type the reading.</source>
+        <translation type="unfinished">Noch nicht zur Ruhe gekommen: warten oder den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation type="unfinished">Es fehlt, wo die Nullmarke liegt.</translation>
+    </message>
+    <message>
+        <source>These readings allow no curve</source>
+        <translation type="unfinished">Diese Werte erlauben keine Kurve</translation>
+    </message>
+    <message>
+        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
+        <translation type="unfinished">Keines der Signale hat sich bewegt, während %1 hineinliefen. Nach Verkabelung und Masse sehen.</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation type="unfinished">Die Kalibrierung steht im Logbuch.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation type="unfinished">Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>a fill is kept out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a proof: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook has no vehicle yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook has no such vehicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two vehicles are called %1 now: they were made apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
+        <translation type="unfinished">Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
+    </message>
+    <message>
+        <source>The zero mark may be passed already: no distance to it is sure.</source>
+        <translation type="unfinished">Die Nullmarke kann schon unterschritten sein: keine Strecke dorthin ist sicher.</translation>
+    </message>
+    <message>
+        <source>the card cannot be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the plan has too many stops for one page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--paper a4, or a shorter way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The changed route is not saved. Touch again to leave it.</source>
+        <translation type="unfinished">Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
+    </message>
+    <message>
+        <source>Where the car is on the route comes first.</source>
+        <translation type="unfinished">Zuerst: wo der Wagen auf der Strecke ist.</translation>
+    </message>
+    <message>
+        <source>this is not an amount that can be stored</source>
+        <translation type="unfinished">das ist keine Menge, die sich sichern lässt</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation type="unfinished">eine Zahl ab 0</translation>
+    </message>
+    <message>
+        <source>How much went in is missing</source>
+        <translation type="unfinished">Es fehlt, wie viel hineinging</translation>
+    </message>
+    <message>
+        <source>this is no number</source>
+        <translation type="unfinished">das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the leg is no distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 km or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row would lie behind the next one, which stays where it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route is too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rows at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much the tank takes is missing</source>
+        <translation type="unfinished">Es fehlt, wie viel der Tank fasst</translation>
+    </message>
+    <message>
+        <source>table or logbook have changed since they were looked at: go back and look again</source>
+        <translation type="unfinished">Tabelle oder Logbuch haben sich seit dem Ansehen geändert: zurückgehen und neu ansehen</translation>
+    </message>
+    <message>
+        <source>calibration points need litres of 0 or more and one reading or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sd of a calibration reading must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a calibration needs readings at two or more amounts of litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The float rests on its lower stop up to %1: at %2 the gauge cannot see the last %3. Lower the float arm, or count this fuel by consumption only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The float reaches its upper stop at %1: the gauge cannot see the %2 above. It will stand still for that long after a fill; raise the arm&apos;s stop if that matters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal stood at %1 from %2 to %3, in the middle of its travel. The float may jam or touch something there: move it by hand and look for what it meets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal turned back while the litres went on one way, at and above %1. The float may be fouling the tank or a baffle, or a row was noted wrongly: repeat these readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeated readings differ, at %1, by as much as %2. Let the fuel come to rest before reading; if they still differ, look for a loose contact or a sticking float.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal moves by %1 of about %2 that it could. The float arm may be too short, bent or wrongly placed to reach both ends: check that it does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step of the reading (%1) is %2. Read and note one more decimal, or use a finer meter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 less than on the way up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 more than on the way up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Driving goes down: the curve is the falling one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The falling readings cover too little for a curve of their own; the difference is carried as a bias. Drain down in steps over the whole range to settle it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the float&apos;s pivot for stiffness.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The readings only go up, and driving goes down: the level may be lower than read by an assumed %1. Note some readings while draining to measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With electrical load on the reading moves by %1, which is %2. The sender&apos;s ground shares a wire with the load: give it its own, and clean the ground point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An open circuit reads like this: look for a connector or wire that is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A short reads like this: look for the signal wire touching ground.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This circuit cannot give it: check the unit, the supply and the wiring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading %1 at %2 is outside what the sender gives.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The curve leaves it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal stayed near %1 while %2 went in or out. Check the wiring, the ground and the plug at the sender, then move the float by hand: no curve can be made from these readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With %1 levels the curve between them is little more than a guess of the tank&apos;s shape. Add readings at levels in between when you can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a second signal. This curve uses the first one only; two lobes read separately need their own fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gauge table has 2 to 100 points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gauge shows 0 to 6 decimals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the zero mark must lie under full and within the calibrated litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a level curve needs two or more finite knots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the knots of a level curve must rise in litres and keep one direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a saddle tank needs at least three points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a saddle tank needs both signals at every point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a signal of the saddle tank does not move over the whole calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres must rise and each signal keep its direction in a saddle tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a dimension of the tank is impossible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 0 and up to 10 m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the box&apos;s corner radius is impossible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to half its smaller side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a cylinder is as wide as it is high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tilt is impossible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-45 to 45 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sender&apos;s signals for empty and full are equal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume at 15 C: times %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>energy of the blend burnt: times %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times the usual consumption: was the fill before really full, and is the distance right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 where about %2 were expected: please check litres and distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was gallons: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was miles: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is about %2 more than was burnt: was a can filled as well?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: a fill of about %3 seems to be missing before this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 do not fit the fuel, but together with the next stretch they do: about %2 would</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the dash was swapped and no trip meter tells the way to this fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no odometer and no trip meter tell the way to this fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 are not accounted for; was a fill forgotten?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 too many; was the trip meter not reset?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trips of %1 are logged on a way of %2: they were scaled down by %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>odometer %1 after %2: was the dash swapped?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 were pumped but the tank takes %2: was a can filled as well?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 are measured from the doubtful odometer before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this file exists: a demo never writes over a logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (expected %2, found &apos;%3&apos;)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (expected %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (found &apos;%2&apos;)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column &apos;%1&apos;: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1, %2 {1:?}</translation>
+    </message>
+    <message>
+        <source>the number is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a comma cannot be part of a number, decimals take a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only the number belongs here, without a unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number is outside what is possible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line is too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bytes at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot open the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is empty, its first line must name the columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the header names column &apos;%1&apos; twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quoted text is not closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the header lacks this column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a header with &apos;%1&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has more cells than the header, decimals take a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has fewer cells than the header</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program goes on writing to the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder is there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is neither full nor partial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 or 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such day or time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the header must name one of km and odometer_km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km or odometer_km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file holds no fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least one row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees Celsius from -60 to 80</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this kind of fuel point is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, pump, zone or can</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a section is timed or it is not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees Fahrenheit from -76 to 176</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to 1000 starts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a column that can be imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file holds no row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is neither yes nor no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a trip needs its driving mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a mode of the vehicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a trip without kilometres needs idle minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number of 1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this must be a whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a calibration needs the drained tank and at least one step above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two or more rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every row has the same litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres that differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres are counted from the row with the fewest, which is taken as the drained tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not known and not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km of 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the header lacks the distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two columns of distance contradict each other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;, not both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown column &apos;%1&apos; is not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route has no finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two rows or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance runs backwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the minimum purchase is above the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>max_litres or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>HH:MM, 00:00 to 24:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file has no route and no track</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a rte or trk element</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two points or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>256 MiB at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not sound XML: %1 at byte %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a document type has no place in a GPX file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not GPX 1.1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gpx element of version 1.1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees from -90 to 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees from -180 to 180</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation type="unfinished">%1, %3 {1 %2:?}</translation>
+    </message>
+    <message>
+        <source>%1 points at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some points state at_km and some do not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at_km in all rtepts or in none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the track has a gap of %1 after %2: it is not bridged and adds no distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waypoint &apos;%1&apos; is too far from the line and is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more waypoints are too far from the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the places of this route are not known, and GPX needs them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a route that was read from GPX</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program has the logbook open: close it first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this holds views or tables that no Undermark has written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of this logbook can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder cannot be made: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); this one can read it, but not write</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); please update this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, with a copy in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; it was left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a logbook: the file is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; undermark-cli can take out what is readable, or bring a backup back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program is writing to the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook can be read, but not written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this holds views or triggers that no Undermark has written; it was left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1; it was left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a logbook: not an SQLite file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a logbook: an SQLite file of another program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is cut short: %1 of %2 bytes are there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a logbook: too short for one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such vehicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is a vehicle of that name already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is a mode of that name already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the vehicle has no such mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a mode keeps its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trips or proofs name this mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of this entry is left to undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bundle is too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this holds rows that no Undermark has written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are too many copies of older schemas beside the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows of the logbook refer to rows that are not there; it was left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook states schema %1, which no Undermark has written; it was left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>impossible value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number of 0 or more, up to 1e9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number above 0, up to 1e9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number from -1e9 to 1e9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a time in the years 1900 to 9999</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>text of 1 to 200 bytes of UTF-8 without control characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most 10000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees Celsius above absolute zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some distance, or some idling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to 1000000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km past the zero mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the litres poured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the litres pumped out, or those found left behind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>contradicts what was known: check the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the level is not known: the log holds no full fill yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last full fill has no odometer to count from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the odometer is lower than at the last full fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log: full, then %1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log: full, then %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fuel as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sender at %1 and %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sender at %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s lower stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s upper stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sender reads open: check its wire and connector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sender reads shorted: check its wire for contact with ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sender cannot give this reading: check its unit, wire and connector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1 usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1 usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a reading says nothing before the sender is calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this saddle tank has two senders: one reading is not enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>both readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this tank was calibrated with one signal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; the distance is from the log alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the distance is from the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the log disagrees, the distance follows the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no driving mode of this name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compare one reading with a measured pour, look at the sender&apos;s wiring, ground and float, and calibrate again if it stays; until then trust the log more than the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 higher with each year: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 lower with each year: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and litres pumped come to %2 more than the full tank of the calibration: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and litres pumped come to %2 less than the full tank of the calibration: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no calibration is stored: readings cannot be used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 full fills since the calibration note the reading before pumping: note it and the sender is watched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the calibration is %1 years old: compare one reading with a measured pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opening hours are not looked at: they need a departure and a speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>detours are counted without minutes: they need a speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the event demands a limit for every refuel zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>max_litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the way needs more fuel than can be counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a price is missing while other points have one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a price per litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tank&apos;s capacity must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the level at the start does not fit the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the floor and the level at the finish must fit the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a standard deviation of the level must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres of 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every mode needs one rate and its covariances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a rate must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L/100 km above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the variance of a rate must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leg noise and idling rate must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a confidence must be from 0.5 to below 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.5 to 0.999999</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a stop costs 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cans need a number and the litres of each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pump&apos;s flow and the speed must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the departure must be a time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>00:00 to 24:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point %1 &apos;%2&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the distance is not a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation type="unfinished">km</translation>
+    </message>
+    <message>
+        <source>%1: an amount is negative</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: nothing may be bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a limit above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the minimum purchase is above the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route has no point of this name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least two points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the distance runs backwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this place is not on the way to the finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 to below %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing follows this point, so nothing can be driven again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>both lengths of the check section must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no consumption for this mode of driving, at &apos;%1&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the point at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>autonomy: distance between two chances to refuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 is %3, %4 are allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>autonomy: a full tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 need %2, a full tank has %3 above the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sharing the risk of the whole way unevenly among the arrivals could save %1 of cost at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sharing the risk of the whole way unevenly among the arrivals could save %1 stops at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sharing the risk of the whole way unevenly among the arrivals could save %1 minutes at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sharing the risk of the whole way unevenly among the arrivals could save %1 litre-km at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opening hours stand in the way: with all places open there would be a plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many ways to be late: places closed on arrival are avoided, but another order of stops might suit the hours better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 driven twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rate up by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tank is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less than the capacity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every fill %1 short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fuel above the limit must be finite, its spread 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance does not match the number of rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>consumption must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance is not a covariance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route noise must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a spread needs more than 2 degrees of freedom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a leg must have a known mode and a length of 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the spread of the consumption must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled up with %1 from the zero mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled up with %1 from %2 above zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 drained from the zero mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 drained from %2 above zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank volume known to be %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a base proof needs the litres poured after draining</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base of %1 poured after draining</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a drained proof needs the litres pumped out or found behind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a drained proof from a reading needs a calibration for that reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 found left behind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the distance past the zero mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the consumption of its driving mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance past zero must be 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the consumption of a proof must be above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not drive until it stops: running low harms pumps, and in diesels the injection.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the first spit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the tank&apos;s volume to the first click from its maker or another tank of the kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill to the first click at the pump when the gauge has just reached zero, and log it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain the tank, pour a measured base and read the zero mark anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain the tank and measure what the pump left behind, with the tank open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading stands still while fuel is burnt: the float is stuck or its arm is bent. Check the float and arm for free travel; count on consumption until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading stays on the upper stop although the tank must be below it: the float is stuck at full. Check the float&apos;s travel; count on consumption until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal went to its high end: a broken wire, an open connector or a worn contact. Check the plug at the sender, the signal wire and the ground.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal went to its low end: a chafed wire to ground or a lost supply. Check the signal wire for chafing and the supply of the sender.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading shifted in one step without a stop for fuel: a bad ground, a slipped float arm, or fuel was lost. Look for a leak first, then check ground and arm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading and consumption part more and more: a fouled float, a drifting supply, or a leak. Look for a leak first, then compare the level after the next full fill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reading arrives: the source is silent. Check the connection to the sender or the bus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading falls out and comes back: a loose connector or a worn track. Move the wires at the sender while watching the reading.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One half of the saddle tank does not empty while the other does: the transfer is not working. Count only on the half with the pump and check the transfer line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fuel-flow or distance source counts far off the level: a wrong unit, tyre size or injector constant. Check the source&apos;s settings against a full fill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>undermark::SetupViewModel</name>
     <message>
         <source>My car</source>
@@ -1700,10 +3191,6 @@
     <message>
         <source>Ethanol</source>
         <translation>Ethanol</translation>
-    </message>
-    <message>
-        <source>How much the tank takes is missing</source>
-        <translation>Es fehlt, wie viel der Tank fasst</translation>
     </message>
 </context>
 <context>
@@ -1830,10 +3317,6 @@
     <message>
         <source>Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for another device.</source>
         <translation>Geschrieben: %1. Darin sind die Tabellen für ein Rechenblatt und logbook.sqlite für ein anderes Gerät.</translation>
-    </message>
-    <message>
-        <source>table or logbook have changed since they were looked at: go back and look again</source>
-        <translation>Tabelle oder Logbuch haben sich seit dem Ansehen geändert: zurückgehen und neu ansehen</translation>
     </message>
     <message>
         <source>Added %1 fills. The logbook as it was: %2</source>

@@ -17,10 +17,15 @@ namespace {
 
 using SQLite::TransactionBehavior;
 
-tl::unexpected<Error> notFound(std::string detail, std::string found)
+tl::unexpected<Error> notFound(Sentence detail, std::string found)
 {
     return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
                  .column = {}, .expected = {}, .found = std::move(found)});
+}
+
+Sentence noSuchEntry(const std::string& kind)
+{
+    return Sentence::of("there is no such entry").onTerminal("there is no such " + kind);
 }
 
 // The vehicle in force of that id.
@@ -28,7 +33,7 @@ Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
 {
     const auto found = findEntry(database, id, Row<Vehicle>::kind);
     if (!found || !rowInForce(database, found->id))
-        return notFound("there is no such vehicle", id.uuid);
+        return notFound(Sentence::of("there is no such vehicle"), id.uuid);
     return *found;
 }
 
@@ -45,7 +50,7 @@ Result<void> nameIsFree(const SQLite::Database& database, const std::string& nam
 {
     for (const Entry<Vehicle>& other : readInForce<Vehicle>(database, std::nullopt))
         if (other.value.name == name && other.id != except)
-            return failInput("there is a vehicle of that name already", {}, name);
+            return failInput(Sentence::of("there is a vehicle of that name already"), {}, name);
     return {};
 }
 
@@ -57,12 +62,12 @@ Result<void> fits(const T& value, std::set<std::string>& modes)
     std::optional<std::string> named;
     if constexpr (std::is_same_v<T, Mode>) {
         if (!modes.insert(value.name).second)
-            return failInput("there is a mode of that name already", {}, value.name);
+            return failInput(Sentence::of("there is a mode of that name already"), {}, value.name);
     } else if constexpr (std::is_same_v<T, Trip> || std::is_same_v<T, Proof>) {
         named = value.mode;
     }
     if (named && !modes.contains(*named))
-        return notFound("the vehicle has no such mode", *named);
+        return notFound(Sentence::of("the vehicle has no such mode"), *named);
     return {};
 }
 
@@ -78,7 +83,7 @@ Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& i
         if constexpr (std::is_same_v<T, Mode>) {
             const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
             if (value.name != name)
-                return failInput("a mode keeps its name", name, value.name);
+                return failInput(Sentence::of("a mode keeps its name"), Sentence::just(name), value.name);
             if (rowInForce(database, entry.id))
                 modes.erase(name);
         }
@@ -93,7 +98,7 @@ Result<void> mayBeUndone(const SQLite::Database& database, const Found& entry)
         return {};
     const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
     if (modeIsUsed(database, *entry.vehicle, name))
-        return failInput("trips or proofs name this mode", {}, name);
+        return failInput(Sentence::of("trips or proofs name this mode"), {}, name);
     return {};
 }
 
@@ -224,7 +229,7 @@ Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
         SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
         if (const auto fitting = fitsAsCorrection(m_impl->database, id, *entry, value); !fitting)
             return fitting;
         LedgerRow row;
@@ -243,11 +248,11 @@ static Result<void> withdraw(const SQLite::Database& database, const EntryId& id
 {
     const auto entry = findEntry(database, id);
     if (!entry)
-        return notFound("there is no such entry", id.uuid);
+        return notFound(Sentence::of("there is no such entry"), id.uuid);
     LedgerRow row;
     row.withdraws = rowInForce(database, entry->id);
     if (!row.withdraws)
-        return failInput("nothing of this entry is left to undo", {}, id.uuid);
+        return failInput(Sentence::of("nothing of this entry is left to undo"), {}, id.uuid);
     if (const auto free = mayBeUndone(database, *entry); !free)
         return free;
     row.vehicle = entry->vehicle;
@@ -284,7 +289,7 @@ Result<std::vector<Version<T>>> Logbook::versions(const EntryId& id) const
         SQLite::Transaction snapshot(m_impl->database);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
         return readVersions<T>(m_impl->database, entry->id);
     });
 }
@@ -313,7 +318,7 @@ Result<void> Logbook::checkIntegrity() const
         if (found == "ok")
             return {};
         return fail({.code = ErrorCode::damaged,
-                     .detail = std::string("the logbook is damaged") + kWhatToDo,
+                     .detail = withWhatToDo(Sentence::of("the logbook is damaged")),
                      .file = m_impl->file.string(), .line = 0, .column = {}, .expected = {},
                      .found = found});
     });
