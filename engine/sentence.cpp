@@ -47,11 +47,11 @@ Sentence Sentence::just(Part part)
 
 std::string english(const Sentence& sentence)
 {
-    std::string text = sentence.terminal;
-    if (text.empty())
-        text = filledIn(sentence.pattern, sentence.parts.size(), [&](std::size_t i) {
-            return std::visit(InEnglish{}, sentence.parts[i]);
-        });
+    const std::string_view pattern =
+        sentence.terminal.empty() ? sentence.pattern : std::string_view(sentence.terminal);
+    std::string text = filledIn(pattern, sentence.parts.size(), [&](std::size_t i) {
+        return std::visit(InEnglish{}, sentence.parts[i]);
+    });
     for (const Sentence& next : sentence.next)
         text += " " + english(next);
     return text;

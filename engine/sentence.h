@@ -69,7 +69,7 @@ struct Sentence {
     std::string_view pattern; // English; empty: no sentence
     std::vector<Part> parts;
     std::vector<Sentence> next; // said after it, a space between
-    std::string terminal;       // what a terminal says instead, unless empty
+    std::string terminal;       // the pattern of a terminal, where it is another
 
     template <class... Parts>
     static Sentence of(Pattern<sizeof...(Parts)> pattern, Parts... parts)
@@ -80,10 +80,10 @@ struct Sentence {
     // says. Of an empty text it is no sentence.
     static Sentence just(Part part);
 
-    // For words that suit one of the two only: a flag of a command, litres in the words.
-    Sentence onTerminal(std::string text) &&
+    // For words that suit a terminal only: the flag of a command, litres in the words.
+    Sentence onTerminal(std::string otherPattern) &&
     {
-        terminal = std::move(text);
+        terminal = std::move(otherPattern);
         return std::move(*this);
     }
     Sentence& operator+=(Sentence more)

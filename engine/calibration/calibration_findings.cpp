@@ -82,10 +82,13 @@ void findDisorder(const Evidence& e, std::vector<Finding>& findings)
             where.push_back(e.steps[flat.first].litres);
     if (!where.empty())
         add(findings, "not-monotone", Severity::warning,
-            Sentence::of("The signal turned back while the litres went on one way, at and above %1. "
+            Sentence::of("The signal turned back while the level went on one way, at and above %1. "
                          "The float may be fouling the tank or a baffle, or a row was noted wrongly: "
                          "repeat these readings.",
-                         listOf(where)));
+                         listOf(where))
+                .onTerminal("The signal turned back while the litres went on one way, at and above %1. "
+                            "The float may be fouling the tank or a baffle, or a row was noted "
+                            "wrongly: repeat these readings."));
 }
 
 void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)

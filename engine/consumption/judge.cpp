@@ -69,9 +69,11 @@ public:
                                       "full, and is the distance right?",
                                       amount(twice, 1));
         } else {
-            plain.text = Sentence::of("%1 where about %2 were expected: please check litres and "
-                                      "distance",
-                                      amount(m_stretch.burnt.mean), amount(expected()));
+            plain.text =
+                Sentence::of("%1 where about %2 were expected: please check fuel and distance",
+                             amount(m_stretch.burnt.mean), amount(expected()))
+                    .onTerminal(
+                        "%1 where about %2 were expected: please check litres and distance");
         }
         // Unexplained slips are as rare as they are broad.
         add(std::move(plain), -std::log(20.0) - 2);

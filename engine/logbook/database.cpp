@@ -159,8 +159,8 @@ Sentence withWhatToDo(const Sentence& detail)
 {
     return Sentence::of("%1; undermark-cli can take out what is readable, or bring a backup back",
                         detail)
-        .onTerminal(english(detail) + "; check --salvage NEWFILE takes out what can be read, restore "
-                                      "FILE brings a backup back");
+        .onTerminal("%1; check --salvage NEWFILE takes out what can be read, restore FILE brings a "
+                    "backup back");
 }
 
 Error toError(const SQLite::Exception& exception, const fs::path& file)

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/sender_health.h"
 
-#include "engine/format.h"
-
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
@@ -117,12 +115,16 @@ void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
         findings.push_back(
             {"sender-shifted", Severity::warning,
              shift > Volume()
-                 ? Sentence::of("over %1 full fills reading and litres pumped come to %2 more than the "
-                                "full tank of the calibration: %3",
+                 ? Sentence::of("over %1 full fills reading and fuel pumped come to %2 more than the full "
+                                "tank of the calibration: %3",
                                 counted(drift.fills), amount(shift), mendSender())
-                 : Sentence::of("over %1 full fills reading and litres pumped come to %2 less than the "
-                                "full tank of the calibration: %3",
-                                counted(drift.fills), amount(abs(shift)), mendSender())});
+                       .onTerminal("over %1 full fills reading and litres pumped come to %2 more than "
+                                   "the full tank of the calibration: %3")
+                 : Sentence::of("over %1 full fills reading and fuel pumped come to %2 less than the full "
+                                "tank of the calibration: %3",
+                                counted(drift.fills), amount(abs(shift)), mendSender())
+                       .onTerminal("over %1 full fills reading and litres pumped come to %2 less than "
+                                   "the full tank of the calibration: %3")});
 }
 
 } // namespace
@@ -153,9 +155,8 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
              Sentence::of("%1 of %2 full fills since the calibration note the reading before pumping: note "
                           "it and the sender is watched",
                           counted(checks.size()), counted(kFewestChecks))
-                 .onTerminal(format("%zu of %zu full fills since the calibration note the reading before "
-                                    "pumping: note it (fill add --signal) and the sender is watched",
-                                    checks.size(), kFewestChecks))});
+                 .onTerminal("%1 of %2 full fills since the calibration note the reading before pumping: "
+                             "note it (fill add --signal) and the sender is watched")});
     if (age > kOld)
         health.findings.push_back({"calibration-old", Severity::info,
                                    Sentence::of("the calibration is %1 years old: compare one reading "
