@@ -33,7 +33,8 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
         return entry.value.name == context.vehicle;
     });
     if (found == vehicles->end())
-        return fail(Error{ErrorCode::notFound, Sentence::just("there is no vehicle of this name"), {}, 0,
+        return fail(Error{ErrorCode::notFound, Sentence::just("there is no vehicle of this name"),
+                          {}, 0,
                           {}, Sentence::just(names), context.vehicle});
     return OpenVehicle{std::move(*logbook), *found};
 }

@@ -58,7 +58,8 @@ bool LogbookCar::writtenElsewhere()
 Result<const CarKnowledge*> LogbookCar::knowledge()
 {
     if (!m_logbook || !m_vehicle)
-        return fail(Error{ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet"), {}, 0, {}, {}, {}});
+        return fail(Error{ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet"), {},
+                          0, {}, {}, {}});
     const Result<std::int64_t> version = m_logbook->dataVersion();
     if (!version)
         return fail(version.error());

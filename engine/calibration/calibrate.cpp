@@ -136,7 +136,8 @@ Result<void> check(std::span<const CalibrationPoint> points)
     }
     const auto differs = [&points](const CalibrationPoint& p) { return p.added != points[0].added; };
     if (points.size() < 2 || std::ranges::none_of(points, differs))
-        return failInput(Sentence::of("a calibration needs readings at two or more amounts of litres"));
+        return failInput(
+            Sentence::of("a calibration needs readings at two or more amounts of litres"));
     return {};
 }
 

@@ -34,9 +34,11 @@ bool isLength(Distance d) { return d.metres() > 0.0 && d.metres() <= kLongestM; 
 Result<TankShape> TankShape::make(const TankDimensions& d)
 {
     if (!isLength(d.width) || !isLength(d.height) || !isLength(d.length))
-        return failInput(Sentence::of("a dimension of the tank is impossible"), Sentence::of("above 0 and up to 10 m"));
+        return failInput(Sentence::of("a dimension of the tank is impossible"),
+                         Sentence::of("above 0 and up to 10 m"));
     if (!(d.corner >= Distance() && 2.0 * d.corner <= std::min(d.width, d.height)))
-        return failInput(Sentence::of("the box's corner radius is impossible"), Sentence::of("0 to half its smaller side"));
+        return failInput(Sentence::of("the box's corner radius is impossible"),
+                         Sentence::of("0 to half its smaller side"));
     if (d.form == TankForm::cylinder && d.width != d.height)
         return failInput(Sentence::of("a cylinder is as wide as it is high"));
     if (!(std::abs(d.tiltDegrees) <= kMostTilt))

@@ -31,7 +31,8 @@ Result<std::optional<double>> wholeNumber(const CsvReader& reader, Column column
 {
     const auto value = reader.optionalNumber(column, range);
     if (value && *value && **value != std::floor(**value))
-        return fail(reader.errorAt(column, Sentence::of("this must be a whole number"), range.words));
+        return fail(reader.errorAt(column, Sentence::of("this must be a whole number"),
+                                   range.words));
     return value;
 }
 

@@ -56,7 +56,8 @@ public:
     {
         if (!m_reader.has(atKm) && !m_reader.has(legKm))
             return fail(
-                m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"), Sentence::of("'at_km' or 'leg_km'")));
+                m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"),
+                                 Sentence::of("'at_km' or 'leg_km'")));
         if (m_reader.has(atKm) && m_reader.has(legKm))
             return fail(m_reader.errorAt(legKm, Sentence::of("two columns of distance contradict each other"),
                                          Sentence::of("'at_km' or 'leg_km', not both")));
@@ -175,7 +176,8 @@ private:
         then([&] { return readTimed(point); });
         if (done && point.leastPurchase && point.mostPurchase &&
             *point.leastPurchase > *point.mostPurchase)
-            return fail(m_reader.errorAt(least, Sentence::of("the minimum purchase is above the limit"),
+            return fail(m_reader.errorAt(least,
+                                         Sentence::of("the minimum purchase is above the limit"),
                                          Sentence::of("max_litres or less")));
         return done;
     }
@@ -184,7 +186,8 @@ private:
     {
         const std::string_view text = m_reader.text(timed);
         if (!text.empty() && text != "0" && text != "1")
-            return fail(m_reader.errorAt(timed, Sentence::of("a section is timed or it is not"), Sentence::of("1 or 0")));
+            return fail(m_reader.errorAt(timed, Sentence::of("a section is timed or it is not"),
+                                         Sentence::of("1 or 0")));
         point.timed = text == "1";
         return {};
     }
@@ -203,7 +206,8 @@ std::string clockText(Minutes clock)
 Result<Minutes> parseClock(std::string_view text)
 {
     const auto wrong = [&] {
-        return failInput(Sentence::of("this is not a time of day"), Sentence::of("HH:MM, 00:00 to 24:00"), std::string(text));
+        return failInput(Sentence::of("this is not a time of day"),
+                         Sentence::of("HH:MM, 00:00 to 24:00"), std::string(text));
     };
     const auto isDigit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
     if (text.size() != 5 || text[2] != ':' || !isDigit(0) || !isDigit(1) || !isDigit(3) ||

@@ -63,11 +63,13 @@ public:
         const pugi::xml_node trk = gpx.child("trk");
         if (!rte && !trk)
             return fail(
-                wrong(m_path, Sentence::of("the file has no route and no track"), Sentence::of("a rte or trk element")));
+                wrong(m_path, Sentence::of("the file has no route and no track"),
+                      Sentence::of("a rte or trk element")));
         if (auto read = rte ? readRoute(rte) : readTrack(trk); !read)
             return fail(read.error());
         if (m_line.size() < 2)
-            return fail(wrong(m_path, Sentence::of("the route has no finish"), Sentence::of("two points or more"),
+            return fail(wrong(m_path, Sentence::of("the route has no finish"),
+                              Sentence::of("two points or more"),
                               std::to_string(m_line.size())));
         for (const pugi::xml_node& waypoint : gpx.children("wpt")) {
             if (auto added = addWaypoint(waypoint); !added)
@@ -87,7 +89,8 @@ private:
             return fail(error);
         }
         if (bytes > kMostBytes)
-            return fail(wrong(m_path, Sentence::of("the file is too large"), Sentence::of("256 MiB at most")));
+            return fail(wrong(m_path, Sentence::of("the file is too large"),
+                              Sentence::of("256 MiB at most")));
         const auto parsed =
             m_document.load_file(m_path.c_str(), pugi::parse_default | pugi::parse_doctype);
         if (!parsed)
@@ -97,12 +100,14 @@ private:
                                            std::to_string(parsed.offset))));
         for (const pugi::xml_node& node : m_document.children()) {
             if (node.type() == pugi::node_doctype)
-                return fail(wrong(m_path, Sentence::of("a document type has no place in a GPX file")));
+                return fail(wrong(m_path,
+                                  Sentence::of("a document type has no place in a GPX file")));
         }
         const pugi::xml_node gpx = m_document.child("gpx");
         if (!gpx || gpx.attribute("version").value() != std::string_view("1.1"))
             return fail(
-                wrong(m_path, Sentence::of("this is not GPX 1.1"), Sentence::of("a gpx element of version 1.1"),
+                wrong(m_path, Sentence::of("this is not GPX 1.1"),
+                      Sentence::of("a gpx element of version 1.1"),
                       gpx ? gpx.attribute("version").value() : m_document.first_child().name()));
         return {};
     }

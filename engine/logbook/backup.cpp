@@ -105,7 +105,8 @@ Result<void> nobodyHasIt(const fs::path& file)
 {
     if (!fs::exists(file.string() + "-wal"))
         return {};
-    return fail(Error{ErrorCode::busy, Sentence::of("another program has the logbook open: close it first"),
+    return fail(Error{ErrorCode::busy,
+                      Sentence::of("another program has the logbook open: close it first"),
                       file.string(), 0, {}, {}, {}});
 }
 

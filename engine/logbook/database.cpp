@@ -147,7 +147,8 @@ Result<void> prepareFile(const fs::path& file, OpenMode mode)
     if (look->kind == FileKind::missing)
         return fail(errorAt(file, ErrorCode::fileAccess, Sentence::of("there is no logbook")));
     if (look->kind == FileKind::empty)
-        return fail(errorAt(file, ErrorCode::damaged, Sentence::of("this is not a logbook: the file is empty")));
+        return fail(errorAt(file, ErrorCode::damaged,
+                            Sentence::of("this is not a logbook: the file is empty")));
     if (look->kind != FileKind::logbook)
         return fail(refusal(file, *look, mode));
     return {};
@@ -168,14 +169,16 @@ Error toError(const SQLite::Exception& exception, const fs::path& file)
     switch (exception.getErrorCode() & 0xFF) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return errorAt(file, ErrorCode::busy, Sentence::of("another program is writing to the logbook"));
+        return errorAt(file, ErrorCode::busy,
+                       Sentence::of("another program is writing to the logbook"));
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return errorAt(file, ErrorCode::damaged,
                        withWhatToDo(Sentence::of("the logbook is damaged: %1",
                                                  std::string(exception.what()))));
     case SQLITE_READONLY:
-        return errorAt(file, ErrorCode::fileAccess, Sentence::of("the logbook can be read, but not written"));
+        return errorAt(file, ErrorCode::fileAccess,
+                       Sentence::of("the logbook can be read, but not written"));
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
     case SQLITE_IOERR:

@@ -83,7 +83,8 @@ Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& i
         if constexpr (std::is_same_v<T, Mode>) {
             const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
             if (value.name != name)
-                return failInput(Sentence::of("a mode keeps its name"), Sentence::just(name), value.name);
+                return failInput(Sentence::of("a mode keeps its name"), Sentence::just(name),
+                                 value.name);
             if (rowInForce(database, entry.id))
                 modes.erase(name);
         }

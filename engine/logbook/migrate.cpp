@@ -53,7 +53,8 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(errorAt(name, ErrorCode::fileAccess, Sentence::just(failed.message()))) : syncFolderOf(name);
+        return failed ? fail(errorAt(name, ErrorCode::fileAccess,
+                                     Sentence::just(failed.message()))) : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
     return fail(errorAt(file, ErrorCode::fileAccess,

@@ -179,7 +179,9 @@ Result<SalvageReport> salvageInto(const fs::path& copy, const fs::path& fresh, I
         SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
         const SalvageReport report = Salvager(*reader, *database, now).run();
         if (report.taken == 0)
-            return fail(Error{ErrorCode::damaged, Sentence::of("nothing of this logbook can be read"), {}, 0, {}, {}, {}});
+            return fail(Error{ErrorCode::damaged,
+                              Sentence::of("nothing of this logbook can be read"), {}, 0, {}, {},
+                              {}});
         transaction.commit();
         database->execAndGet("PRAGMA journal_mode = DELETE");   // one file, as a backup is
         return report;
@@ -199,7 +201,8 @@ Result<SalvageReport> salvage(const fs::path& damaged, const fs::path& fresh, In
                           {}, {}, {}});
     std::error_code failed;
     if (fs::exists(fs::symlink_status(fresh, failed)))
-        return fail(Error{ErrorCode::fileAccess, Sentence::of("the file is there already"), fresh.string(), 0, {}, {}, {}});
+        return fail(Error{ErrorCode::fileAccess, Sentence::of("the file is there already"),
+                          fresh.string(), 0, {}, {}, {}});
     // A copy is read, because opening a database may change it.
     const fs::path copy = fresh.string() + ".salvaging";
     removeLogbook(copy);
@@ -207,7 +210,8 @@ Result<SalvageReport> salvage(const fs::path& damaged, const fs::path& fresh, In
     if (!failed && fs::exists(damaged.string() + "-wal"))
         fs::copy_file(damaged.string() + "-wal", copy.string() + "-wal", failed);
     Result<SalvageReport> report = failed
-        ? fail(Error{ErrorCode::fileAccess, Sentence::just(failed.message()), copy.string(), 0, {}, {}, {}})
+        ? fail(Error{ErrorCode::fileAccess, Sentence::just(failed.message()), copy.string(), 0, {},
+                     {}, {}})
         : salvageInto(copy, fresh, now);
     removeLogbook(copy);
     if (report)

@@ -35,7 +35,8 @@ Result<void> firstBroken(std::initializer_list<Rule> rules)
     const auto broken = std::ranges::find(rules, false, &Rule::holds);
     if (broken == rules.end())
         return {};
-    Error error = failInput(Sentence::of("impossible value"), broken->expected, broken->found).value();
+    Error error = failInput(Sentence::of("impossible value"), broken->expected,
+                            broken->found).value();
     error.column = broken->field;
     return fail(std::move(error));
 }

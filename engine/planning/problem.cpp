@@ -97,7 +97,8 @@ private:
         const RoutePoint& point = m_request.route.points[i];
         if (m_request.rules.zoneLimitDemanded && point.fuel == FuelSource::zone &&
             !point.mostPurchase)
-            return failInput(Sentence::of("the event demands a limit for every refuel zone"), Sentence::of("max_litres"),
+            return failInput(Sentence::of("the event demands a limit for every refuel zone"),
+                             Sentence::of("max_litres"),
                              point.name);
         return checkRoutePoint(m_request.route, i);
     }
@@ -234,7 +235,8 @@ Result<Problem> makeProblem(const PlanRequest& request)
           std::isfinite(problem.variance(kStart, problem.points - 1))))
         return failInput(Sentence::of("the way needs more fuel than can be counted"));
     if (request.aim == Aim::cost && prices->any && prices->missing)
-        return failInput(Sentence::of("a price is missing while other points have one"), Sentence::of("a price per litre"),
+        return failInput(Sentence::of("a price is missing while other points have one"),
+                         Sentence::of("a price per litre"),
                          prices->missing->name);
     applyAim(request, prices->dearest, problem);
     if (problem.hasHours && request.departure && request.speed)

@@ -17,7 +17,8 @@ Result<void> checkTank(const Tank& tank)
 {
     const double capacity = tank.capacity.litres();
     if (!(std::isfinite(capacity) && capacity > 0))
-        return failInput(Sentence::of("the tank's capacity must be above 0"), Sentence::of("litres above 0"));
+        return failInput(Sentence::of("the tank's capacity must be above 0"),
+                         Sentence::of("litres above 0"));
     if (!isOneOf(tank.start.mean.litres(), 0, capacity + 1e-9))
         return failInput(Sentence::of("the level at the start does not fit the tank"),
                          Sentence::of("0 to %1", amount(tank.capacity, 6)),
@@ -38,7 +39,8 @@ Result<void> checkRates(const RateModel& rates)
         return failInput(Sentence::of("every mode needs one rate and its covariances"));
     for (const Consumption rate : rates.mean) {
         if (!(isFinite(rate) && rate > Consumption()))
-            return failInput(Sentence::of("a rate must be above 0"), Sentence::of("L/100 km above 0"));
+            return failInput(Sentence::of("a rate must be above 0"),
+                             Sentence::of("L/100 km above 0"));
     }
     for (std::size_t i = 0; i < modes; ++i) {
         if (!(rates.covariance[i * modes + i] >= 0))
@@ -62,16 +64,19 @@ Result<void> checkRequest(const PlanRequest& request)
     const double trip = request.tripConfidence.value_or(request.confidence).value();
     if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
           trip < 1))
-        return failInput(Sentence::of("a confidence must be from 0.5 to below 1"), Sentence::of("0.5 to 0.999999"));
+        return failInput(Sentence::of("a confidence must be from 0.5 to below 1"),
+                         Sentence::of("0.5 to 0.999999"));
     if (!isOneOf(request.stopCost, 0, 1e12))
         return failInput(Sentence::of("a stop costs 0 or more"));
     if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))
-        return failInput(Sentence::of("cans need a number and the litres of each"), Sentence::of("litres above 0"));
+        return failInput(Sentence::of("cans need a number and the litres of each"),
+                         Sentence::of("litres above 0"));
     if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||
         (request.speed && !(*request.speed > Speed())))
         return failInput(Sentence::of("the pump's flow and the speed must be above 0"));
     if (request.departure && !isOneOf(request.departure->count(), 0, 24 * 60))
-        return failInput(Sentence::of("the departure must be a time of day"), Sentence::of("00:00 to 24:00"));
+        return failInput(Sentence::of("the departure must be a time of day"),
+                         Sentence::of("00:00 to 24:00"));
     return {};
 }
 

@@ -21,14 +21,18 @@ template <class Q> bool isNegative(const std::optional<Q>& amount)
 Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
 {
     if (!isFinite(point.at))
-        return failInput(Sentence::of("%1: the distance is not a number", label(point, index)), Sentence::of("km"));
+        return failInput(Sentence::of("%1: the distance is not a number", label(point, index)),
+                         Sentence::of("km"));
     if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase) ||
         isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle))
-        return failInput(Sentence::of("%1: an amount is negative", label(point, index)), Sentence::of("0 or more"));
+        return failInput(Sentence::of("%1: an amount is negative", label(point, index)),
+                         Sentence::of("0 or more"));
     if (point.mostPurchase && !(*point.mostPurchase > Volume()))
-        return failInput(Sentence::of("%1: nothing may be bought", label(point, index)), Sentence::of("a limit above 0"));
+        return failInput(Sentence::of("%1: nothing may be bought", label(point, index)),
+                         Sentence::of("a limit above 0"));
     if (point.leastPurchase && point.mostPurchase && *point.leastPurchase > *point.mostPurchase)
-        return failInput(Sentence::of("%1: the minimum purchase is above the limit", label(point, index)),
+        return failInput(
+            Sentence::of("%1: the minimum purchase is above the limit", label(point, index)),
                          Sentence::of("at most %1", amount(*point.mostPurchase, 6)),
                          amount(*point.leastPurchase, 6));
     return {};
@@ -52,7 +56,8 @@ Result<std::size_t> indexOf(const Route& route, const std::string& name)
 Result<void> checkRoute(const Route& route)
 {
     if (route.points.size() < 2)
-        return failInput(Sentence::of("the route has no finish"), Sentence::of("at least two points"),
+        return failInput(Sentence::of("the route has no finish"),
+                         Sentence::of("at least two points"),
                          std::to_string(route.points.size()));
     for (std::size_t i = 0; i < route.points.size(); ++i) {
         if (const auto sound = checkRoutePoint(route, i); !sound)
@@ -134,7 +139,8 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
     if (!index)
         return fail(index.error());
     if (*index + 1 >= route.points.size())
-        return failInput(Sentence::of("nothing follows this point, so nothing can be driven again"), {}, name);
+        return failInput(Sentence::of("nothing follows this point, so nothing can be driven again"),
+                         {}, name);
     Route changed = route;
     const Distance length = route.points[*index + 1].at - route.points[*index].at;
     RoutePoint again;
@@ -152,7 +158,8 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
 Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
 {
     if (!(official > Distance() && shownOnCheck > Distance()))
-        return failInput(Sentence::of("both lengths of the check section must be above 0"), Sentence::of("km above 0"));
+        return failInput(Sentence::of("both lengths of the check section must be above 0"),
+                         Sentence::of("km above 0"));
     return official / shownOnCheck;
 }
 

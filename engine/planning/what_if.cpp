@@ -57,7 +57,8 @@ Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)
     PlanRequest changed = request;
     changed.tank.capacity -= by;
     if (!(changed.tank.capacity > Volume()))
-        return failInput(Sentence::of("no tank is left"), Sentence::of("less than the capacity"), amount(by, kShort));
+        return failInput(Sentence::of("no tank is left"), Sentence::of("less than the capacity"),
+                         amount(by, kShort));
     // A start above that is counted as that: on the safe side.
     changed.tank.start.mean = std::min(changed.tank.start.mean, changed.tank.capacity);
     for (RoutePoint& point : changed.route.points) {

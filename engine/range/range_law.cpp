@@ -59,7 +59,8 @@ Result<void> check(const RangeBasis& basis)
 {
     const std::size_t n = basis.rates.size();
     if (!isFinite(basis.fuel.mean) || !notNegative(basis.fuel.sd.litres()))
-        return failInput(Sentence::of("the fuel above the limit must be finite, its spread 0 or more"));
+        return failInput(
+            Sentence::of("the fuel above the limit must be finite, its spread 0 or more"));
     if (n == 0 || basis.rateCovariance.size() != n * n)
         return failInput(Sentence::of("the rates' covariance does not match the number of rates"));
     for (const Consumption rate : basis.rates) {
@@ -77,7 +78,8 @@ Result<void> check(const RangeBasis& basis)
         return failInput(Sentence::of("a spread needs more than 2 degrees of freedom"));
     for (const RouteLeg& leg : basis.legs) {
         if (leg.mode >= n || !notNegative(leg.length.km()))
-            return failInput(Sentence::of("a leg must have a known mode and a length of 0 or more"));
+            return failInput(
+                Sentence::of("a leg must have a known mode and a length of 0 or more"));
     }
     return {};
 }

@@ -220,7 +220,8 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
 Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofContext& context) const
 {
     if (!proof.volume && !proof.leftBehind)
-        return failInput(Sentence::of("a drained proof needs the litres pumped out or found behind"));
+        return failInput(
+            Sentence::of("a drained proof needs the litres pumped out or found behind"));
     HiddenReserve next = *this;
     if (proof.volume) {
         if (proof.signal && !context.aboveZero)
@@ -250,7 +251,8 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
     if (!proof.distance)
         return failInput(Sentence::of("a proof past zero needs the distance past the zero mark"));
     if (!context.rate)
-        return failInput(Sentence::of("a proof past zero needs the consumption of its driving mode"));
+        return failInput(
+            Sentence::of("a proof past zero needs the consumption of its driving mode"));
     const double km = proof.distance->mean.km();
     const double kmSd = proof.distance->sd.km();
     const double rate = context.rate->mean.litresPerKm();
