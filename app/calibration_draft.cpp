@@ -143,7 +143,8 @@ Result<std::optional<CalibrationDraft>> findDraft(const std::filesystem::path& p
     const int stage = json["stage"].toInt(-1), wiring = json["wiring"].toInt(-1);
     if (json["format"].toInt() != kFormat || stage < 0 || stage >= kStages || wiring < 0 ||
         wiring >= kWirings)
-        return fail(problem(ErrorCode::damaged, path, Sentence::of("this is not an unfinished calibration")));
+        return fail(problem(ErrorCode::damaged, path,
+                            Sentence::of("this is not an unfinished calibration")));
     CalibrationDraft draft;
     draft.stage = CalibrationStage(stage);
     draft.wiring = TankWiring(wiring);

@@ -139,7 +139,7 @@ private:
     QList<Fact> reviewFacts() const;
     QList<Fact> readingFacts() const;
     std::vector<Notice> findings() const;            // one signal: of the readings so far
-    std::optional<Notice> stillness() const;        // two signals: neither has moved
+    std::optional<Notice> stillness() const;         // two signals: neither has moved
     std::optional<DraftReading> settledNow() const;  // what the source has settled at
     QString inLitres(Signal spread, Signal at) const;
     Signal tolerance(bool second = false) const;

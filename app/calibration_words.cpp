@@ -169,10 +169,11 @@ std::optional<Notice> CalibrationGuide::stillness() const
     if (moved(all.front().signal, all.back().signal) ||
         moved(all.front().signal2.value_or(Signal()), all.back().signal2.value_or(Signal())))
         return std::nullopt;
-    return Notice{Notice::Severity::error,
-                  Sentence::of("Neither signal has moved while %1 went in. Look at the wiring and the "
-                               "ground.",
-                               amount(all.back().added))};
+    return Notice{
+        Notice::Severity::error,
+        Sentence::of("Neither signal has moved while %1 went in. Look at the wiring and the "
+                     "ground.",
+                     amount(all.back().added))};
 }
 
 QList<NoticeText> CalibrationGuide::notices() const
@@ -184,8 +185,8 @@ QList<NoticeText> CalibrationGuide::notices() const
         notices.push_back(
             {Notice::Severity::info, Sentence::of("The calibration is in the logbook.")});
     if (m_resumed)
-        notices.push_back({Notice::Severity::info,
-                           Sentence::of("Taken up where it was left: nothing is lost.")});
+        notices.push_back(
+            {Notice::Severity::info, Sentence::of("Taken up where it was left: nothing is lost.")});
     const auto still = twoSignals() ? stillness() : std::nullopt;
     if (still)
         notices.push_back(*still);

@@ -109,8 +109,8 @@ Result<void> readAt(const CalibrateOptions& options, CalibrateAnswer& answer)
 {
     if (options.at2.has_value() != (answer.saddle && options.at))
         return wrongUse(answer.saddle ? "a saddle tank with two senders is read by both signals"
-                                       : "this tank has one signal",
-                         answer.saddle ? "--at and --at2" : "--at alone");
+                                      : "this tank has one signal",
+                        answer.saddle ? "--at and --at2" : "--at alone");
     if (!options.at)
         return {};
     const auto noise = options.noise ? std::optional(Signal::of(*options.noise)) : std::nullopt;
@@ -182,7 +182,8 @@ Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
 Result<void> run(const CalibrateOptions& options, CliContext& context)
 {
     if (options.save && options.shape.given())
-        return wrongUse("a prior is not saved: pour, read, and save that", "no --save with --shape");
+        return wrongUse("a prior is not saved: pour, read, and save that",
+                        "no --save with --shape");
     Sender known;
     known.unit.clear();
     std::optional<OpenVehicle> car;

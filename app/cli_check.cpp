@@ -84,7 +84,8 @@ void printGaps(const CarKnowledge& car)
     std::cout << (gaps.empty() ? "The kilometres join up.\n" : "Gaps in the kilometres:\n");
     for (const OdometerGap& gap : gaps) {
         const Entry<Fill>& entry = car.log.fills[gap.fill];
-        std::cout << format("  %s  %s  ", shortId(entry.id).c_str(), dateText(entry.value.time).c_str())
+        std::cout << format("  %s  %s  ", shortId(entry.id).c_str(),
+                            dateText(entry.value.time).c_str())
                   << english(gap.text) << '\n';
     }
 }
@@ -102,8 +103,9 @@ Json senderJson(const SenderHealth& health)
                          {"l_per_year", drift->perYear ? Json(drift->perYear->litres()) : Json()},
                          {"p", drift->pValue ? Json(*drift->pValue) : Json()}};
     for (const Finding& finding : health.findings)
-        json["findings"].push_back(
-            {{"code", finding.code}, {"severity", wordOf(finding.severity)}, {"text", english(finding.text)}});
+        json["findings"].push_back({{"code", finding.code},
+                                    {"severity", wordOf(finding.severity)},
+                                    {"text", english(finding.text)}});
     return json;
 }
 
@@ -148,7 +150,8 @@ Result<void> run(const CliContext& context)
     printSuspects(*car);
     printGaps(*car);
     for (const ProofFlag& flag : car->proofFlags)
-        std::cout << format("Proof of %s: ", dateText(car->log.proofs[flag.proof].value.time).c_str())
+        std::cout << format("Proof of %s: ",
+                            dateText(car->log.proofs[flag.proof].value.time).c_str())
                   << english(flag.text) << '\n';
     printSender(sender);
     return {};

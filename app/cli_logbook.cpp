@@ -25,17 +25,25 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
         return OpenVehicle{std::move(*logbook), vehicles->front()};
     if (vehicles->empty())
         return fail(Error{ErrorCode::notFound,
-                          Sentence::just("the logbook has no vehicle yet: vehicle add makes one"), {}, 0,
-                          {}, {}, {}});
+                          Sentence::just("the logbook has no vehicle yet: vehicle add makes one"),
+                          {},
+                          0,
+                          {},
+                          {},
+                          {}});
     if (context.vehicle.empty())
         return wrongUse("the logbook has several vehicles", "--vehicle with one of " + names);
     const auto found = std::find_if(vehicles->begin(), vehicles->end(), [&](const auto& entry) {
         return entry.value.name == context.vehicle;
     });
     if (found == vehicles->end())
-        return fail(Error{ErrorCode::notFound, Sentence::just("there is no vehicle of this name"),
-                          {}, 0,
-                          {}, Sentence::just(names), context.vehicle});
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("there is no vehicle of this name"),
+                          {},
+                          0,
+                          {},
+                          Sentence::just(names),
+                          context.vehicle});
     return OpenVehicle{std::move(*logbook), *found};
 }
 

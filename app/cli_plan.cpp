@@ -109,8 +109,8 @@ void printLegs(const PlanRequest& request, const Plan& plan)
 void printRules(const Plan& plan)
 {
     for (const RuleFinding& finding : plan.rules)
-        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN", english(finding.rule).c_str(),
-                    english(finding.text).c_str());
+        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN",
+                    english(finding.rule).c_str(), english(finding.text).c_str());
     for (const Sentence& note : plan.notes)
         std::printf("note: %s\n", english(note).c_str());
 }

@@ -133,7 +133,8 @@ Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
 {
     Json json = Json::array();
     for (const WhatIf& whatIf : whatIfs) {
-        Json one{{"what", english(whatIf.words)}, {"plan", planJson(whatIf.request, whatIf.plan, {})}};
+        Json one{{"what", english(whatIf.words)},
+                 {"plan", planJson(whatIf.request, whatIf.plan, {})}};
         if (base.feasible && whatIf.plan.feasible) {
             one["cost_change"] = whatIf.plan.cost - base.cost;
             one["bought_change_l"] = (whatIf.plan.bought - base.bought).litres();

@@ -195,9 +195,16 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     for (const Sentence& warning : now->warnings)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
-    RangeAnswer a{now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-                  (o.shape.given() ? "level by the tank's shape (prior)" : english(now->why)) + "; " + mode,
-                  &*now, o.shape.given(), {}};
+    RangeAnswer a{now->usable,
+                  now->reserve,
+                  now->rate,
+                  distances(now->toZero),
+                  distances(now->toDry),
+                  (o.shape.given() ? "level by the tank's shape (prior)" : english(now->why)) +
+                      "; " + mode,
+                  &*now,
+                  o.shape.given(),
+                  {}};
     if (!anyOf(o.corrections)) {
         answer(a, context);
         return {};
@@ -222,7 +229,7 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
 {
     if (int(o.signal.has_value()) + int(o.litres.has_value()) + int(o.odometer.has_value()) > 1)
         return wrongUse("the level can be told in one way only",
-                         "one of --signal, --litres, --odometer-km");
+                        "one of --signal, --litres, --odometer-km");
     if (const auto sound = checkShapeFlags(o.shape); !sound)
         return sound;
     if (o.shape.given() && !o.signal)

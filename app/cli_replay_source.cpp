@@ -77,8 +77,13 @@ Result<LevelSource> calibratedSource(const std::filesystem::path& file)
         if (finding.severity != Severity::info)
             warn(finding.text);
     if (!fit->curve)
-        return fail({.code = ErrorCode::badInput, .detail = Sentence::just("this calibration gives no curve"),
-                     .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+        return fail({.code = ErrorCode::badInput,
+                     .detail = Sentence::just("this calibration gives no curve"),
+                     .file = file.string(),
+                     .line = 0,
+                     .column = {},
+                     .expected = {},
+                     .found = {}});
     sender.curve = std::move(*fit->curve);
     return sender;
 }
@@ -91,7 +96,7 @@ Result<LevelSource> levelSource(const ReplayOptions& options)
         return fail(sound.error());
     if (options.shape.given() != options.calibration.empty())
         return wrongUse("the level needs a calibration, or the tank's shape",
-                         "either --calibration or --shape");
+                        "either --calibration or --shape");
     const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
     if (!spread)
         return fail(spread.error());

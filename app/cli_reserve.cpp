@@ -73,9 +73,10 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
                       : "Evidence:\n");
     for (const EvidenceItem& item : car.reserve.evidence())
         std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
-                            item.time ? dateText(*item.time).c_str() : "", english(item.text).c_str(),
-                            item.before.mean.litres(), item.before.sd.litres(),
-                            item.after.mean.litres(), item.after.sd.litres());
+                            item.time ? dateText(*item.time).c_str() : "",
+                            english(item.text).c_str(), item.before.mean.litres(),
+                            item.before.sd.litres(), item.after.mean.litres(),
+                            item.after.sd.litres());
     if (next)
         std::cout << format("Next proof: %s. It would leave ± %.2f L.\n  Caution: %s\n",
                             english(next->text).c_str(), next->sdAfter.litres(),

@@ -30,9 +30,13 @@ Result<std::size_t> findFill(const CarKnowledge& car, const std::string& beginni
     if (found.size() == 1)
         return found.front();
     if (found.empty())
-        return fail(Error{ErrorCode::notFound, Sentence::just("there is no fill of this id"), {}, 0,
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("there is no fill of this id"),
+                          {},
+                          0,
                           "ID",
-                          Sentence::just("an id, or its beginning, as check prints it"), beginning});
+                          Sentence::just("an id, or its beginning, as check prints it"),
+                          beginning});
     return wrongUse("several fills begin with this id", "more characters of it", beginning);
 }
 
@@ -59,10 +63,10 @@ Result<Fill> asProposed(const CarKnowledge& car, std::size_t index)
             return *fill;
         if (flag.missing)
             return wrongUse("a fill is missing before this one, and its litres are not known",
-                             "fill add --partial with its own date, or the ruling leave-out");
+                            "fill add --partial with its own date, or the ruling leave-out");
     }
     return wrongUse("nothing is proposed for this fill",
-                     "--litres, --odometer-km or --trip-meter-km with what is right");
+                    "--litres, --odometer-km or --trip-meter-km with what is right");
 }
 
 Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions& o)

@@ -26,8 +26,8 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
     for (const Sentence& warning : now.warnings)
         notices.push_back({Notice::Severity::warning, warning});
     for (const FillFlag& flag : car.consumption.flags)
-        notices.push_back({Notice::Severity::warning,
-                           Sentence::of("a fill is kept out: %1", flag.text)});
+        notices.push_back(
+            {Notice::Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
     for (const ProofFlag& flag : car.proofFlags)
         notices.push_back({Notice::Severity::warning, Sentence::of("a proof: %1", flag.text)});
     if (car.fit)
@@ -58,8 +58,13 @@ bool LogbookCar::writtenElsewhere()
 Result<const CarKnowledge*> LogbookCar::knowledge()
 {
     if (!m_logbook || !m_vehicle)
-        return fail(Error{ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet"), {},
-                          0, {}, {}, {}});
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::of("the logbook has no vehicle yet"),
+                          {},
+                          0,
+                          {},
+                          {},
+                          {}});
     const Result<std::int64_t> version = m_logbook->dataVersion();
     if (!version)
         return fail(version.error());
@@ -161,7 +166,8 @@ Result<FillLesson> LogbookCar::addFill(const FillDraft& draft)
     m_known.reset();
     const auto after = knowledge();
     if (!after)   // it is stored all the same: say what keeps the answer back
-        return lesson.flags.push_back({Notice::Severity::warning, sentenceOf(after.error())}), lesson;
+        return lesson.flags.push_back({Notice::Severity::warning, sentenceOf(after.error())}),
+               lesson;
     lesson.rate.after = (*after)->consumption.model.forecast().rate;
     lesson.reserve.after = (*after)->reserve.reserve();
     const auto& fills = (*after)->log.fills;

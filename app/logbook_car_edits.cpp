@@ -92,8 +92,8 @@ Result<void> LogbookCar::showCar(const std::string& id)
         show(each.id);
         return {};
     }
-    return fail(Error{ErrorCode::notFound, Sentence::of("the logbook has no such vehicle"), {}, 0,
-                      {}, {}, {}});
+    return fail(Error{
+        ErrorCode::notFound, Sentence::of("the logbook has no such vehicle"), {}, 0, {}, {}, {}});
 }
 
 Result<void> LogbookCar::setUp(const Vehicle& vehicle)

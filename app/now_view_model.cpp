@@ -15,10 +15,11 @@ std::vector<Notice> withDoubt(const NowState& state)
 {
     std::vector<Notice> notices = state.notices;
     if (distances(state.toDry).sureIsNegative)
-        notices.insert(notices.begin(),
-                       {Notice::Severity::error,
-                        Sentence::of("The tank may be dry already: no distance is sure. Fill before "
-                                     "driving on.")});
+        notices.insert(
+            notices.begin(),
+            {Notice::Severity::error,
+             Sentence::of("The tank may be dry already: no distance is sure. Fill before "
+                          "driving on.")});
     else if (distances(state.toZero).sureIsNegative)
         notices.insert(notices.begin(),
                        {Notice::Severity::warning,

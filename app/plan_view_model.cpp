@@ -81,9 +81,8 @@ void PlanViewModel::pickFile(int row)
 void PlanViewModel::otherRoute()
 {
     if (m_editor.unsaved() && !std::exchange(m_leaving, true)) {
-        m_notices = {
-            {Notice::Severity::warning,
-             Sentence::of("The changed route is not saved. Touch again to leave it.")}};
+        m_notices = {{Notice::Severity::warning,
+                      Sentence::of("The changed route is not saved. Touch again to leave it.")}};
         emit changed();
         return;
     }
@@ -215,7 +214,8 @@ void PlanViewModel::askWhatIf(int index)
     m_whatIfTitle = whatIfs()[index];
     m_whatIfAnswer.clear();
     if (!answer) {
-        m_whatIfAnswer.append({tr("no answer"), sentenceText(sentenceOf(answer.error()), m_format)});
+        m_whatIfAnswer.append(
+            {tr("no answer"), sentenceText(sentenceOf(answer.error()), m_format)});
     } else {
         m_whatIfAnswer.append({tr("now"), outcome(*m_plan)});
         m_whatIfAnswer.append({tr("then"), outcome(answer->plan)});

@@ -99,8 +99,13 @@ Result<RowEdit> RouteEditModel::edit() const
             return;
         target = read(text);
         if (!target && (!text.isEmpty() || entry.id == Leg))
-            failed = Error{ErrorCode::badInput, Sentence::of("this is no number"), {}, 0,
-                           entry.name.toStdString(), {}, text.toStdString()};
+            failed = Error{ErrorCode::badInput,
+                           Sentence::of("this is no number"),
+                           {},
+                           0,
+                           entry.name.toStdString(),
+                           {},
+                           text.toStdString()};
     };
     const QList<NumberEntry> shown = entries();
     take(shown[Leg], edit.leg, [this](const QString& text) { return m_format.distanceFrom(text); });

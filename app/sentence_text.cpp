@@ -59,9 +59,10 @@ QString sentenceText(const Sentence& sentence, const UnitFormat& format)
 {
     // A pattern is a literal, so it ends in a zero.
     const QString pattern = QCoreApplication::translate(kContext, sentence.pattern.data());
-    const std::string said = filledIn(
-        pattern.toStdString(), sentence.parts.size(),
-        [&](std::size_t i) { return std::visit(OnScreen{format}, sentence.parts[i]).toStdString(); });
+    const std::string said =
+        filledIn(pattern.toStdString(), sentence.parts.size(), [&](std::size_t i) {
+            return std::visit(OnScreen{format}, sentence.parts[i]).toStdString();
+        });
     QString text = QString::fromStdString(said);
     for (const Sentence& next : sentence.next)
         text += u' ' + sentenceText(next, format);

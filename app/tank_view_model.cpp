@@ -254,8 +254,9 @@ QList<Fact> TankViewModel::evidence() const
     QList<Fact> items;
     for (const EvidenceItem& item : m_known->reserve.evidence()) {
         const QString day = item.time ? dateText(*item.time) + QStringLiteral(": ") : QString();
-        items.append({day + sentenceText(item.text, m_format),
-                      tr("%1, then %2").arg(m_format.volume(item.before), m_format.volume(item.after))});
+        items.append(
+            {day + sentenceText(item.text, m_format),
+             tr("%1, then %2").arg(m_format.volume(item.before), m_format.volume(item.after))});
     }
     if (items.isEmpty())
         items.append({tr("the calibration and what is usually left behind"), tr("no proof yet")});

@@ -156,7 +156,7 @@ void TransferViewModel::import()
         if (now->fresh != m_preview.fresh)
             return failInput(
                 Sentence::of("table or logbook have changed since they were looked at: go "
-                                          "back and look again"));
+                             "back and look again"));
         auto taken = takeIn(logbook, vehicle.id, m_preview, m_car.time());
         if (!taken)
             return fail(taken.error());

@@ -71,8 +71,7 @@ struct Sentence {
     std::vector<Sentence> next; // said after it, a space between
     std::string terminal;       // the pattern of a terminal, where it is another
 
-    template <class... Parts>
-    static Sentence of(Pattern<sizeof...(Parts)> pattern, Parts... parts)
+    template <class... Parts> static Sentence of(Pattern<sizeof...(Parts)> pattern, Parts... parts)
     {
         return Sentence{pattern.text, {part(std::move(parts))...}, {}, {}};
     }
@@ -94,19 +93,27 @@ struct Sentence {
     bool empty() const { return pattern.empty(); }
     friend bool operator==(const Sentence&, const Sentence&) = default;
 
-
     static Part part(Part some) { return some; }
     static Part part(Sentence some) { return std::vector<Sentence>{std::move(some)}; }
 };
 
 // Parts of the usual kinds.
-inline Part amount(Volume value, Digits digits = 1) { return Figure<Volume>{value, digits}; }
-inline Part amount(Distance value, Digits digits = 0) { return Figure<Distance>{value, digits}; }
+inline Part amount(Volume value, Digits digits = 1)
+{
+    return Figure<Volume>{value, digits};
+}
+inline Part amount(Distance value, Digits digits = 0)
+{
+    return Figure<Distance>{value, digits};
+}
 inline Part amount(double value, Digits digits, std::string unit = {})
 {
     return Figure<double>{value, digits, std::move(unit)};
 }
-inline Part counted(std::size_t n) { return amount(double(n), 0); }
+inline Part counted(std::size_t n)
+{
+    return amount(double(n), 0);
+}
 
 // As printf would have written it: with a decimal point, litres and km.
 std::string english(const Sentence& sentence);

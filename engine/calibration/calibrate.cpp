@@ -130,7 +130,8 @@ Result<void> check(std::span<const CalibrationPoint> points)
 {
     for (const CalibrationPoint& point : points) {
         if (!isFinite(point.added) || point.added < Volume() || point.readings < 1)
-            return failInput(Sentence::of("calibration points need litres of 0 or more and one reading or more"));
+            return failInput(Sentence::of(
+                "calibration points need litres of 0 or more and one reading or more"));
         if (point.signalSd && !(isFinite(*point.signalSd) && *point.signalSd >= Signal()))
             return failInput(Sentence::of("the sd of a calibration reading must be 0 or more"));
     }

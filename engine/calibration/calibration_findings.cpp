@@ -14,7 +14,10 @@ constexpr double kSmallSweep = 0.25;        // of what the circuit can give
 constexpr double kCoarseShare = 0.01;       // of the calibrated litres, per display step
 constexpr double kNoticedShare = 0.01;      // of the calibrated litres: a gap worth a warning
 
-Part litres(double value) { return amount(Volume::fromLitres(value), Digits::significant(3)); }
+Part litres(double value)
+{
+    return amount(Volume::fromLitres(value), Digits::significant(3));
+}
 
 Part reading(double value, const Sender& sender)
 {
@@ -55,22 +58,25 @@ void findStopsAndJams(const Evidence& e, std::vector<Finding>& findings)
         const double low = e.steps[flats[i].first].litres, high = e.steps[flats[i].last].litres;
         if (i == 0)
             add(findings, "stop-at-bottom", Severity::warning,
-                Sentence::of("The float rests on its lower stop up to %1: at %2 the gauge cannot see "
-                             "the last %3. Lower the float arm, or count this fuel by consumption "
-                             "only.",
-                             litres(high), reading(flats[i].signal, e.sender), litres(still)));
+                Sentence::of(
+                    "The float rests on its lower stop up to %1: at %2 the gauge cannot see "
+                    "the last %3. Lower the float arm, or count this fuel by consumption "
+                    "only.",
+                    litres(high), reading(flats[i].signal, e.sender), litres(still)));
         else if (i + 1 == flats.size())
             add(findings, "stop-at-top", Severity::warning,
-                Sentence::of("The float reaches its upper stop at %1: the gauge cannot see the %2 "
-                             "above. It will stand still for that long after a fill; raise the arm's "
-                             "stop if that matters.",
-                             litres(low), litres(still)));
+                Sentence::of(
+                    "The float reaches its upper stop at %1: the gauge cannot see the %2 "
+                    "above. It will stand still for that long after a fill; raise the arm's "
+                    "stop if that matters.",
+                    litres(low), litres(still)));
         else
             add(findings, "flat-piece", Severity::warning,
-                Sentence::of("The signal stood at %1 from %2 to %3, in the middle of its travel. The "
-                             "float may jam or touch something there: move it by hand and look for "
-                             "what it meets.",
-                             reading(flats[i].signal, e.sender), litres(low), litres(high)));
+                Sentence::of(
+                    "The signal stood at %1 from %2 to %3, in the middle of its travel. The "
+                    "float may jam or touch something there: move it by hand and look for "
+                    "what it meets.",
+                    reading(flats[i].signal, e.sender), litres(low), litres(high)));
     }
 }
 
@@ -82,13 +88,15 @@ void findDisorder(const Evidence& e, std::vector<Finding>& findings)
             where.push_back(e.steps[flat.first].litres);
     if (!where.empty())
         add(findings, "not-monotone", Severity::warning,
-            Sentence::of("The signal turned back while the level went on one way, at and above %1. "
-                         "The float may be fouling the tank or a baffle, or a row was noted wrongly: "
-                         "repeat these readings.",
-                         listOf(where))
-                .onTerminal("The signal turned back while the litres went on one way, at and above %1. "
-                            "The float may be fouling the tank or a baffle, or a row was noted "
-                            "wrongly: repeat these readings."));
+            Sentence::of(
+                "The signal turned back while the level went on one way, at and above %1. "
+                "The float may be fouling the tank or a baffle, or a row was noted wrongly: "
+                "repeat these readings.",
+                listOf(where))
+                .onTerminal(
+                    "The signal turned back while the litres went on one way, at and above %1. "
+                    "The float may be fouling the tank or a baffle, or a row was noted "
+                    "wrongly: repeat these readings."));
 }
 
 void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)
@@ -125,9 +133,10 @@ void findSweep(const Evidence& e, std::vector<Finding>& findings)
             available = std::max(available, std::abs(step.signal));
     if (e.shape.sweep < kSmallSweep * available)
         add(findings, "sweep-too-small", Severity::warning,
-            Sentence::of("The signal moves by %1 of about %2 that it could. The float arm may be too "
-                         "short, bent or wrongly placed to reach both ends: check that it does.",
-                         reading(e.shape.sweep, e.sender), reading(available, e.sender)));
+            Sentence::of(
+                "The signal moves by %1 of about %2 that it could. The float arm may be too "
+                "short, bent or wrongly placed to reach both ends: check that it does.",
+                reading(e.shape.sweep, e.sender), reading(available, e.sender)));
 }
 
 void findResolution(const Evidence& e, std::vector<Finding>& findings)
@@ -135,9 +144,10 @@ void findResolution(const Evidence& e, std::vector<Finding>& findings)
     const double perStep = e.resolution * e.litresSpan / e.shape.sweep;
     if (perStep > kCoarseShare * e.litresSpan)
         add(findings, "resolution-too-coarse", Severity::warning,
-            Sentence::of("One step of the reading (%1) is %2. Read and note one more decimal, or use "
-                         "a finer meter.",
-                         reading(e.resolution, e.sender), litres(perStep)));
+            Sentence::of(
+                "One step of the reading (%1) is %2. Read and note one more decimal, or use "
+                "a finer meter.",
+                reading(e.resolution, e.sender), litres(perStep)));
 }
 
 void findHysteresis(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)
@@ -145,24 +155,28 @@ void findHysteresis(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
     if (e.hysteresis) {
         const double gap = e.hysteresis->mean.litres();
         const bool noticed = std::abs(gap) > kNoticedShare * e.litresSpan;
-        Sentence text = gap >= 0.0
-            ? Sentence::of("On the way down the signal stands for %1 less than on the way up.",
-                           litres(gap))
-            : Sentence::of("On the way down the signal stands for %1 more than on the way up.",
-                           litres(-gap));
-        text += fit.drainedDown
-            ? Sentence::of("Driving goes down: the curve is the falling one.")
-            : Sentence::of("The falling readings cover too little for a curve of their own; the "
-                           "difference is carried as a bias. Drain down in steps over the whole range "
-                           "to settle it.");
+        Sentence text =
+            gap >= 0.0
+                ? Sentence::of("On the way down the signal stands for %1 less than on the way up.",
+                               litres(gap))
+                : Sentence::of("On the way down the signal stands for %1 more than on the way up.",
+                               litres(-gap));
+        text +=
+            fit.drainedDown
+                ? Sentence::of("Driving goes down: the curve is the falling one.")
+                : Sentence::of(
+                      "The falling readings cover too little for a curve of their own; the "
+                      "difference is carried as a bias. Drain down in steps over the whole range "
+                      "to settle it.");
         if (noticed)
             text += Sentence::of("Check the float's pivot for stiffness.");
         add(findings, "hysteresis", noticed ? Severity::warning : Severity::info, std::move(text));
     } else if (!fit.drainedDown) {
         add(findings, "hysteresis-unknown", Severity::info,
-            Sentence::of("The readings only go up, and driving goes down: the level may be lower than "
-                         "read by an assumed %1. Note some readings while draining to measure it.",
-                         litres(fit.readsHighBy.litres())));
+            Sentence::of(
+                "The readings only go up, and driving goes down: the level may be lower than "
+                "read by an assumed %1. Note some readings while draining to measure it.",
+                litres(fit.readsHighBy.litres())));
     }
 }
 
@@ -182,20 +196,26 @@ void findLoadOffset(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
     }
     if (worst > kNoticedShare * e.litresSpan)
         add(findings, "load-offset", Severity::warning,
-            Sentence::of("With electrical load on the reading moves by %1, which is %2. The sender's "
-                         "ground shares a wire with the load: give it its own, and clean the ground "
-                         "point.",
-                         reading(signal, e.sender), litres(worst)));
+            Sentence::of(
+                "With electrical load on the reading moves by %1, which is %2. The sender's "
+                "ground shares a wire with the load: give it its own, and clean the ground "
+                "point.",
+                reading(signal, e.sender), litres(worst)));
 }
 
 } // namespace
 
 std::vector<Finding> circuitFindings(std::span<const CalibrationPoint> points, const Sender& sender)
 {
-    struct Kind { CircuitFault fault; const char* code; Sentence what; };
+    struct Kind {
+        CircuitFault fault;
+        const char* code;
+        Sentence what;
+    };
     static const Kind kKinds[] = {
         {CircuitFault::open, "open-circuit",
-         Sentence::of("An open circuit reads like this: look for a connector or wire that is off.")},
+         Sentence::of(
+             "An open circuit reads like this: look for a connector or wire that is off.")},
         {CircuitFault::shorted, "short-circuit",
          Sentence::of("A short reads like this: look for the signal wire touching ground.")},
         {CircuitFault::impossible, "impossible-reading",

@@ -138,8 +138,8 @@ Result<GaugeTable> gaugeTable(const LevelCurve& curve, const GaugeTableRequest& 
     if (!(table.zero < std::min(table.full, curve.highest().added)))
         return failInput(
             Sentence::of("the zero mark must lie under full and within the calibrated litres"),
-                         Sentence::of("under %1", amount(std::min(table.full, curve.highest().added), 6)),
-                         amount(table.zero, 6));
+            Sentence::of("under %1", amount(std::min(table.full, curve.highest().added), 6)),
+            amount(table.zero, 6));
     const auto nodes = candidates(curve, table.zero, table.full, request.signalStep);
     const auto count = std::min(nodes.size(), static_cast<std::size_t>(request.points));
     const std::vector<Node> placed = place(curve, nodes, count);

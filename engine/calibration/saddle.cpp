@@ -63,7 +63,8 @@ Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
         lobe(points.front().signal2->value(), points.back().signal2->value())};
     for (Lobe& each : lobes) {
         if (each.span == 0.0)
-            return failInput(Sentence::of("a signal of the saddle tank does not move over the whole calibration"));
+            return failInput(Sentence::of(
+                "a signal of the saddle tank does not move over the whole calibration"));
         each.addKnot();
     }
     Volume before = points.front().added;
@@ -72,7 +73,8 @@ Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
         const std::array<double, 2> signal{point.signal.value(), point.signal2->value()};
         const std::array<double, 2> moved{lobes[0].moved(signal[0]), lobes[1].moved(signal[1])};
         if (poured <= 0.0 || moved[0] < -kStill || moved[1] < -kStill)
-            return failInput(Sentence::of("litres must rise and each signal keep its direction in a saddle tank"));
+            return failInput(Sentence::of(
+                "litres must rise and each signal keep its direction in a saddle tank"));
         if (moved[0] < kStill && moved[1] < kStill)
             continue;   // neither saw it: the next pour that moves one takes it along
         before = point.added;

@@ -93,7 +93,8 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
             result.unknown += !energy;
             factor *= energy.value_or(1);
             if (energy && *energy != 1)
-                why.push_back(Sentence::of("energy of the blend burnt: times %1", amount(*energy, 3)));
+                why.push_back(
+                    Sentence::of("energy of the blend burnt: times %1", amount(*energy, 3)));
         }
         if (factor == 1)
             continue;

@@ -166,16 +166,16 @@ private:
         if (more_l < 0) {   // any amount between a few litres and a tank was possible
             FillFlag flag = make(FlagCause::forgottenFill);
             flag.missing = Volume::fromLitres(-more_l);
-            flag.text = Sentence::of("%1 on %2: a fill of about %3 seems to be missing before this one",
-                                     amount(m_stretch.distance), amount(m_stretch.burnt.mean),
-                                     amount(*flag.missing, 0));
+            flag.text = Sentence::of(
+                "%1 on %2: a fill of about %3 seems to be missing before this one",
+                amount(m_stretch.distance), amount(m_stretch.burnt.mean), amount(*flag.missing, 0));
             // What was pumped is then any part of a tank: a density of litres/tank
             // over the log ratio. One tank that would have done needs no other fill.
             const double tank_l = m_capacity ? m_capacity->litres() : 1.5 * m_expected_l;
             const double need = !m_capacity ? 0 : m_expected_l > tank_l ? 2 : -1;
             add(std::move(flag), std::log(std::min(litres() / tank_l, 1.0)) + need);
-        } else if (!fits(m_stretch.burnt.mean) || (m_capacity && fits(expected())
-                                                   && litres() > m_capacity->litres())) {
+        } else if (!fits(m_stretch.burnt.mean) ||
+                   (m_capacity && fits(expected()) && litres() > m_capacity->litres())) {
             add(secondCan(), -1);
         } else if (more_l >= 4 && more_l <= 25) {
             add(secondCan(), -2);
@@ -188,9 +188,10 @@ private:
             return;
         FillFlag flag = make(FlagCause::wrongOdometer);
         flag.distance = m_stretch.distance * (litres() / m_expected_l);
-        flag.text = Sentence::of("%1 do not fit the fuel, but together with the next stretch they do: "
-                                 "about %2 would",
-                                 amount(m_stretch.distance), amount(*flag.distance));
+        flag.text =
+            Sentence::of("%1 do not fit the fuel, but together with the next stretch they do: "
+                         "about %2 would",
+                         amount(m_stretch.distance), amount(*flag.distance));
         // The next stretch would look like that by chance once in 1/kOddAlone.
         add(std::move(flag), -std::log(kOddAlone) - kUnitSlip);
     }

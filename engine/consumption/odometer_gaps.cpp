@@ -22,11 +22,12 @@ std::optional<OdometerGap> gapBefore(std::span<const Fill> fills, std::size_t i)
     const auto& before = fills[i - 1].odometer;
     const bool odometers = fill.odometer && before && !fill.odometerReset;
     if (!odometers && !fill.sinceLast)
-        return OdometerGap{i, GapKind::distanceUnknown, std::nullopt,
-                           fill.odometerReset
-                               ? Sentence::of("the dash was swapped and no trip meter tells the way to "
-                                              "this fill")
-                               : Sentence::of("no odometer and no trip meter tell the way to this fill")};
+        return OdometerGap{
+            i, GapKind::distanceUnknown, std::nullopt,
+            fill.odometerReset
+                ? Sentence::of("the dash was swapped and no trip meter tells the way to "
+                               "this fill")
+                : Sentence::of("no odometer and no trip meter tell the way to this fill")};
     if (!odometers || !fill.sinceLast || *fill.odometer <= *before)
         return std::nullopt;
     const Distance way = *fill.odometer - *before;
@@ -34,14 +35,15 @@ std::optional<OdometerGap> gapBefore(std::span<const Fill> fills, std::size_t i)
     if (!apart(way.km(), trip.km()))
         return std::nullopt;
     const Distance open = way - trip;
-    return OdometerGap{i, GapKind::metersDisagree, open,
-                       open > Distance()
-                           ? Sentence::of("%1 by odometer, %2 by trip meter: %3 are not accounted for; "
-                                          "was a fill forgotten?",
-                                          amount(way), amount(trip), amount(open))
-                           : Sentence::of("%1 by odometer, %2 by trip meter: %3 too many; was the trip "
-                                          "meter not reset?",
-                                          amount(way), amount(trip), amount(abs(open)))};
+    return OdometerGap{
+        i, GapKind::metersDisagree, open,
+        open > Distance()
+            ? Sentence::of("%1 by odometer, %2 by trip meter: %3 are not accounted for; "
+                           "was a fill forgotten?",
+                           amount(way), amount(trip), amount(open))
+            : Sentence::of("%1 by odometer, %2 by trip meter: %3 too many; was the trip "
+                           "meter not reset?",
+                           amount(way), amount(trip), amount(abs(open)))};
 }
 
 } // namespace
@@ -66,10 +68,11 @@ std::vector<OdometerGap> odometerGaps(std::span<const Fill> fills,
     for (const Interval& stretch : intervals) {
         const Distance claimed = stretch.claimedByTrips, way = stretch.distance;
         if (claimed > way && apart(claimed.km(), way.km()))
-            gaps.push_back({stretch.lastFill, GapKind::tripsExceed, claimed - way,
-                            Sentence::of("trips of %1 are logged on a way of %2: they were scaled down "
-                                         "by %3",
-                                         amount(claimed), amount(way), amount(claimed - way))});
+            gaps.push_back(
+                {stretch.lastFill, GapKind::tripsExceed, claimed - way,
+                 Sentence::of("trips of %1 are logged on a way of %2: they were scaled down "
+                              "by %3",
+                              amount(claimed), amount(way), amount(claimed - way))});
     }
     std::ranges::stable_sort(gaps, {}, &OdometerGap::fill);
     return gaps;

@@ -31,8 +31,9 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::moreThanFits;
-            flag.text = Sentence::of("%1 were pumped but the tank takes %2: was a can filled as well?",
-                                     amount(fill.volume), amount(*capacity));
+            flag.text =
+                Sentence::of("%1 were pumped but the tank takes %2: was a can filled as well?",
+                             amount(fill.volume), amount(*capacity));
             flags.push_back(std::move(flag));
         }
     }
@@ -44,8 +45,8 @@ FillFlag paysBack(const Interval& stretch)
     FillFlag flag;
     flag.fill = stretch.lastFill;
     flag.cause = FlagCause::wrongOdometer;
-    flag.text = Sentence::of("%1 are measured from the doubtful odometer before",
-                             amount(stretch.distance));
+    flag.text =
+        Sentence::of("%1 are measured from the doubtful odometer before", amount(stretch.distance));
     return flag;
 }
 

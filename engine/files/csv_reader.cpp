@@ -129,30 +129,47 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
 {
     std::error_code ignored;
     if (std::filesystem::is_directory(file, ignored))
-        return fail({ErrorCode::fileAccess, Sentence::of("this is a folder, not a file"), file.string(), 0,
-                     {}, {}, {}});
+        return fail({ErrorCode::fileAccess,
+                     Sentence::of("this is a folder, not a file"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
+                     {}});
     if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > kMostBytes)
-        return fail({ErrorCode::badInput, Sentence::of("the file is too large"), file.string(), 0, {},
-                     Sentence::of("%1 bytes at most", counted(kMostBytes)), std::to_string(size)});
+        return fail({ErrorCode::badInput,
+                     Sentence::of("the file is too large"),
+                     file.string(),
+                     0,
+                     {},
+                     Sentence::of("%1 bytes at most", counted(kMostBytes)),
+                     std::to_string(size)});
     std::unique_ptr<Impl> impl;
     try {
         impl = std::make_unique<Impl>(file, columns);
     } catch (const io::error::can_not_open_file&) {
-        return fail({ErrorCode::fileAccess, Sentence::of("cannot open the file"), file.string(), 0, {}, {},
+        return fail({ErrorCode::fileAccess,
+                     Sentence::of("cannot open the file"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
                      {}});
     }
     Result<char*> header = impl->nextLine();
     if (!header)
         return fail(header.error());
     if (!*header)
-        return fail(impl->at(Sentence::of("the file is empty, its first line must name the columns")));
+        return fail(
+            impl->at(Sentence::of("the file is empty, its first line must name the columns")));
     std::vector<std::string> names;
     try {
         for (char* rest = *header; rest;) {
             const std::string_view name = Impl::takeCell(rest);
             const auto found = std::ranges::find(columns, name, &CsvColumn::name);
             if (std::ranges::find(names, name) != names.end() && !name.empty())
-                return fail(impl->at(Sentence::of("the header names column '%1' twice", std::string(name))));
+                return fail(impl->at(
+                    Sentence::of("the header names column '%1' twice", std::string(name))));
             names.emplace_back(name);
             if (found == columns.end()) {
                 impl->order.push_back(kUnknown);

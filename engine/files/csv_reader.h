@@ -34,7 +34,7 @@ struct CsvColumn {
 struct NumberRange {
     double lowest;
     double highest;
-    Sentence words;   // "a number of 0 or more"
+    Sentence words; // "a number of 0 or more"
 };
 
 inline const NumberRange kAnyNumber{-1e300, 1e300, Sentence::of("a number")};

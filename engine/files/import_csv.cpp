@@ -37,8 +37,7 @@ public:
             }
             if (!known)
                 return failInput(Sentence::of("this is not a column that can be imported"),
-                                 Sentence::just(names),
-                                 ours);
+                                 Sentence::just(names), ours);
         }
         auto reader = CsvReader::open(file, columns);
         if (!reader)
@@ -68,8 +67,9 @@ public:
             if (!row)
                 return fail(row.error());
             if (all.rows.size() == kMostImportedRows)
-                return fail(m_reader.errorAt(0, Sentence::of("the file is too long"),
-                                             Sentence::of("%1 rows at most", counted(kMostImportedRows))));
+                return fail(
+                    m_reader.errorAt(0, Sentence::of("the file is too long"),
+                                     Sentence::of("%1 rows at most", counted(kMostImportedRows))));
             all.rows.push_back(std::move(*row));
             all.lines.push_back(m_reader.line());
             all.ids.emplace_back(m_reader.text(m_columns.size() - 1));

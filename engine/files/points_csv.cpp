@@ -31,8 +31,8 @@ Result<std::optional<double>> wholeNumber(const CsvReader& reader, Column column
 {
     const auto value = reader.optionalNumber(column, range);
     if (value && *value && **value != std::floor(**value))
-        return fail(reader.errorAt(column, Sentence::of("this must be a whole number"),
-                                   range.words));
+        return fail(
+            reader.errorAt(column, Sentence::of("this must be a whole number"), range.words));
     return value;
 }
 
@@ -70,15 +70,18 @@ Result<PointsFile> checked(PointsFile read, const std::string& file)
         return fail(error);
     };
     if (read.points.size() < 2)
-        return refuse(Sentence::of("a calibration needs the drained tank and at least one step above it"),
-                      Sentence::of("two or more rows"), std::to_string(read.points.size()));
+        return refuse(
+            Sentence::of("a calibration needs the drained tank and at least one step above it"),
+            Sentence::of("two or more rows"), std::to_string(read.points.size()));
     const auto [lowest, highest] = std::ranges::minmax_element(read.points, {}, &CalibrationPoint::added);
     const Volume drained = lowest->added;
     if (highest->added == drained)
-        return refuse(Sentence::of("every row has the same litres"), Sentence::of("litres that differ"), {});
+        return refuse(Sentence::of("every row has the same litres"),
+                      Sentence::of("litres that differ"), {});
     if (drained.litres() != 0.0)
-        read.warnings.push_back(Sentence::of("litres are counted from the row with the fewest, which is "
-                                             "taken as the drained tank"));
+        read.warnings.push_back(
+            Sentence::of("litres are counted from the row with the fewest, which is "
+                         "taken as the drained tank"));
     for (auto* rows : {&read.points, &read.loaded})
         for (CalibrationPoint& point : *rows)
             point.added = point.added - drained;

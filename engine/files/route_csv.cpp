@@ -55,12 +55,12 @@ public:
     Result<RouteFile> read()
     {
         if (!m_reader.has(atKm) && !m_reader.has(legKm))
-            return fail(
-                m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"),
-                                 Sentence::of("'at_km' or 'leg_km'")));
+            return fail(m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"),
+                                         Sentence::of("'at_km' or 'leg_km'")));
         if (m_reader.has(atKm) && m_reader.has(legKm))
-            return fail(m_reader.errorAt(legKm, Sentence::of("two columns of distance contradict each other"),
-                                         Sentence::of("'at_km' or 'leg_km', not both")));
+            return fail(m_reader.errorAt(
+                legKm, Sentence::of("two columns of distance contradict each other"),
+                Sentence::of("'at_km' or 'leg_km', not both")));
         RouteFile file;
         for (const std::string& unknown : m_reader.unknownColumns())
             file.warnings.push_back(Sentence::of("unknown column '%1' is not used", unknown));
@@ -75,7 +75,8 @@ public:
         }
         if (file.route.points.size() < 2)
             return fail(m_reader.errorAt(m_reader.has(atKm) ? atKm : legKm,
-                                         Sentence::of("the route has no finish"), Sentence::of("two rows or more")));
+                                         Sentence::of("the route has no finish"),
+                                         Sentence::of("two rows or more")));
         return file;
     }
 
@@ -83,8 +84,9 @@ private:
     Result<void> addRow(std::vector<RoutePoint>& points)
     {
         if (points.size() == kMostRoutePointsInFile)
-            return fail(m_reader.errorAt(fuel, Sentence::of("the route is too long"),
-                                         Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile))));
+            return fail(
+                m_reader.errorAt(fuel, Sentence::of("the route is too long"),
+                                 Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile))));
         RoutePoint point;
         const RoutePoint* before = points.empty() ? nullptr : &points.back();
         if (auto placed = place(point, before); !placed)

@@ -62,15 +62,13 @@ public:
         const pugi::xml_node rte = gpx.child("rte");
         const pugi::xml_node trk = gpx.child("trk");
         if (!rte && !trk)
-            return fail(
-                wrong(m_path, Sentence::of("the file has no route and no track"),
-                      Sentence::of("a rte or trk element")));
+            return fail(wrong(m_path, Sentence::of("the file has no route and no track"),
+                              Sentence::of("a rte or trk element")));
         if (auto read = rte ? readRoute(rte) : readTrack(trk); !read)
             return fail(read.error());
         if (m_line.size() < 2)
             return fail(wrong(m_path, Sentence::of("the route has no finish"),
-                              Sentence::of("two points or more"),
-                              std::to_string(m_line.size())));
+                              Sentence::of("two points or more"), std::to_string(m_line.size())));
         for (const pugi::xml_node& waypoint : gpx.children("wpt")) {
             if (auto added = addWaypoint(waypoint); !added)
                 return fail(added.error());
@@ -94,14 +92,13 @@ private:
         const auto parsed =
             m_document.load_file(m_path.c_str(), pugi::parse_default | pugi::parse_doctype);
         if (!parsed)
-            return fail(
-                wrong(m_path, Sentence::of("this is not sound XML: %1 at byte %2",
-                                           std::string(parsed.description()),
-                                           std::to_string(parsed.offset))));
+            return fail(wrong(m_path, Sentence::of("this is not sound XML: %1 at byte %2",
+                                                   std::string(parsed.description()),
+                                                   std::to_string(parsed.offset))));
         for (const pugi::xml_node& node : m_document.children()) {
             if (node.type() == pugi::node_doctype)
-                return fail(wrong(m_path,
-                                  Sentence::of("a document type has no place in a GPX file")));
+                return fail(
+                    wrong(m_path, Sentence::of("a document type has no place in a GPX file")));
         }
         const pugi::xml_node gpx = m_document.child("gpx");
         if (!gpx || gpx.attribute("version").value() != std::string_view("1.1"))
@@ -137,8 +134,9 @@ private:
         std::size_t measured = 0;
         for (const pugi::xml_node& node : rte.children("rtept")) {
             if (m_line.size() == kMostRoutePointsInFile)
-                return fail(wrong(m_path, Sentence::of("the route is too long"),
-                                  Sentence::of("%1 points at most", counted(kMostRoutePointsInFile))));
+                return fail(
+                    wrong(m_path, Sentence::of("the route is too long"),
+                          Sentence::of("%1 points at most", counted(kMostRoutePointsInFile))));
             const Result<GeoPosition> position = positionOf(node);
             if (!position)
                 return fail(position.error());
@@ -186,11 +184,13 @@ private:
     void noteGap(Distance width)
     {
         m_warnings.push_back(
-            Sentence::of("the track has a gap of %1 after %2: it is not bridged and adds no distance",
-                         amount(width, 3), amount(m_line.length(), 3))
-                .onTerminal(format("the track has a gap of %.3f km at km %.3f: it is not bridged and "
-                                   "adds no distance",
-                                   width.km(), m_line.length().km())));
+            Sentence::of(
+                "the track has a gap of %1 after %2: it is not bridged and adds no distance",
+                amount(width, 3), amount(m_line.length(), 3))
+                .onTerminal(
+                    format("the track has a gap of %.3f km at km %.3f: it is not bridged and "
+                           "adds no distance",
+                           width.km(), m_line.length().km())));
     }
 
     // `at` takes at_km where a point of a route states it.

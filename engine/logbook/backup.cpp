@@ -107,7 +107,11 @@ Result<void> nobodyHasIt(const fs::path& file)
         return {};
     return fail(Error{ErrorCode::busy,
                       Sentence::of("another program has the logbook open: close it first"),
-                      file.string(), 0, {}, {}, {}});
+                      file.string(),
+                      0,
+                      {},
+                      {},
+                      {}});
 }
 
 } // namespace

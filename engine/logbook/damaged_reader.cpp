@@ -108,7 +108,8 @@ Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
         database.exec("PRAGMA writable_schema = ON");
         // What is read has to be tables: a view of the file's own could run for ever.
         if (SQLite::Statement(database, kNoTables).executeStep())
-            return damaged(Sentence::of("this holds views or tables that no Undermark has written"));
+            return damaged(
+                Sentence::of("this holds views or tables that no Undermark has written"));
         database.exec("BEGIN");   // one lock for all that is read, not one for each row
         const auto bytes = static_cast<RowId>(std::filesystem::file_size(file));
         DamagedReader reader(std::move(database), std::min(kMostTried, bytes / kLeastRowBytes));

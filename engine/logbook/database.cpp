@@ -205,7 +205,8 @@ static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode
         return fail(checked.error());
     if (holdsForeignCode(database, schema))
         return fail(errorAt(file, ErrorCode::damaged,
-                            Sentence::of("this holds views or triggers that no Undermark has written; it was left as it is")));
+                            Sentence::of("this holds views or triggers that no Undermark has "
+                                         "written; it was left as it is")));
     if (mode == OpenMode::readOnly)
         return integer(database, "PRAGMA user_version") < schema.version
                    ? migratedInMemory(database, file, schema)
@@ -227,10 +228,10 @@ Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
         const Error error = toError(exception, file);
         if (error.code != ErrorCode::damaged)
             return fail(error);
-        return fail(damagedWithCopy(
-            file,
-            Sentence::of("the logbook is damaged: %1; it was left as it is", std::string(exception.what())),
-            mode));
+        return fail(damagedWithCopy(file,
+                                    Sentence::of("the logbook is damaged: %1; it was left as it is",
+                                                 std::string(exception.what())),
+                                    mode));
     }
 }
 

@@ -320,7 +320,10 @@ Result<void> Logbook::checkIntegrity() const
             return {};
         return fail({.code = ErrorCode::damaged,
                      .detail = withWhatToDo(Sentence::of("the logbook is damaged")),
-                     .file = m_impl->file.string(), .line = 0, .column = {}, .expected = {},
+                     .file = m_impl->file.string(),
+                     .line = 0,
+                     .column = {},
+                     .expected = {},
                      .found = found});
     });
 }

@@ -53,12 +53,13 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(errorAt(name, ErrorCode::fileAccess,
-                                     Sentence::just(failed.message()))) : syncFolderOf(name);
+        return failed ? fail(errorAt(name, ErrorCode::fileAccess, Sentence::just(failed.message())))
+                      : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
-    return fail(errorAt(file, ErrorCode::fileAccess,
-                        Sentence::of("there are too many copies of older schemas beside the logbook")));
+    return fail(
+        errorAt(file, ErrorCode::fileAccess,
+                Sentence::of("there are too many copies of older schemas beside the logbook")));
 }
 
 // Whoever may write keeps the copy, so that two programs do not make it at once. It is
@@ -82,8 +83,10 @@ Result<void> takeStep(SQLite::Database& database, const fs::path& file, const Mi
     database.exec("UPDATE schema_info SET readable_by = " + std::to_string(step.readableBy));
     database.exec("PRAGMA user_version = " + std::to_string(step.from + 1));
     if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep())
-        return fail(errorAt(file, ErrorCode::damaged,
-                            Sentence::of("rows of the logbook refer to rows that are not there; it was left as it is")));
+        return fail(errorAt(
+            file, ErrorCode::damaged,
+            Sentence::of(
+                "rows of the logbook refer to rows that are not there; it was left as it is")));
     transaction.commit();
     return {};
 }

@@ -35,8 +35,8 @@ Result<void> firstBroken(std::initializer_list<Rule> rules)
     const auto broken = std::ranges::find(rules, false, &Rule::holds);
     if (broken == rules.end())
         return {};
-    Error error = failInput(Sentence::of("impossible value"), broken->expected,
-                            broken->found).value();
+    Error error =
+        failInput(Sentence::of("impossible value"), broken->expected, broken->found).value();
     error.column = broken->field;
     return fail(std::move(error));
 }
@@ -54,7 +54,8 @@ Rule notNegative(const char* field, std::optional<double> value)
 Rule positive(const char* field, std::optional<double> value)
 {
     const double number = value.value_or(1);
-    return {number > 0 && number <= kLargest, field, Sentence::of("a number above 0, up to 1e9"), words(number)};
+    return {number > 0 && number <= kLargest, field, Sentence::of("a number above 0, up to 1e9"),
+            words(number)};
 }
 
 Rule anyNumber(const char* field, std::optional<double> value)
@@ -150,14 +151,16 @@ Result<void> validate(const Calibration& calibration)
             anyNumber("signal", point.signal.value()),
             anyNumber("signal2", in(point.signal2, &Signal::value)),
             notNegative("signal sd", in(point.signalSd, &Signal::value)),
-            {point.readings >= 1, "readings", Sentence::of("1 or more"), std::to_string(point.readings)},
+            {point.readings >= 1, "readings", Sentence::of("1 or more"),
+             std::to_string(point.readings)},
         });
         if (!checked)
             return checked;
     }
-    return firstBroken({possibleTime("time", calibration.time),
-                        {size <= kMostPoints, "points", Sentence::of("at most 10000"), std::to_string(size)},
-                        notNegative("zero mark", calibration.zeroMark.litres())});
+    return firstBroken(
+        {possibleTime("time", calibration.time),
+         {size <= kMostPoints, "points", Sentence::of("at most 10000"), std::to_string(size)},
+         notNegative("zero mark", calibration.zeroMark.litres())});
 }
 
 Result<void> validate(const Fill& fill)
@@ -184,9 +187,11 @@ Result<void> validate(const Trip& trip)
         possibleTime("date", trip.time),
         notNegative("km", trip.distance.km()),
         notNegative("idle minutes", idle),
-        {trip.distance.km() > 0 || idle > 0, "km", Sentence::of("some distance, or some idling"), "0"},
+        {trip.distance.km() > 0 || idle > 0, "km", Sentence::of("some distance, or some idling"),
+         "0"},
         plainText("mode", trip.mode),
-        {starts >= 0 && starts <= 1'000'000, "starts", Sentence::of("0 to 1000000"), std::to_string(starts)},
+        {starts >= 0 && starts <= 1'000'000, "starts", Sentence::of("0 to 1000000"),
+         std::to_string(starts)},
     });
 }
 

@@ -64,9 +64,10 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
 {
     SinceFull since = sinceFull(car, rates);
     if (!since.full)
-        return failInput(Sentence::of("the level is not known: the log holds no full fill yet")
-                             .onTerminal("the level is not known: the log holds no full fill, give a "
-                                         "reading (--signal) or the usable litres (--litres)"));
+        return failInput(
+            Sentence::of("the level is not known: the log holds no full fill yet")
+                .onTerminal("the level is not known: the log holds no full fill, give a "
+                            "reading (--signal) or the usable litres (--litres)"));
     std::optional<Distance> odometer = question.odometer;
     if (!odometer)
         odometer = latestOdometer(car, *since.full);
@@ -101,8 +102,8 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     level.sinceFill = total(since.driven);
     const Part way = amount(*level.sinceFill, 1);
     level.why = since.partialCount > 0
-        ? Sentence::of("log: full, then %1 and %2 more", way, amount(since.partials))
-        : Sentence::of("log: full, then %1", way);
+                    ? Sentence::of("log: full, then %1 and %2 more", way, amount(since.partials))
+                    : Sentence::of("log: full, then %1", way);
     return level;
 }
 
@@ -137,9 +138,9 @@ Level levelFromSignal(const CarKnowledge& car, const Question& question)
     level.usable = car.reserve.toDry(reading.added);
     const std::string& unit = car.vehicle().sender.unit;
     level.why = question.signal2
-        ? Sentence::of("sender at %1 and %2 %3", amount(question.signal->value(), 3),
-                       amount(question.signal2->value(), 3), unit)
-        : Sentence::of("sender at %1 %2", amount(question.signal->value(), 3), unit);
+                    ? Sentence::of("sender at %1 and %2 %3", amount(question.signal->value(), 3),
+                                   amount(question.signal2->value(), 3), unit)
+                    : Sentence::of("sender at %1 %2", amount(question.signal->value(), 3), unit);
     if (reading.bound == LevelBound::exact)
         return level;
     level.boundAt = std::max(level.usable.mean, Volume());
@@ -183,10 +184,10 @@ Sentence boundText(const Level& reading)
 {
     const double litres = reading.boundAt->litres();
     return reading.bound == LevelBound::atMost
-        ? Sentence::of("at most %1 usable", amount(*reading.boundAt))
-              .onTerminal(format("at most %.1f usable litres", litres))
-        : Sentence::of("at least %1 usable", amount(*reading.boundAt))
-              .onTerminal(format("at least %.1f usable litres", litres));
+               ? Sentence::of("at most %1 usable", amount(*reading.boundAt))
+                     .onTerminal(format("at most %.1f usable litres", litres))
+               : Sentence::of("at least %1 usable", amount(*reading.boundAt))
+                     .onTerminal(format("at least %.1f usable litres", litres));
 }
 
 // What the circuit does not tell, the calibrated sweep may: a reading of nothing
@@ -261,8 +262,8 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
     if (log && agrees(*log, reading, table)) {
         log->bound = reading.bound;
         log->boundAt = reading.boundAt;
-        warnings.push_back(Sentence::of("the float rests on its stop: %1; the distance is from the log",
-                                        boundText(reading)));
+        warnings.push_back(Sentence::of(
+            "the float rests on its stop: %1; the distance is from the log", boundText(reading)));
         return log;
     }
     warnings.push_back(log ? Sentence::of("the float rests on its stop: %1; the log disagrees, the "

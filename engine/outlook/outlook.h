@@ -39,7 +39,7 @@ struct Outlook {
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off
     std::vector<Sentence> warnings;
-    Sentence why;                             // one line: what the answer rests on
+    Sentence why; // one line: what the answer rests on
 };
 
 // Errors: notFound for an unknown mode; badInput where the level cannot be known

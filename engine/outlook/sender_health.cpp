@@ -92,9 +92,10 @@ std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Ch
 
 Sentence mendSender()
 {
-    return Sentence::of("compare one reading with a measured pour, look at the sender's wiring, ground "
-                        "and float, and calibrate again if it stays; until then trust the log more "
-                        "than the reading");
+    return Sentence::of(
+        "compare one reading with a measured pour, look at the sender's wiring, ground "
+        "and float, and calibrate again if it stays; until then trust the log more "
+        "than the reading");
 }
 
 void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
@@ -115,16 +116,20 @@ void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
         findings.push_back(
             {"sender-shifted", Severity::warning,
              shift > Volume()
-                 ? Sentence::of("over %1 full fills reading and fuel pumped come to %2 more than the full "
-                                "tank of the calibration: %3",
-                                counted(drift.fills), amount(shift), mendSender())
-                       .onTerminal("over %1 full fills reading and litres pumped come to %2 more than "
-                                   "the full tank of the calibration: %3")
-                 : Sentence::of("over %1 full fills reading and fuel pumped come to %2 less than the full "
-                                "tank of the calibration: %3",
-                                counted(drift.fills), amount(abs(shift)), mendSender())
-                       .onTerminal("over %1 full fills reading and litres pumped come to %2 less than "
-                                   "the full tank of the calibration: %3")});
+                 ? Sentence::of(
+                       "over %1 full fills reading and fuel pumped come to %2 more than the full "
+                       "tank of the calibration: %3",
+                       counted(drift.fills), amount(shift), mendSender())
+                       .onTerminal(
+                           "over %1 full fills reading and litres pumped come to %2 more than "
+                           "the full tank of the calibration: %3")
+                 : Sentence::of(
+                       "over %1 full fills reading and fuel pumped come to %2 less than the full "
+                       "tank of the calibration: %3",
+                       counted(drift.fills), amount(abs(shift)), mendSender())
+                       .onTerminal(
+                           "over %1 full fills reading and litres pumped come to %2 less than "
+                           "the full tank of the calibration: %3")});
 }
 
 } // namespace
@@ -133,10 +138,11 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
 {
     SenderHealth health;
     if (!car.log.calibration) {
-        health.findings.push_back({"no-calibration", Severity::info,
-                                   Sentence::of("no calibration is stored: readings cannot be used")
-                                       .onTerminal("no calibration is stored: readings cannot be used "
-                                                   "(calibrate --save)")});
+        health.findings.push_back(
+            {"no-calibration", Severity::info,
+             Sentence::of("no calibration is stored: readings cannot be used")
+                 .onTerminal("no calibration is stored: readings cannot be used "
+                             "(calibrate --save)")});
         return health;
     }
     if (car.fit)
@@ -152,16 +158,19 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
     else if (car.curve())
         health.findings.push_back(
             {"sender-unwatched", Severity::info,
-             Sentence::of("%1 of %2 full fills since the calibration note the reading before pumping: note "
-                          "it and the sender is watched",
-                          counted(checks.size()), counted(kFewestChecks))
-                 .onTerminal("%1 of %2 full fills since the calibration note the reading before pumping: "
-                             "note it (fill add --signal) and the sender is watched")});
+             Sentence::of(
+                 "%1 of %2 full fills since the calibration note the reading before pumping: note "
+                 "it and the sender is watched",
+                 counted(checks.size()), counted(kFewestChecks))
+                 .onTerminal(
+                     "%1 of %2 full fills since the calibration note the reading before pumping: "
+                     "note it (fill add --signal) and the sender is watched")});
     if (age > kOld)
-        health.findings.push_back({"calibration-old", Severity::info,
-                                   Sentence::of("the calibration is %1 years old: compare one reading "
-                                                "with a measured pour",
-                                                amount(double(age.count()) / 365.25, 1))});
+        health.findings.push_back(
+            {"calibration-old", Severity::info,
+             Sentence::of("the calibration is %1 years old: compare one reading "
+                          "with a measured pour",
+                          amount(double(age.count()) / 365.25, 1))});
     return health;
 }
 

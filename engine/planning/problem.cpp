@@ -98,8 +98,7 @@ private:
         if (m_request.rules.zoneLimitDemanded && point.fuel == FuelSource::zone &&
             !point.mostPurchase)
             return failInput(Sentence::of("the event demands a limit for every refuel zone"),
-                             Sentence::of("max_litres"),
-                             point.name);
+                             Sentence::of("max_litres"), point.name);
         return checkRoutePoint(m_request.route, i);
     }
 
@@ -236,8 +235,7 @@ Result<Problem> makeProblem(const PlanRequest& request)
         return failInput(Sentence::of("the way needs more fuel than can be counted"));
     if (request.aim == Aim::cost && prices->any && prices->missing)
         return failInput(Sentence::of("a price is missing while other points have one"),
-                         Sentence::of("a price per litre"),
-                         prices->missing->name);
+                         Sentence::of("a price per litre"), prices->missing->name);
     applyAim(request, prices->dearest, problem);
     if (problem.hasHours && request.departure && request.speed)
         problem.timetable = timetableOf(request, problem);

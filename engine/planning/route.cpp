@@ -33,8 +33,8 @@ Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
     if (point.leastPurchase && point.mostPurchase && *point.leastPurchase > *point.mostPurchase)
         return failInput(
             Sentence::of("%1: the minimum purchase is above the limit", label(point, index)),
-                         Sentence::of("at most %1", amount(*point.mostPurchase, 6)),
-                         amount(*point.leastPurchase, 6));
+            Sentence::of("at most %1", amount(*point.mostPurchase, 6)),
+            amount(*point.leastPurchase, 6));
     return {};
 }
 
@@ -57,8 +57,7 @@ Result<void> checkRoute(const Route& route)
 {
     if (route.points.size() < 2)
         return failInput(Sentence::of("the route has no finish"),
-                         Sentence::of("at least two points"),
-                         std::to_string(route.points.size()));
+                         Sentence::of("at least two points"), std::to_string(route.points.size()));
     for (std::size_t i = 0; i < route.points.size(); ++i) {
         if (const auto sound = checkRoutePoint(route, i); !sound)
             return sound;

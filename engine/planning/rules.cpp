@@ -10,8 +10,14 @@ namespace undermark::planning {
 
 namespace {
 
-Part km(double value) { return amount(Distance::fromKm(value), 2); }
-Part litres(double value) { return amount(Volume::fromLitres(value), 2); }
+Part km(double value)
+{
+    return amount(Distance::fromKm(value), 2);
+}
+Part litres(double value)
+{
+    return amount(Volume::fromLitres(value), 2);
+}
 
 Sentence nameOf(const RoutePoint& point)
 {
@@ -75,8 +81,7 @@ RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
             std::max(needed, rates.mean[m].litresPerKm() * way + problem.z * std::sqrt(variance));
     }
     const double there = problem.capacity - request.tank.floor.litres();
-    RuleFinding finding{
-        Sentence::of("autonomy: a full tank"), needed <= there + 1e-9, {}, {}, {}};
+    RuleFinding finding{Sentence::of("autonomy: a full tank"), needed <= there + 1e-9, {}, {}, {}};
     finding.text = Sentence::of("%1 need %2, a full tank has %3 above the floor", km(way),
                                 litres(needed), litres(there));
     finding.shortBy = Volume::fromLitres(std::max(needed - there, 0.0));

@@ -97,23 +97,27 @@ Sentence gapNote(Aim aim, double gap)
     const Part saved = amount(gap, Digits::significant(3));
     switch (aim) {
     case Aim::cost:
-        return Sentence::of("sharing the risk of the whole way unevenly among the arrivals could save "
-                            "%1 of cost at most",
-                            saved);
+        return Sentence::of(
+            "sharing the risk of the whole way unevenly among the arrivals could save "
+            "%1 of cost at most",
+            saved);
     case Aim::stops:
-        return Sentence::of("sharing the risk of the whole way unevenly among the arrivals could save "
-                            "%1 stops at most",
-                            saved);
+        return Sentence::of(
+            "sharing the risk of the whole way unevenly among the arrivals could save "
+            "%1 stops at most",
+            saved);
     case Aim::time:
-        return Sentence::of("sharing the risk of the whole way unevenly among the arrivals could save "
-                            "%1 minutes at most",
-                            saved);
+        return Sentence::of(
+            "sharing the risk of the whole way unevenly among the arrivals could save "
+            "%1 minutes at most",
+            saved);
     case Aim::weight:
         break;
     }
-    return Sentence::of("sharing the risk of the whole way unevenly among the arrivals could save %1 "
-                        "litre-km at most",
-                        saved);
+    return Sentence::of(
+        "sharing the risk of the whole way unevenly among the arrivals could save %1 "
+        "litre-km at most",
+        saved);
 }
 
 double quantile(double probability)
@@ -184,9 +188,9 @@ private:
 
     Solved noneFound()
     {
-        m_infeasible->plan.notes.push_back(
-            Sentence::of("no plan was found for the confidence of the whole way with equal confidence "
-                         "on every arrival; one with unequal confidence is not ruled out"));
+        m_infeasible->plan.notes.push_back(Sentence::of(
+            "no plan was found for the confidence of the whole way with equal confidence "
+            "on every arrival; one with unequal confidence is not ruled out"));
         return std::move(*m_infeasible);
     }
 
@@ -212,9 +216,9 @@ Solved solve(const PlanRequest& request, const Problem& problem)
         answer.plan.notes.push_back(Sentence::of(
             "opening hours stand in the way: with all places open there would be a plan"));
     if (gaveUp)
-        answer.plan.notes.push_back(
-            Sentence::of("too many ways to be late: places closed on arrival are avoided, but another "
-                         "order of stops might suit the hours better"));
+        answer.plan.notes.push_back(Sentence::of(
+            "too many ways to be late: places closed on arrival are avoided, but another "
+            "order of stops might suit the hours better"));
     return answer;
 }
 

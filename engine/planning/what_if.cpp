@@ -31,8 +31,7 @@ Result<WhatIf> onRoute(const PlanRequest& request, Result<Route> route, Sentence
 
 Result<WhatIf> whatIfClosed(const PlanRequest& request, const std::string& name)
 {
-    return onRoute(request, withPointClosed(request.route, name),
-                   Sentence::of("%1 closed", name));
+    return onRoute(request, withPointClosed(request.route, name), Sentence::of("%1 closed", name));
 }
 
 Result<WhatIf> whatIfRepeated(const PlanRequest& request, const std::string& name)
@@ -49,7 +48,8 @@ Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by)
         rate = rate * factor;
     for (double& covariance : changed.rates.covariance)
         covariance *= factor * factor;
-    return planned(Sentence::of("rate up by %1", amount(by.percent(), kShort, "%")), std::move(changed));
+    return planned(Sentence::of("rate up by %1", amount(by.percent(), kShort, "%")),
+                   std::move(changed));
 }
 
 Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)

@@ -38,15 +38,16 @@ double variance(const Estimate<Volume>& e)
 Sentence filledText(Volume filled, Volume aboveZero)
 {
     return aboveZero == Volume()
-        ? Sentence::of("filled up with %1 from the zero mark", amount(filled))
-        : Sentence::of("filled up with %1 from %2 above zero", amount(filled), amount(aboveZero));
+               ? Sentence::of("filled up with %1 from the zero mark", amount(filled))
+               : Sentence::of("filled up with %1 from %2 above zero", amount(filled),
+                              amount(aboveZero));
 }
 
 Sentence drainedText(Volume drained, Volume aboveZero)
 {
     return aboveZero == Volume()
-        ? Sentence::of("%1 drained from the zero mark", amount(drained))
-        : Sentence::of("%1 drained from %2 above zero", amount(drained), amount(aboveZero));
+               ? Sentence::of("%1 drained from the zero mark", amount(drained))
+               : Sentence::of("%1 drained from %2 above zero", amount(drained), amount(aboveZero));
 }
 
 Sentence drivenText(bool stalled, Distance way, const std::optional<std::string>& mode)
@@ -225,20 +226,21 @@ Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofConte
     HiddenReserve next = *this;
     if (proof.volume) {
         if (proof.signal && !context.aboveZero)
-            return failInput(Sentence::of("a drained proof from a reading needs a calibration for that reading"));
+            return failInput(Sentence::of(
+                "a drained proof from a reading needs a calibration for that reading"));
         const Estimate<Volume> above = proof.signal ? *context.aboveZero : Estimate<Volume>{};
         const double out = proof.volume->mean.litres();
         const double sd = std::sqrt(variance(*proof.volume) + variance(above));
-        next = next.observed(kZeroRow, out - above.mean.litres(), sd,
-                             item(EvidenceKind::drained, proof.time,
-                                  drainedText(proof.volume->mean, above.mean)));
+        next = next.observed(
+            kZeroRow, out - above.mean.litres(), sd,
+            item(EvidenceKind::drained, proof.time, drainedText(proof.volume->mean, above.mean)));
     }
     if (proof.leftBehind) {
         const double found = proof.leftBehind->mean.litres();
-        next = next.observed(kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
-                             item(EvidenceKind::leftBehind, proof.time,
-                                  Sentence::of("%1 found left behind",
-                                               amount(proof.leftBehind->mean, 2))));
+        next = next.observed(
+            kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
+            item(EvidenceKind::leftBehind, proof.time,
+                 Sentence::of("%1 found left behind", amount(proof.leftBehind->mean, 2))));
     }
     return ProofOutcome{std::move(next), {}};
 }

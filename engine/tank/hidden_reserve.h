@@ -57,7 +57,7 @@ enum class EvidenceKind { fill, tankVolume, drained, leftBehind, base, stalled, 
 struct EvidenceItem {
     EvidenceKind kind;
     std::optional<Instant> time;
-    Sentence text;                           // "31 km past zero, still running (town)"
+    Sentence text; // "31 km past zero, still running (town)"
     Estimate<Volume> before;
     Estimate<Volume> after;
     // What was seen against what was expected, in sd; beyond 3 it contradicts

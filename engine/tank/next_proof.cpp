@@ -17,7 +17,8 @@ Sentence draining()
 {
     Sentence caution = Sentence::of(
         "Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition "
-        "source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the "
+        "source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at "
+        "the "
         "first spit.");
     caution += lowFuel();
     return caution;
@@ -35,17 +36,28 @@ struct Candidate {
 std::array<Candidate, 4> candidates(double spanL)
 {
     return {{
-        {NextProofKind::tankVolume, {1, 0, 0, 1, 0}, 1.0,
-         Sentence::of("Find the tank's volume to the first click from its maker or another tank of the "
-                      "kind"),
+        {NextProofKind::tankVolume,
+         {1, 0, 0, 1, 0},
+         1.0,
+         Sentence::of(
+             "Find the tank's volume to the first click from its maker or another tank of the "
+             "kind"),
          lowFuel()},
-        {NextProofKind::fillFromZero, {0, 0, -1, 1, spanL}, 0.95,
-         Sentence::of("Fill to the first click at the pump when the gauge has just reached zero, and "
-                      "log it"),
+        {NextProofKind::fillFromZero,
+         {0, 0, -1, 1, spanL},
+         0.95,
+         Sentence::of(
+             "Fill to the first click at the pump when the gauge has just reached zero, and "
+             "log it"),
          lowFuel()},
-        {NextProofKind::base, {0, 0, 1, 0, 0}, 0.2,
-         Sentence::of("Drain the tank, pour a measured base and read the zero mark anew"), draining()},
-        {NextProofKind::measureLeftBehind, {1, 0, 0, 0, 0}, 0.2,
+        {NextProofKind::base,
+         {0, 0, 1, 0, 0},
+         0.2,
+         Sentence::of("Drain the tank, pour a measured base and read the zero mark anew"),
+         draining()},
+        {NextProofKind::measureLeftBehind,
+         {1, 0, 0, 0, 0},
+         0.2,
          Sentence::of("Drain the tank and measure what the pump left behind, with the tank open"),
          draining()},
     }};

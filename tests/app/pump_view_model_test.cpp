@@ -130,7 +130,8 @@ private slots:
     void aSuspiciousFillIsStoredAndSaid()
     {
         test::FakeCar car;
-        car.lesson.flags = {{Notice::Severity::warning, Sentence::just("more than the tank holds")}};
+        car.lesson.flags = {
+            {Notice::Severity::warning, Sentence::just("more than the tank holds")}};
         PumpViewModel pump(car);
         pump.save();
         QVERIFY(pump.saved());

@@ -111,7 +111,8 @@ private slots:
             return notices.isEmpty() ? QString() : notices[0].text;
         };
         told.speak("de");
-        QVERIFY2(said().contains("ging auch etwas in einen Kanister?") && said().contains(" L sind"),
+        QVERIFY2(said().contains("ging auch etwas in einen Kanister?") &&
+                     said().contains(" L sind"),
                  qPrintable(said()));
         QVERIFY(said().contains(','));
         told.speak("fr", true);
@@ -126,11 +127,13 @@ private slots:
     {
         Told told;
         told.speak("de", true);
-        QVERIFY2(told.screen.now.why().contains(QRegularExpression("Logbuch: voll, danach \\d+,\\d mi")),
-                 qPrintable(told.screen.now.why()));
+        QVERIFY2(
+            told.screen.now.why().contains(QRegularExpression("Logbuch: voll, danach \\d+,\\d mi")),
+            qPrintable(told.screen.now.why()));
         told.speak("fr");
-        QVERIFY2(told.screen.now.why().contains(QRegularExpression("carnet : plein, puis \\d+,\\d km")),
-                 qPrintable(told.screen.now.why()));
+        QVERIFY2(
+            told.screen.now.why().contains(QRegularExpression("carnet : plein, puis \\d+,\\d km")),
+            qPrintable(told.screen.now.why()));
     }
     void evidenceAndTheNextProof()
     {
@@ -162,7 +165,8 @@ private slots:
         told.screen.ahead.setRoute(route, "Lake");
         const auto said = [&] { return told.screen.ahead.notices()[0].text; };
         told.speak("de");
-        QCOMPARE(said(), "Öffnungszeiten bleiben außer Acht: dazu gehören Abfahrt und Geschwindigkeit");
+        QCOMPARE(said(),
+                 "Öffnungszeiten bleiben außer Acht: dazu gehören Abfahrt und Geschwindigkeit");
         told.speak("fr");
         QVERIFY(said().startsWith("les heures d’ouverture"));
         told.speak("en");
@@ -187,9 +191,10 @@ private slots:
             return ahead.notices()[0].text;
         };
         told.speak("de");
-        QVERIFY2(said().endsWith("bad.csv:4: Spalte „at_km“: die Entfernung läuft rückwärts (erwartet: "
-                                 "80,5 km oder mehr; gefunden: „40“)"),
-                 qPrintable(said()));
+        QVERIFY2(
+            said().endsWith("bad.csv:4: Spalte „at_km“: die Entfernung läuft rückwärts (erwartet: "
+                            "80,5 km oder mehr; gefunden: „40“)"),
+            qPrintable(said()));
         told.speak("fr", true);
         QVERIFY2(said().contains("la distance va à reculons (attendu : 50,02 mi ou plus"),
                  qPrintable(said()));

@@ -23,8 +23,9 @@ private slots:
     }
     void partsStandWhereThePatternHasThem()
     {
-        QCOMPARE(english(Sentence::of("%2 before %1, 99 % of %1", std::string("a"), std::string("b"))),
-                 std::string("b before a, 99 % of a"));
+        QCOMPARE(
+            english(Sentence::of("%2 before %1, 99 % of %1", std::string("a"), std::string("b"))),
+            std::string("b before a, 99 % of a"));
     }
     void aNameIsNoPattern()
     {

@@ -22,14 +22,14 @@ Result<std::unique_ptr<CarService>> openPreview(const CarSource&)
         car->state = test::inventedState(0.9);
     if (kind == "unknown")
         return failInput(Sentence::just("no reading and no fill yet"),
-                         Sentence::just("one of them"),
-                         "an empty logbook");
+                         Sentence::just("one of them"), "an empty logbook");
     if (kind != "calm") {
         car->state.notices = {
             {Notice::Severity::info, Sentence::just("The odometer was reset with the new dash.")},
             {Notice::Severity::warning,
-             Sentence::just("The last fill is 12 L more than the distance explains: a can filled too, "
-                            "or a missed fill before it?")}};
+             Sentence::just(
+                 "The last fill is 12 L more than the distance explains: a can filled too, "
+                 "or a missed fill before it?")}};
         car->lesson.flags = {car->state.notices[1]};
     }
     return car;
