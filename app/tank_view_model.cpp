@@ -270,7 +270,7 @@ QString TankViewModel::nextProof() const
     const auto next = suggestNextProof(m_known->reserve, NextProofKind::base);
     if (!next)
         return tr("More proof of these kinds would not help.");
-    return tr("%1 It would leave ± %2.")
+    return tr("%1. It would leave ± %2.")
         .arg(sentenceText(next->text, m_format), m_format.volume({next->sdAfter, {}}));
 }
 

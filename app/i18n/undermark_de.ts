@@ -3288,8 +3288,8 @@
         <translation>Mehr Belege dieser Art würden nicht helfen.</translation>
     </message>
     <message>
-        <source>%1 It would leave ± %2.</source>
-        <translation>%1 Es blieben ± %2.</translation>
+        <source>%1. It would leave ± %2.</source>
+        <translation>%1. Es blieben ± %2.</translation>
     </message>
     <message>
         <source>Never test the reserve on a public road.</source>

@@ -3288,8 +3288,8 @@
         <translation>D’autres preuves de ce genre n’aideraient pas.</translation>
     </message>
     <message>
-        <source>%1 It would leave ± %2.</source>
-        <translation>%1 Il resterait ± %2.</translation>
+        <source>%1. It would leave ± %2.</source>
+        <translation>%1. Il resterait ± %2.</translation>
     </message>
     <message>
         <source>Never test the reserve on a public road.</source>
