@@ -102,26 +102,27 @@ private slots:
     {
         Told told;
         const auto fills = (*told.car->knowledge())->log.fills;
-        Fill slip = fills.back().value;
-        slip.volume = slip.volume + Volume::fromLitres(19.3);
-        QVERIFY(told.car->revise(fills.back().id.uuid, slip).has_value());
+        Fill slip = fills[fills.size() - 2].value;
+        slip.odometer = *slip.odometer + Distance::fromKm(200);
+        QVERIFY(told.car->revise(fills[fills.size() - 2].id.uuid, slip).has_value());
         const auto said = [&] {
-            told.screen.logbook.open(0);
+            told.screen.logbook.selectFilter(1);
+            told.screen.logbook.open(1);
             const auto notices = told.screen.logbook.notices();
             return notices.isEmpty() ? QString() : notices[0].text;
         };
         told.speak("de");
-        QVERIFY2(said().contains("ging auch etwas in einen Kanister?") &&
-                     said().contains(" L sind"),
-                 qPrintable(said()));
-        QVERIFY(said().contains(','));
+        const QRegularExpression german(
+            "^\\d+ km passen nicht zum Kraftstoff, zusammen .*: etwa \\d+ km würden passen$");
+        QVERIFY2(german.match(said()).hasMatch(), qPrintable(said()));
         told.speak("fr", true);
-        QVERIFY2(said().contains("un bidon a-t-il été rempli aussi ?") && said().contains(" gal"),
-                 qPrintable(said()));
+        const QRegularExpression french("^\\d+ mi ne vont pas avec .*: environ \\d+ mi iraient$");
+        QVERIFY2(french.match(said()).hasMatch(), qPrintable(said()));
         QVERIFY(!told.screen.now.notices().isEmpty());
-        QVERIFY(told.screen.now.notices()[0].text.startsWith("un plein n’est pas compté : "));
+        QVERIFY2(told.screen.now.notices()[0].text.startsWith("un plein n’est pas compté : "),
+                 qPrintable(told.screen.now.notices()[0].text));
         told.speak("en");
-        QVERIFY(said().contains("was a can filled as well?"));
+        QVERIFY(said().contains(" km do not fit the fuel"));
     }
     void whatTheAnswerRestsOn()
     {
@@ -142,8 +143,14 @@ private slots:
         const QList<Fact> evidence = told.screen.tank.evidence();
         QVERIFY2(evidence[0].name.contains(QRegularExpression("\\d,\\d+ gal")),
                  qPrintable(evidence[0].name));
-        QVERIFY(told.screen.tank.nextProofCaution().contains("Benzindampf") ||
-                told.screen.tank.nextProofCaution().contains("schadet Pumpen"));
+        const auto proofs = (*told.car->knowledge())->log.proofs; // without them one would help
+        for (const Entry<Proof>& proof : proofs)
+            QVERIFY(told.car->takeBack(proof.id.uuid).has_value());
+        told.speak("de", true);
+        const QRegularExpression german("^Den Tank leerpumpen, .*\\. Es blieben ± \\d+,\\d gal\\.$");
+        QVERIFY2(german.match(told.screen.tank.nextProof()).hasMatch(),
+                 qPrintable(told.screen.tank.nextProof()));
+        QVERIFY(told.screen.tank.nextProofCaution().contains("Benzindampf entzündet sich"));
         told.speak("fr");
         QVERIFY(told.screen.tank.nextProofCaution().contains("abîme les pompes"));
     }
