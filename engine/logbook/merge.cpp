@@ -164,7 +164,7 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
         const std::int64_t last = integer(database, "SELECT coalesce(max(id), 0) FROM main.entries");
         MergeReport report;
         report.added = takeLedger(database);
-        report.known = integer(database, "SELECT counted(*) FROM other.entries") - report.added;
+        report.known = integer(database, "SELECT count(*) FROM other.entries") - report.added;
         if (report.known < 0 || contradicts(database))
             return tampered();
         takeValues(database, last);

@@ -147,7 +147,7 @@ private slots:
         for (const Entry<Proof>& proof : proofs)
             QVERIFY(told.car->takeBack(proof.id.uuid).has_value());
         told.speak("de", true);
-        const QRegularExpression german("^Den Tank leerpumpen, .*\\. Es blieben ± \\d+,\\d gal\\.$");
+        const QRegularExpression german("^Den Tank leerpumpen .*\\. Es blieben ± \\d+,\\d gal\\.$");
         QVERIFY2(german.match(told.screen.tank.nextProof()).hasMatch(),
                  qPrintable(told.screen.tank.nextProof()));
         QVERIFY(told.screen.tank.nextProofCaution().contains("Benzindampf entzündet sich"));
