@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/sentence_text.h"
 
+#include "app/mode_name.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
@@ -44,6 +46,7 @@ struct OnScreen {
         return withUnit(number(figure.value, figure.digits), QString::fromStdString(figure.unit));
     }
     QString operator()(const std::string& name) const { return QString::fromStdString(name); }
+    QString operator()(const ModeWord& mode) const { return modeName(mode.name); }
     QString operator()(const std::vector<Sentence>& list) const
     {
         QStringList texts;

@@ -26,6 +26,7 @@ struct InEnglish {
         return number(figure.value, figure.digits) + (figure.unit.empty() ? "" : " " + figure.unit);
     }
     std::string operator()(const std::string& name) const { return name; }
+    std::string operator()(const ModeWord& mode) const { return mode.name; }
     std::string operator()(const std::vector<Sentence>& list) const
     {
         std::string text;

@@ -46,8 +46,15 @@ template <class Q> struct Figure {
     friend bool operator==(const Figure&, const Figure&) = default;
 };
 
-// What stands for %1 to %9: a name as it is, a figure, or sentences (a list, "2 L, 5 L").
-using Part = std::variant<std::string, Figure<Volume>, Figure<Distance>, Figure<double>,
+// A driving mode, which the screen may know by another name.
+struct ModeWord {
+    std::string name;
+    friend bool operator==(const ModeWord&, const ModeWord&) = default;
+};
+
+// What stands for %1 to %9: a name as it is, a figure, a mode, or sentences (a list,
+// "2 L, 5 L").
+using Part = std::variant<std::string, Figure<Volume>, Figure<Distance>, Figure<double>, ModeWord,
                           std::vector<Sentence>>;
 
 // A literal that names each of its `parts` parts, and no other: checked when compiled.

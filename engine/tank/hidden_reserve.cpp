@@ -55,8 +55,8 @@ Sentence drivenText(bool stalled, Distance way, const std::optional<std::string>
     if (!mode)
         return stalled ? Sentence::of("stalled %1 past zero", amount(way))
                        : Sentence::of("%1 past zero, still running", amount(way));
-    return stalled ? Sentence::of("stalled %1 past zero (%2)", amount(way), *mode)
-                   : Sentence::of("%1 past zero, still running (%2)", amount(way), *mode);
+    return stalled ? Sentence::of("stalled %1 past zero (%2)", amount(way), ModeWord{*mode})
+                   : Sentence::of("%1 past zero, still running (%2)", amount(way), ModeWord{*mode});
 }
 
 // The state and, as one more component, the rate of a drive; `row` gives what is

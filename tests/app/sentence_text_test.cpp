@@ -143,6 +143,8 @@ private slots:
         const QList<Fact> evidence = told.screen.tank.evidence();
         QVERIFY2(evidence[0].name.contains(QRegularExpression("\\d,\\d+ gal")),
                  qPrintable(evidence[0].name));
+        QVERIFY2(evidence[1].name.endsWith("unter null gefahren, lief noch (Landstraße)"),
+                 qPrintable(evidence[1].name));
         const auto proofs = (*told.car->knowledge())->log.proofs; // without them one would help
         for (const Entry<Proof>& proof : proofs)
             QVERIFY(told.car->takeBack(proof.id.uuid).has_value());

@@ -150,7 +150,9 @@ QList<State> states()
         {"ahead-notes", 2,
          [](Screen& screen) {
              Route route = demoRoute();
-             route.points[1].opens = Minutes(480);
+             for (RoutePoint& point : route.points)
+                 if (point.fuel != FuelSource::none)
+                     point.opens = Minutes(480);
              screen.ahead.setRoute(route, "Seven Weirs Rally");
          }},
         {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
