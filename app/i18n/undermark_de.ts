@@ -3059,7 +3059,7 @@
     </message>
     <message>
         <source>%1 found left behind</source>
-        <translation>%1 zurückgeblieben gefunden</translation>
+        <translation>%1 blieben zurück</translation>
     </message>
     <message>
         <source>a proof past zero needs the distance past the zero mark</source>

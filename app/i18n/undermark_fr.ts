@@ -3059,7 +3059,7 @@
     </message>
     <message>
         <source>%1 found left behind</source>
-        <translation>%1 trouvés au fond</translation>
+        <translation>%1 restés au fond</translation>
     </message>
     <message>
         <source>a proof past zero needs the distance past the zero mark</source>
