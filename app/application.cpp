@@ -108,11 +108,21 @@ int show(QGuiApplication& application, const LaunchOptions& options, CarService&
     translations.use(screen.settings.language());
     screen.setFormat();
     if (!options.speeds.isEmpty() && !screen.lock.follow(options.speeds))
-        return refuse({ErrorCode::fileAccess, "the speeds cannot be read", options.speeds.toStdString(),
-                       0, {}, {}, {}});
+        return refuse({ErrorCode::fileAccess,
+                       Sentence::just("the speeds cannot be read"),
+                       options.speeds.toStdString(),
+                       0,
+                       {},
+                       {},
+                       {}});
     if (!options.signal.isEmpty() && !screen.tank.guide()->live().follow(options.signal))
-        return refuse({ErrorCode::fileAccess, "the source cannot be read", options.signal.toStdString(),
-                       0, {}, {}, {}});
+        return refuse({ErrorCode::fileAccess,
+                       Sentence::just("the source cannot be read"),
+                       options.signal.toStdString(),
+                       0,
+                       {},
+                       {},
+                       {}});
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
     QVariantMap properties = screen.properties();

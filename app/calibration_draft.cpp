@@ -76,9 +76,9 @@ CalibrationPoint pointOf(const DraftLevel& level, Volume added)
     return point;
 }
 
-Error problem(ErrorCode code, const std::filesystem::path& file, const char* detail)
+Error problem(ErrorCode code, const std::filesystem::path& file, Sentence detail)
 {
-    return {code, detail, file.string(), 0, {}, {}, {}};
+    return {code, std::move(detail), file.string(), 0, {}, {}, {}};
 }
 
 } // namespace
@@ -127,7 +127,7 @@ Result<void> keepDraft(const CalibrationDraft& draft, const std::filesystem::pat
     if (!file.open(QIODevice::WriteOnly) || file.write(QJsonDocument(json).toJson()) < 0 ||
         !file.commit())
         return fail(problem(ErrorCode::fileAccess, path,
-                            "the unfinished calibration cannot be kept here"));
+                            Sentence::of("the unfinished calibration cannot be kept here")));
     (void)syncFolderOf(path);   // a rename is durable once its folder is
     return {};
 }
@@ -138,12 +138,13 @@ Result<std::optional<CalibrationDraft>> findDraft(const std::filesystem::path& p
     if (!file.exists())
         return std::optional<CalibrationDraft>();
     if (!file.open(QIODevice::ReadOnly))
-        return fail(problem(ErrorCode::fileAccess, path, "this file cannot be read"));
+        return fail(problem(ErrorCode::fileAccess, path, Sentence::of("this file cannot be read")));
     const QJsonObject json = QJsonDocument::fromJson(file.readAll()).object();
     const int stage = json["stage"].toInt(-1), wiring = json["wiring"].toInt(-1);
     if (json["format"].toInt() != kFormat || stage < 0 || stage >= kStages || wiring < 0 ||
         wiring >= kWirings)
-        return fail(problem(ErrorCode::damaged, path, "this is not an unfinished calibration"));
+        return fail(problem(ErrorCode::damaged, path,
+                            Sentence::of("this is not an unfinished calibration")));
     CalibrationDraft draft;
     draft.stage = CalibrationStage(stage);
     draft.wiring = TankWiring(wiring);

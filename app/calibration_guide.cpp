@@ -49,7 +49,7 @@ void CalibrationGuide::takeUp()
     m_draft = freshDraft();
     const auto found = findDraft(draftFile());
     if (!found)
-        m_problem = noticeText(found.error());
+        m_problem = noticeOf(found.error());
     else if (*found)
         m_draft = **found;
     m_draft.acknowledged.resize(kCautions, false);
@@ -113,7 +113,7 @@ void CalibrationGuide::keep()
 {
     m_resumed = false;
     if (const auto kept = keepDraft(m_draft, draftFile()); !kept)
-        m_problem = noticeText(kept.error());
+        m_problem = noticeOf(kept.error());
 }
 
 // What is typed at the review, as far as it is a number yet.
@@ -125,9 +125,9 @@ void CalibrationGuide::keepReview()
     keep();
 }
 
-void CalibrationGuide::refuse(const QString& why)
+void CalibrationGuide::refuse(const Sentence& why)
 {
-    m_problem = noticeText(Notice{Notice::Severity::error, why.toStdString()});
+    m_problem = {Notice::Severity::error, why};
     emit changed();
 }
 
@@ -167,7 +167,7 @@ void CalibrationGuide::go()
     m_saved = false;
     if (preparing()) {
         if (std::ranges::find(m_draft.acknowledged, false) != m_draft.acknowledged.end()) {
-            refuse(tr("Touch every caution once it holds here."));
+            refuse(Sentence::of("Touch every caution once it holds here."));
             return;
         }
         goOn(CalibrationStage::drained);
@@ -187,8 +187,8 @@ void CalibrationGuide::takeTyped()
     const auto signal = m_format.numberFrom(m_form.text(Reading));
     const auto second = m_format.numberFrom(m_form.text(SecondReading));
     if (!signal || (twoSignals() && !second)) {
-        refuse(twoSignals() ? tr("A level takes the readings of both lobes.")
-                            : tr("This is not a reading."));
+        refuse(twoSignals() ? Sentence::of("A level takes the readings of both lobes.")
+                            : Sentence::of("This is not a reading."));
         m_form.activate(signal ? SecondReading : Reading);
         return;
     }
@@ -203,7 +203,7 @@ void CalibrationGuide::take(const DraftReading& reading)
 {
     const auto litres = typedLitres();
     if (!litres) {
-        refuse(tr("How much was poured comes first."));
+        refuse(Sentence::of("How much was poured comes first."));
         m_form.activate(Litres);
         return;
     }
@@ -223,7 +223,7 @@ void CalibrationGuide::goOn(CalibrationStage next)
     if (started()) {
         const auto litres = typedLitres();
         if (m_draft.current.readings.empty() || !litres) {
-            refuse(tr("A level needs its litres and at least one reading."));
+            refuse(Sentence::of("A level needs its litres and at least one reading."));
             return;
         }
         m_draft.current.poured = *litres; // as it was typed last

@@ -125,7 +125,7 @@ private:
     void keep();
     void keepReview();
     void moveTo(CalibrationStage next);
-    void refuse(const QString& why);
+    void refuse(const Sentence& why);
     void takeTyped();
     void take(const DraftReading& reading);
     void goOn(CalibrationStage next);
@@ -138,7 +138,8 @@ private:
     std::optional<Error> whyNoCurve() const;
     QList<Fact> reviewFacts() const;
     QList<Fact> readingFacts() const;
-    std::optional<NoticeText> stillness() const;     // two signals: neither has moved
+    std::vector<Notice> findings() const;            // one signal: of the readings so far
+    std::optional<Notice> stillness() const;         // two signals: neither has moved
     std::optional<DraftReading> settledNow() const;  // what the source has settled at
     QString inLitres(Signal spread, Signal at) const;
     Signal tolerance(bool second = false) const;
@@ -152,7 +153,7 @@ private:
     CalibrationDraft m_draft;
     NumberForm m_form;
     LiveSignal m_live;
-    std::optional<NoticeText> m_problem;
+    std::optional<Notice> m_problem;
     bool m_resumed = false;
     bool m_saved = false;
 };

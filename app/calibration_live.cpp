@@ -56,7 +56,7 @@ void CalibrationGuide::takeLive()
         m_live.forget(); // the same is not taken twice
         return;
     }
-    refuse(tr("It has not settled: wait, or type the reading."));
+    refuse(Sentence::of("It has not settled: wait, or type the reading."));
 }
 
 QString CalibrationGuide::liveReading() const

@@ -10,12 +10,12 @@ void CalibrationGuide::save()
 {
     const auto zero = m_format.volumeFrom(m_form.text(Zero));
     if (!zero) {
-        refuse(tr("Where the zero mark is, is missing."));
+        refuse(Sentence::of("Where the zero mark is, is missing."));
         return;
     }
     m_draft.zeroMark = zero;
     if (const auto why = whyNoCurve()) {
-        m_problem = noticeText(*why);
+        m_problem = noticeOf(*why);
         emit changed();
         return;
     }
@@ -23,7 +23,7 @@ void CalibrationGuide::save()
     calibration.points = pointsOf(m_draft.levels);
     calibration.zeroMark = *zero;
     if (const auto saved = m_car.saveCalibration(calibration); !saved) {
-        m_problem = noticeText(saved.error());
+        m_problem = noticeOf(saved.error());
         emit changed();
         return;
     }
@@ -64,7 +64,7 @@ std::optional<Error> CalibrationGuide::whyNoCurve() const
     const auto fitted = fit();
     if (fitted && fitted->curve)
         return std::nullopt;
-    return Error{ErrorCode::badInput, tr("These readings allow no curve").toStdString(), {}, 0, {}, {}, {}};
+    return failInput(Sentence::of("These readings allow no curve")).value();
 }
 
 QList<Fact> CalibrationGuide::reviewFacts() const

@@ -158,7 +158,7 @@ QList<Fact> CalibrationGuide::done() const
 }
 
 // With two signals a lobe may well stand still, but not both.
-std::optional<NoticeText> CalibrationGuide::stillness() const
+std::optional<Notice> CalibrationGuide::stillness() const
 {
     const auto all = points();
     if (all.size() < 2 || all.back().added <= all.front().added)
@@ -169,43 +169,45 @@ std::optional<NoticeText> CalibrationGuide::stillness() const
     if (moved(all.front().signal, all.back().signal) ||
         moved(all.front().signal2.value_or(Signal()), all.back().signal2.value_or(Signal())))
         return std::nullopt;
-    return noticeText(Notice{Notice::Severity::error,
-                             tr("Neither signal has moved while %1 went in. Look at the wiring and the ground.")
-                                 .arg(m_format.volume({all.back().added, {}}))
-                                 .toStdString()});
+    return Notice{
+        Notice::Severity::error,
+        Sentence::of("Neither signal has moved while %1 went in. Look at the wiring and the "
+                     "ground.",
+                     amount(all.back().added))};
 }
 
 QList<NoticeText> CalibrationGuide::notices() const
 {
-    QList<NoticeText> notices;
+    std::vector<Notice> notices;
     if (m_problem)
-        notices.append(*m_problem);
+        notices.push_back(*m_problem);
     if (m_saved)
-        notices.append(noticeText(Notice{Notice::Severity::info,
-                                         tr("The calibration is in the logbook.").toStdString()}));
+        notices.push_back(
+            {Notice::Severity::info, Sentence::of("The calibration is in the logbook.")});
     if (m_resumed)
-        notices.append(noticeText(Notice{
-            Notice::Severity::info, tr("Taken up where it was left: nothing is lost.").toStdString()}));
-    if (twoSignals()) {
-        if (const auto still = stillness())
-            notices.append(*still);
-        if (const auto why = whyNoCurve(); reviewing() && why)
-            notices.append(noticeText(*why));
-        return notices;
-    }
-    const auto fitted = fit();
-    if (!fitted)
-        return notices;
+        notices.push_back(
+            {Notice::Severity::info, Sentence::of("Taken up where it was left: nothing is lost.")});
+    const auto still = twoSignals() ? stillness() : std::nullopt;
+    if (still)
+        notices.push_back(*still);
+    if (const auto why = twoSignals() && reviewing() ? whyNoCurve() : std::nullopt)
+        notices.push_back(noticeOf(*why));
+    QList<NoticeText> texts;
+    for (const Notice& notice : notices)
+        texts.append(noticeText(notice, m_format));
+    return twoSignals() ? texts : texts + noticeTexts(findings(), m_format);
+}
+
+std::vector<Notice> CalibrationGuide::findings() const
+{
     std::vector<Notice> found;
-    for (const Finding& finding : fitted->findings) {
+    if (const auto fitted = fit()) {
         // What only the whole sweep can tell waits for the review.
-        if (finding.severity == Severity::error || reviewing())
-            found.push_back({finding.severity == Severity::error     ? Notice::Severity::error
-                             : finding.severity == Severity::warning ? Notice::Severity::warning
-                                                                     : Notice::Severity::info,
-                             finding.text});
+        for (const Finding& finding : fitted->findings)
+            if (finding.severity == Severity::error || reviewing())
+                found.push_back(noticeOf(finding));
     }
-    return notices + noticeTexts(found);
+    return found;
 }
 
 QString CalibrationGuide::goWord() const

@@ -12,6 +12,7 @@
 #include "engine/range/horizon.h"
 #include "engine/range/range_law.h"
 #include "engine/records.h"
+#include "engine/sentence.h"
 
 #include <filesystem>
 #include <functional>
@@ -23,12 +24,11 @@
 
 namespace undermark {
 
-// Something the driver must read before the number. One plain sentence,
-// already in words.
+// Something the driver must read before the number.
 struct Notice {
     enum class Severity { info, warning, error };
     Severity severity = Severity::info;
-    std::string text;
+    Sentence text;
 };
 
 // How far one car goes, now, in one driving mode. Made whole, by designated
@@ -45,7 +45,7 @@ struct NowState {
     RangeLaw toDry;                   // the same road, down to dry
     std::vector<HorizonPlace> places; // where fuel can be had ahead, in no particular order
     std::vector<Notice> notices;      // in no particular order
-    std::string why;                  // one line: what the answer rests on
+    Sentence why;                     // one line: what the answer rests on
 };
 
 // A fill as it is typed at the pump. Exactly one of odometer and sinceLast is

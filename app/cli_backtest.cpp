@@ -155,7 +155,7 @@ Json toJson(const Backtest& test, const Backtest& withoutDays, const Log& log, b
     for (const FillFlag& flag : test.flags)
         flagged.push_back({{"row", log.row[flag.fill]},
                            {"cause", causeName(flag.cause)},
-                           {"text", flag.text},
+                           {"text", english(flag.text)},
                            {"probability", flag.probability}});
     Json forecasts = Json::array();
     for (const TankForecast& tank : test.forecasts)
@@ -201,7 +201,7 @@ void printText(const Backtest& test, const Backtest& withoutDays, const Log& log
     std::cout << format("\nflagged: %zu, kept out until you rule on them\n", test.flags.size());
     for (const FillFlag& flag : test.flags)
         std::cout << format("  row %ld, %s: ", log.row[flag.fill], causeName(flag.cause))
-                  << flag.text << '\n';
+                  << english(flag.text) << '\n';
 }
 
 std::vector<Fill> fillsOf(const FillsFile& file)

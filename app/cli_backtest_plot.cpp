@@ -113,12 +113,18 @@ Result<void> writeBacktestPlot(const std::filesystem::path& file, const Backtest
                                std::span<const Instant> when)
 {
     if (test.forecasts.empty())
-        return failInput("there is nothing to draw: forecasts begin with the eleventh tank");
+        return wrongUse("there is nothing to draw: forecasts begin with the eleventh tank");
     std::ofstream out(file);
     out << Plot(test, when).svg();
     out.close();
     if (!out)
-        return fail({ErrorCode::fileAccess, "cannot write the plot", file.string(), 0, {}, {}, {}});
+        return fail({ErrorCode::fileAccess,
+                     Sentence::just("cannot write the plot"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
+                     {}});
     return {};
 }
 

@@ -51,7 +51,7 @@ Result<void> runMerge(const std::string& file, const CliContext& context)
     if (!done)
         return fail(done.error());
     const MergeReport& report = done->report;
-    for (const std::string& warning : done->warnings)
+    for (const Sentence& warning : done->warnings)
         warn(warning);
     if (context.json)
         print({{"added", report.added}, {"known", report.known}, {"same_name", report.sameName},

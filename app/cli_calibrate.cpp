@@ -55,8 +55,8 @@ Result<void> needCurve(const CalibrateAnswer& answer)
         return {};
     std::string why = "these readings allow no curve";
     if (!fit.findings.empty())
-        why += ": " + fit.findings.front().text;
-    return failInput(why);
+        why += ": " + english(fit.findings.front().text);
+    return wrongUse(why);
 }
 
 // Curve and zero mark from the tank's shape alone.
@@ -81,7 +81,7 @@ Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Send
 Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender& sender)
 {
     if (options.file.empty())
-        return failInput("nothing to calibrate from", "POINTS.csv, or --shape");
+        return wrongUse("nothing to calibrate from", "POINTS.csv, or --shape");
     auto file = readPoints(options.file);
     if (!file)
         return fail(file.error());
@@ -108,9 +108,9 @@ Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender
 Result<void> readAt(const CalibrateOptions& options, CalibrateAnswer& answer)
 {
     if (options.at2.has_value() != (answer.saddle && options.at))
-        return failInput(answer.saddle ? "a saddle tank with two senders is read by both signals"
-                                       : "this tank has one signal",
-                         answer.saddle ? "--at and --at2" : "--at alone");
+        return wrongUse(answer.saddle ? "a saddle tank with two senders is read by both signals"
+                                      : "this tank has one signal",
+                        answer.saddle ? "--at and --at2" : "--at alone");
     if (!options.at)
         return {};
     const auto noise = options.noise ? std::optional(Signal::of(*options.noise)) : std::nullopt;
@@ -127,7 +127,7 @@ Result<void> makeTable(const CalibrateOptions& options, CalibrateAnswer& answer)
     if (!options.tablePoints)
         return {};
     if (answer.saddle)
-        return failInput("two signals have no gauge table", "a saddle tank wired in series");
+        return wrongUse("two signals have no gauge table", "a saddle tank wired in series");
     GaugeTableRequest request;
     request.points = *options.tablePoints;
     request.unit = options.tableUnit == "litres" ? GaugeUnit::litres : GaugeUnit::percent;
@@ -149,7 +149,7 @@ Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& s
     if (const auto sound = checkShapeFlags(options.shape); !sound)
         return fail(sound.error());
     if (shape && !options.file.empty())
-        return failInput("measured points need no shape", "either POINTS.csv or --shape");
+        return wrongUse("measured points need no shape", "either POINTS.csv or --shape");
     Result<CalibrateAnswer> answer = shape ? computePrior(options, sender) : computeFit(options, sender);
     if (!answer || (!answer->saddle && !answer->fit.curve))
         return answer;
@@ -182,7 +182,8 @@ Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
 Result<void> run(const CalibrateOptions& options, CliContext& context)
 {
     if (options.save && options.shape.given())
-        return failInput("a prior is not saved: pour, read, and save that", "no --save with --shape");
+        return wrongUse("a prior is not saved: pour, read, and save that",
+                        "no --save with --shape");
     Sender known;
     known.unit.clear();
     std::optional<OpenVehicle> car;
@@ -196,7 +197,7 @@ Result<void> run(const CalibrateOptions& options, CliContext& context)
     const Result<CalibrateAnswer> answer = compute(options, senderOf(options, known));
     if (!answer)
         return fail(answer.error());
-    for (const std::string& text : answer->file.warnings)
+    for (const Sentence& text : answer->file.warnings)
         warn(text);
     if (options.save) {
         if (const auto possible = needCurve(*answer); !possible)

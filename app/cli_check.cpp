@@ -31,7 +31,7 @@ Json suspectJson(const CarKnowledge& car, const FillFlag& flag)
     return {{"id", entry.id.uuid},
             {"date", dateText(entry.value.time)},
             {"cause", causeName(flag.cause)},
-            {"text", flag.text},
+            {"text", english(flag.text)},
             {"probability", flag.probability},
             {"proposed", proposalJson(flag)}};
 }
@@ -43,7 +43,7 @@ Json gapJson(const CarKnowledge& car, const OdometerGap& gap)
             {"date", dateText(entry.value.time)},
             {"kind", gapName(gap.kind)},
             {"unexplained_km", gap.unexplained ? Json(gap.unexplained->km()) : Json()},
-            {"text", gap.text}};
+            {"text", english(gap.text)}};
 }
 
 Json checkJson(const CarKnowledge& car)
@@ -58,7 +58,7 @@ Json checkJson(const CarKnowledge& car)
         json["odometer_gaps"].push_back(gapJson(car, gap));
     for (const ProofFlag& flag : car.proofFlags)
         json["suspect_proofs"].push_back(
-            {{"id", car.log.proofs[flag.proof].id.uuid}, {"text", flag.text}});
+            {{"id", car.log.proofs[flag.proof].id.uuid}, {"text", english(flag.text)}});
     return json;
 }
 
@@ -72,7 +72,7 @@ void printSuspects(const CarKnowledge& car)
         std::cout << format("  %s  %s  %.2f L  %s: ", shortId(entry.id).c_str(),
                             dateText(entry.value.time).c_str(), entry.value.volume.litres(),
                             causeName(flag.cause))
-                  << flag.text << '\n';
+                  << english(flag.text) << '\n';
     }
     if (!flags.empty())
         std::cout << "  To rule: fill rule ID accept | correct | leave-out\n";
@@ -84,8 +84,9 @@ void printGaps(const CarKnowledge& car)
     std::cout << (gaps.empty() ? "The kilometres join up.\n" : "Gaps in the kilometres:\n");
     for (const OdometerGap& gap : gaps) {
         const Entry<Fill>& entry = car.log.fills[gap.fill];
-        std::cout << format("  %s  %s  ", shortId(entry.id).c_str(), dateText(entry.value.time).c_str())
-                  << gap.text << '\n';
+        std::cout << format("  %s  %s  ", shortId(entry.id).c_str(),
+                            dateText(entry.value.time).c_str())
+                  << english(gap.text) << '\n';
     }
 }
 
@@ -102,8 +103,9 @@ Json senderJson(const SenderHealth& health)
                          {"l_per_year", drift->perYear ? Json(drift->perYear->litres()) : Json()},
                          {"p", drift->pValue ? Json(*drift->pValue) : Json()}};
     for (const Finding& finding : health.findings)
-        json["findings"].push_back(
-            {{"code", finding.code}, {"severity", wordOf(finding.severity)}, {"text", finding.text}});
+        json["findings"].push_back({{"code", finding.code},
+                                    {"severity", wordOf(finding.severity)},
+                                    {"text", english(finding.text)}});
     return json;
 }
 
@@ -115,7 +117,7 @@ void printSender(const SenderHealth& health)
         std::cout << format("The sender at %zu full fills: %+.2f ± %.2f L against the calibration (estimate).\n",
                             drift->fills, drift->shift.mean.litres(), drift->shift.sd.litres());
     for (const Finding& finding : health.findings)
-        std::cout << "  " << wordOf(finding.severity) << ": " << finding.text << '\n';
+        std::cout << "  " << wordOf(finding.severity) << ": " << english(finding.text) << '\n';
 }
 
 Result<void> checkFile(const CliContext& context)
@@ -148,8 +150,9 @@ Result<void> run(const CliContext& context)
     printSuspects(*car);
     printGaps(*car);
     for (const ProofFlag& flag : car->proofFlags)
-        std::cout << format("Proof of %s: ", dateText(car->log.proofs[flag.proof].value.time).c_str())
-                  << flag.text << '\n';
+        std::cout << format("Proof of %s: ",
+                            dateText(car->log.proofs[flag.proof].value.time).c_str())
+                  << english(flag.text) << '\n';
     printSender(sender);
     return {};
 }

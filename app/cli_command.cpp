@@ -58,6 +58,17 @@ CLI::Option* addCount(CLI::App& command, const std::string& flag, std::optional<
 
 void warn(const std::string& text) { std::cerr << "warning: " << text << '\n'; }
 
+void warn(const Sentence& sentence)
+{
+    warn(english(sentence));
+}
+
+tl::unexpected<Error> wrongUse(std::string detail, std::string expected, std::string found)
+{
+    return failInput(Sentence::just(std::move(detail)), Sentence::just(std::move(expected)),
+                     std::move(found));
+}
+
 void print(const Json& json) { std::cout << json.dump(2) << '\n'; }
 
 const char* wordOf(LevelBound bound)

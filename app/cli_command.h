@@ -69,6 +69,11 @@ const char* wordOf(Severity severity);   // info, warning, error
 
 // One line on stderr: "warning: TEXT".
 void warn(const std::string& text);
+void warn(const Sentence& sentence);
+
+// badInput of the command line itself, which speaks English only.
+tl::unexpected<Error> wrongUse(std::string detail, std::string expected = {},
+                               std::string found = {});
 
 // Prints a JSON object to stdout, unrounded.
 void print(const Json& json);

@@ -21,11 +21,15 @@ Json correctionsJson(const CorrectionOptions& options, const CorrectedFills& cor
               {"effect", std::move(effect)},
               {"not_known", corrected.unknown},
               {"changed", Json::array()}};
-    for (const Correction& change : corrected.changes)
+    for (const Correction& change : corrected.changes) {
+        std::string why;
+        for (const Sentence& reason : change.why)
+            why += (why.empty() ? "" : "; ") + english(reason);
         json["changed"].push_back({{"fill", nameOf(change.fill)},
                                    {"before_l", change.before.litres()},
                                    {"after_l", change.after.litres()},
-                                   {"text", change.text}});
+                                   {"text", why}});
+    }
     return json;
 }
 

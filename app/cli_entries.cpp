@@ -77,9 +77,9 @@ struct FillOptions : Common {
 Result<Fill> fillFrom(const FillOptions& o)
 {
     if (int(o.full) + int(o.partial) + int(o.neck) != 1)
-        return failInput("say how far the tank was filled", "one of --full, --partial, --neck");
+        return wrongUse("say how far the tank was filled", "one of --full, --partial, --neck");
     if (!o.odometer && !o.tripMeter)
-        return failInput("say how far the car had driven", "--odometer-km or --trip-meter-km");
+        return wrongUse("say how far the car had driven", "--odometer-km or --trip-meter-km");
     const auto time = instantOr(o.date, now());
     if (!time)
         return fail(time.error());
@@ -183,7 +183,7 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     if (!o.mode.empty())
         proof.mode = o.mode;
     if (kind == ProofKind::drained && !proof.volume && !proof.leftBehind)
-        return failInput("say what was measured", "--litres drained, or --left-behind-l, or both");
+        return wrongUse("say what was measured", "--litres drained, or --left-behind-l, or both");
     const auto stored = store(proof, context);
     if (!stored)
         return fail(stored.error());

@@ -33,13 +33,19 @@ Result<void> exportBundle(const std::string& file, const CliContext& context)
 Result<void> exportRoute(const Options& options)
 {
     if (options.route.empty())
-        return failInput("say which route", "--route ROUTE.gpx, a route whose places are known");
+        return wrongUse("say which route", "--route ROUTE.gpx, a route whose places are known");
     if (std::filesystem::exists(options.gpx))
-        return fail(Error{ErrorCode::fileAccess, "the file is there already", options.gpx, 0, {}, {}, {}});
+        return fail(Error{ErrorCode::fileAccess,
+                          Sentence::just("the file is there already"),
+                          options.gpx,
+                          0,
+                          {},
+                          {},
+                          {}});
     const auto route = readRouteFile(options.route);
     if (!route)
         return fail(route.error());
-    for (const std::string& warning : route->warnings)
+    for (const Sentence& warning : route->warnings)
         warn(warning);
     return writeRouteGpx(*route, options.gpx);
 }
@@ -47,7 +53,7 @@ Result<void> exportRoute(const Options& options)
 Result<void> run(const Options& options, const CliContext& context)
 {
     if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
-        return failInput("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
+        return wrongUse("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
     const auto done = !options.folder.empty() ? exportFolder(options.folder, context)
                       : !options.bundle.empty() ? exportBundle(options.bundle, context)
                                                 : exportRoute(options);

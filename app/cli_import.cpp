@@ -45,7 +45,7 @@ Result<ImportOptions> importOptions(const Options& o)
     for (const std::string& pair : o.columns) {
         const std::size_t equals = pair.find('=');
         if (equals == std::string::npos || equals == 0 || equals + 1 == pair.size())
-            return failInput("--column takes OURS=THEIRS", "litres=Quantity", pair);
+            return wrongUse("--column takes OURS=THEIRS", "litres=Quantity", pair);
         options.columns[pair.substr(0, equals)] = pair.substr(equals + 1);
     }
     return options;
@@ -97,7 +97,7 @@ Result<void> import(OpenVehicle& open, const ImportOptions& options, const Optio
     const auto preview = previewImport<T>(open.logbook, open.vehicle, o.file, options);
     if (!preview)
         return fail(preview.error());
-    for (const std::string& warning : preview->warnings)
+    for (const Sentence& warning : preview->warnings)
         warn(warning);
     ImportDone done;
     if (!o.dryRun) {

@@ -24,15 +24,25 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
     if (context.vehicle.empty() && vehicles->size() == 1)
         return OpenVehicle{std::move(*logbook), vehicles->front()};
     if (vehicles->empty())
-        return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet: vehicle add makes one",
-                          {}, 0, {}, {}, {}});
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("the logbook has no vehicle yet: vehicle add makes one"),
+                          {},
+                          0,
+                          {},
+                          {},
+                          {}});
     if (context.vehicle.empty())
-        return failInput("the logbook has several vehicles", "--vehicle with one of " + names);
+        return wrongUse("the logbook has several vehicles", "--vehicle with one of " + names);
     const auto found = std::find_if(vehicles->begin(), vehicles->end(), [&](const auto& entry) {
         return entry.value.name == context.vehicle;
     });
     if (found == vehicles->end())
-        return fail(Error{ErrorCode::notFound, "there is no vehicle of this name", {}, 0, {}, names,
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("there is no vehicle of this name"),
+                          {},
+                          0,
+                          {},
+                          Sentence::just(names),
                           context.vehicle});
     return OpenVehicle{std::move(*logbook), *found};
 }
@@ -77,7 +87,7 @@ std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
     std::vector<FlagLine> flags;
     for (const FillFlag& flag : car.consumption.flags)
         if (flag.fill == fill)
-            flags.push_back({causeName(flag.cause), flag.text, flag});
+            flags.push_back({causeName(flag.cause), english(flag.text), flag});
     return flags;
 }
 
@@ -86,7 +96,7 @@ std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof)
     std::vector<FlagLine> flags;
     for (const ProofFlag& flag : car.proofFlags)
         if (flag.proof == proof)
-            flags.push_back({"proof", flag.text, std::nullopt});
+            flags.push_back({"proof", english(flag.text), std::nullopt});
     return flags;
 }
 

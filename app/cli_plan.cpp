@@ -86,7 +86,7 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
     };
     row("as it is", request, base);
     for (const WhatIf& whatIf : whatIfs)
-        row(whatIf.words, whatIf.request, whatIf.plan);
+        row(english(whatIf.words), whatIf.request, whatIf.plan);
 }
 
 // The risk, the margin and the point of no return of every way between stops.
@@ -109,10 +109,10 @@ void printLegs(const PlanRequest& request, const Plan& plan)
 void printRules(const Plan& plan)
 {
     for (const RuleFinding& finding : plan.rules)
-        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN", finding.rule.c_str(),
-                    finding.text.c_str());
-    for (const std::string& note : plan.notes)
-        std::printf("note: %s\n", note.c_str());
+        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN",
+                    english(finding.rule).c_str(), english(finding.text).c_str());
+    for (const Sentence& note : plan.notes)
+        std::printf("note: %s\n", english(note).c_str());
 }
 
 } // namespace

@@ -65,9 +65,9 @@ Json rulesJson(const Plan& plan)
 {
     Json rules = Json::array();
     for (const RuleFinding& finding : plan.rules) {
-        rules.push_back({{"rule", finding.rule},
+        rules.push_back({{"rule", english(finding.rule)},
                          {"kept", finding.kept},
-                         {"text", finding.text},
+                         {"text", english(finding.text)},
                          {"over_km", finding.overBy.km()},
                          {"short_l", finding.shortBy.litres()}});
     }
@@ -105,8 +105,8 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
         json["points"].push_back(passageJson(request, passage, kgPerLitre));
     if (!plan.rules.empty())
         json["rules"] = rulesJson(plan);
-    if (!plan.notes.empty())
-        json["notes"] = plan.notes;
+    for (const Sentence& note : plan.notes)
+        json["notes"].push_back(english(note));
     return json;
 }
 
@@ -133,7 +133,8 @@ Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
 {
     Json json = Json::array();
     for (const WhatIf& whatIf : whatIfs) {
-        Json one{{"what", whatIf.words}, {"plan", planJson(whatIf.request, whatIf.plan, {})}};
+        Json one{{"what", english(whatIf.words)},
+                 {"plan", planJson(whatIf.request, whatIf.plan, {})}};
         if (base.feasible && whatIf.plan.feasible) {
             one["cost_change"] = whatIf.plan.cost - base.cost;
             one["bought_change_l"] = (whatIf.plan.bought - base.bought).litres();

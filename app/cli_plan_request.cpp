@@ -10,8 +10,8 @@ namespace undermark {
 
 namespace {
 
-constexpr NumberRange kConfidence{0.5, 0.9999999, "a probability from 0.5 to below 1"};
-constexpr NumberRange kRate{1e-9, 1e6, "L/100 km above 0, a million at most"};
+const NumberRange kConfidence{0.5, 0.9999999, Sentence::just("a probability from 0.5 to below 1")};
+const NumberRange kRate{1e-9, 1e6, Sentence::just("L/100 km above 0, a million at most")};
 
 void addTankFlags(CLI::App& command, PlanOptions& options)
 {
@@ -92,7 +92,7 @@ Result<double> needed(const char* flag, const std::optional<double>& value)
 {
     if (value)
         return *value;
-    return failInput(std::string(flag) + " is missing");
+    return wrongUse(std::string(flag) + " is missing");
 }
 
 // Tank and rates from the logbook, for flags that were not given.
@@ -159,7 +159,7 @@ Result<Route> readRoute(const PlanOptions& options)
     Result<RouteFile> file = readRouteFile(options.route, gpxOptions);
     if (!file)
         return fail(file.error());
-    for (const std::string& text : file->warnings)
+    for (const Sentence& text : file->warnings)
         warn(text);
     Route route = std::move(file->route);
     if (options.check) {
@@ -250,7 +250,7 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     request.stopCost = options.stopCost.value_or(0.0);
     request.cans = options.cans.value_or(0);
     if (request.cans > 0 && !options.canLitres)
-        return failInput("--cans needs the litres in each", "--can-l");
+        return wrongUse("--cans needs the litres in each", "--can-l");
     const auto isCan = [](const RoutePoint& point) { return point.fuel == FuelSource::can; };
     if (request.cans > 0 && std::ranges::none_of(request.route.points, isCan))
         warn("no point of the route has fuel 'can': the cans are not used");

@@ -45,7 +45,9 @@ void addDetails(const Outlook& now, Json& json)
     json["level_source"] = wordOf(now.source);
     json["level_bound"] = wordOf(now.bound);
     json["bound_l"] = now.boundAt ? Json(now.boundAt->litres()) : Json();
-    json["warnings"] = now.warnings;
+    json["warnings"] = Json::array();
+    for (const Sentence& warning : now.warnings)
+        json["warnings"].push_back(english(warning));
 }
 
 Json rangeJson(const RangeAnswer& a)
@@ -123,7 +125,7 @@ Result<Estimate<Volume>> usableByShape(const RangeOptions& o, Estimate<Volume> u
 Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
 {
     if (!o.litres && !o.shape.given())
-        return failInput("without a logbook the level must be given", "--litres with --rate");
+        return wrongUse("without a logbook the level must be given", "--litres with --rate");
     const auto volume = [](const std::optional<double>& v) { return Volume::fromLitres(v.value_or(0)); };
     RangeAnswer a;
     a.usable = {volume(o.litres), volume(o.litresSd)};
@@ -190,12 +192,19 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     const Result<Outlook> now = outlook(*car, question);
     if (!now)
         return fail(now.error());
-    for (const std::string& warning : now->warnings)
+    for (const Sentence& warning : now->warnings)
         warn(warning);
     const std::string mode = o.mode.empty() ? "the usual mix" : o.mode;
-    RangeAnswer a{now->usable, now->reserve, now->rate, distances(now->toZero), distances(now->toDry),
-                  (o.shape.given() ? "level by the tank's shape (prior)" : now->why) + "; " + mode,
-                  &*now, o.shape.given(), {}};
+    RangeAnswer a{now->usable,
+                  now->reserve,
+                  now->rate,
+                  distances(now->toZero),
+                  distances(now->toDry),
+                  (o.shape.given() ? "level by the tank's shape (prior)" : english(now->why)) +
+                      "; " + mode,
+                  &*now,
+                  o.shape.given(),
+                  {}};
     if (!anyOf(o.corrections)) {
         answer(a, context);
         return {};
@@ -219,20 +228,20 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
 Result<void> runRange(const RangeOptions& o, const CliContext& context)
 {
     if (int(o.signal.has_value()) + int(o.litres.has_value()) + int(o.odometer.has_value()) > 1)
-        return failInput("the level can be told in one way only",
-                         "one of --signal, --litres, --odometer-km");
+        return wrongUse("the level can be told in one way only",
+                        "one of --signal, --litres, --odometer-km");
     if (const auto sound = checkShapeFlags(o.shape); !sound)
         return sound;
     if (o.shape.given() && !o.signal)
-        return failInput("a tank's shape needs a reading", "--signal with --shape");
+        return wrongUse("a tank's shape needs a reading", "--signal with --shape");
     if (o.signal2 && (!o.signal || o.shape.given()))
-        return failInput("--signal2 goes with --signal and a saddle tank's calibration");
+        return wrongUse("--signal2 goes with --signal and a saddle tank's calibration");
     if (o.litresSd && !o.litres)
-        return failInput("--litres-sd goes with --litres");
+        return wrongUse("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
-        return failInput("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+        return wrongUse("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
     if (o.rate && anyOf(o.corrections))
-        return failInput("--at-15c and --blend-energy correct logged fills", "no --rate");
+        return wrongUse("--at-15c and --blend-energy correct logged fills", "no --rate");
     return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
 }
 

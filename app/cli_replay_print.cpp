@@ -31,8 +31,11 @@ Json eventJson(const TrackerEvent& event)
         return {{"at_s", onset}, {"litres", event.litres.mean.litres()},
                 {"sd_l", event.litres.sd.litres()}, {"decided_s", at}};
     case TrackerEventKind::fault:
-        return {{"code", faultWord(event.fault)}, {"at_s", at}, {"text", faultText(event.fault)},
-                {"onset_s", onset}, {"litres_since_onset", event.litres.mean.litres()},
+        return {{"code", faultWord(event.fault)},
+                {"at_s", at},
+                {"text", english(faultText(event.fault))},
+                {"onset_s", onset},
+                {"litres_since_onset", event.litres.mean.litres()},
                 {"km_since_onset", event.distance.km()}};
     case TrackerEventKind::faultCleared:
         return {{"code", faultWord(event.fault)}, {"at_s", at}};
@@ -87,8 +90,10 @@ std::string eventLine(const TrackerEvent& event)
         return at + format("refuel of about %.1f L (give or take %.1f): log what the pump showed",
                            litres, event.litres.sd.litres());
     case TrackerEventKind::fault:
-        return at + format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),
-                           (event.time - event.onset).count(), litres) + faultText(event.fault);
+        return at +
+               format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),
+                      (event.time - event.onset).count(), litres) +
+               english(faultText(event.fault));
     case TrackerEventKind::faultCleared:
         return at + format("fault %s is over since %.0f s", faultWord(event.fault),
                            event.time.count());

@@ -58,7 +58,7 @@ Result<LevelSource> calibratedSource(const std::filesystem::path& file)
     const Result<PointsFile> points = readPoints(file);
     if (!points)
         return fail(points.error());
-    for (const std::string& warning : points->warnings)
+    for (const Sentence& warning : points->warnings)
         warn(warning);
     LevelSource sender;
     if (std::ranges::all_of(points->points, [](const auto& p) { return p.signal2.has_value(); })) {
@@ -77,8 +77,13 @@ Result<LevelSource> calibratedSource(const std::filesystem::path& file)
         if (finding.severity != Severity::info)
             warn(finding.text);
     if (!fit->curve)
-        return fail({.code = ErrorCode::badInput, .detail = "this calibration gives no curve",
-                     .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+        return fail({.code = ErrorCode::badInput,
+                     .detail = Sentence::just("this calibration gives no curve"),
+                     .file = file.string(),
+                     .line = 0,
+                     .column = {},
+                     .expected = {},
+                     .found = {}});
     sender.curve = std::move(*fit->curve);
     return sender;
 }
@@ -90,8 +95,8 @@ Result<LevelSource> levelSource(const ReplayOptions& options)
     if (const auto sound = checkShapeFlags(options.shape); !sound)
         return fail(sound.error());
     if (options.shape.given() != options.calibration.empty())
-        return failInput("the level needs a calibration, or the tank's shape",
-                         "either --calibration or --shape");
+        return wrongUse("the level needs a calibration, or the tank's shape",
+                        "either --calibration or --shape");
     const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
     if (!spread)
         return fail(spread.error());

@@ -35,13 +35,13 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
         json["evidence"].push_back(
             {{"kind", wordOf(item.kind)},
              {"date", item.time ? Json(dateText(*item.time)) : Json()},
-             {"text", item.text},
+             {"text", english(item.text)},
              {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
              {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
              {"surprise_sd", item.surprise}});
     if (next)
-        json["next_proof"] = {{"text", next->text},
-                              {"caution", next->caution},
+        json["next_proof"] = {{"text", english(next->text)},
+                              {"caution", english(next->caution)},
                               {"sd_now_l", next->sdNow.litres()},
                               {"sd_after_l", next->sdAfter.litres()}};
     return json;
@@ -73,12 +73,14 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
                       : "Evidence:\n");
     for (const EvidenceItem& item : car.reserve.evidence())
         std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
-                            item.time ? dateText(*item.time).c_str() : "", item.text.c_str(),
-                            item.before.mean.litres(), item.before.sd.litres(),
-                            item.after.mean.litres(), item.after.sd.litres());
+                            item.time ? dateText(*item.time).c_str() : "",
+                            english(item.text).c_str(), item.before.mean.litres(),
+                            item.before.sd.litres(), item.after.mean.litres(),
+                            item.after.sd.litres());
     if (next)
         std::cout << format("Next proof: %s. It would leave ± %.2f L.\n  Caution: %s\n",
-                            next->text.c_str(), next->sdAfter.litres(), next->caution.c_str());
+                            english(next->text).c_str(), next->sdAfter.litres(),
+                            english(next->caution).c_str());
     std::cout << "Never test the reserve on a public road.\n";
     return {};
 }

@@ -30,15 +30,20 @@ Result<std::size_t> findFill(const CarKnowledge& car, const std::string& beginni
     if (found.size() == 1)
         return found.front();
     if (found.empty())
-        return fail(Error{ErrorCode::notFound, "there is no fill of this id", {}, 0, "ID",
-                          "an id, or its beginning, as check prints it", beginning});
-    return failInput("several fills begin with this id", "more characters of it", beginning);
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("there is no fill of this id"),
+                          {},
+                          0,
+                          "ID",
+                          Sentence::just("an id, or its beginning, as check prints it"),
+                          beginning});
+    return wrongUse("several fills begin with this id", "more characters of it", beginning);
 }
 
 Result<Fill> asTyped(Fill fill, const RuleOptions& o)
 {
     if (o.odometer && !fill.odometer)
-        return failInput("this fill was logged without an odometer", "--trip-meter-km");
+        return wrongUse("this fill was logged without an odometer", "--trip-meter-km");
     if (o.litres)
         fill.volume = Volume::fromLitres(*o.litres);
     if (o.odometer)
@@ -57,11 +62,11 @@ Result<Fill> asProposed(const CarKnowledge& car, std::size_t index)
         if (const auto fill = corrected(car.log.fills[index].value, flag))
             return *fill;
         if (flag.missing)
-            return failInput("a fill is missing before this one, and its litres are not known",
-                             "fill add --partial with its own date, or the ruling leave-out");
+            return wrongUse("a fill is missing before this one, and its litres are not known",
+                            "fill add --partial with its own date, or the ruling leave-out");
     }
-    return failInput("nothing is proposed for this fill",
-                     "--litres, --odometer-km or --trip-meter-km with what is right");
+    return wrongUse("nothing is proposed for this fill",
+                    "--litres, --odometer-km or --trip-meter-km with what is right");
 }
 
 Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions& o)
@@ -71,7 +76,7 @@ Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions
     if (o.verdict == Verdict::correct)
         return typed ? asTyped(fill, o) : asProposed(car, index);
     if (typed)
-        return failInput("figures go with the ruling correct");
+        return wrongUse("figures go with the ruling correct");
     fill.counted = o.verdict == Verdict::reconsider ? std::nullopt
                                                     : std::optional(o.verdict == Verdict::accept);
     return fill;

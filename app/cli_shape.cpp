@@ -12,7 +12,7 @@ Result<void> need(const std::optional<double>& value, const char* flag)
 {
     if (value)
         return {};
-    return failInput("the tank's shape is not complete", flag);
+    return wrongUse("the tank's shape is not complete", flag);
 }
 
 // A cylinder is told by its radius, the others by width and height.
@@ -63,7 +63,7 @@ Result<void> checkShapeFlags(const ShapeFlags& flags)
     const bool loose = flags.widthM || flags.heightM || flags.lengthM || flags.radiusM
         || flags.tiltDegrees || flags.emptySignal || flags.fullSignal;
     if (loose && !flags.given())
-        return failInput("dimensions go with the tank's shape", "--shape box, cylinder or ellipse");
+        return wrongUse("dimensions go with the tank's shape", "--shape box, cylinder or ellipse");
     return {};
 }
 
@@ -97,7 +97,7 @@ void addSeriesFlags(CLI::App& command, std::optional<double>& lobe1, std::option
 Result<Volume> seriesSpreadFrom(std::optional<double> lobe1, std::optional<double> lobe2)
 {
     if (lobe1.has_value() != lobe2.has_value())
-        return failInput("a saddle tank has two lobes", "--lobe1-l and --lobe2-l");
+        return wrongUse("a saddle tank has two lobes", "--lobe1-l and --lobe2-l");
     return lobe1 ? seriesSpread(Volume::fromLitres(*lobe1), Volume::fromLitres(*lobe2)) : Volume();
 }
 

@@ -58,7 +58,7 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
     for (const std::string& pair : surge) {
         const std::size_t equals = pair.find('=');
         if (equals == std::string::npos)
-            return failInput("--surge-margin-l takes MODE=LITRES", "special-stage=2", pair);
+            return wrongUse("--surge-margin-l takes MODE=LITRES", "special-stage=2", pair);
         const std::string mode = pair.substr(0, equals);
         std::string known;
         bool found = false;
@@ -67,8 +67,13 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
             found = found || entry.value.name == mode;
         }
         if (!found)
-            return fail(Error{ErrorCode::notFound, "there is no driving mode of this name", {}, 0,
-                              "--surge-margin-l", known, mode});
+            return fail(Error{ErrorCode::notFound,
+                              Sentence::just("there is no driving mode of this name"),
+                              {},
+                              0,
+                              "--surge-margin-l",
+                              Sentence::just(known),
+                              mode});
         const Result<double> litres = parseNumber(pair.substr(equals + 1), kNotNegative);
         if (!litres)
             return fail(litres.error());

@@ -2,6 +2,7 @@
 #include "app/log_lines.h"
 
 #include "app/mode_name.h"
+#include "app/sentence_text.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -103,7 +104,7 @@ LogLine logLine(const CarKnowledge& car, const LogRow& row, const UnitFormat& fo
     } else if (const auto* proof = std::get_if<Proof>(&row.value)) {
         line.value = proofSummary(*proof, format);
         if (lesson.proofFlag)
-            line.flag = QString::fromStdString(lesson.proofFlag->text);
+            line.flag = sentenceText(lesson.proofFlag->text, format);
     } else {
         line.value = calibrationSummary(std::get<Calibration>(row.value), format);
     }

@@ -23,13 +23,13 @@ std::vector<std::string> modeNames(const VehicleLog& log)
 std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
 {
     std::vector<Notice> notices;
-    for (const std::string& warning : now.warnings)
+    for (const Sentence& warning : now.warnings)
         notices.push_back({Notice::Severity::warning, warning});
     for (const FillFlag& flag : car.consumption.flags)
-        notices.push_back({Notice::Severity::warning,
-                           std::string("a fill is kept out, ") + causeName(flag.cause) + ": " + flag.text});
+        notices.push_back(
+            {Notice::Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
     for (const ProofFlag& flag : car.proofFlags)
-        notices.push_back({Notice::Severity::warning, "a proof " + flag.text});
+        notices.push_back({Notice::Severity::warning, Sentence::of("a proof: %1", flag.text)});
     if (car.fit)
         for (const Finding& finding : car.fit->findings)
             if (finding.severity == Severity::error)
@@ -58,7 +58,13 @@ bool LogbookCar::writtenElsewhere()
 Result<std::shared_ptr<const CarKnowledge>> LogbookCar::knowledge()
 {
     if (!m_logbook || !m_vehicle)
-        return fail(Error{ErrorCode::notFound, "the logbook has no vehicle yet", {}, 0, {}, {}, {}});
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::of("the logbook has no vehicle yet"),
+                          {},
+                          0,
+                          {},
+                          {},
+                          {}});
     const Result<FileState> state = m_logbook->state();
     if (!state)
         return fail(state.error());
@@ -159,7 +165,8 @@ Result<FillLesson> LogbookCar::addFill(const FillDraft& draft)
     m_known.reset();
     const auto after = knowledge();
     if (!after)   // it is stored all the same: say what keeps the answer back
-        return lesson.flags.push_back({Notice::Severity::warning, describe(after.error())}), lesson;
+        return lesson.flags.push_back({Notice::Severity::warning, sentenceOf(after.error())}),
+               lesson;
     lesson.rate.after = (*after)->consumption.model.forecast().rate;
     lesson.reserve.after = (*after)->reserve.reserve();
     const auto& fills = (*after)->log.fills;

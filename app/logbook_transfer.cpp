@@ -39,7 +39,8 @@ Result<ImportPreview<T>> previewImport(const Logbook& logbook, const Entry<Vehic
     preview.duplicates = table->rows.size() - preview.fresh.size();
     preview.ofOthers = table->ofOthers;
     for (const std::string& column : table->unknownColumns)
-        preview.warnings.push_back(file.string() + ": column '" + column + "' is not imported");
+        preview.warnings.push_back(
+            Sentence::of("%1: column '%2' is not imported", file.string(), column));
     return preview;
 }
 
@@ -75,7 +76,8 @@ Result<MergeDone> takeInLogbook(Logbook& logbook, const std::filesystem::path& o
         return fail(report.error());
     MergeDone done{std::move(*report), *copy, {}};
     for (const std::string& name : done.report.sameName)
-        done.warnings.push_back("two vehicles are called " + name + " now: they were made apart");
+        done.warnings.push_back(
+            Sentence::of("two vehicles are called %1 now: they were made apart", name));
     return done;
 }
 

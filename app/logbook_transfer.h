@@ -26,7 +26,7 @@ struct ImportPreview {
     std::vector<T> fresh;              // in the order of the file
     std::size_t duplicates = 0;        // in the log already
     std::size_t ofOthers = 0;          // of other vehicles
-    std::vector<std::string> warnings; // columns that are not imported
+    std::vector<Sentence> warnings;    // columns that are not imported
 };
 
 // Reads the table against the log of the vehicle, whose name is put into `options`.
@@ -48,7 +48,7 @@ Result<ImportDone> takeIn(Logbook& logbook, const EntryId& vehicle, const Import
 struct MergeDone {
     MergeReport report;
     std::filesystem::path backup;      // the logbook as it was
-    std::vector<std::string> warnings; // vehicles that share a name now
+    std::vector<Sentence> warnings;    // vehicles that share a name now
 };
 
 // Errors: as backUp and Logbook::merge; nothing is taken in then.

@@ -116,12 +116,12 @@ QList<NoticeText> LogbookViewModel::notices() const
 {
     QList<NoticeText> notices;
     if (m_problem)
-        notices.append(*m_problem);
+        notices.append(noticeText(*m_problem, m_format));
     const EntryLesson lesson = openedLesson();
     if (lesson.fillFlag)
-        notices.append(noticeText(Notice{Notice::Severity::warning, lesson.fillFlag->text}));
+        notices.append(noticeText({Notice::Severity::warning, lesson.fillFlag->text}, m_format));
     if (lesson.proofFlag)
-        notices.append(noticeText(Notice{Notice::Severity::warning, lesson.proofFlag->text}));
+        notices.append(noticeText({Notice::Severity::warning, lesson.proofFlag->text}, m_format));
     return notices;
 }
 
@@ -129,7 +129,7 @@ QList<NoticeText> LogbookViewModel::listNotices() const
 {
     if (!m_rows.problem())
         return {};
-    return {noticeText(*m_rows.problem())};
+    return {noticeText(noticeOf(*m_rows.problem()), m_format)};
 }
 
 QString LogbookViewModel::undoWord() const
@@ -178,7 +178,7 @@ bool LogbookViewModel::applied(const Result<void>& result)
 {
     m_problem.reset();
     if (!result)
-        m_problem = noticeText(result.error());
+        m_problem = noticeOf(result.error());
     emit changed();
     return result.has_value();
 }

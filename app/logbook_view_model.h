@@ -115,7 +115,7 @@ private:
     bool m_correcting = false;
     QList<Fact> m_versions;
     std::vector<Step> m_steps;
-    std::optional<NoticeText> m_problem;
+    std::optional<Notice> m_problem;
     mutable std::optional<PlotPicture> m_consumption; // drawn when first looked at
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/notice_text.h"
 
+#include "app/sentence_text.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -27,22 +29,30 @@ QString word(Notice::Severity severity)
 
 } // namespace
 
-NoticeText noticeText(const Notice& notice)
+Notice noticeOf(const Error& error)
 {
-    return {notice.severity, word(notice.severity), QString::fromStdString(notice.text)};
+    return {Notice::Severity::error, sentenceOf(error)};
 }
 
-NoticeText noticeText(const Error& error)
+Notice noticeOf(const Finding& finding)
 {
-    return noticeText(Notice{Notice::Severity::error, describe(error)});
+    return {finding.severity == Severity::error     ? Notice::Severity::error
+            : finding.severity == Severity::warning ? Notice::Severity::warning
+                                                    : Notice::Severity::info,
+            finding.text};
 }
 
-QList<NoticeText> noticeTexts(const std::vector<Notice>& notices)
+NoticeText noticeText(const Notice& notice, const UnitFormat& format)
+{
+    return {notice.severity, word(notice.severity), sentenceText(notice.text, format)};
+}
+
+QList<NoticeText> noticeTexts(const std::vector<Notice>& notices, const UnitFormat& format)
 {
     QList<NoticeText> texts;
     texts.reserve(qsizetype(notices.size()));
     for (const Notice& notice : notices)
-        texts.append(noticeText(notice));
+        texts.append(noticeText(notice, format));
     std::stable_sort(texts.begin(), texts.end(), [](const NoticeText& a, const NoticeText& b) {
         return a.severity > b.severity;
     });

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/car_service.h"
+#include "app/unit_format.h"
 
 #include <QList>
 #include <QObject>
@@ -29,10 +30,12 @@ public:
     friend bool operator==(const NoticeText&, const NoticeText&) = default;
 };
 
-NoticeText noticeText(const Notice& notice);
-NoticeText noticeText(const Error& error);
+Notice noticeOf(const Error& error);
+Notice noticeOf(const Finding& finding);
+
+NoticeText noticeText(const Notice& notice, const UnitFormat& format);
 
 // The worst first; notices of one severity keep their order.
-QList<NoticeText> noticeTexts(const std::vector<Notice>& notices);
+QList<NoticeText> noticeTexts(const std::vector<Notice>& notices, const UnitFormat& format);
 
 } // namespace undermark

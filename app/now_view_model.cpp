@@ -2,6 +2,7 @@
 #include "app/now_view_model.h"
 
 #include "app/mode_name.h"
+#include "app/sentence_text.h"
 
 #include <algorithm>
 
@@ -13,15 +14,17 @@ namespace {
 std::vector<Notice> withDoubt(const NowState& state)
 {
     std::vector<Notice> notices = state.notices;
-    const auto say = [&notices](Notice::Severity severity, const QString& text) {
-        notices.insert(notices.begin(), {severity, text.toStdString()});
-    };
     if (distances(state.toDry).sureIsNegative)
-        say(Notice::Severity::error, NowViewModel::tr("The tank may be dry already: no distance "
-                                                      "is sure. Fill before driving on."));
+        notices.insert(
+            notices.begin(),
+            {Notice::Severity::error,
+             Sentence::of("The tank may be dry already: no distance is sure. Fill before "
+                          "driving on.")});
     else if (distances(state.toZero).sureIsNegative)
-        say(Notice::Severity::warning, NowViewModel::tr("The zero mark may be passed already: "
-                                                        "no distance to it is sure."));
+        notices.insert(notices.begin(),
+                       {Notice::Severity::warning,
+                        Sentence::of("The zero mark may be passed already: no distance to it is "
+                                     "sure.")});
     return notices;
 }
 
@@ -56,11 +59,11 @@ void NowViewModel::ask(const std::string& mode)
     if (answer) {
         m_state.emplace(std::move(*answer));
         m_horizon = horizonPicture(*m_state, m_format);
-        m_notices = noticeTexts(withDoubt(*m_state));
+        m_notices = withDoubt(*m_state);
     } else {
         m_state.reset();
         m_horizon = {};
-        m_notices = {noticeText(answer.error())};
+        m_notices = {noticeOf(answer.error())};
     }
     emit changed();
 }
@@ -113,7 +116,7 @@ QList<Fact> NowViewModel::facts() const
 
 QString NowViewModel::why() const
 {
-    return m_state ? tr("An estimate: keep a margin. %1").arg(QString::fromStdString(m_state->why))
+    return m_state ? tr("An estimate: keep a margin. %1").arg(sentenceText(m_state->why, m_format))
                    : tr("Once the logbook can answer, the distance stands here.");
 }
 

@@ -65,7 +65,7 @@ public:
     HorizonPicture horizon() const { return m_horizon; }
     QList<Fact> facts() const;
     QString why() const;
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QStringList modes() const;
     int modeIndex() const;
     void setFormat(const UnitFormat& format);
@@ -86,7 +86,7 @@ private:
     UnitFormat m_format;
     std::optional<NowState> m_state;
     HorizonPicture m_horizon;
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
 };
 
 } // namespace undermark

@@ -133,7 +133,7 @@ Result<void> PdfPage::save(const std::filesystem::path& file)
     Error error;
     error.code = ErrorCode::fileAccess;
     error.file = file.string();
-    error.detail = "the card cannot be written";
+    error.detail = Sentence::of("the card cannot be written");
     return fail(error);
 }
 

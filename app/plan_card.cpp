@@ -77,9 +77,10 @@ public:
             rows = planRows(m_request, m_plan, stopsAndEnds(m_plan));
         const double spare = m_y - foot - heightOf(rows);
         if (spare < 0)
-            return failInput("the plan has too many stops for one page",
-                             "--paper a4, or a shorter way",
-                             std::to_string(m_plan.stops.size()) + " stops");
+            return failInput(
+                Sentence::of("the plan has too many stops for one page"),
+                Sentence::of("a shorter way").onTerminal("--paper a4, or a shorter way"),
+                std::to_string(m_plan.stops.size()) + " stops");
         m_row = std::min(kTallRow, kRow + spare / static_cast<double>(rows.size() + 1));
         table(rows);
         m_y = foot - kFootLine;

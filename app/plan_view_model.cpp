@@ -2,6 +2,7 @@
 #include "app/plan_view_model.h"
 
 #include "app/plan_card.h"
+#include "app/sentence_text.h"
 #include "engine/files/route_file.h"
 #include "engine/planning/plan_horizon.h"
 
@@ -73,16 +74,15 @@ void PlanViewModel::pickFile(int row)
     auto file = readRouteFile(path.toStdString());
     if (file)
         return setRoute(std::move(file->route), QFileInfo(path).completeBaseName());
-    m_notices = {noticeText(file.error())};
+    m_notices = {noticeOf(file.error())};
     emit changed();
 }
 
 void PlanViewModel::otherRoute()
 {
     if (m_editor.unsaved() && !std::exchange(m_leaving, true)) {
-        m_notices = {noticeText(Notice{Notice::Severity::warning,
-                                       tr("The changed route is not saved. Touch again to leave it.")
-                                           .toStdString()})};
+        m_notices = {{Notice::Severity::warning,
+                      Sentence::of("The changed route is not saved. Touch again to leave it.")}};
         emit changed();
         return;
     }
@@ -146,7 +146,7 @@ void PlanViewModel::show(Result<Planned> planned)
     m_whatIfAnswer.clear();
     m_cardDone.clear();
     if (!planned) {
-        m_notices = {noticeText(planned.error())};
+        m_notices = {noticeOf(planned.error())};
         return;
     }
     m_plan = std::move(planned->plan);
@@ -155,12 +155,11 @@ void PlanViewModel::show(Result<Planned> planned)
         if (auto cures = findCures(*m_request))
             m_cures = std::move(*cures);
     m_leg = std::clamp(m_leg, 0, std::max(0, int(legs().size()) - 1));
-    std::vector<Notice> notices;
     if (!m_plan->feasible)
-        notices.push_back({Notice::Severity::error, outcome(*m_plan).toStdString()});
-    for (const std::string& note : m_plan->notes)
-        notices.push_back({Notice::Severity::info, note});
-    m_notices = noticeTexts(notices);
+        m_notices.push_back(
+            {Notice::Severity::error, Sentence::just(outcome(*m_plan).toStdString())});
+    for (const Sentence& note : m_plan->notes)
+        m_notices.push_back({Notice::Severity::info, note});
 }
 
 Result<Route> PlanViewModel::fromHere(const Route& whole) const
@@ -215,7 +214,8 @@ void PlanViewModel::askWhatIf(int index)
     m_whatIfTitle = whatIfs()[index];
     m_whatIfAnswer.clear();
     if (!answer) {
-        m_whatIfAnswer.append({tr("no answer"), QString::fromStdString(describe(answer.error()))});
+        m_whatIfAnswer.append(
+            {tr("no answer"), sentenceText(sentenceOf(answer.error()), m_format)});
     } else {
         m_whatIfAnswer.append({tr("now"), outcome(*m_plan)});
         m_whatIfAnswer.append({tr("then"), outcome(answer->plan)});
@@ -231,14 +231,14 @@ void PlanViewModel::planFromHere()
 {
     const auto at = m_format.distanceFrom(m_here.text(0));
     if (!at || !loaded()) {
-        m_notices = {noticeText(Notice{Notice::Severity::error,
-                                       tr("Where the car is on the route comes first.").toStdString()})};
+        m_notices = {
+            {Notice::Severity::error, Sentence::of("Where the car is on the route comes first.")}};
         emit changed();
         return;
     }
     auto rest = routeFrom(m_editor.route(), *at);
     if (!rest) {
-        m_notices = {noticeText(rest.error())};
+        m_notices = {noticeOf(rest.error())};
         emit changed();
         return;
     }
@@ -264,7 +264,7 @@ void PlanViewModel::writeCard()
     const std::filesystem::path file = m_car.folder() / "fuel-card.pdf";
     const auto written = writePlanCard(*m_request, *m_plan, Paper::a5, file);
     m_cardDone = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
-                         : QString::fromStdString(describe(written.error()));
+                         : sentenceText(sentenceOf(written.error()), m_format);
     emit changed();
 }
 

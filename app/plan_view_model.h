@@ -85,7 +85,7 @@ public:
     bool feasible() const { return m_plan && m_plan->feasible; }
     QString title() const;
     QString summary() const;
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QStringList aims() const;
     int aim() const { return int(m_aim); }
     QStringList confidences() const;
@@ -148,7 +148,7 @@ private:
     std::optional<PlanRequest> m_request;
     std::optional<Plan> m_plan;
     std::vector<Cure> m_cures;
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
     QString m_whatIfTitle;
     QList<Fact> m_whatIfAnswer;
     NumberForm m_here;

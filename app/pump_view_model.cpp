@@ -41,7 +41,7 @@ void PumpViewModel::startAgain()
     if (const Result<FillDraft> guess = m_car.guessFill())
         fillIn(*guess, true);
     else
-        m_notices = {noticeText(guess.error())};
+        m_notices = {noticeOf(guess.error())};
     emit changed();
 }
 
@@ -149,9 +149,9 @@ Result<FillDraft> PumpViewModel::draft() const
     const auto refused = [this](Entry entry) {
         Error error;
         error.code = ErrorCode::badInput;
-        error.detail = tr("this is not an amount that can be stored").toStdString();
+        error.detail = Sentence::of("this is not an amount that can be stored");
         error.column = m_form.name(entry).toStdString();
-        error.expected = tr("a number of 0 or more").toStdString();
+        error.expected = Sentence::of("a number of 0 or more");
         error.found = m_form.text(entry).toStdString();
         return fail(error);
     };
@@ -159,7 +159,7 @@ Result<FillDraft> PumpViewModel::draft() const
     fill.extent = m_extent;
     const auto litres = m_format.volumeFrom(m_form.text(Litres));
     if (!litres || *litres == Volume{})
-        return failInput(tr("How much went in is missing").toStdString());
+        return failInput(Sentence::of("How much went in is missing"));
     fill.litres = *litres;
 
     const Entry meter = m_byTripMeter ? TripMeter : Odometer;
@@ -206,12 +206,12 @@ void PumpViewModel::save()
     const Result<FillDraft> fill = draft();
     Result<FillLesson> lesson = fill ? store(*fill) : Result<FillLesson>(fail(fill.error()));
     if (!lesson) {
-        m_notices = {noticeText(lesson.error())};
+        m_notices = {noticeOf(lesson.error())};
         emit changed();
         return;
     }
     m_savedFill = *fill;
-    m_notices = noticeTexts(lesson->flags);
+    m_notices = lesson->flags;
     m_lesson = std::move(*lesson);
     m_mended = false;
     m_form.setLocked(true);
@@ -235,7 +235,7 @@ void PumpViewModel::mend()
     if (mendWord().isEmpty())
         return;
     if (const auto revised = m_car.revise(m_lesson->entryId, *m_lesson->proposed); !revised) {
-        m_notices = {noticeText(revised.error())};
+        m_notices = {noticeOf(revised.error())};
         emit changed();
         return;
     }
@@ -263,7 +263,7 @@ void PumpViewModel::undo()
         m_notices.clear();
         m_form.setLocked(false);
     } else {
-        m_notices = {noticeText(undone.error())};
+        m_notices = {noticeOf(undone.error())};
     }
     emit changed();
     if (undone)

@@ -60,7 +60,7 @@ public:
     QStringList extents() const;
     int extent() const { return int(m_extent); }
     QString meterSwitch() const;
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     bool saved() const { return m_lesson.has_value(); }
     QString savedTitle() const;
     QList<LessonRow> lesson() const;
@@ -104,7 +104,7 @@ private:
     bool m_touched = false; // something was typed or chosen
     bool m_byTripMeter = false;
     FillExtent m_extent = FillExtent::full;
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
     std::optional<FillLesson> m_lesson;
     FillDraft m_savedFill;
     bool m_mended = false;

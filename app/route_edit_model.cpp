@@ -102,8 +102,13 @@ Result<RowEdit> RouteEditModel::edit() const
             return;
         target = read(text);
         if (!target && (!text.isEmpty() || entry.id == Leg))
-            failed = Error{ErrorCode::badInput, tr("this is no number").toStdString(), {}, 0,
-                           entry.name.toStdString(), {}, text.toStdString()};
+            failed = Error{ErrorCode::badInput,
+                           Sentence::of("this is no number"),
+                           {},
+                           0,
+                           entry.name.toStdString(),
+                           {},
+                           text.toStdString()};
     };
     const QList<NumberEntry> shown = entries();
     take(shown[Leg], edit.leg, [this](const QString& text) { return m_format.distanceFrom(text); });
@@ -128,7 +133,7 @@ bool RouteEditModel::apply(const std::function<Result<void>(RouteEditor&)>& edit
     }
     m_notices.clear();
     if (!done)
-        m_notices = {noticeText(done.error())};
+        m_notices = {noticeOf(done.error())};
     emit changed();
     return done.has_value();
 }
@@ -246,7 +251,7 @@ void RouteEditModel::undo()
     m_editor.undo();
     m_saved.clear();
     if (const auto planned = m_planner(route()); !planned)
-        m_notices = {noticeText(planned.error())};
+        m_notices = {noticeOf(planned.error())};
     if (m_row)
         show(*m_row);
     emit changed();
@@ -265,7 +270,7 @@ void RouteEditModel::save()
         m_saved = tr("Written to %1").arg(QString::fromStdString(file.string()));
         emit stored();
     } else {
-        m_notices = {noticeText(written.error())};
+        m_notices = {noticeOf(written.error())};
     }
     emit changed();
 }

@@ -74,7 +74,7 @@ public:
     int fuel() const;
     QString doneWord() const; // what done() would do
     QString undoWord() const; // empty: nothing to undo
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QString saved() const { return m_saved; } // where to, once it is
     bool unsaved() const { return route() != m_kept; }
 
@@ -121,7 +121,7 @@ private:
     Behind m_behind = Behind::moves;
     NumberForm m_form;
     std::optional<QString> m_typedName; // until it is taken or dropped
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
     QString m_saved;
 };
 

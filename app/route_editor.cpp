@@ -17,9 +17,10 @@ Result<void> checkName(const Route& route, std::size_t row, const std::string& n
     if (name == route.points[row].name)
         return {};
     if (name.empty())
-        return failInput("a row needs a name");
+        return failInput(Sentence::of("a row needs a name"));
     if (std::ranges::find(route.points, name, &RoutePoint::name) != route.points.end())
-        return failInput("another row has this name", "a name of its own", name);
+        return failInput(Sentence::of("another row has this name"),
+                         Sentence::of("a name of its own"), name);
     return {};
 }
 
@@ -55,13 +56,14 @@ Result<void> RouteEditor::change(std::size_t row, const RowEdit& edit)
     point.mostPurchase = edit.mostPurchase;
     if (edit.leg && row > 0) {
         if (!(*edit.leg >= Distance()))
-            return failInput("the leg is no distance", "0 km or more");
+            return failInput(Sentence::of("the leg is no distance"), Sentence::of("0 km or more"));
         const Distance longer = *edit.leg - *leg(row);
         const std::size_t end = edit.behind == Behind::moves ? route.points.size() : row + 1;
         for (std::size_t i = row; i < end; ++i)
             route.points[i].at += longer;
         if (end < route.points.size() && point.at > route.points[end].at)
-            return failInput("the row would lie behind the next one, which stays where it is");
+            return failInput(
+                Sentence::of("the row would lie behind the next one, which stays where it is"));
     }
     return take(std::move(route));
 }
@@ -70,8 +72,8 @@ Result<void> RouteEditor::addAfter(std::size_t row, const std::string& name)
 {
     assert(row < m_route.points.size());
     if (m_route.points.size() == kMostRoutePointsInFile)
-        return failInput("the route is too long",
-                         std::to_string(kMostRoutePointsInFile) + " rows at most");
+        return failInput(Sentence::of("the route is too long"),
+                         Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile)));
     Route route = m_route;
     const RoutePoint& before = route.points[row];
     const RoutePoint& after = route.points[std::min(row + 1, route.points.size() - 1)];

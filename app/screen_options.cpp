@@ -16,9 +16,9 @@ tl::unexpected<Error> refuse(const QString& flag, const QString& expected, const
 {
     Error error;
     error.code = ErrorCode::badInput;
-    error.detail = "this value cannot be used";
+    error.detail = Sentence::just("this value cannot be used");
     error.column = flag.toStdString();
-    error.expected = expected.toStdString();
+    error.expected = Sentence::just(expected.toStdString());
     error.found = found.toStdString();
     return fail(error);
 }
@@ -114,9 +114,10 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     const QCommandLineOption version = parser.addVersionOption();
     parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, signal, grab, selfTest});
     if (!parser.parse(arguments))
-        return failInput(parser.errorText().toStdString());
+        return failInput(Sentence::just(parser.errorText().toStdString()));
     if (!parser.positionalArguments().isEmpty())
-        return failInput("an argument that is not a flag", "flags only; see --help",
+        return failInput(Sentence::just("an argument that is not a flag"),
+                         Sentence::just("flags only; see --help"),
                          parser.positionalArguments().first().toStdString());
 
     LaunchOptions options;

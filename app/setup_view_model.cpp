@@ -77,7 +77,7 @@ void SetupViewModel::keep()
 
 void SetupViewModel::refuse(const Error& error)
 {
-    m_notices = {noticeText(error)};
+    m_notices = {noticeOf(error)};
     emit changed();
 }
 
@@ -85,8 +85,7 @@ void SetupViewModel::save()
 {
     const auto capacity = m_format.volumeFrom(m_form.text(Capacity));
     if (!capacity || *capacity == Volume{})
-        return refuse({ErrorCode::badInput, tr("How much the tank takes is missing").toStdString(),
-                       {}, 0, {}, {}, {}});
+        return refuse(failInput(Sentence::of("How much the tank takes is missing")).value());
     Vehicle vehicle;
     vehicle.name = m_name.trimmed().toStdString();
     vehicle.fuel = FuelKind(m_fuel);

@@ -42,7 +42,7 @@ public:
     QStringList fuels() const;
     int fuel() const { return m_fuel; }
     NumberForm* form() { return &m_form; }
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
 
     void setFormat(const UnitFormat& format);
     Q_INVOKABLE void refresh();
@@ -70,7 +70,7 @@ private:
     int m_fuel = 0;
     bool m_needed = false;
     bool m_another = false;
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
 };
 
 } // namespace undermark

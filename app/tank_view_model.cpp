@@ -2,6 +2,7 @@
 #include "app/tank_view_model.h"
 
 #include "app/log_lines.h"
+#include "app/sentence_text.h"
 #include "app/tank_picture.h"
 #include "engine/outlook/outlook.h"
 #include "engine/tank/next_proof.h"
@@ -104,11 +105,8 @@ QList<NoticeText> TankViewModel::findings() const
     std::vector<Notice> notices;
     if (m_known && m_known->fit)
         for (const Finding& finding : m_known->fit->findings)
-            notices.push_back({finding.severity == Severity::error     ? Notice::Severity::error
-                               : finding.severity == Severity::warning ? Notice::Severity::warning
-                                                                       : Notice::Severity::info,
-                               finding.text});
-    return noticeTexts(notices);
+            notices.push_back(noticeOf(finding));
+    return noticeTexts(notices, m_format);
 }
 
 void TankViewModel::changeTable()
@@ -256,8 +254,9 @@ QList<Fact> TankViewModel::evidence() const
     QList<Fact> items;
     for (const EvidenceItem& item : m_known->reserve.evidence()) {
         const QString day = item.time ? dateText(*item.time) + QStringLiteral(": ") : QString();
-        items.append({day + QString::fromStdString(item.text),
-                      tr("%1, then %2").arg(m_format.volume(item.before), m_format.volume(item.after))});
+        items.append(
+            {day + sentenceText(item.text, m_format),
+             tr("%1, then %2").arg(m_format.volume(item.before), m_format.volume(item.after))});
     }
     if (items.isEmpty())
         items.append({tr("the calibration and what is usually left behind"), tr("no proof yet")});
@@ -271,8 +270,8 @@ QString TankViewModel::nextProof() const
     const auto next = suggestNextProof(m_known->reserve, NextProofKind::base);
     if (!next)
         return tr("More proof of these kinds would not help.");
-    return tr("%1 It would leave ± %2.")
-        .arg(QString::fromStdString(next->text), m_format.volume({next->sdAfter, {}}));
+    return tr("%1. It would leave ± %2.")
+        .arg(sentenceText(next->text, m_format), m_format.volume({next->sdAfter, {}}));
 }
 
 QString TankViewModel::nextProofCaution() const
@@ -281,7 +280,7 @@ QString TankViewModel::nextProofCaution() const
         return {};
     const auto next = suggestNextProof(m_known->reserve, NextProofKind::base);
     const QString never = tr("Never test the reserve on a public road.");
-    return next ? tr("Caution: %1 %2").arg(QString::fromStdString(next->caution), never)
+    return next ? tr("Caution: %1 %2").arg(sentenceText(next->caution, m_format), never)
                 : tr("Caution: %1").arg(never);
 }
 

@@ -43,7 +43,7 @@ bool TransferViewModel::run(const LogbookWork& work)
     m_notices.clear();
     const Result<void> done = m_car.withLogbook(work);
     if (!done) {
-        m_notices = {noticeText(done.error())};
+        m_notices = {noticeOf(done.error())};
         emit changed();
     }
     return done.has_value();
@@ -59,10 +59,10 @@ bool TransferViewModel::runOnCar(
     return run([&](Logbook& logbook) { return work(logbook, vehicle); });
 }
 
-void TransferViewModel::warn(const std::vector<std::string>& warnings)
+void TransferViewModel::warn(const std::vector<Sentence>& warnings)
 {
-    for (const std::string& warning : warnings)
-        m_notices.append(noticeText(Notice{Notice::Severity::warning, warning}));
+    for (const Sentence& warning : warnings)
+        m_notices.push_back({Notice::Severity::warning, warning});
 }
 
 void TransferViewModel::exportAll()
@@ -141,7 +141,7 @@ ImportOptions TransferViewModel::importOptions() const
 
 void TransferViewModel::lookIn()
 {
-    std::vector<std::string> warnings;
+    std::vector<Sentence> warnings;
     const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
         return std::visit([&]<class T>(ImportPreview<T>& shown) -> Result<void> {
             auto preview = previewImport<T>(logbook, vehicle, m_file, importOptions());
@@ -168,8 +168,9 @@ void TransferViewModel::import()
             if (!now)
                 return fail(now.error());
             if (now->fresh != shown.fresh)
-                return failInput(tr("table or logbook have changed since they were looked at: go "
-                                    "back and look again").toStdString());
+                return failInput(
+                    Sentence::of("table or logbook have changed since they were looked at: go "
+                                 "back and look again"));
             auto taken = takeIn(logbook, vehicle.id, shown, m_car.time());
             if (!taken)
                 return fail(taken.error());

@@ -61,7 +61,7 @@ public:
     QString title() const;
     QString text() const; // below the title
     FileList* files() { return m_merging ? &m_logbooks : &m_tables; }
-    QList<NoticeText> notices() const { return m_notices; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QList<Choice> units() const;
     QList<Fact> facts() const;   // the rows that would be added, the first of them
     QString confirmWord() const; // what confirm() would do; empty: nothing
@@ -91,7 +91,7 @@ private:
     void go(Stage stage);
     bool run(const LogbookWork& work); // says what went wrong
     bool runOnCar(const std::function<Result<void>(Logbook&, const Entry<Vehicle>&)>& work);
-    void warn(const std::vector<std::string>& warnings);
+    void warn(const std::vector<Sentence>& warnings);
     void lookIn();
     void import();
     void merge();
@@ -105,7 +105,7 @@ private:
     std::filesystem::path m_file;
     std::array<int, 5> m_units{}; // by Unit
     std::variant<ImportPreview<Fill>, ImportPreview<Trip>> m_preview; // its kind is the table's
-    QList<NoticeText> m_notices;
+    std::vector<Notice> m_notices;
     QString m_done;
 };
 

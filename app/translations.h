@@ -6,8 +6,7 @@
 
 namespace undermark {
 
-// The screen's words in one of its languages; the engine's sentences stay as the
-// engine writes them.
+// The screen's words in one of its languages, those of the engine's sentences among them.
 class Translations {
 public:
     // "de", "fr"; anything else is English. Texts are made anew by their owners.

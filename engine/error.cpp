@@ -34,28 +34,32 @@ std::string shown(const std::string& found)
 
 } // namespace
 
-std::string describe(const Error& error)
+Sentence sentenceOf(const Error& error)
 {
-    std::string text;
-    if (!error.file.empty())
-        text += error.file + ":";
-    if (error.line > 0)
-        text += std::to_string(error.line) + ":";
-    if (!text.empty())
-        text += " ";
+    const auto* text = std::get_if<std::string>(&error.found);
+    const Part found = text ? Part(shown(*text)) : error.found;
+    const bool finds = !text || !text->empty();
+    Sentence what = error.detail;
+    if (!error.expected.empty() && finds)
+        what = Sentence::of("%1 (expected %2, found '%3')", what, error.expected, found);
+    else if (!error.expected.empty())
+        what = Sentence::of("%1 (expected %2)", what, error.expected);
+    else if (finds)
+        what = Sentence::of("%1 (found '%2')", what, found);
     if (!error.column.empty())
-        text += "column '" + error.column + "': ";
-    text += error.detail;
-    std::string found = error.found.empty() ? "" : "found '" + shown(error.found) + "'";
-    std::string expected = error.expected.empty() ? "" : "expected " + error.expected;
-    if (!expected.empty() && !found.empty())
-        text += " (" + expected + ", " + found + ")";
-    else if (!expected.empty() || !found.empty())
-        text += " (" + expected + found + ")";
-    return text;
+        what = Sentence::of("column '%1': %2", error.column, what);
+    std::string place = error.file;
+    if (error.line > 0)
+        place += (place.empty() ? "" : ":") + std::to_string(error.line);
+    return place.empty() ? what : Sentence::of("%1: %2", place, what);
 }
 
-tl::unexpected<Error> failInput(std::string detail, std::string expected, std::string found)
+std::string describe(const Error& error)
+{
+    return english(sentenceOf(error));
+}
+
+tl::unexpected<Error> failInput(Sentence detail, Sentence expected, Part found)
 {
     return fail({.code = ErrorCode::badInput,
                  .detail = std::move(detail),

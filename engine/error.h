@@ -5,6 +5,8 @@
 // findings is an answer, not an error.
 #pragma once
 
+#include "engine/sentence.h"
+
 #include <string>
 #include <tl/expected.hpp>
 
@@ -24,12 +26,12 @@ enum class ErrorCode {
 // left out of the sentence.
 struct Error {
     ErrorCode code = ErrorCode::internal;
-    std::string detail;   // one plain sentence without full stop
+    Sentence detail;      // without full stop
     std::string file;     // as the user named it
     long line = 0;        // from 1
     std::string column;   // column, flag or field name
-    std::string expected;
-    std::string found;
+    Sentence expected;
+    Part found;
 };
 
 template <class T>
@@ -38,11 +40,11 @@ using Result = tl::expected<T, Error>;
 // One line for people: "FILE:LINE: column 'litres': DETAIL (expected a number
 // of 0 or more, found 'abc')". What was found is cut to 60 bytes, and what cannot be
 // printed is shown as '?'.
-std::string describe(const Error& error);
+Sentence sentenceOf(const Error& error);
+std::string describe(const Error& error); // in English
 
 // Short-hands for returning an error from a function of any Result<T>.
 inline tl::unexpected<Error> fail(Error error) { return tl::unexpected<Error>(std::move(error)); }
-tl::unexpected<Error> failInput(std::string detail, std::string expected = {},
-                                std::string found = {});
+tl::unexpected<Error> failInput(Sentence detail, Sentence expected = {}, Part found = {});
 
 } // namespace undermark

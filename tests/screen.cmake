@@ -25,7 +25,10 @@ if(UNDERMARK_BENCH)
 endif()
 
 undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
+get_property(update_translations GLOBAL PROPERTY undermark_update_translations)
+list(JOIN update_translations "|" update_translations)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
+  UNDERMARK_UPDATE_TRANSLATIONS="${update_translations}"
   UNDERMARK_SOURCE="${PROJECT_SOURCE_DIR}"
   UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>"
   UNDERMARK_PREVIEW_PROGRAM="$<TARGET_FILE:undermark-preview>")

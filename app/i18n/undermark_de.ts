@@ -811,26 +811,6 @@
         <translation>Nullmarke über leergepumpt</translation>
     </message>
     <message>
-        <source>Touch every caution once it holds here.</source>
-        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
-    </message>
-    <message>
-        <source>How much was poured comes first.</source>
-        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
-    </message>
-    <message>
-        <source>This is not a reading.</source>
-        <translation>Das ist kein Messwert.</translation>
-    </message>
-    <message>
-        <source>A level needs its litres and at least one reading.</source>
-        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
-    </message>
-    <message>
-        <source>Where the zero mark is, is missing.</source>
-        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
-    </message>
-    <message>
         <source> ± %1</source>
         <translation> ± %1</translation>
     </message>
@@ -967,14 +947,6 @@
         <translation>leergepumpt</translation>
     </message>
     <message>
-        <source>The calibration is in the logbook.</source>
-        <translation>Die Kalibrierung steht im Logbuch.</translation>
-    </message>
-    <message>
-        <source>Taken up where it was left: nothing is lost.</source>
-        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
-    </message>
-    <message>
         <source>All of it holds</source>
         <translation>Alles erfüllt</translation>
     </message>
@@ -1025,18 +997,6 @@
     <message>
         <source>the other lobe holds</source>
         <translation>die andere Kammer fasst</translation>
-    </message>
-    <message>
-        <source>A level takes the readings of both lobes.</source>
-        <translation>Zu einem Stand gehören die Werte beider Kammern.</translation>
-    </message>
-    <message>
-        <source>These readings allow no curve</source>
-        <translation>Diese Werte erlauben keine Kurve</translation>
-    </message>
-    <message>
-        <source>It has not settled: wait, or type the reading.</source>
-        <translation>Noch nicht zur Ruhe gekommen: warten oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1109,10 +1069,6 @@
     <message>
         <source>none yet; one that has settled is enough</source>
         <translation>noch keiner; ein ruhiger genügt</translation>
-    </message>
-    <message>
-        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
-        <translation>Keines der Signale hat sich bewegt, während %1 hineinliefen. Nach Verkabelung und Masse sehen.</translation>
     </message>
     <message>
         <source>lobes that empty unequally</source>
@@ -1208,14 +1164,6 @@
 <context>
     <name>undermark::NowViewModel</name>
     <message>
-        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
-        <translation>Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
-    </message>
-    <message>
-        <source>The zero mark may be passed already: no distance to it is sure.</source>
-        <translation>Die Nullmarke kann schon unterschritten sein: keine Strecke dorthin ist sicher.</translation>
-    </message>
-    <message>
         <source>No answer</source>
         <translation>Keine Antwort</translation>
     </message>
@@ -1300,10 +1248,6 @@
     <message>
         <source>take on %1</source>
         <translation>%1 tanken</translation>
-    </message>
-    <message>
-        <source>Where the car is on the route comes first.</source>
-        <translation>Zuerst: wo der Wagen auf der Strecke ist.</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1425,10 +1369,6 @@
         <source>Fills end %1 earlier</source>
         <translation>Füllungen enden %1 früher</translation>
     </message>
-    <message>
-        <source>The changed route is not saved. Touch again to leave it.</source>
-        <translation>Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
-    </message>
 </context>
 <context>
     <name>undermark::PumpViewModel</name>
@@ -1477,18 +1417,6 @@
         <translation>Tages-zähler</translation>
     </message>
     <message>
-        <source>this is not an amount that can be stored</source>
-        <translation>das ist keine Menge, die sich sichern lässt</translation>
-    </message>
-    <message>
-        <source>a number of 0 or more</source>
-        <translation>eine Zahl ab 0</translation>
-    </message>
-    <message>
-        <source>How much went in is missing</source>
-        <translation>Es fehlt, wie viel hineinging</translation>
-    </message>
-    <message>
         <source>Save this fill</source>
         <translation>Füllung sichern</translation>
     </message>
@@ -1526,10 +1454,6 @@
     <message>
         <source>at most</source>
         <translation>höchstens</translation>
-    </message>
-    <message>
-        <source>this is no number</source>
-        <translation>das ist keine Zahl</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1696,6 +1620,1573 @@
     </message>
 </context>
 <context>
+    <name>undermark::Sentence</name>
+    <message>
+        <source>the unfinished calibration cannot be kept here</source>
+        <translation>die begonnene Kalibrierung kann hier nicht aufgehoben werden</translation>
+    </message>
+    <message>
+        <source>this file cannot be read</source>
+        <translation>diese Datei kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>this is not an unfinished calibration</source>
+        <translation>das ist keine begonnene Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation>Jede Vorsicht antippen, sobald sie hier erfüllt ist.</translation>
+    </message>
+    <message>
+        <source>A level takes the readings of both lobes.</source>
+        <translation>Zu einem Stand gehören die Werte beider Kammern.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation>Das ist kein Messwert.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation>Zuerst: wie viel eingefüllt wurde.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation>Ein Stand braucht seine Liter und mindestens einen Messwert.</translation>
+    </message>
+    <message>
+        <source>It has not settled: wait, or type the reading.</source>
+        <translation>Noch nicht zur Ruhe gekommen: warten oder den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation>Es fehlt, wo die Nullmarke liegt.</translation>
+    </message>
+    <message>
+        <source>These readings allow no curve</source>
+        <translation>Diese Werte erlauben keine Kurve</translation>
+    </message>
+    <message>
+        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
+        <translation>Keines der Signale hat sich bewegt, während %1 hineinliefen. Nach Verkabelung und Masse sehen.</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation>Die Kalibrierung steht im Logbuch.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation>Weiter, wo es unterbrochen wurde: nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>a fill is kept out: %1</source>
+        <translation>eine Füllung zählt nicht mit: %1</translation>
+    </message>
+    <message>
+        <source>a proof: %1</source>
+        <translation>ein Beleg: %1</translation>
+    </message>
+    <message>
+        <source>the logbook has no vehicle yet</source>
+        <translation>im Logbuch steht noch kein Wagen</translation>
+    </message>
+    <message>
+        <source>the logbook has no such vehicle</source>
+        <translation>diesen Wagen gibt es im Logbuch nicht</translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not imported</source>
+        <translation>%1: Spalte „%2“ wird nicht übernommen</translation>
+    </message>
+    <message>
+        <source>two vehicles are called %1 now: they were made apart</source>
+        <translation>zwei Wagen heißen jetzt %1: sie wurden getrennt angelegt</translation>
+    </message>
+    <message>
+        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
+        <translation>Der Tank kann schon trocken sein: keine Strecke ist sicher. Vor der Weiterfahrt tanken.</translation>
+    </message>
+    <message>
+        <source>The zero mark may be passed already: no distance to it is sure.</source>
+        <translation>Die Nullmarke kann schon unterschritten sein: keine Strecke dorthin ist sicher.</translation>
+    </message>
+    <message>
+        <source>the card cannot be written</source>
+        <translation>die Karte kann nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>the plan has too many stops for one page</source>
+        <translation>der Plan hat zu viele Stopps für eine Seite</translation>
+    </message>
+    <message>
+        <source>The changed route is not saved. Touch again to leave it.</source>
+        <translation>Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
+    </message>
+    <message>
+        <source>Where the car is on the route comes first.</source>
+        <translation>Zuerst: wo der Wagen auf der Strecke ist.</translation>
+    </message>
+    <message>
+        <source>this is not an amount that can be stored</source>
+        <translation>das ist keine Menge, die sich sichern lässt</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation>eine Zahl ab 0</translation>
+    </message>
+    <message>
+        <source>How much went in is missing</source>
+        <translation>Es fehlt, wie viel hineinging</translation>
+    </message>
+    <message>
+        <source>this is no number</source>
+        <translation>das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the leg is no distance</source>
+        <translation>der Weg bis hier ist keine Entfernung</translation>
+    </message>
+    <message>
+        <source>0 km or more</source>
+        <translation>0 km oder mehr</translation>
+    </message>
+    <message>
+        <source>the row would lie behind the next one, which stays where it is</source>
+        <translation>die Zeile läge hinter der nächsten, die bleibt, wo sie ist</translation>
+    </message>
+    <message>
+        <source>the route is too long</source>
+        <translation>die Strecke ist zu lang</translation>
+    </message>
+    <message>
+        <source>%1 rows at most</source>
+        <translation>höchstens %1 Zeilen</translation>
+    </message>
+    <message>
+        <source>How much the tank takes is missing</source>
+        <translation>Es fehlt, wie viel der Tank fasst</translation>
+    </message>
+    <message>
+        <source>table or logbook have changed since they were looked at: go back and look again</source>
+        <translation>Tabelle oder Logbuch haben sich seit dem Ansehen geändert: zurückgehen und neu ansehen</translation>
+    </message>
+    <message>
+        <source>calibration points need litres of 0 or more and one reading or more</source>
+        <translation>Kalibrierpunkte brauchen eine Menge von 0 oder mehr und mindestens einen Messwert</translation>
+    </message>
+    <message>
+        <source>the sd of a calibration reading must be 0 or more</source>
+        <translation>die Streuung eines Kalibrierwerts muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>a calibration needs readings at two or more amounts of litres</source>
+        <translation>eine Kalibrierung braucht Messwerte bei mindestens zwei Mengen</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weiteren</translation>
+    </message>
+    <message>
+        <source>The float rests on its lower stop up to %1: at %2 the gauge cannot see the last %3. Lower the float arm, or count this fuel by consumption only.</source>
+        <translation>Der Schwimmer liegt bis %1 auf seinem unteren Anschlag: bei %2 sieht die Anzeige die letzten %3 nicht. Schwimmerarm tiefer setzen oder diese Menge nur nach Verbrauch zählen.</translation>
+    </message>
+    <message>
+        <source>The float reaches its upper stop at %1: the gauge cannot see the %2 above. It will stand still for that long after a fill; raise the arm&apos;s stop if that matters.</source>
+        <translation>Der Schwimmer erreicht bei %1 seinen oberen Anschlag: die Anzeige sieht die %2 darüber nicht. Nach dem Volltanken steht sie so lange still; wenn das stört, den Anschlag höher setzen.</translation>
+    </message>
+    <message>
+        <source>The signal stood at %1 from %2 to %3, in the middle of its travel. The float may jam or touch something there: move it by hand and look for what it meets.</source>
+        <translation>Das Signal stand bei %1 von %2 bis %3, mitten auf seinem Weg. Der Schwimmer klemmt oder stößt dort vielleicht an: von Hand bewegen und nachsehen, woran.</translation>
+    </message>
+    <message>
+        <source>Repeated readings differ, at %1, by as much as %2. Let the fuel come to rest before reading; if they still differ, look for a loose contact or a sticking float.</source>
+        <translation>Wiederholte Messwerte weichen ab, bei %1, um bis zu %2. Kraftstoff vor dem Ablesen zur Ruhe kommen lassen; weichen sie dann noch ab, nach einem Wackelkontakt oder klemmenden Schwimmer suchen.</translation>
+    </message>
+    <message>
+        <source>The signal moves by %1 of about %2 that it could. The float arm may be too short, bent or wrongly placed to reach both ends: check that it does.</source>
+        <translation>Das Signal bewegt sich um %1 von etwa %2, die möglich wären. Der Schwimmerarm ist vielleicht zu kurz, verbogen oder falsch eingebaut und erreicht nicht beide Enden: prüfen, ob er es tut.</translation>
+    </message>
+    <message>
+        <source>One step of the reading (%1) is %2. Read and note one more decimal, or use a finer meter.</source>
+        <translation>Ein Schritt der Ablesung (%1) sind %2. Eine Stelle mehr ablesen und notieren oder ein feineres Messgerät nehmen.</translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 less than on the way up.</source>
+        <translation>Abwärts steht das Signal für %1 weniger als aufwärts.</translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 more than on the way up.</source>
+        <translation>Abwärts steht das Signal für %1 mehr als aufwärts.</translation>
+    </message>
+    <message>
+        <source>Driving goes down: the curve is the falling one.</source>
+        <translation>Fahren geht abwärts: die Kurve ist die fallende.</translation>
+    </message>
+    <message>
+        <source>The falling readings cover too little for a curve of their own; the difference is carried as a bias. Drain down in steps over the whole range to settle it.</source>
+        <translation>Die fallenden Messwerte decken zu wenig für eine eigene Kurve; der Unterschied wird als Abweichung mitgeführt. Über den ganzen Bereich in Schritten ablassen, um ihn zu klären.</translation>
+    </message>
+    <message>
+        <source>Check the float&apos;s pivot for stiffness.</source>
+        <translation>Das Gelenk des Schwimmers auf Schwergängigkeit prüfen.</translation>
+    </message>
+    <message>
+        <source>The readings only go up, and driving goes down: the level may be lower than read by an assumed %1. Note some readings while draining to measure it.</source>
+        <translation>Die Messwerte gehen nur aufwärts, Fahren geht abwärts: der Stand kann um angenommene %1 niedriger sein als abgelesen. Beim Ablassen einige Messwerte notieren, um es zu messen.</translation>
+    </message>
+    <message>
+        <source>With electrical load on the reading moves by %1, which is %2. The sender&apos;s ground shares a wire with the load: give it its own, and clean the ground point.</source>
+        <translation>Mit eingeschalteten Verbrauchern ändert sich der Messwert um %1, das sind %2. Die Masse des Gebers teilt sich eine Leitung mit der Last: eine eigene legen und den Massepunkt reinigen.</translation>
+    </message>
+    <message>
+        <source>An open circuit reads like this: look for a connector or wire that is off.</source>
+        <translation>So liest sich ein offener Stromkreis: nach einem abgezogenen Stecker oder gerissenen Kabel suchen.</translation>
+    </message>
+    <message>
+        <source>A short reads like this: look for the signal wire touching ground.</source>
+        <translation>So liest sich ein Kurzschluss: nachsehen, ob die Signalleitung Masse berührt.</translation>
+    </message>
+    <message>
+        <source>This circuit cannot give it: check the unit, the supply and the wiring.</source>
+        <translation>Das kann dieser Stromkreis nicht liefern: Einheit, Versorgung und Verkabelung prüfen.</translation>
+    </message>
+    <message>
+        <source>The reading %1 at %2 is outside what the sender gives.</source>
+        <translation>Der Messwert %1 bei %2 liegt außerhalb dessen, was der Geber liefert.</translation>
+    </message>
+    <message>
+        <source>The curve leaves it out.</source>
+        <translation>Die Kurve lässt ihn aus.</translation>
+    </message>
+    <message>
+        <source>The signal stayed near %1 while %2 went in or out. Check the wiring, the ground and the plug at the sender, then move the float by hand: no curve can be made from these readings.</source>
+        <translation>Das Signal blieb bei %1, während %2 hinein- oder herausging. Verkabelung, Masse und Stecker am Geber prüfen, dann den Schwimmer von Hand bewegen: aus diesen Messwerten wird keine Kurve.</translation>
+    </message>
+    <message>
+        <source>With %1 levels the curve between them is little more than a guess of the tank&apos;s shape. Add readings at levels in between when you can.</source>
+        <translation>Mit %1 Ständen ist die Kurve dazwischen kaum mehr als eine Vermutung über die Form des Tanks. Bei Gelegenheit Messwerte dazwischen ergänzen.</translation>
+    </message>
+    <message>
+        <source>There is a second signal. This curve uses the first one only; two lobes read separately need their own fit.</source>
+        <translation>Es gibt ein zweites Signal. Diese Kurve nutzt nur das erste; zwei getrennt gelesene Kammern brauchen ihre eigene Kurve.</translation>
+    </message>
+    <message>
+        <source>a gauge table has 2 to 100 points</source>
+        <translation>eine Anzeigetabelle hat 2 bis 100 Punkte</translation>
+    </message>
+    <message>
+        <source>a gauge shows 0 to 6 decimals</source>
+        <translation>eine Anzeige zeigt 0 bis 6 Nachkommastellen</translation>
+    </message>
+    <message>
+        <source>the zero mark must lie under full and within the calibrated litres</source>
+        <translation>die Nullmarke muss unter voll und im kalibrierten Bereich liegen</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>a level curve needs two or more finite knots</source>
+        <translation>eine Füllstandskurve braucht mindestens zwei endliche Stützpunkte</translation>
+    </message>
+    <message>
+        <source>the knots of a level curve must rise in litres and keep one direction</source>
+        <translation>die Stützpunkte einer Füllstandskurve müssen steigende Mengen haben und eine Richtung halten</translation>
+    </message>
+    <message>
+        <source>a saddle tank needs at least three points</source>
+        <translation>ein Satteltank braucht mindestens drei Punkte</translation>
+    </message>
+    <message>
+        <source>a saddle tank needs both signals at every point</source>
+        <translation>ein Satteltank braucht an jedem Punkt beide Signale</translation>
+    </message>
+    <message>
+        <source>a signal of the saddle tank does not move over the whole calibration</source>
+        <translation>ein Signal des Satteltanks bewegt sich über die ganze Kalibrierung nicht</translation>
+    </message>
+    <message>
+        <source>litres must rise and each signal keep its direction in a saddle tank</source>
+        <translation>im Satteltank muss die Menge steigen und jedes Signal seine Richtung halten</translation>
+    </message>
+    <message>
+        <source>a dimension of the tank is impossible</source>
+        <translation>ein Maß des Tanks ist unmöglich</translation>
+    </message>
+    <message>
+        <source>above 0 and up to 10 m</source>
+        <translation>über 0 und bis 10 m</translation>
+    </message>
+    <message>
+        <source>the box&apos;s corner radius is impossible</source>
+        <translation>der Eckenradius des Kastens ist unmöglich</translation>
+    </message>
+    <message>
+        <source>0 to half its smaller side</source>
+        <translation>0 bis zur Hälfte der kürzeren Seite</translation>
+    </message>
+    <message>
+        <source>a cylinder is as wide as it is high</source>
+        <translation>ein Zylinder ist so breit wie hoch</translation>
+    </message>
+    <message>
+        <source>the tilt is impossible</source>
+        <translation>die Neigung ist unmöglich</translation>
+    </message>
+    <message>
+        <source>-45 to 45 degrees</source>
+        <translation>-45 bis 45 Grad</translation>
+    </message>
+    <message>
+        <source>the sender&apos;s signals for empty and full are equal</source>
+        <translation>die Signale des Gebers für leer und voll sind gleich</translation>
+    </message>
+    <message>
+        <source>volume at 15 C: times %1</source>
+        <translation>Volumen bei 15 °C: mal %1</translation>
+    </message>
+    <message>
+        <source>energy of the blend burnt: times %1</source>
+        <translation>Energie des verbrannten Gemischs: mal %1</translation>
+    </message>
+    <message>
+        <source>%1 times the usual consumption: was the fill before really full, and is the distance right?</source>
+        <translation>das %1-fache des üblichen Verbrauchs: war die Füllung davor wirklich voll, und stimmt die Strecke?</translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was gallons: %2</source>
+        <translation>%1 passen, falls die getippte Zahl Gallonen waren: %2</translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was miles: %2</source>
+        <translation>%1 passen, falls die getippte Zahl Meilen waren: %2</translation>
+    </message>
+    <message>
+        <source>%1 is about %2 more than was burnt: was a can filled as well?</source>
+        <translation>%1 sind etwa %2 mehr, als verbrannt wurde: ging auch etwas in einen Kanister?</translation>
+    </message>
+    <message>
+        <source>%1 on %2: a fill of about %3 seems to be missing before this one</source>
+        <translation>%1 mit %2: davor scheint eine Füllung von etwa %3 zu fehlen</translation>
+    </message>
+    <message>
+        <source>%1 do not fit the fuel, but together with the next stretch they do: about %2 would</source>
+        <translation>%1 passen nicht zum Kraftstoff, zusammen mit dem nächsten Abschnitt aber schon: etwa %2 würden passen</translation>
+    </message>
+    <message>
+        <source>the dash was swapped and no trip meter tells the way to this fill</source>
+        <translation>das Kombiinstrument wurde getauscht, und kein Tageszähler nennt den Weg bis zu dieser Füllung</translation>
+    </message>
+    <message>
+        <source>no odometer and no trip meter tell the way to this fill</source>
+        <translation>weder Kilometerstand noch Tageszähler nennen den Weg bis zu dieser Füllung</translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 are not accounted for; was a fill forgotten?</source>
+        <translation>%1 nach Kilometerstand, %2 nach Tageszähler: %3 sind nicht erklärt; wurde eine Füllung vergessen?</translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 too many; was the trip meter not reset?</source>
+        <translation>%1 nach Kilometerstand, %2 nach Tageszähler: %3 zu viel; wurde der Tageszähler nicht zurückgestellt?</translation>
+    </message>
+    <message>
+        <source>trips of %1 are logged on a way of %2: they were scaled down by %3</source>
+        <translation>Fahrten über %1 sind auf einem Weg von %2 eingetragen: sie wurden um %3 gekürzt</translation>
+    </message>
+    <message>
+        <source>odometer %1 after %2: was the dash swapped?</source>
+        <translation>Kilometerstand %1 nach %2: wurde das Kombiinstrument getauscht?</translation>
+    </message>
+    <message>
+        <source>%1 were pumped but the tank takes %2: was a can filled as well?</source>
+        <translation>%1 wurden getankt, der Tank fasst aber %2: ging auch etwas in einen Kanister?</translation>
+    </message>
+    <message>
+        <source>%1 are measured from the doubtful odometer before</source>
+        <translation>%1 sind vom zweifelhaften Kilometerstand davor gemessen</translation>
+    </message>
+    <message>
+        <source>this file exists: a demo never writes over a logbook</source>
+        <translation>diese Datei gibt es schon: ein Beispiel überschreibt nie ein Logbuch</translation>
+    </message>
+    <message>
+        <source>%1 (expected %2, found &apos;%3&apos;)</source>
+        <translation>%1 (erwartet: %2; gefunden: „%3“)</translation>
+    </message>
+    <message>
+        <source>%1 (expected %2)</source>
+        <translation>%1 (erwartet: %2)</translation>
+    </message>
+    <message>
+        <source>%1 (found &apos;%2&apos;)</source>
+        <translation>%1 (gefunden: „%2“)</translation>
+    </message>
+    <message>
+        <source>column &apos;%1&apos;: %2</source>
+        <translation>Spalte „%1“: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>the number is missing</source>
+        <translation>die Zahl fehlt</translation>
+    </message>
+    <message>
+        <source>a comma cannot be part of a number, decimals take a point</source>
+        <translation>ein Komma gehört in keine Zahl, Dezimalstellen stehen hinter einem Punkt</translation>
+    </message>
+    <message>
+        <source>only the number belongs here, without a unit</source>
+        <translation>hierher gehört nur die Zahl, ohne Einheit</translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation>das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the number is outside what is possible</source>
+        <translation>die Zahl liegt außerhalb des Möglichen</translation>
+    </message>
+    <message>
+        <source>the line is too long</source>
+        <translation>die Zeile ist zu lang</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation>das ist ein Ordner, keine Datei</translation>
+    </message>
+    <message>
+        <source>the file is too large</source>
+        <translation>die Datei ist zu groß</translation>
+    </message>
+    <message>
+        <source>%1 bytes at most</source>
+        <translation>höchstens %1 Byte</translation>
+    </message>
+    <message>
+        <source>cannot open the file</source>
+        <translation>die Datei lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>the file is empty, its first line must name the columns</source>
+        <translation>die Datei ist leer, ihre erste Zeile muss die Spalten nennen</translation>
+    </message>
+    <message>
+        <source>the header names column &apos;%1&apos; twice</source>
+        <translation>die Kopfzeile nennt Spalte „%1“ zweimal</translation>
+    </message>
+    <message>
+        <source>a quoted text is not closed</source>
+        <translation>ein Text in Anführungszeichen ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>the header lacks this column</source>
+        <translation>der Kopfzeile fehlt diese Spalte</translation>
+    </message>
+    <message>
+        <source>a header with &apos;%1&apos;</source>
+        <translation>eine Kopfzeile mit „%1“</translation>
+    </message>
+    <message>
+        <source>the row has more cells than the header, decimals take a point</source>
+        <translation>die Zeile hat mehr Felder als die Kopfzeile, Dezimalstellen stehen hinter einem Punkt</translation>
+    </message>
+    <message>
+        <source>the row has fewer cells than the header</source>
+        <translation>die Zeile hat weniger Felder als die Kopfzeile</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 Felder</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>another program goes on writing to the logbook</source>
+        <translation>ein anderes Programm schreibt weiter ins Logbuch</translation>
+    </message>
+    <message>
+        <source>the folder is there already</source>
+        <translation>den Ordner gibt es schon</translation>
+    </message>
+    <message>
+        <source>this is neither full nor partial</source>
+        <translation>das ist weder voll noch teilweise</translation>
+    </message>
+    <message>
+        <source>1 or 0</source>
+        <translation>1 oder 0</translation>
+    </message>
+    <message>
+        <source>this is not a date</source>
+        <translation>das ist kein Datum</translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation>JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>there is no such day or time</source>
+        <translation>diesen Tag oder diese Uhrzeit gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the header must name one of km and odometer_km</source>
+        <translation>die Kopfzeile muss entweder km oder odometer_km nennen</translation>
+    </message>
+    <message>
+        <source>km or odometer_km</source>
+        <translation>km oder odometer_km</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>keins</translation>
+    </message>
+    <message>
+        <source>the file holds no fill</source>
+        <translation>die Datei enthält keine Füllung</translation>
+    </message>
+    <message>
+        <source>at least one row</source>
+        <translation>mindestens eine Zeile</translation>
+    </message>
+    <message>
+        <source>degrees Celsius from -60 to 80</source>
+        <translation>Grad Celsius von -60 bis 80</translation>
+    </message>
+    <message>
+        <source>this kind of fuel point is not known</source>
+        <translation>diese Art Tankpunkt ist unbekannt</translation>
+    </message>
+    <message>
+        <source>none, pump, zone or can</source>
+        <translation>none, pump, zone oder can</translation>
+    </message>
+    <message>
+        <source>a section is timed or it is not</source>
+        <translation>ein Abschnitt ist gezeitet oder nicht</translation>
+    </message>
+    <message>
+        <source>degrees Fahrenheit from -76 to 176</source>
+        <translation>Grad Fahrenheit von -76 bis 176</translation>
+    </message>
+    <message>
+        <source>0 to 1000 starts</source>
+        <translation>0 bis 1000 Starts</translation>
+    </message>
+    <message>
+        <source>this is not a column that can be imported</source>
+        <translation>diese Spalte lässt sich nicht übernehmen</translation>
+    </message>
+    <message>
+        <source>the file is too long</source>
+        <translation>die Datei ist zu lang</translation>
+    </message>
+    <message>
+        <source>the file holds no row</source>
+        <translation>die Datei enthält keine Zeile</translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation>mindestens eine</translation>
+    </message>
+    <message>
+        <source>this is neither yes nor no</source>
+        <translation>das ist weder ja noch nein</translation>
+    </message>
+    <message>
+        <source>a trip needs its driving mode</source>
+        <translation>eine Fahrt braucht ihre Fahrweise</translation>
+    </message>
+    <message>
+        <source>a mode of the vehicle</source>
+        <translation>eine Fahrweise des Wagens</translation>
+    </message>
+    <message>
+        <source>a trip without kilometres needs idle minutes</source>
+        <translation>eine Fahrt ohne Kilometer braucht Minuten im Leerlauf</translation>
+    </message>
+    <message>
+        <source>km above 0</source>
+        <translation>km über 0</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>a whole number of 1 or more</source>
+        <translation>eine ganze Zahl ab 1</translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation>0 oder 1</translation>
+    </message>
+    <message>
+        <source>this must be a whole number</source>
+        <translation>das muss eine ganze Zahl sein</translation>
+    </message>
+    <message>
+        <source>a calibration needs the drained tank and at least one step above it</source>
+        <translation>eine Kalibrierung braucht den leergepumpten Tank und mindestens einen Schritt darüber</translation>
+    </message>
+    <message>
+        <source>two or more rows</source>
+        <translation>mindestens zwei Zeilen</translation>
+    </message>
+    <message>
+        <source>every row has the same litres</source>
+        <translation>in jeder Zeile steht dieselbe Menge</translation>
+    </message>
+    <message>
+        <source>litres that differ</source>
+        <translation>Mengen, die sich unterscheiden</translation>
+    </message>
+    <message>
+        <source>litres are counted from the row with the fewest, which is taken as the drained tank</source>
+        <translation>die Menge zählt ab der Zeile mit der kleinsten, die als leergepumpt gilt</translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not known and not used</source>
+        <translation>%1: Spalte „%2“ ist unbekannt und wird nicht benutzt</translation>
+    </message>
+    <message>
+        <source>km of 0 or more</source>
+        <translation>0 km oder mehr</translation>
+    </message>
+    <message>
+        <source>the header lacks the distance</source>
+        <translation>der Kopfzeile fehlt die Entfernung</translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;</source>
+        <translation>„at_km“ oder „leg_km“</translation>
+    </message>
+    <message>
+        <source>two columns of distance contradict each other</source>
+        <translation>zwei Spalten mit Entfernungen widersprechen sich</translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;, not both</source>
+        <translation>„at_km“ oder „leg_km“, nicht beide</translation>
+    </message>
+    <message>
+        <source>unknown column &apos;%1&apos; is not used</source>
+        <translation>die unbekannte Spalte „%1“ wird nicht benutzt</translation>
+    </message>
+    <message>
+        <source>the route has no finish</source>
+        <translation>die Strecke hat kein Ziel</translation>
+    </message>
+    <message>
+        <source>two rows or more</source>
+        <translation>mindestens zwei Zeilen</translation>
+    </message>
+    <message>
+        <source>the distance runs backwards</source>
+        <translation>die Entfernung läuft rückwärts</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>the minimum purchase is above the limit</source>
+        <translation>die Mindestmenge liegt über der Höchstmenge</translation>
+    </message>
+    <message>
+        <source>max_litres or less</source>
+        <translation>max_litres oder weniger</translation>
+    </message>
+    <message>
+        <source>this is not a time of day</source>
+        <translation>das ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>HH:MM, 00:00 to 24:00</source>
+        <translation>HH:MM, 00:00 bis 24:00</translation>
+    </message>
+    <message>
+        <source>the file has no route and no track</source>
+        <translation>die Datei hat weder Route noch Track</translation>
+    </message>
+    <message>
+        <source>a rte or trk element</source>
+        <translation>ein Element rte oder trk</translation>
+    </message>
+    <message>
+        <source>two points or more</source>
+        <translation>mindestens zwei Punkte</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>die Datei lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>256 MiB at most</source>
+        <translation>höchstens 256 MiB</translation>
+    </message>
+    <message>
+        <source>this is not sound XML: %1 at byte %2</source>
+        <translation>das ist kein gültiges XML: %1 bei Byte %2</translation>
+    </message>
+    <message>
+        <source>a document type has no place in a GPX file</source>
+        <translation>ein Dokumenttyp gehört nicht in eine GPX-Datei</translation>
+    </message>
+    <message>
+        <source>this is not GPX 1.1</source>
+        <translation>das ist kein GPX 1.1</translation>
+    </message>
+    <message>
+        <source>a gpx element of version 1.1</source>
+        <translation>ein Element gpx der Version 1.1</translation>
+    </message>
+    <message>
+        <source>degrees from -90 to 90</source>
+        <translation>Grad von -90 bis 90</translation>
+    </message>
+    <message>
+        <source>degrees from -180 to 180</source>
+        <translation>Grad von -180 bis 180</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 points at most</source>
+        <translation>höchstens %1 Punkte</translation>
+    </message>
+    <message>
+        <source>some points state at_km and some do not</source>
+        <translation>manche Punkte nennen at_km, manche nicht</translation>
+    </message>
+    <message>
+        <source>at_km in all rtepts or in none</source>
+        <translation>at_km in allen rtept oder in keinem</translation>
+    </message>
+    <message>
+        <source>the track has a gap of %1 after %2: it is not bridged and adds no distance</source>
+        <translation>der Track hat nach %2 eine Lücke von %1: sie wird nicht überbrückt und zählt nicht als Weg</translation>
+    </message>
+    <message>
+        <source>waypoint &apos;%1&apos; is too far from the line and is left out</source>
+        <translation>Wegpunkt „%1“ liegt zu weit von der Linie und bleibt weg</translation>
+    </message>
+    <message>
+        <source>and %1 more waypoints are too far from the line</source>
+        <translation>und %1 weitere Wegpunkte liegen zu weit von der Linie</translation>
+    </message>
+    <message>
+        <source>the places of this route are not known, and GPX needs them</source>
+        <translation>die Orte dieser Strecke sind nicht bekannt, und GPX braucht sie</translation>
+    </message>
+    <message>
+        <source>a route that was read from GPX</source>
+        <translation>eine Strecke, die aus GPX gelesen wurde</translation>
+    </message>
+    <message>
+        <source>the file cannot be written</source>
+        <translation>die Datei kann nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>another program has the logbook open: close it first</source>
+        <translation>ein anderes Programm hat das Logbuch offen: zuerst schließen</translation>
+    </message>
+    <message>
+        <source>this holds views or tables that no Undermark has written</source>
+        <translation>hier sind Sichten oder Tabellen, die kein Undermark geschrieben hat</translation>
+    </message>
+    <message>
+        <source>nothing of this logbook can be read</source>
+        <translation>von diesem Logbuch lässt sich nichts lesen</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made: %1</source>
+        <translation>der Ordner lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>this is not a logbook</source>
+        <translation>das ist kein Logbuch</translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); this one can read it, but not write</source>
+        <translation>ein neueres Undermark hat dieses Logbuch geschrieben (Schema %1, dieses Programm kennt %2); dieses kann es lesen, aber nicht schreiben</translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); please update this one</source>
+        <translation>ein neueres Undermark hat dieses Logbuch geschrieben (Schema %1, dieses Programm kennt %2); bitte dieses aktualisieren</translation>
+    </message>
+    <message>
+        <source>%1, with a copy in %2</source>
+        <translation>%1, mit einer Kopie in %2</translation>
+    </message>
+    <message>
+        <source>%1; it was left as it is</source>
+        <translation>%1; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>there is no logbook</source>
+        <translation>es gibt kein Logbuch</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: the file is empty</source>
+        <translation>das ist kein Logbuch: die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>%1; undermark-cli can take out what is readable, or bring a backup back</source>
+        <translation>%1; undermark-cli kann Lesbares herausholen oder eine Sicherung zurückbringen</translation>
+    </message>
+    <message>
+        <source>another program is writing to the logbook</source>
+        <translation>ein anderes Programm schreibt gerade ins Logbuch</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1</source>
+        <translation>das Logbuch ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>the logbook can be read, but not written</source>
+        <translation>das Logbuch kann gelesen, aber nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>this holds views or triggers that no Undermark has written; it was left as it is</source>
+        <translation>hier sind Sichten oder Auslöser, die kein Undermark geschrieben hat; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1; it was left as it is</source>
+        <translation>das Logbuch ist beschädigt: %1; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: not an SQLite file</source>
+        <translation>das ist kein Logbuch: keine SQLite-Datei</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: an SQLite file of another program</source>
+        <translation>das ist kein Logbuch: eine SQLite-Datei eines anderen Programms</translation>
+    </message>
+    <message>
+        <source>the logbook is cut short: %1 of %2 bytes are there</source>
+        <translation>das Logbuch ist abgeschnitten: %1 von %2 Byte sind da</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation>das ist keine Datei</translation>
+    </message>
+    <message>
+        <source>the logbook cannot be read</source>
+        <translation>das Logbuch kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: too short for one</source>
+        <translation>das ist kein Logbuch: zu kurz dafür</translation>
+    </message>
+    <message>
+        <source>there is no such entry</source>
+        <translation>diesen Eintrag gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no such vehicle</source>
+        <translation>diesen Wagen gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is a vehicle of that name already</source>
+        <translation>einen Wagen dieses Namens gibt es schon</translation>
+    </message>
+    <message>
+        <source>there is a mode of that name already</source>
+        <translation>eine Fahrweise dieses Namens gibt es schon</translation>
+    </message>
+    <message>
+        <source>the vehicle has no such mode</source>
+        <translation>der Wagen hat diese Fahrweise nicht</translation>
+    </message>
+    <message>
+        <source>a mode keeps its name</source>
+        <translation>eine Fahrweise behält ihren Namen</translation>
+    </message>
+    <message>
+        <source>trips or proofs name this mode</source>
+        <translation>Fahrten oder Belege nennen diese Fahrweise</translation>
+    </message>
+    <message>
+        <source>nothing of this entry is left to undo</source>
+        <translation>an diesem Eintrag ist nichts mehr zurückzunehmen</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged</source>
+        <translation>das Logbuch ist beschädigt</translation>
+    </message>
+    <message>
+        <source>the bundle is too large</source>
+        <translation>das Bündel ist zu groß</translation>
+    </message>
+    <message>
+        <source>this holds rows that no Undermark has written</source>
+        <translation>hier sind Einträge, die kein Undermark geschrieben hat</translation>
+    </message>
+    <message>
+        <source>there are too many copies of older schemas beside the logbook</source>
+        <translation>neben dem Logbuch liegen zu viele Kopien älterer Schemas</translation>
+    </message>
+    <message>
+        <source>rows of the logbook refer to rows that are not there; it was left as it is</source>
+        <translation>Einträge des Logbuchs verweisen auf solche, die es nicht gibt; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>the logbook states schema %1, which no Undermark has written; it was left as it is</source>
+        <translation>das Logbuch nennt Schema %1, das kein Undermark geschrieben hat; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>the file is there already</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>impossible value</source>
+        <translation>unmöglicher Wert</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more, up to 1e9</source>
+        <translation>eine Zahl ab 0, höchstens 1e9</translation>
+    </message>
+    <message>
+        <source>a number above 0, up to 1e9</source>
+        <translation>eine Zahl über 0, höchstens 1e9</translation>
+    </message>
+    <message>
+        <source>a number from -1e9 to 1e9</source>
+        <translation>eine Zahl von -1e9 bis 1e9</translation>
+    </message>
+    <message>
+        <source>a time in the years 1900 to 9999</source>
+        <translation>ein Zeitpunkt in den Jahren 1900 bis 9999</translation>
+    </message>
+    <message>
+        <source>text of 1 to 200 bytes of UTF-8 without control characters</source>
+        <translation>Text von 1 bis 200 Byte UTF-8 ohne Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>1 or more</source>
+        <translation>1 oder mehr</translation>
+    </message>
+    <message>
+        <source>at most 10000</source>
+        <translation>höchstens 10000</translation>
+    </message>
+    <message>
+        <source>degrees Celsius above absolute zero</source>
+        <translation>Grad Celsius über dem absoluten Nullpunkt</translation>
+    </message>
+    <message>
+        <source>some distance, or some idling</source>
+        <translation>etwas Weg oder etwas Leerlauf</translation>
+    </message>
+    <message>
+        <source>0 to 1000000</source>
+        <translation>0 bis 1000000</translation>
+    </message>
+    <message>
+        <source>km past the zero mark</source>
+        <translation>der Weg unter der Nullmarke</translation>
+    </message>
+    <message>
+        <source>the litres poured in</source>
+        <translation>die eingefüllte Menge</translation>
+    </message>
+    <message>
+        <source>the litres pumped out, or those found left behind</source>
+        <translation>die abgepumpte Menge oder die zurückgebliebene</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>nicht benutzt: %1</translation>
+    </message>
+    <message>
+        <source>contradicts what was known: check the entry</source>
+        <translation>widerspricht dem Bekannten: Eintrag prüfen</translation>
+    </message>
+    <message>
+        <source>the level is not known: the log holds no full fill yet</source>
+        <translation>der Stand ist nicht bekannt: im Logbuch steht noch keine volle Füllung</translation>
+    </message>
+    <message>
+        <source>the last full fill has no odometer to count from</source>
+        <translation>die letzte volle Füllung hat keinen Kilometerstand, von dem zu zählen wäre</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than at the last full fill</source>
+        <translation>der Kilometerstand ist niedriger als bei der letzten vollen Füllung</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>log: full, then %1 and %2 more</source>
+        <translation>Logbuch: voll, danach %1 und %2 dazu</translation>
+    </message>
+    <message>
+        <source>log: full, then %1</source>
+        <translation>Logbuch: voll, danach %1</translation>
+    </message>
+    <message>
+        <source>the fuel as given</source>
+        <translation>Kraftstoff wie angegeben</translation>
+    </message>
+    <message>
+        <source>sender at %1 and %2 %3</source>
+        <translation>Geber bei %1 und %2 %3</translation>
+    </message>
+    <message>
+        <source>sender at %1 %2</source>
+        <translation>Geber bei %1 %2</translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s lower stop</source>
+        <translation>%1, auf dem unteren Anschlag des Schwimmers</translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s upper stop</source>
+        <translation>%1, auf dem oberen Anschlag des Schwimmers</translation>
+    </message>
+    <message>
+        <source>the sender reads open: check its wire and connector</source>
+        <translation>der Geber liest sich wie unterbrochen: Kabel und Stecker prüfen</translation>
+    </message>
+    <message>
+        <source>the sender reads shorted: check its wire for contact with ground</source>
+        <translation>der Geber liest sich wie kurzgeschlossen: Kabel auf Berührung mit Masse prüfen</translation>
+    </message>
+    <message>
+        <source>the sender cannot give this reading: check its unit, wire and connector</source>
+        <translation>diesen Messwert kann der Geber nicht liefern: Einheit, Kabel und Stecker prüfen</translation>
+    </message>
+    <message>
+        <source>at most %1 usable</source>
+        <translation>höchstens %1 nutzbar</translation>
+    </message>
+    <message>
+        <source>at least %1 usable</source>
+        <translation>mindestens %1 nutzbar</translation>
+    </message>
+    <message>
+        <source>a reading says nothing before the sender is calibrated</source>
+        <translation>ein Messwert sagt nichts, bevor der Geber kalibriert ist</translation>
+    </message>
+    <message>
+        <source>this saddle tank has two senders: one reading is not enough</source>
+        <translation>dieser Satteltank hat zwei Geber: ein Messwert genügt nicht</translation>
+    </message>
+    <message>
+        <source>both readings</source>
+        <translation>beide Messwerte</translation>
+    </message>
+    <message>
+        <source>this tank was calibrated with one signal</source>
+        <translation>dieser Tank wurde mit einem Signal kalibriert</translation>
+    </message>
+    <message>
+        <source>one reading</source>
+        <translation>ein Messwert</translation>
+    </message>
+    <message>
+        <source>%1; the distance is from the log alone</source>
+        <translation>%1; die Reichweite kommt allein aus dem Logbuch</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the distance is from the log</source>
+        <translation>der Schwimmer liegt auf seinem Anschlag: %1; die Reichweite kommt aus dem Logbuch</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the log disagrees, the distance follows the reading</source>
+        <translation>der Schwimmer liegt auf seinem Anschlag: %1; das Logbuch widerspricht, die Reichweite folgt dem Messwert</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1</source>
+        <translation>der Schwimmer liegt auf seinem Anschlag: %1</translation>
+    </message>
+    <message>
+        <source>there is no driving mode of this name</source>
+        <translation>eine Fahrweise dieses Namens gibt es nicht</translation>
+    </message>
+    <message>
+        <source>compare one reading with a measured pour, look at the sender&apos;s wiring, ground and float, and calibrate again if it stays; until then trust the log more than the reading</source>
+        <translation>einen Messwert mit einer gemessenen Menge vergleichen, Verkabelung, Masse und Schwimmer des Gebers ansehen und neu kalibrieren, wenn es bleibt; bis dahin dem Logbuch mehr trauen als dem Messwert</translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 higher with each year: %3</source>
+        <translation>über %1 volle Füllungen liest der Geber mit jedem Jahr %2 höher: %3</translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 lower with each year: %3</source>
+        <translation>über %1 volle Füllungen liest der Geber mit jedem Jahr %2 niedriger: %3</translation>
+    </message>
+    <message>
+        <source>no calibration is stored: readings cannot be used</source>
+        <translation>es ist keine Kalibrierung gespeichert: Messwerte sind nicht nutzbar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 full fills since the calibration note the reading before pumping: note it and the sender is watched</source>
+        <translation>%1 von %2 vollen Füllungen seit der Kalibrierung nennen den Messwert vor dem Tanken: wird er notiert, ist der Geber überwacht</translation>
+    </message>
+    <message>
+        <source>the calibration is %1 years old: compare one reading with a measured pour</source>
+        <translation>die Kalibrierung ist %1 Jahre alt: einen Messwert mit einer gemessenen Menge vergleichen</translation>
+    </message>
+    <message>
+        <source>opening hours are not looked at: they need a departure and a speed</source>
+        <translation>Öffnungszeiten bleiben außer Acht: dazu gehören Abfahrt und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>detours are counted without minutes: they need a speed</source>
+        <translation>Umwege zählen ohne Minuten: dazu gehört eine Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>the event demands a limit for every refuel zone</source>
+        <translation>die Veranstaltung verlangt für jede Tankzone eine Höchstmenge</translation>
+    </message>
+    <message>
+        <source>max_litres</source>
+        <translation>max_litres</translation>
+    </message>
+    <message>
+        <source>the way needs more fuel than can be counted</source>
+        <translation>der Weg braucht mehr Kraftstoff, als sich zählen lässt</translation>
+    </message>
+    <message>
+        <source>a price is missing while other points have one</source>
+        <translation>ein Preis fehlt, während andere Punkte einen haben</translation>
+    </message>
+    <message>
+        <source>a price per litre</source>
+        <translation>einen Preis je Liter</translation>
+    </message>
+    <message>
+        <source>the tank&apos;s capacity must be above 0</source>
+        <translation>das Fassungsvermögen des Tanks muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>litres above 0</source>
+        <translation>Liter über 0</translation>
+    </message>
+    <message>
+        <source>the level at the start does not fit the tank</source>
+        <translation>der Stand am Start passt nicht in den Tank</translation>
+    </message>
+    <message>
+        <source>0 to %1</source>
+        <translation>0 bis %1</translation>
+    </message>
+    <message>
+        <source>the floor and the level at the finish must fit the tank</source>
+        <translation>Mindestmenge und Stand am Ziel müssen in den Tank passen</translation>
+    </message>
+    <message>
+        <source>a standard deviation of the level must be 0 or more</source>
+        <translation>die Streuung des Standes muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>litres of 0 or more</source>
+        <translation>Liter ab 0</translation>
+    </message>
+    <message>
+        <source>every mode needs one rate and its covariances</source>
+        <translation>jede Fahrweise braucht einen Verbrauch und seine Kovarianzen</translation>
+    </message>
+    <message>
+        <source>a rate must be above 0</source>
+        <translation>ein Verbrauch muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>L/100 km above 0</source>
+        <translation>L/100 km über 0</translation>
+    </message>
+    <message>
+        <source>the variance of a rate must be 0 or more</source>
+        <translation>die Varianz eines Verbrauchs muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>leg noise and idling rate must be 0 or more</source>
+        <translation>Streuung der Abschnitte und Leerlaufverbrauch müssen 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>a confidence must be from 0.5 to below 1</source>
+        <translation>eine Sicherheit muss ab 0,5 und unter 1 liegen</translation>
+    </message>
+    <message>
+        <source>0.5 to 0.999999</source>
+        <translation>0,5 bis 0,999999</translation>
+    </message>
+    <message>
+        <source>a stop costs 0 or more</source>
+        <translation>ein Stopp kostet 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>cans need a number and the litres of each</source>
+        <translation>Kanister brauchen eine Anzahl und den Inhalt je Kanister</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s flow and the speed must be above 0</source>
+        <translation>Durchfluss der Säule und Geschwindigkeit müssen über 0 liegen</translation>
+    </message>
+    <message>
+        <source>the departure must be a time of day</source>
+        <translation>die Abfahrt muss eine Uhrzeit sein</translation>
+    </message>
+    <message>
+        <source>00:00 to 24:00</source>
+        <translation>00:00 bis 24:00</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>point %1 &apos;%2&apos;</source>
+        <translation>Punkt %1 „%2“</translation>
+    </message>
+    <message>
+        <source>%1: the distance is not a number</source>
+        <translation>%1: die Entfernung ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>%1: an amount is negative</source>
+        <translation>%1: eine Menge ist negativ</translation>
+    </message>
+    <message>
+        <source>0 or more</source>
+        <translation>0 oder mehr</translation>
+    </message>
+    <message>
+        <source>%1: nothing may be bought</source>
+        <translation>%1: nichts darf gekauft werden</translation>
+    </message>
+    <message>
+        <source>a limit above 0</source>
+        <translation>eine Höchstmenge über 0</translation>
+    </message>
+    <message>
+        <source>%1: the minimum purchase is above the limit</source>
+        <translation>%1: die Mindestmenge liegt über der Höchstmenge</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>the route has no point of this name</source>
+        <translation>die Strecke hat keinen Punkt dieses Namens</translation>
+    </message>
+    <message>
+        <source>at least two points</source>
+        <translation>mindestens zwei Punkte</translation>
+    </message>
+    <message>
+        <source>%1: the distance runs backwards</source>
+        <translation>%1: die Entfernung läuft rückwärts</translation>
+    </message>
+    <message>
+        <source>this place is not on the way to the finish</source>
+        <translation>diese Stelle liegt nicht auf dem Weg zum Ziel</translation>
+    </message>
+    <message>
+        <source>from %1 to below %2</source>
+        <translation>ab %1, unter %2</translation>
+    </message>
+    <message>
+        <source>nothing follows this point, so nothing can be driven again</source>
+        <translation>nach diesem Punkt folgt nichts, also lässt sich nichts noch einmal fahren</translation>
+    </message>
+    <message>
+        <source>both lengths of the check section must be above 0</source>
+        <translation>beide Längen der Messstrecke müssen über 0 liegen</translation>
+    </message>
+    <message>
+        <source>there is no consumption for this mode of driving, at &apos;%1&apos;</source>
+        <translation>für diese Fahrweise gibt es keinen Verbrauch, bei „%1“</translation>
+    </message>
+    <message>
+        <source>the point at %1</source>
+        <translation>der Punkt bei %1</translation>
+    </message>
+    <message>
+        <source>autonomy: distance between two chances to refuel</source>
+        <translation>Autonomie: Weg zwischen zwei Tankgelegenheiten</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is %3, %4 are allowed</source>
+        <translation>%1 bis %2 sind %3, erlaubt sind %4</translation>
+    </message>
+    <message>
+        <source>autonomy: a full tank</source>
+        <translation>Autonomie: ein voller Tank</translation>
+    </message>
+    <message>
+        <source>%1 need %2, a full tank has %3 above the floor</source>
+        <translation>%1 brauchen %2, ein voller Tank hat %3 über der Mindestmenge</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 of cost at most</source>
+        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 an Kosten sparen</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 stops at most</source>
+        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Stopps sparen</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 minutes at most</source>
+        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Minuten sparen</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 litre-km at most</source>
+        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Liter-km sparen</translation>
+    </message>
+    <message>
+        <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
+        <translation>für die Sicherheit des ganzen Weges fand sich kein Plan mit gleicher Sicherheit bei jeder Ankunft; einer mit ungleicher ist nicht ausgeschlossen</translation>
+    </message>
+    <message>
+        <source>opening hours stand in the way: with all places open there would be a plan</source>
+        <translation>Öffnungszeiten stehen im Weg: wären alle Stellen offen, gäbe es einen Plan</translation>
+    </message>
+    <message>
+        <source>too many ways to be late: places closed on arrival are avoided, but another order of stops might suit the hours better</source>
+        <translation>zu viele Möglichkeiten, zu spät zu kommen: bei Ankunft geschlossene Stellen werden gemieden, eine andere Folge von Stopps könnte den Zeiten aber besser passen</translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation>%1 geschlossen</translation>
+    </message>
+    <message>
+        <source>from %1 driven twice</source>
+        <translation>ab %1 zweimal gefahren</translation>
+    </message>
+    <message>
+        <source>rate up by %1</source>
+        <translation>Verbrauch um %1 höher</translation>
+    </message>
+    <message>
+        <source>no tank is left</source>
+        <translation>es bleibt kein Tank übrig</translation>
+    </message>
+    <message>
+        <source>less than the capacity</source>
+        <translation>weniger als das Fassungsvermögen</translation>
+    </message>
+    <message>
+        <source>every fill %1 short</source>
+        <translation>jede Füllung um %1 kürzer</translation>
+    </message>
+    <message>
+        <source>the fuel above the limit must be finite, its spread 0 or more</source>
+        <translation>der Kraftstoff über der Grenze muss endlich sein, seine Streuung 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance does not match the number of rates</source>
+        <translation>die Kovarianz der Verbräuche passt nicht zu ihrer Anzahl</translation>
+    </message>
+    <message>
+        <source>consumption must be above 0</source>
+        <translation>der Verbrauch muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance is not a covariance</source>
+        <translation>die Kovarianz der Verbräuche ist keine Kovarianz</translation>
+    </message>
+    <message>
+        <source>the route noise must be 0 or more</source>
+        <translation>die Streuung der Strecke muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>a spread needs more than 2 degrees of freedom</source>
+        <translation>eine Streuung braucht mehr als 2 Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>a leg must have a known mode and a length of 0 or more</source>
+        <translation>ein Abschnitt braucht eine bekannte Fahrweise und eine Länge ab 0</translation>
+    </message>
+    <message>
+        <source>the spread of the consumption must be 0 or more</source>
+        <translation>die Streuung des Verbrauchs muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>filled up with %1 from the zero mark</source>
+        <translation>mit %1 vollgetankt, ab der Nullmarke</translation>
+    </message>
+    <message>
+        <source>filled up with %1 from %2 above zero</source>
+        <translation>mit %1 vollgetankt, ab %2 über null</translation>
+    </message>
+    <message>
+        <source>%1 drained from the zero mark</source>
+        <translation>%1 abgepumpt, ab der Nullmarke</translation>
+    </message>
+    <message>
+        <source>%1 drained from %2 above zero</source>
+        <translation>%1 abgepumpt, ab %2 über null</translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero</source>
+        <translation>%1 unter null stehengeblieben</translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running</source>
+        <translation>%1 unter null gefahren, lief noch</translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero (%2)</source>
+        <translation>%1 unter null stehengeblieben (%2)</translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running (%2)</source>
+        <translation>%1 unter null gefahren, lief noch (%2)</translation>
+    </message>
+    <message>
+        <source>tank volume known to be %1</source>
+        <translation>bekannter Tankinhalt %1</translation>
+    </message>
+    <message>
+        <source>a base proof needs the litres poured after draining</source>
+        <translation>ein Beleg mit Grundmenge braucht die nach dem Leerpumpen eingefüllte Menge</translation>
+    </message>
+    <message>
+        <source>base of %1 poured after draining</source>
+        <translation>Grundmenge von %1 nach dem Leerpumpen eingefüllt</translation>
+    </message>
+    <message>
+        <source>a drained proof needs the litres pumped out or found behind</source>
+        <translation>ein Beleg vom Leerpumpen braucht die abgepumpte oder die zurückgebliebene Menge</translation>
+    </message>
+    <message>
+        <source>a drained proof from a reading needs a calibration for that reading</source>
+        <translation>ein Beleg vom Leerpumpen ab einem Messwert braucht eine Kalibrierung für diesen Messwert</translation>
+    </message>
+    <message>
+        <source>%1 found left behind</source>
+        <translation>%1 blieben zurück</translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the distance past the zero mark</source>
+        <translation>ein Beleg unter null braucht den Weg unter der Nullmarke</translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the consumption of its driving mode</source>
+        <translation>ein Beleg unter null braucht den Verbrauch seiner Fahrweise</translation>
+    </message>
+    <message>
+        <source>the distance past zero must be 0 or more</source>
+        <translation>der Weg unter null muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>the consumption of a proof must be above 0</source>
+        <translation>der Verbrauch eines Belegs muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>Do not drive until it stops: running low harms pumps, and in diesels the injection.</source>
+        <translation>Nicht fahren, bis er stehenbleibt: zu wenig Kraftstoff schadet Pumpen und beim Diesel der Einspritzung.</translation>
+    </message>
+    <message>
+        <source>Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the first spit.</source>
+        <translation>Von einer sachkundigen Person leerpumpen lassen: Benzindampf entzündet sich. Motor kalt und aus, keine Zündquelle, belüftet, geerdet, zugelassene Behälter, Löscher in Reichweite; beim ersten Spucken mit Pumpen aufhören.</translation>
+    </message>
+    <message>
+        <source>Find the tank&apos;s volume to the first click from its maker or another tank of the kind</source>
+        <translation>Den Tankinhalt bis zum ersten Klick beim Hersteller oder an einem Tank gleicher Art herausfinden</translation>
+    </message>
+    <message>
+        <source>Fill to the first click at the pump when the gauge has just reached zero, and log it</source>
+        <translation>An der Säule bis zum ersten Klick volltanken, wenn die Anzeige gerade null erreicht hat, und eintragen</translation>
+    </message>
+    <message>
+        <source>Drain the tank, pour a measured base and read the zero mark anew</source>
+        <translation>Den Tank leerpumpen, eine gemessene Grundmenge einfüllen und die Nullmarke neu ablesen</translation>
+    </message>
+    <message>
+        <source>Drain the tank and measure what the pump left behind, with the tank open</source>
+        <translation>Den Tank leerpumpen und bei offenem Tank messen, was die Pumpe zurückließ</translation>
+    </message>
+    <message>
+        <source>The reading stands still while fuel is burnt: the float is stuck or its arm is bent. Check the float and arm for free travel; count on consumption until then.</source>
+        <translation>Der Messwert steht still, während Kraftstoff verbrannt wird: der Schwimmer klemmt, oder sein Arm ist verbogen. Schwimmer und Arm auf freien Gang prüfen; bis dahin nach dem Verbrauch rechnen.</translation>
+    </message>
+    <message>
+        <source>The reading stays on the upper stop although the tank must be below it: the float is stuck at full. Check the float&apos;s travel; count on consumption until then.</source>
+        <translation>Der Messwert bleibt auf dem oberen Anschlag, obwohl der Tank darunter sein muss: der Schwimmer klemmt bei voll. Den Gang des Schwimmers prüfen; bis dahin nach dem Verbrauch rechnen.</translation>
+    </message>
+    <message>
+        <source>The signal went to its high end: a broken wire, an open connector or a worn contact. Check the plug at the sender, the signal wire and the ground.</source>
+        <translation>Das Signal ging an sein hohes Ende: ein Kabelbruch, ein offener Stecker oder ein verschlissener Kontakt. Stecker am Geber, Signalleitung und Masse prüfen.</translation>
+    </message>
+    <message>
+        <source>The signal went to its low end: a chafed wire to ground or a lost supply. Check the signal wire for chafing and the supply of the sender.</source>
+        <translation>Das Signal ging an sein niedriges Ende: ein durchgescheuertes Kabel an Masse oder fehlende Versorgung. Signalleitung auf Scheuerstellen und die Versorgung des Gebers prüfen.</translation>
+    </message>
+    <message>
+        <source>The reading shifted in one step without a stop for fuel: a bad ground, a slipped float arm, or fuel was lost. Look for a leak first, then check ground and arm.</source>
+        <translation>Der Messwert sprang ohne Tankstopp: schlechte Masse, ein verrutschter Schwimmerarm, oder Kraftstoff ging verloren. Zuerst nach einem Leck suchen, dann Masse und Arm prüfen.</translation>
+    </message>
+    <message>
+        <source>Reading and consumption part more and more: a fouled float, a drifting supply, or a leak. Look for a leak first, then compare the level after the next full fill.</source>
+        <translation>Messwert und Verbrauch laufen immer weiter auseinander: ein streifender Schwimmer, eine wandernde Versorgung oder ein Leck. Zuerst nach einem Leck suchen, dann den Stand nach der nächsten vollen Füllung vergleichen.</translation>
+    </message>
+    <message>
+        <source>No reading arrives: the source is silent. Check the connection to the sender or the bus.</source>
+        <translation>Es kommt kein Messwert: die Quelle schweigt. Die Verbindung zum Geber oder zum Bus prüfen.</translation>
+    </message>
+    <message>
+        <source>The reading falls out and comes back: a loose connector or a worn track. Move the wires at the sender while watching the reading.</source>
+        <translation>Der Messwert fällt aus und kommt wieder: ein loser Stecker oder eine verschlissene Bahn. Die Kabel am Geber bewegen und dabei den Messwert beobachten.</translation>
+    </message>
+    <message>
+        <source>One half of the saddle tank does not empty while the other does: the transfer is not working. Count only on the half with the pump and check the transfer line.</source>
+        <translation>Eine Hälfte des Satteltanks leert sich nicht, die andere schon: die Förderung zwischen ihnen arbeitet nicht. Nur mit der Hälfte mit der Pumpe rechnen und die Überleitung prüfen.</translation>
+    </message>
+    <message>
+        <source>The fuel-flow or distance source counts far off the level: a wrong unit, tyre size or injector constant. Check the source&apos;s settings against a full fill.</source>
+        <translation>Die Quelle für Durchfluss oder Weg zählt weit neben dem Stand: eine falsche Einheit, Reifengröße oder Düsenkonstante. Die Einstellung der Quelle an einer vollen Füllung prüfen.</translation>
+    </message>
+    <message>
+        <source>a shorter way</source>
+        <translation>einen kürzeren Weg</translation>
+    </message>
+    <message>
+        <source>The signal turned back while the level went on one way, at and above %1. The float may be fouling the tank or a baffle, or a row was noted wrongly: repeat these readings.</source>
+        <translation>Das Signal kehrte um, während der Stand weiter in eine Richtung ging, bei und über %1. Der Schwimmer streift vielleicht den Tank oder ein Schwallblech, oder eine Zeile wurde falsch notiert: diese Messwerte wiederholen.</translation>
+    </message>
+    <message>
+        <source>%1 where about %2 were expected: please check fuel and distance</source>
+        <translation>%1, wo etwa %2 zu erwarten waren: bitte Menge und Strecke prüfen</translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and fuel pumped come to %2 more than the full tank of the calibration: %3</source>
+        <translation>über %1 volle Füllungen ergeben Messwert und getankte Menge %2 mehr als der volle Tank der Kalibrierung: %3</translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and fuel pumped come to %2 less than the full tank of the calibration: %3</source>
+        <translation>über %1 volle Füllungen ergeben Messwert und getankte Menge %2 weniger als der volle Tank der Kalibrierung: %3</translation>
+    </message>
+</context>
+<context>
     <name>undermark::SetupViewModel</name>
     <message>
         <source>My car</source>
@@ -1724,10 +3215,6 @@
     <message>
         <source>Ethanol</source>
         <translation>Ethanol</translation>
-    </message>
-    <message>
-        <source>How much the tank takes is missing</source>
-        <translation>Es fehlt, wie viel der Tank fasst</translation>
     </message>
 </context>
 <context>
@@ -1825,8 +3312,8 @@
         <translation>Mehr Belege dieser Art würden nicht helfen.</translation>
     </message>
     <message>
-        <source>%1 It would leave ± %2.</source>
-        <translation>%1 Es blieben ± %2.</translation>
+        <source>%1. It would leave ± %2.</source>
+        <translation>%1. Es blieben ± %2.</translation>
     </message>
     <message>
         <source>Never test the reserve on a public road.</source>
@@ -1854,10 +3341,6 @@
     <message>
         <source>Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for another device.</source>
         <translation>Geschrieben: %1. Darin sind die Tabellen für ein Rechenblatt und logbook.sqlite für ein anderes Gerät.</translation>
-    </message>
-    <message>
-        <source>table or logbook have changed since they were looked at: go back and look again</source>
-        <translation>Tabelle oder Logbuch haben sich seit dem Ansehen geändert: zurückgehen und neu ansehen</translation>
     </message>
     <message>
         <source>Added %1 fills. The logbook as it was: %2</source>

@@ -811,26 +811,6 @@
         <translation>repère zéro au-dessus de vidé</translation>
     </message>
     <message>
-        <source>Touch every caution once it holds here.</source>
-        <translation>Toucher chaque précaution dès qu’elle est remplie ici.</translation>
-    </message>
-    <message>
-        <source>How much was poured comes first.</source>
-        <translation>D’abord : combien a été versé.</translation>
-    </message>
-    <message>
-        <source>This is not a reading.</source>
-        <translation>Ce n’est pas une lecture.</translation>
-    </message>
-    <message>
-        <source>A level needs its litres and at least one reading.</source>
-        <translation>Un niveau demande ses litres et au moins une lecture.</translation>
-    </message>
-    <message>
-        <source>Where the zero mark is, is missing.</source>
-        <translation>Il manque où est le repère zéro.</translation>
-    </message>
-    <message>
         <source> ± %1</source>
         <translation> ± %1</translation>
     </message>
@@ -967,14 +947,6 @@
         <translation>vidé</translation>
     </message>
     <message>
-        <source>The calibration is in the logbook.</source>
-        <translation>L’étalonnage est dans le carnet.</translation>
-    </message>
-    <message>
-        <source>Taken up where it was left: nothing is lost.</source>
-        <translation>Repris là où c’était resté : rien n’est perdu.</translation>
-    </message>
-    <message>
         <source>All of it holds</source>
         <translation>Tout est rempli</translation>
     </message>
@@ -1025,18 +997,6 @@
     <message>
         <source>the other lobe holds</source>
         <translation>l’autre poche contient</translation>
-    </message>
-    <message>
-        <source>A level takes the readings of both lobes.</source>
-        <translation>Un niveau demande la lecture des deux poches.</translation>
-    </message>
-    <message>
-        <source>These readings allow no curve</source>
-        <translation>Ces lectures ne permettent pas de courbe</translation>
-    </message>
-    <message>
-        <source>It has not settled: wait, or type the reading.</source>
-        <translation>Pas encore stable : attendre, ou taper la lecture.</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1109,10 +1069,6 @@
     <message>
         <source>none yet; one that has settled is enough</source>
         <translation>aucune encore ; une seule, stable, suffit</translation>
-    </message>
-    <message>
-        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
-        <translation>Aucun des signaux n’a bougé pendant que %1 entraient. Voir le câblage et la masse.</translation>
     </message>
     <message>
         <source>lobes that empty unequally</source>
@@ -1208,14 +1164,6 @@
 <context>
     <name>undermark::NowViewModel</name>
     <message>
-        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
-        <translation>Le réservoir est peut-être à sec : aucune distance n’est sûre. Remplir avant de repartir.</translation>
-    </message>
-    <message>
-        <source>The zero mark may be passed already: no distance to it is sure.</source>
-        <translation>Le repère zéro est peut-être passé : aucune distance jusque-là n’est sûre.</translation>
-    </message>
-    <message>
         <source>No answer</source>
         <translation>Pas de réponse</translation>
     </message>
@@ -1300,10 +1248,6 @@
     <message>
         <source>take on %1</source>
         <translation>prendre %1</translation>
-    </message>
-    <message>
-        <source>Where the car is on the route comes first.</source>
-        <translation>D’abord : où est la voiture sur la route.</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1425,10 +1369,6 @@
         <source>Fills end %1 earlier</source>
         <translation>Pleins finis %1 plus tôt</translation>
     </message>
-    <message>
-        <source>The changed route is not saved. Touch again to leave it.</source>
-        <translation>La route changée n&apos;est pas gardée. Toucher encore pour la quitter.</translation>
-    </message>
 </context>
 <context>
     <name>undermark::PumpViewModel</name>
@@ -1477,18 +1417,6 @@
         <translation>Compteur partiel</translation>
     </message>
     <message>
-        <source>this is not an amount that can be stored</source>
-        <translation>ce n’est pas une quantité à garder</translation>
-    </message>
-    <message>
-        <source>a number of 0 or more</source>
-        <translation>un nombre de 0 ou plus</translation>
-    </message>
-    <message>
-        <source>How much went in is missing</source>
-        <translation>Il manque combien est entré</translation>
-    </message>
-    <message>
         <source>Save this fill</source>
         <translation>Garder ce plein</translation>
     </message>
@@ -1526,10 +1454,6 @@
     <message>
         <source>at most</source>
         <translation>au plus</translation>
-    </message>
-    <message>
-        <source>this is no number</source>
-        <translation>ce n&apos;est pas un nombre</translation>
     </message>
     <message>
         <source>Written to %1</source>
@@ -1696,6 +1620,1573 @@
     </message>
 </context>
 <context>
+    <name>undermark::Sentence</name>
+    <message>
+        <source>the unfinished calibration cannot be kept here</source>
+        <translation>l’étalonnage commencé ne peut pas être gardé ici</translation>
+    </message>
+    <message>
+        <source>this file cannot be read</source>
+        <translation>ce fichier ne peut pas être lu</translation>
+    </message>
+    <message>
+        <source>this is not an unfinished calibration</source>
+        <translation>ce n’est pas un étalonnage commencé</translation>
+    </message>
+    <message>
+        <source>Touch every caution once it holds here.</source>
+        <translation>Toucher chaque précaution dès qu’elle est remplie ici.</translation>
+    </message>
+    <message>
+        <source>A level takes the readings of both lobes.</source>
+        <translation>Un niveau demande la lecture des deux poches.</translation>
+    </message>
+    <message>
+        <source>This is not a reading.</source>
+        <translation>Ce n’est pas une lecture.</translation>
+    </message>
+    <message>
+        <source>How much was poured comes first.</source>
+        <translation>D’abord : combien a été versé.</translation>
+    </message>
+    <message>
+        <source>A level needs its litres and at least one reading.</source>
+        <translation>Un niveau demande ses litres et au moins une lecture.</translation>
+    </message>
+    <message>
+        <source>It has not settled: wait, or type the reading.</source>
+        <translation>Pas encore stable : attendre, ou taper la lecture.</translation>
+    </message>
+    <message>
+        <source>Where the zero mark is, is missing.</source>
+        <translation>Il manque où est le repère zéro.</translation>
+    </message>
+    <message>
+        <source>These readings allow no curve</source>
+        <translation>Ces lectures ne permettent pas de courbe</translation>
+    </message>
+    <message>
+        <source>Neither signal has moved while %1 went in. Look at the wiring and the ground.</source>
+        <translation>Aucun des signaux n’a bougé pendant que %1 entraient. Voir le câblage et la masse.</translation>
+    </message>
+    <message>
+        <source>The calibration is in the logbook.</source>
+        <translation>L’étalonnage est dans le carnet.</translation>
+    </message>
+    <message>
+        <source>Taken up where it was left: nothing is lost.</source>
+        <translation>Repris là où c’était resté : rien n’est perdu.</translation>
+    </message>
+    <message>
+        <source>a fill is kept out: %1</source>
+        <translation>un plein n’est pas compté : %1</translation>
+    </message>
+    <message>
+        <source>a proof: %1</source>
+        <translation>une preuve : %1</translation>
+    </message>
+    <message>
+        <source>the logbook has no vehicle yet</source>
+        <translation>le carnet n’a pas encore de voiture</translation>
+    </message>
+    <message>
+        <source>the logbook has no such vehicle</source>
+        <translation>le carnet n’a pas cette voiture</translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not imported</source>
+        <translation>%1 : la colonne « %2 » n’est pas reprise</translation>
+    </message>
+    <message>
+        <source>two vehicles are called %1 now: they were made apart</source>
+        <translation>deux voitures s’appellent maintenant %1 : elles ont été créées séparément</translation>
+    </message>
+    <message>
+        <source>The tank may be dry already: no distance is sure. Fill before driving on.</source>
+        <translation>Le réservoir est peut-être à sec : aucune distance n’est sûre. Remplir avant de repartir.</translation>
+    </message>
+    <message>
+        <source>The zero mark may be passed already: no distance to it is sure.</source>
+        <translation>Le repère zéro est peut-être passé : aucune distance jusque-là n’est sûre.</translation>
+    </message>
+    <message>
+        <source>the card cannot be written</source>
+        <translation>la fiche ne peut pas être écrite</translation>
+    </message>
+    <message>
+        <source>the plan has too many stops for one page</source>
+        <translation>le plan a trop d’arrêts pour une page</translation>
+    </message>
+    <message>
+        <source>The changed route is not saved. Touch again to leave it.</source>
+        <translation>La route changée n&apos;est pas gardée. Toucher encore pour la quitter.</translation>
+    </message>
+    <message>
+        <source>Where the car is on the route comes first.</source>
+        <translation>D’abord : où est la voiture sur la route.</translation>
+    </message>
+    <message>
+        <source>this is not an amount that can be stored</source>
+        <translation>ce n’est pas une quantité à garder</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation>un nombre de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>How much went in is missing</source>
+        <translation>Il manque combien est entré</translation>
+    </message>
+    <message>
+        <source>this is no number</source>
+        <translation>ce n&apos;est pas un nombre</translation>
+    </message>
+    <message>
+        <source>the leg is no distance</source>
+        <translation>l’étape n’est pas une distance</translation>
+    </message>
+    <message>
+        <source>0 km or more</source>
+        <translation>0 km ou plus</translation>
+    </message>
+    <message>
+        <source>the row would lie behind the next one, which stays where it is</source>
+        <translation>la ligne serait derrière la suivante, qui reste où elle est</translation>
+    </message>
+    <message>
+        <source>the route is too long</source>
+        <translation>la route est trop longue</translation>
+    </message>
+    <message>
+        <source>%1 rows at most</source>
+        <translation>%1 lignes au plus</translation>
+    </message>
+    <message>
+        <source>How much the tank takes is missing</source>
+        <translation>Il manque ce que prend le réservoir</translation>
+    </message>
+    <message>
+        <source>table or logbook have changed since they were looked at: go back and look again</source>
+        <translation>tableau ou carnet ont changé depuis qu&apos;ils ont été regardés : revenir et regarder encore</translation>
+    </message>
+    <message>
+        <source>calibration points need litres of 0 or more and one reading or more</source>
+        <translation>les points d’étalonnage demandent une quantité de 0 ou plus et au moins une lecture</translation>
+    </message>
+    <message>
+        <source>the sd of a calibration reading must be 0 or more</source>
+        <translation>l’écart type d’une lecture d’étalonnage doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>a calibration needs readings at two or more amounts of litres</source>
+        <translation>un étalonnage demande des lectures à au moins deux quantités</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 et %2 autres</translation>
+    </message>
+    <message>
+        <source>The float rests on its lower stop up to %1: at %2 the gauge cannot see the last %3. Lower the float arm, or count this fuel by consumption only.</source>
+        <translation>Le flotteur repose sur sa butée basse jusqu’à %1 : à %2 la jauge ne voit pas les derniers %3. Abaisser le bras du flotteur, ou ne compter ce carburant que par la consommation.</translation>
+    </message>
+    <message>
+        <source>The float reaches its upper stop at %1: the gauge cannot see the %2 above. It will stand still for that long after a fill; raise the arm&apos;s stop if that matters.</source>
+        <translation>Le flotteur atteint sa butée haute à %1 : la jauge ne voit pas les %2 au-dessus. Elle restera immobile d’autant après un plein ; relever la butée du bras si cela gêne.</translation>
+    </message>
+    <message>
+        <source>The signal stood at %1 from %2 to %3, in the middle of its travel. The float may jam or touch something there: move it by hand and look for what it meets.</source>
+        <translation>Le signal est resté à %1 de %2 à %3, au milieu de sa course. Le flotteur coince ou touche peut-être quelque chose là : le bouger à la main et chercher ce qu’il rencontre.</translation>
+    </message>
+    <message>
+        <source>Repeated readings differ, at %1, by as much as %2. Let the fuel come to rest before reading; if they still differ, look for a loose contact or a sticking float.</source>
+        <translation>Des lectures répétées diffèrent, à %1, de %2 au plus. Laisser le carburant se calmer avant de lire ; si elles diffèrent encore, chercher un faux contact ou un flotteur qui colle.</translation>
+    </message>
+    <message>
+        <source>The signal moves by %1 of about %2 that it could. The float arm may be too short, bent or wrongly placed to reach both ends: check that it does.</source>
+        <translation>Le signal bouge de %1 sur environ %2 possibles. Le bras du flotteur est peut-être trop court, tordu ou mal placé pour atteindre les deux bouts : vérifier qu’il le fait.</translation>
+    </message>
+    <message>
+        <source>One step of the reading (%1) is %2. Read and note one more decimal, or use a finer meter.</source>
+        <translation>Un pas de la lecture (%1) vaut %2. Lire et noter une décimale de plus, ou prendre un appareil plus fin.</translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 less than on the way up.</source>
+        <translation>En descendant, le signal correspond à %1 de moins qu’en montant.</translation>
+    </message>
+    <message>
+        <source>On the way down the signal stands for %1 more than on the way up.</source>
+        <translation>En descendant, le signal correspond à %1 de plus qu’en montant.</translation>
+    </message>
+    <message>
+        <source>Driving goes down: the curve is the falling one.</source>
+        <translation>Rouler fait descendre : la courbe est celle de la descente.</translation>
+    </message>
+    <message>
+        <source>The falling readings cover too little for a curve of their own; the difference is carried as a bias. Drain down in steps over the whole range to settle it.</source>
+        <translation>Les lectures en descente couvrent trop peu pour une courbe à elles ; la différence est gardée comme un biais. Vidanger par étapes sur toute la plage pour la régler.</translation>
+    </message>
+    <message>
+        <source>Check the float&apos;s pivot for stiffness.</source>
+        <translation>Vérifier que le pivot du flotteur n’est pas dur.</translation>
+    </message>
+    <message>
+        <source>The readings only go up, and driving goes down: the level may be lower than read by an assumed %1. Note some readings while draining to measure it.</source>
+        <translation>Les lectures ne font que monter, et rouler fait descendre : le niveau peut être plus bas que lu, de %1 à ce qu’on suppose. Noter quelques lectures en vidangeant pour le mesurer.</translation>
+    </message>
+    <message>
+        <source>With electrical load on the reading moves by %1, which is %2. The sender&apos;s ground shares a wire with the load: give it its own, and clean the ground point.</source>
+        <translation>Avec les consommateurs électriques allumés, la lecture bouge de %1, soit %2. La masse de la jauge partage un fil avec la charge : lui en donner un à elle, et nettoyer le point de masse.</translation>
+    </message>
+    <message>
+        <source>An open circuit reads like this: look for a connector or wire that is off.</source>
+        <translation>Un circuit ouvert se lit ainsi : chercher un connecteur ou un fil débranché.</translation>
+    </message>
+    <message>
+        <source>A short reads like this: look for the signal wire touching ground.</source>
+        <translation>Un court-circuit se lit ainsi : chercher si le fil du signal touche la masse.</translation>
+    </message>
+    <message>
+        <source>This circuit cannot give it: check the unit, the supply and the wiring.</source>
+        <translation>Ce circuit ne peut pas donner cela : vérifier l’unité, l’alimentation et le câblage.</translation>
+    </message>
+    <message>
+        <source>The reading %1 at %2 is outside what the sender gives.</source>
+        <translation>La lecture %1 à %2 est hors de ce que donne la jauge.</translation>
+    </message>
+    <message>
+        <source>The curve leaves it out.</source>
+        <translation>La courbe ne la prend pas.</translation>
+    </message>
+    <message>
+        <source>The signal stayed near %1 while %2 went in or out. Check the wiring, the ground and the plug at the sender, then move the float by hand: no curve can be made from these readings.</source>
+        <translation>Le signal est resté près de %1 pendant que %2 entraient ou sortaient. Vérifier le câblage, la masse et la prise de la jauge, puis bouger le flotteur à la main : ces lectures ne donnent aucune courbe.</translation>
+    </message>
+    <message>
+        <source>With %1 levels the curve between them is little more than a guess of the tank&apos;s shape. Add readings at levels in between when you can.</source>
+        <translation>Avec %1 niveaux, la courbe entre eux n’est guère qu’une supposition sur la forme du réservoir. Ajouter des lectures entre les deux quand c’est possible.</translation>
+    </message>
+    <message>
+        <source>There is a second signal. This curve uses the first one only; two lobes read separately need their own fit.</source>
+        <translation>Il y a un second signal. Cette courbe n’utilise que le premier ; deux poches lues séparément demandent leur propre courbe.</translation>
+    </message>
+    <message>
+        <source>a gauge table has 2 to 100 points</source>
+        <translation>une table d’indicateur a de 2 à 100 points</translation>
+    </message>
+    <message>
+        <source>a gauge shows 0 to 6 decimals</source>
+        <translation>un indicateur montre de 0 à 6 décimales</translation>
+    </message>
+    <message>
+        <source>the zero mark must lie under full and within the calibrated litres</source>
+        <translation>le repère zéro doit être sous le plein et dans la plage étalonnée</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>a level curve needs two or more finite knots</source>
+        <translation>une courbe de niveau demande au moins deux nœuds finis</translation>
+    </message>
+    <message>
+        <source>the knots of a level curve must rise in litres and keep one direction</source>
+        <translation>les nœuds d’une courbe de niveau doivent croître en quantité et garder un sens</translation>
+    </message>
+    <message>
+        <source>a saddle tank needs at least three points</source>
+        <translation>un réservoir à deux poches demande au moins trois points</translation>
+    </message>
+    <message>
+        <source>a saddle tank needs both signals at every point</source>
+        <translation>un réservoir à deux poches demande les deux signaux à chaque point</translation>
+    </message>
+    <message>
+        <source>a signal of the saddle tank does not move over the whole calibration</source>
+        <translation>un signal du réservoir à deux poches ne bouge pas de tout l’étalonnage</translation>
+    </message>
+    <message>
+        <source>litres must rise and each signal keep its direction in a saddle tank</source>
+        <translation>dans un réservoir à deux poches la quantité doit croître et chaque signal garder son sens</translation>
+    </message>
+    <message>
+        <source>a dimension of the tank is impossible</source>
+        <translation>une dimension du réservoir est impossible</translation>
+    </message>
+    <message>
+        <source>above 0 and up to 10 m</source>
+        <translation>plus de 0 et jusqu’à 10 m</translation>
+    </message>
+    <message>
+        <source>the box&apos;s corner radius is impossible</source>
+        <translation>le rayon d’angle de la caisse est impossible</translation>
+    </message>
+    <message>
+        <source>0 to half its smaller side</source>
+        <translation>0 à la moitié du petit côté</translation>
+    </message>
+    <message>
+        <source>a cylinder is as wide as it is high</source>
+        <translation>un cylindre est aussi large que haut</translation>
+    </message>
+    <message>
+        <source>the tilt is impossible</source>
+        <translation>l’inclinaison est impossible</translation>
+    </message>
+    <message>
+        <source>-45 to 45 degrees</source>
+        <translation>-45 à 45 degrés</translation>
+    </message>
+    <message>
+        <source>the sender&apos;s signals for empty and full are equal</source>
+        <translation>les signaux de la jauge pour vide et plein sont égaux</translation>
+    </message>
+    <message>
+        <source>volume at 15 C: times %1</source>
+        <translation>volume à 15 °C : fois %1</translation>
+    </message>
+    <message>
+        <source>energy of the blend burnt: times %1</source>
+        <translation>énergie du mélange brûlé : fois %1</translation>
+    </message>
+    <message>
+        <source>%1 times the usual consumption: was the fill before really full, and is the distance right?</source>
+        <translation>%1 fois la consommation habituelle : le plein d’avant était-il vraiment plein, et la distance est-elle juste ?</translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was gallons: %2</source>
+        <translation>%1 conviennent si le nombre tapé était en gallons : %2</translation>
+    </message>
+    <message>
+        <source>%1 fit if the number typed was miles: %2</source>
+        <translation>%1 conviennent si le nombre tapé était en miles : %2</translation>
+    </message>
+    <message>
+        <source>%1 is about %2 more than was burnt: was a can filled as well?</source>
+        <translation>%1, c’est environ %2 de plus que brûlé : un bidon a-t-il été rempli aussi ?</translation>
+    </message>
+    <message>
+        <source>%1 on %2: a fill of about %3 seems to be missing before this one</source>
+        <translation>%1 avec %2 : un plein d’environ %3 semble manquer avant celui-ci</translation>
+    </message>
+    <message>
+        <source>%1 do not fit the fuel, but together with the next stretch they do: about %2 would</source>
+        <translation>%1 ne vont pas avec le carburant, mais avec le tronçon suivant si : environ %2 iraient</translation>
+    </message>
+    <message>
+        <source>the dash was swapped and no trip meter tells the way to this fill</source>
+        <translation>le combiné a été changé et aucun partiel ne dit le chemin jusqu’à ce plein</translation>
+    </message>
+    <message>
+        <source>no odometer and no trip meter tell the way to this fill</source>
+        <translation>ni compteur ni partiel ne disent le chemin jusqu’à ce plein</translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 are not accounted for; was a fill forgotten?</source>
+        <translation>%1 au compteur, %2 au partiel : %3 ne sont pas expliqués ; un plein oublié ?</translation>
+    </message>
+    <message>
+        <source>%1 by odometer, %2 by trip meter: %3 too many; was the trip meter not reset?</source>
+        <translation>%1 au compteur, %2 au partiel : %3 de trop ; le partiel n’a-t-il pas été remis à zéro ?</translation>
+    </message>
+    <message>
+        <source>trips of %1 are logged on a way of %2: they were scaled down by %3</source>
+        <translation>des trajets de %1 sont notés sur un chemin de %2 : ils ont été réduits de %3</translation>
+    </message>
+    <message>
+        <source>odometer %1 after %2: was the dash swapped?</source>
+        <translation>compteur %1 après %2 : le combiné a-t-il été changé ?</translation>
+    </message>
+    <message>
+        <source>%1 were pumped but the tank takes %2: was a can filled as well?</source>
+        <translation>%1 ont été pompés mais le réservoir prend %2 : un bidon a-t-il été rempli aussi ?</translation>
+    </message>
+    <message>
+        <source>%1 are measured from the doubtful odometer before</source>
+        <translation>%1 sont mesurés depuis le compteur douteux d’avant</translation>
+    </message>
+    <message>
+        <source>this file exists: a demo never writes over a logbook</source>
+        <translation>ce fichier existe : un exemple n’écrase jamais un carnet</translation>
+    </message>
+    <message>
+        <source>%1 (expected %2, found &apos;%3&apos;)</source>
+        <translation>%1 (attendu : %2 ; trouvé : « %3 »)</translation>
+    </message>
+    <message>
+        <source>%1 (expected %2)</source>
+        <translation>%1 (attendu : %2)</translation>
+    </message>
+    <message>
+        <source>%1 (found &apos;%2&apos;)</source>
+        <translation>%1 (trouvé : « %2 »)</translation>
+    </message>
+    <message>
+        <source>column &apos;%1&apos;: %2</source>
+        <translation>colonne « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>the number is missing</source>
+        <translation>le nombre manque</translation>
+    </message>
+    <message>
+        <source>a comma cannot be part of a number, decimals take a point</source>
+        <translation>une virgule n’a pas sa place dans un nombre, les décimales prennent un point</translation>
+    </message>
+    <message>
+        <source>only the number belongs here, without a unit</source>
+        <translation>seul le nombre va ici, sans unité</translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation>ce n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>the number is outside what is possible</source>
+        <translation>le nombre est hors du possible</translation>
+    </message>
+    <message>
+        <source>the line is too long</source>
+        <translation>la ligne est trop longue</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation>c’est un dossier, pas un fichier</translation>
+    </message>
+    <message>
+        <source>the file is too large</source>
+        <translation>le fichier est trop gros</translation>
+    </message>
+    <message>
+        <source>%1 bytes at most</source>
+        <translation>%1 octets au plus</translation>
+    </message>
+    <message>
+        <source>cannot open the file</source>
+        <translation>le fichier ne peut pas être ouvert</translation>
+    </message>
+    <message>
+        <source>the file is empty, its first line must name the columns</source>
+        <translation>le fichier est vide, sa première ligne doit nommer les colonnes</translation>
+    </message>
+    <message>
+        <source>the header names column &apos;%1&apos; twice</source>
+        <translation>l’en-tête nomme deux fois la colonne « %1 »</translation>
+    </message>
+    <message>
+        <source>a quoted text is not closed</source>
+        <translation>un texte entre guillemets n’est pas fermé</translation>
+    </message>
+    <message>
+        <source>the header lacks this column</source>
+        <translation>il manque cette colonne à l’en-tête</translation>
+    </message>
+    <message>
+        <source>a header with &apos;%1&apos;</source>
+        <translation>un en-tête avec « %1 »</translation>
+    </message>
+    <message>
+        <source>the row has more cells than the header, decimals take a point</source>
+        <translation>la ligne a plus de cellules que l’en-tête, les décimales prennent un point</translation>
+    </message>
+    <message>
+        <source>the row has fewer cells than the header</source>
+        <translation>la ligne a moins de cellules que l’en-tête</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 cellules</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un nombre au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>another program goes on writing to the logbook</source>
+        <translation>un autre programme continue d’écrire dans le carnet</translation>
+    </message>
+    <message>
+        <source>the folder is there already</source>
+        <translation>le dossier existe déjà</translation>
+    </message>
+    <message>
+        <source>this is neither full nor partial</source>
+        <translation>ce n’est ni plein ni partiel</translation>
+    </message>
+    <message>
+        <source>1 or 0</source>
+        <translation>1 ou 0</translation>
+    </message>
+    <message>
+        <source>this is not a date</source>
+        <translation>ce n’est pas une date</translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation>AAAA-MM-JJ</translation>
+    </message>
+    <message>
+        <source>there is no such day or time</source>
+        <translation>ce jour ou cette heure n’existe pas</translation>
+    </message>
+    <message>
+        <source>the header must name one of km and odometer_km</source>
+        <translation>l’en-tête doit nommer soit km soit odometer_km</translation>
+    </message>
+    <message>
+        <source>km or odometer_km</source>
+        <translation>km ou odometer_km</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>les deux</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>the file holds no fill</source>
+        <translation>le fichier ne contient aucun plein</translation>
+    </message>
+    <message>
+        <source>at least one row</source>
+        <translation>au moins une ligne</translation>
+    </message>
+    <message>
+        <source>degrees Celsius from -60 to 80</source>
+        <translation>degrés Celsius de -60 à 80</translation>
+    </message>
+    <message>
+        <source>this kind of fuel point is not known</source>
+        <translation>ce genre de point de carburant n’est pas connu</translation>
+    </message>
+    <message>
+        <source>none, pump, zone or can</source>
+        <translation>none, pump, zone ou can</translation>
+    </message>
+    <message>
+        <source>a section is timed or it is not</source>
+        <translation>un tronçon est chronométré ou non</translation>
+    </message>
+    <message>
+        <source>degrees Fahrenheit from -76 to 176</source>
+        <translation>degrés Fahrenheit de -76 à 176</translation>
+    </message>
+    <message>
+        <source>0 to 1000 starts</source>
+        <translation>0 à 1000 démarrages</translation>
+    </message>
+    <message>
+        <source>this is not a column that can be imported</source>
+        <translation>cette colonne ne peut pas être reprise</translation>
+    </message>
+    <message>
+        <source>the file is too long</source>
+        <translation>le fichier est trop long</translation>
+    </message>
+    <message>
+        <source>the file holds no row</source>
+        <translation>le fichier ne contient aucune ligne</translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation>au moins une</translation>
+    </message>
+    <message>
+        <source>this is neither yes nor no</source>
+        <translation>ce n’est ni oui ni non</translation>
+    </message>
+    <message>
+        <source>a trip needs its driving mode</source>
+        <translation>un trajet demande son mode de conduite</translation>
+    </message>
+    <message>
+        <source>a mode of the vehicle</source>
+        <translation>un mode de la voiture</translation>
+    </message>
+    <message>
+        <source>a trip without kilometres needs idle minutes</source>
+        <translation>un trajet sans kilomètres demande des minutes au ralenti</translation>
+    </message>
+    <message>
+        <source>km above 0</source>
+        <translation>km au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>jour, mois, année</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>mois, jour, année</translation>
+    </message>
+    <message>
+        <source>a whole number of 1 or more</source>
+        <translation>un nombre entier à partir de 1</translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation>0 ou 1</translation>
+    </message>
+    <message>
+        <source>this must be a whole number</source>
+        <translation>ce doit être un nombre entier</translation>
+    </message>
+    <message>
+        <source>a calibration needs the drained tank and at least one step above it</source>
+        <translation>un étalonnage demande le réservoir vidé et au moins une étape au-dessus</translation>
+    </message>
+    <message>
+        <source>two or more rows</source>
+        <translation>au moins deux lignes</translation>
+    </message>
+    <message>
+        <source>every row has the same litres</source>
+        <translation>chaque ligne a la même quantité</translation>
+    </message>
+    <message>
+        <source>litres that differ</source>
+        <translation>des quantités différentes</translation>
+    </message>
+    <message>
+        <source>litres are counted from the row with the fewest, which is taken as the drained tank</source>
+        <translation>la quantité est comptée depuis la ligne qui en a le moins, prise pour le réservoir vidé</translation>
+    </message>
+    <message>
+        <source>%1: column &apos;%2&apos; is not known and not used</source>
+        <translation>%1 : la colonne « %2 » n’est pas connue et pas utilisée</translation>
+    </message>
+    <message>
+        <source>km of 0 or more</source>
+        <translation>0 km ou plus</translation>
+    </message>
+    <message>
+        <source>the header lacks the distance</source>
+        <translation>il manque la distance à l’en-tête</translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;</source>
+        <translation>« at_km » ou « leg_km »</translation>
+    </message>
+    <message>
+        <source>two columns of distance contradict each other</source>
+        <translation>deux colonnes de distance se contredisent</translation>
+    </message>
+    <message>
+        <source>&apos;at_km&apos; or &apos;leg_km&apos;, not both</source>
+        <translation>« at_km » ou « leg_km », pas les deux</translation>
+    </message>
+    <message>
+        <source>unknown column &apos;%1&apos; is not used</source>
+        <translation>la colonne inconnue « %1 » n’est pas utilisée</translation>
+    </message>
+    <message>
+        <source>the route has no finish</source>
+        <translation>la route n’a pas d’arrivée</translation>
+    </message>
+    <message>
+        <source>two rows or more</source>
+        <translation>au moins deux lignes</translation>
+    </message>
+    <message>
+        <source>the distance runs backwards</source>
+        <translation>la distance va à reculons</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 ou plus</translation>
+    </message>
+    <message>
+        <source>the minimum purchase is above the limit</source>
+        <translation>l’achat minimal dépasse la limite</translation>
+    </message>
+    <message>
+        <source>max_litres or less</source>
+        <translation>max_litres ou moins</translation>
+    </message>
+    <message>
+        <source>this is not a time of day</source>
+        <translation>ce n’est pas une heure du jour</translation>
+    </message>
+    <message>
+        <source>HH:MM, 00:00 to 24:00</source>
+        <translation>HH:MM, 00:00 à 24:00</translation>
+    </message>
+    <message>
+        <source>the file has no route and no track</source>
+        <translation>le fichier n’a ni route ni trace</translation>
+    </message>
+    <message>
+        <source>a rte or trk element</source>
+        <translation>un élément rte ou trk</translation>
+    </message>
+    <message>
+        <source>two points or more</source>
+        <translation>au moins deux points</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>le fichier ne peut pas être ouvert</translation>
+    </message>
+    <message>
+        <source>256 MiB at most</source>
+        <translation>256 Mio au plus</translation>
+    </message>
+    <message>
+        <source>this is not sound XML: %1 at byte %2</source>
+        <translation>ce n’est pas du XML valide : %1 à l’octet %2</translation>
+    </message>
+    <message>
+        <source>a document type has no place in a GPX file</source>
+        <translation>un type de document n’a pas sa place dans un fichier GPX</translation>
+    </message>
+    <message>
+        <source>this is not GPX 1.1</source>
+        <translation>ce n’est pas du GPX 1.1</translation>
+    </message>
+    <message>
+        <source>a gpx element of version 1.1</source>
+        <translation>un élément gpx de version 1.1</translation>
+    </message>
+    <message>
+        <source>degrees from -90 to 90</source>
+        <translation>degrés de -90 à 90</translation>
+    </message>
+    <message>
+        <source>degrees from -180 to 180</source>
+        <translation>degrés de -180 à 180</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation>%1 %2 : %3</translation>
+    </message>
+    <message>
+        <source>%1 points at most</source>
+        <translation>%1 points au plus</translation>
+    </message>
+    <message>
+        <source>some points state at_km and some do not</source>
+        <translation>certains points donnent at_km, d’autres non</translation>
+    </message>
+    <message>
+        <source>at_km in all rtepts or in none</source>
+        <translation>at_km dans tous les rtept ou dans aucun</translation>
+    </message>
+    <message>
+        <source>the track has a gap of %1 after %2: it is not bridged and adds no distance</source>
+        <translation>la trace a un trou de %1 après %2 : il n’est pas comblé et n’ajoute pas de distance</translation>
+    </message>
+    <message>
+        <source>waypoint &apos;%1&apos; is too far from the line and is left out</source>
+        <translation>le point « %1 » est trop loin de la ligne et n’est pas pris</translation>
+    </message>
+    <message>
+        <source>and %1 more waypoints are too far from the line</source>
+        <translation>et %1 autres points sont trop loin de la ligne</translation>
+    </message>
+    <message>
+        <source>the places of this route are not known, and GPX needs them</source>
+        <translation>les lieux de cette route ne sont pas connus, et GPX en a besoin</translation>
+    </message>
+    <message>
+        <source>a route that was read from GPX</source>
+        <translation>une route lue dans un GPX</translation>
+    </message>
+    <message>
+        <source>the file cannot be written</source>
+        <translation>le fichier ne peut pas être écrit</translation>
+    </message>
+    <message>
+        <source>another program has the logbook open: close it first</source>
+        <translation>un autre programme tient le carnet ouvert : le fermer d’abord</translation>
+    </message>
+    <message>
+        <source>this holds views or tables that no Undermark has written</source>
+        <translation>il contient des vues ou des tables qu’aucun Undermark n’a écrites</translation>
+    </message>
+    <message>
+        <source>nothing of this logbook can be read</source>
+        <translation>rien de ce carnet ne peut être lu</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made: %1</source>
+        <translation>le dossier ne peut pas être créé : %1</translation>
+    </message>
+    <message>
+        <source>this is not a logbook</source>
+        <translation>ce n’est pas un carnet</translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); this one can read it, but not write</source>
+        <translation>un Undermark plus récent a écrit ce carnet (schéma %1, ce programme connaît %2) ; celui-ci peut le lire, mais pas l’écrire</translation>
+    </message>
+    <message>
+        <source>a newer Undermark wrote this logbook (schema %1, this program knows %2); please update this one</source>
+        <translation>un Undermark plus récent a écrit ce carnet (schéma %1, ce programme connaît %2) ; mettre celui-ci à jour</translation>
+    </message>
+    <message>
+        <source>%1, with a copy in %2</source>
+        <translation>%1, avec une copie dans %2</translation>
+    </message>
+    <message>
+        <source>%1; it was left as it is</source>
+        <translation>%1 ; il est resté tel quel</translation>
+    </message>
+    <message>
+        <source>there is no logbook</source>
+        <translation>il n’y a pas de carnet</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: the file is empty</source>
+        <translation>ce n’est pas un carnet : le fichier est vide</translation>
+    </message>
+    <message>
+        <source>%1; undermark-cli can take out what is readable, or bring a backup back</source>
+        <translation>%1 ; undermark-cli peut en tirer ce qui se lit, ou ramener une sauvegarde</translation>
+    </message>
+    <message>
+        <source>another program is writing to the logbook</source>
+        <translation>un autre programme écrit dans le carnet</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1</source>
+        <translation>le carnet est abîmé : %1</translation>
+    </message>
+    <message>
+        <source>the logbook can be read, but not written</source>
+        <translation>le carnet peut être lu, mais pas écrit</translation>
+    </message>
+    <message>
+        <source>this holds views or triggers that no Undermark has written; it was left as it is</source>
+        <translation>il contient des vues ou des déclencheurs qu’aucun Undermark n’a écrits ; il est resté tel quel</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged: %1; it was left as it is</source>
+        <translation>le carnet est abîmé : %1 ; il est resté tel quel</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: not an SQLite file</source>
+        <translation>ce n’est pas un carnet : pas un fichier SQLite</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: an SQLite file of another program</source>
+        <translation>ce n’est pas un carnet : un fichier SQLite d’un autre programme</translation>
+    </message>
+    <message>
+        <source>the logbook is cut short: %1 of %2 bytes are there</source>
+        <translation>le carnet est coupé : %1 octets sur %2 sont là</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation>ce n’est pas un fichier</translation>
+    </message>
+    <message>
+        <source>the logbook cannot be read</source>
+        <translation>le carnet ne peut pas être lu</translation>
+    </message>
+    <message>
+        <source>this is not a logbook: too short for one</source>
+        <translation>ce n’est pas un carnet : trop court pour cela</translation>
+    </message>
+    <message>
+        <source>there is no such entry</source>
+        <translation>cette entrée n’existe pas</translation>
+    </message>
+    <message>
+        <source>there is no such vehicle</source>
+        <translation>cette voiture n’existe pas</translation>
+    </message>
+    <message>
+        <source>there is a vehicle of that name already</source>
+        <translation>une voiture de ce nom existe déjà</translation>
+    </message>
+    <message>
+        <source>there is a mode of that name already</source>
+        <translation>un mode de ce nom existe déjà</translation>
+    </message>
+    <message>
+        <source>the vehicle has no such mode</source>
+        <translation>la voiture n’a pas ce mode</translation>
+    </message>
+    <message>
+        <source>a mode keeps its name</source>
+        <translation>un mode garde son nom</translation>
+    </message>
+    <message>
+        <source>trips or proofs name this mode</source>
+        <translation>des trajets ou des preuves nomment ce mode</translation>
+    </message>
+    <message>
+        <source>nothing of this entry is left to undo</source>
+        <translation>il ne reste rien à annuler dans cette entrée</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged</source>
+        <translation>le carnet est abîmé</translation>
+    </message>
+    <message>
+        <source>the bundle is too large</source>
+        <translation>le paquet est trop gros</translation>
+    </message>
+    <message>
+        <source>this holds rows that no Undermark has written</source>
+        <translation>il contient des entrées qu’aucun Undermark n’a écrites</translation>
+    </message>
+    <message>
+        <source>there are too many copies of older schemas beside the logbook</source>
+        <translation>il y a trop de copies d’anciens schémas à côté du carnet</translation>
+    </message>
+    <message>
+        <source>rows of the logbook refer to rows that are not there; it was left as it is</source>
+        <translation>des entrées du carnet renvoient à d’autres qui n’existent pas ; il est resté tel quel</translation>
+    </message>
+    <message>
+        <source>the logbook states schema %1, which no Undermark has written; it was left as it is</source>
+        <translation>le carnet annonce le schéma %1, qu’aucun Undermark n’a écrit ; il est resté tel quel</translation>
+    </message>
+    <message>
+        <source>the file is there already</source>
+        <translation>le fichier existe déjà</translation>
+    </message>
+    <message>
+        <source>impossible value</source>
+        <translation>valeur impossible</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more, up to 1e9</source>
+        <translation>un nombre de 0 ou plus, jusqu’à 1e9</translation>
+    </message>
+    <message>
+        <source>a number above 0, up to 1e9</source>
+        <translation>un nombre au-dessus de 0, jusqu’à 1e9</translation>
+    </message>
+    <message>
+        <source>a number from -1e9 to 1e9</source>
+        <translation>un nombre de -1e9 à 1e9</translation>
+    </message>
+    <message>
+        <source>a time in the years 1900 to 9999</source>
+        <translation>un moment entre les années 1900 et 9999</translation>
+    </message>
+    <message>
+        <source>text of 1 to 200 bytes of UTF-8 without control characters</source>
+        <translation>un texte de 1 à 200 octets UTF-8 sans caractères de commande</translation>
+    </message>
+    <message>
+        <source>1 or more</source>
+        <translation>1 ou plus</translation>
+    </message>
+    <message>
+        <source>at most 10000</source>
+        <translation>10000 au plus</translation>
+    </message>
+    <message>
+        <source>degrees Celsius above absolute zero</source>
+        <translation>degrés Celsius au-dessus du zéro absolu</translation>
+    </message>
+    <message>
+        <source>some distance, or some idling</source>
+        <translation>un peu de distance, ou de ralenti</translation>
+    </message>
+    <message>
+        <source>0 to 1000000</source>
+        <translation>0 à 1000000</translation>
+    </message>
+    <message>
+        <source>km past the zero mark</source>
+        <translation>le chemin au-delà du repère zéro</translation>
+    </message>
+    <message>
+        <source>the litres poured in</source>
+        <translation>la quantité versée</translation>
+    </message>
+    <message>
+        <source>the litres pumped out, or those found left behind</source>
+        <translation>la quantité pompée, ou celle qui est restée</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>pas utilisée : %1</translation>
+    </message>
+    <message>
+        <source>contradicts what was known: check the entry</source>
+        <translation>contredit ce qu’on savait : vérifier l’entrée</translation>
+    </message>
+    <message>
+        <source>the level is not known: the log holds no full fill yet</source>
+        <translation>le niveau n’est pas connu : le carnet n’a encore aucun plein complet</translation>
+    </message>
+    <message>
+        <source>the last full fill has no odometer to count from</source>
+        <translation>le dernier plein complet n’a pas de compteur d’où partir</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than at the last full fill</source>
+        <translation>le compteur est plus bas qu’au dernier plein complet</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>log: full, then %1 and %2 more</source>
+        <translation>carnet : plein, puis %1 et %2 de plus</translation>
+    </message>
+    <message>
+        <source>log: full, then %1</source>
+        <translation>carnet : plein, puis %1</translation>
+    </message>
+    <message>
+        <source>the fuel as given</source>
+        <translation>le carburant tel que donné</translation>
+    </message>
+    <message>
+        <source>sender at %1 and %2 %3</source>
+        <translation>jauge à %1 et %2 %3</translation>
+    </message>
+    <message>
+        <source>sender at %1 %2</source>
+        <translation>jauge à %1 %2</translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s lower stop</source>
+        <translation>%1, sur la butée basse du flotteur</translation>
+    </message>
+    <message>
+        <source>%1, on the float&apos;s upper stop</source>
+        <translation>%1, sur la butée haute du flotteur</translation>
+    </message>
+    <message>
+        <source>the sender reads open: check its wire and connector</source>
+        <translation>la jauge se lit comme coupée : vérifier son fil et son connecteur</translation>
+    </message>
+    <message>
+        <source>the sender reads shorted: check its wire for contact with ground</source>
+        <translation>la jauge se lit en court-circuit : vérifier si son fil touche la masse</translation>
+    </message>
+    <message>
+        <source>the sender cannot give this reading: check its unit, wire and connector</source>
+        <translation>la jauge ne peut pas donner cette lecture : vérifier l’unité, le fil et le connecteur</translation>
+    </message>
+    <message>
+        <source>at most %1 usable</source>
+        <translation>au plus %1 utilisables</translation>
+    </message>
+    <message>
+        <source>at least %1 usable</source>
+        <translation>au moins %1 utilisables</translation>
+    </message>
+    <message>
+        <source>a reading says nothing before the sender is calibrated</source>
+        <translation>une lecture ne dit rien avant que la jauge soit étalonnée</translation>
+    </message>
+    <message>
+        <source>this saddle tank has two senders: one reading is not enough</source>
+        <translation>ce réservoir à deux poches a deux jauges : une lecture ne suffit pas</translation>
+    </message>
+    <message>
+        <source>both readings</source>
+        <translation>les deux lectures</translation>
+    </message>
+    <message>
+        <source>this tank was calibrated with one signal</source>
+        <translation>ce réservoir a été étalonné avec un seul signal</translation>
+    </message>
+    <message>
+        <source>one reading</source>
+        <translation>une lecture</translation>
+    </message>
+    <message>
+        <source>%1; the distance is from the log alone</source>
+        <translation>%1 ; la distance vient du carnet seul</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the distance is from the log</source>
+        <translation>le flotteur repose sur sa butée : %1 ; la distance vient du carnet</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1; the log disagrees, the distance follows the reading</source>
+        <translation>le flotteur repose sur sa butée : %1 ; le carnet n’est pas d’accord, la distance suit la lecture</translation>
+    </message>
+    <message>
+        <source>the float rests on its stop: %1</source>
+        <translation>le flotteur repose sur sa butée : %1</translation>
+    </message>
+    <message>
+        <source>there is no driving mode of this name</source>
+        <translation>aucun mode de conduite n’a ce nom</translation>
+    </message>
+    <message>
+        <source>compare one reading with a measured pour, look at the sender&apos;s wiring, ground and float, and calibrate again if it stays; until then trust the log more than the reading</source>
+        <translation>comparer une lecture à une quantité mesurée, regarder le câblage, la masse et le flotteur de la jauge, et étalonner de nouveau si cela reste ; d’ici là, croire le carnet plus que la lecture</translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 higher with each year: %3</source>
+        <translation>sur %1 pleins complets, la jauge lit %2 plus haut chaque année : %3</translation>
+    </message>
+    <message>
+        <source>over %1 full fills the sender reads %2 lower with each year: %3</source>
+        <translation>sur %1 pleins complets, la jauge lit %2 plus bas chaque année : %3</translation>
+    </message>
+    <message>
+        <source>no calibration is stored: readings cannot be used</source>
+        <translation>aucun étalonnage n’est gardé : les lectures ne peuvent pas servir</translation>
+    </message>
+    <message>
+        <source>%1 of %2 full fills since the calibration note the reading before pumping: note it and the sender is watched</source>
+        <translation>%1 pleins complets sur %2 depuis l’étalonnage notent la lecture avant de remplir : la noter, et la jauge est surveillée</translation>
+    </message>
+    <message>
+        <source>the calibration is %1 years old: compare one reading with a measured pour</source>
+        <translation>l’étalonnage a %1 ans : comparer une lecture à une quantité mesurée</translation>
+    </message>
+    <message>
+        <source>opening hours are not looked at: they need a departure and a speed</source>
+        <translation>les heures d’ouverture ne sont pas regardées : il faut un départ et une vitesse</translation>
+    </message>
+    <message>
+        <source>detours are counted without minutes: they need a speed</source>
+        <translation>les détours sont comptés sans minutes : il faut une vitesse</translation>
+    </message>
+    <message>
+        <source>the event demands a limit for every refuel zone</source>
+        <translation>l’épreuve demande une limite pour chaque zone de ravitaillement</translation>
+    </message>
+    <message>
+        <source>max_litres</source>
+        <translation>max_litres</translation>
+    </message>
+    <message>
+        <source>the way needs more fuel than can be counted</source>
+        <translation>le chemin demande plus de carburant qu’on n’en peut compter</translation>
+    </message>
+    <message>
+        <source>a price is missing while other points have one</source>
+        <translation>un prix manque alors que d’autres points en ont un</translation>
+    </message>
+    <message>
+        <source>a price per litre</source>
+        <translation>un prix par litre</translation>
+    </message>
+    <message>
+        <source>the tank&apos;s capacity must be above 0</source>
+        <translation>la capacité du réservoir doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>litres above 0</source>
+        <translation>litres au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>the level at the start does not fit the tank</source>
+        <translation>le niveau au départ ne tient pas dans le réservoir</translation>
+    </message>
+    <message>
+        <source>0 to %1</source>
+        <translation>0 à %1</translation>
+    </message>
+    <message>
+        <source>the floor and the level at the finish must fit the tank</source>
+        <translation>le minimum et le niveau à l’arrivée doivent tenir dans le réservoir</translation>
+    </message>
+    <message>
+        <source>a standard deviation of the level must be 0 or more</source>
+        <translation>l’écart type du niveau doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>litres of 0 or more</source>
+        <translation>litres à partir de 0</translation>
+    </message>
+    <message>
+        <source>every mode needs one rate and its covariances</source>
+        <translation>chaque mode demande une consommation et ses covariances</translation>
+    </message>
+    <message>
+        <source>a rate must be above 0</source>
+        <translation>une consommation doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>L/100 km above 0</source>
+        <translation>L/100 km au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>the variance of a rate must be 0 or more</source>
+        <translation>la variance d’une consommation doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>leg noise and idling rate must be 0 or more</source>
+        <translation>dispersion des étapes et consommation au ralenti doivent être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>a confidence must be from 0.5 to below 1</source>
+        <translation>une confiance doit aller de 0,5 à moins de 1</translation>
+    </message>
+    <message>
+        <source>0.5 to 0.999999</source>
+        <translation>0,5 à 0,999999</translation>
+    </message>
+    <message>
+        <source>a stop costs 0 or more</source>
+        <translation>un arrêt coûte 0 ou plus</translation>
+    </message>
+    <message>
+        <source>cans need a number and the litres of each</source>
+        <translation>les bidons demandent un nombre et le contenu de chacun</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s flow and the speed must be above 0</source>
+        <translation>le débit de la pompe et la vitesse doivent dépasser 0</translation>
+    </message>
+    <message>
+        <source>the departure must be a time of day</source>
+        <translation>le départ doit être une heure du jour</translation>
+    </message>
+    <message>
+        <source>00:00 to 24:00</source>
+        <translation>00:00 à 24:00</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>point %1</translation>
+    </message>
+    <message>
+        <source>point %1 &apos;%2&apos;</source>
+        <translation>point %1 « %2 »</translation>
+    </message>
+    <message>
+        <source>%1: the distance is not a number</source>
+        <translation>%1 : la distance n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>%1: an amount is negative</source>
+        <translation>%1 : une quantité est négative</translation>
+    </message>
+    <message>
+        <source>0 or more</source>
+        <translation>0 ou plus</translation>
+    </message>
+    <message>
+        <source>%1: nothing may be bought</source>
+        <translation>%1 : rien ne peut être acheté</translation>
+    </message>
+    <message>
+        <source>a limit above 0</source>
+        <translation>une limite au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>%1: the minimum purchase is above the limit</source>
+        <translation>%1 : l’achat minimal dépasse la limite</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>the route has no point of this name</source>
+        <translation>la route n’a aucun point de ce nom</translation>
+    </message>
+    <message>
+        <source>at least two points</source>
+        <translation>au moins deux points</translation>
+    </message>
+    <message>
+        <source>%1: the distance runs backwards</source>
+        <translation>%1 : la distance va à reculons</translation>
+    </message>
+    <message>
+        <source>this place is not on the way to the finish</source>
+        <translation>cet endroit n’est pas sur le chemin de l’arrivée</translation>
+    </message>
+    <message>
+        <source>from %1 to below %2</source>
+        <translation>de %1 à moins de %2</translation>
+    </message>
+    <message>
+        <source>nothing follows this point, so nothing can be driven again</source>
+        <translation>rien ne suit ce point, donc rien ne peut être refait</translation>
+    </message>
+    <message>
+        <source>both lengths of the check section must be above 0</source>
+        <translation>les deux longueurs du tronçon de contrôle doivent dépasser 0</translation>
+    </message>
+    <message>
+        <source>there is no consumption for this mode of driving, at &apos;%1&apos;</source>
+        <translation>il n’y a pas de consommation pour ce mode de conduite, à « %1 »</translation>
+    </message>
+    <message>
+        <source>the point at %1</source>
+        <translation>le point à %1</translation>
+    </message>
+    <message>
+        <source>autonomy: distance between two chances to refuel</source>
+        <translation>autonomie : chemin entre deux occasions de ravitailler</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is %3, %4 are allowed</source>
+        <translation>de %1 à %2 il y a %3, %4 sont permis</translation>
+    </message>
+    <message>
+        <source>autonomy: a full tank</source>
+        <translation>autonomie : un réservoir plein</translation>
+    </message>
+    <message>
+        <source>%1 need %2, a full tank has %3 above the floor</source>
+        <translation>%1 demandent %2, un réservoir plein a %3 au-dessus du minimum</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 of cost at most</source>
+        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 de coût</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 stops at most</source>
+        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 arrêts</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 minutes at most</source>
+        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 minutes</translation>
+    </message>
+    <message>
+        <source>another plan for the confidence of the whole way could save %1 litre-km at most</source>
+        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 litres-km</translation>
+    </message>
+    <message>
+        <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
+        <translation>aucun plan n’a été trouvé pour la confiance du trajet entier avec la même confiance à chaque arrivée ; un plan à confiances inégales n’est pas exclu</translation>
+    </message>
+    <message>
+        <source>opening hours stand in the way: with all places open there would be a plan</source>
+        <translation>les heures d’ouverture font obstacle : tous lieux ouverts, il y aurait un plan</translation>
+    </message>
+    <message>
+        <source>too many ways to be late: places closed on arrival are avoided, but another order of stops might suit the hours better</source>
+        <translation>trop de façons d’être en retard : les lieux fermés à l’arrivée sont évités, mais un autre ordre d’arrêts conviendrait peut-être mieux</translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation>%1 fermé</translation>
+    </message>
+    <message>
+        <source>from %1 driven twice</source>
+        <translation>depuis %1, parcouru deux fois</translation>
+    </message>
+    <message>
+        <source>rate up by %1</source>
+        <translation>consommation en hausse de %1</translation>
+    </message>
+    <message>
+        <source>no tank is left</source>
+        <translation>il ne reste pas de réservoir</translation>
+    </message>
+    <message>
+        <source>less than the capacity</source>
+        <translation>moins que la capacité</translation>
+    </message>
+    <message>
+        <source>every fill %1 short</source>
+        <translation>chaque plein plus court de %1</translation>
+    </message>
+    <message>
+        <source>the fuel above the limit must be finite, its spread 0 or more</source>
+        <translation>le carburant au-dessus de la limite doit être fini, sa dispersion de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance does not match the number of rates</source>
+        <translation>la covariance des consommations ne va pas avec leur nombre</translation>
+    </message>
+    <message>
+        <source>consumption must be above 0</source>
+        <translation>la consommation doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the rates&apos; covariance is not a covariance</source>
+        <translation>la covariance des consommations n’est pas une covariance</translation>
+    </message>
+    <message>
+        <source>the route noise must be 0 or more</source>
+        <translation>la dispersion de la route doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>a spread needs more than 2 degrees of freedom</source>
+        <translation>une dispersion demande plus de 2 degrés de liberté</translation>
+    </message>
+    <message>
+        <source>a leg must have a known mode and a length of 0 or more</source>
+        <translation>une étape demande un mode connu et une longueur de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the spread of the consumption must be 0 or more</source>
+        <translation>la dispersion de la consommation doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>filled up with %1 from the zero mark</source>
+        <translation>plein de %1 depuis le repère zéro</translation>
+    </message>
+    <message>
+        <source>filled up with %1 from %2 above zero</source>
+        <translation>plein de %1 depuis %2 au-dessus de zéro</translation>
+    </message>
+    <message>
+        <source>%1 drained from the zero mark</source>
+        <translation>%1 vidangés depuis le repère zéro</translation>
+    </message>
+    <message>
+        <source>%1 drained from %2 above zero</source>
+        <translation>%1 vidangés depuis %2 au-dessus de zéro</translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero</source>
+        <translation>en panne %1 au-delà de zéro</translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running</source>
+        <translation>%1 au-delà de zéro, roulait encore</translation>
+    </message>
+    <message>
+        <source>stalled %1 past zero (%2)</source>
+        <translation>en panne %1 au-delà de zéro (%2)</translation>
+    </message>
+    <message>
+        <source>%1 past zero, still running (%2)</source>
+        <translation>%1 au-delà de zéro, roulait encore (%2)</translation>
+    </message>
+    <message>
+        <source>tank volume known to be %1</source>
+        <translation>volume connu du réservoir : %1</translation>
+    </message>
+    <message>
+        <source>a base proof needs the litres poured after draining</source>
+        <translation>une preuve par base demande la quantité versée après vidange</translation>
+    </message>
+    <message>
+        <source>base of %1 poured after draining</source>
+        <translation>base de %1 versée après vidange</translation>
+    </message>
+    <message>
+        <source>a drained proof needs the litres pumped out or found behind</source>
+        <translation>une preuve par vidange demande la quantité pompée ou celle qui est restée</translation>
+    </message>
+    <message>
+        <source>a drained proof from a reading needs a calibration for that reading</source>
+        <translation>une preuve par vidange depuis une lecture demande un étalonnage pour cette lecture</translation>
+    </message>
+    <message>
+        <source>%1 found left behind</source>
+        <translation>%1 restés au fond</translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the distance past the zero mark</source>
+        <translation>une preuve au-delà de zéro demande le chemin au-delà du repère zéro</translation>
+    </message>
+    <message>
+        <source>a proof past zero needs the consumption of its driving mode</source>
+        <translation>une preuve au-delà de zéro demande la consommation de son mode de conduite</translation>
+    </message>
+    <message>
+        <source>the distance past zero must be 0 or more</source>
+        <translation>le chemin au-delà de zéro doit être de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the consumption of a proof must be above 0</source>
+        <translation>la consommation d’une preuve doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>Do not drive until it stops: running low harms pumps, and in diesels the injection.</source>
+        <translation>Ne pas rouler jusqu’à l’arrêt : manquer de carburant abîme les pompes, et l’injection des diesels.</translation>
+    </message>
+    <message>
+        <source>Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the first spit.</source>
+        <translation>Faire vidanger par une personne qualifiée : la vapeur d’essence s’enflamme. Moteur froid et coupé, aucune source d’allumage, aéré, mis à la terre, bidons homologués, extincteur à portée ; cesser de pomper au premier crachement.</translation>
+    </message>
+    <message>
+        <source>Find the tank&apos;s volume to the first click from its maker or another tank of the kind</source>
+        <translation>Trouver le volume du réservoir jusqu’au premier déclic, par son fabricant ou un autre réservoir du même genre</translation>
+    </message>
+    <message>
+        <source>Fill to the first click at the pump when the gauge has just reached zero, and log it</source>
+        <translation>Faire le plein à la pompe jusqu’au premier déclic quand l’indicateur vient d’atteindre zéro, et le noter</translation>
+    </message>
+    <message>
+        <source>Drain the tank, pour a measured base and read the zero mark anew</source>
+        <translation>Vidanger le réservoir, verser une base mesurée et relire le repère zéro</translation>
+    </message>
+    <message>
+        <source>Drain the tank and measure what the pump left behind, with the tank open</source>
+        <translation>Vidanger le réservoir et mesurer, réservoir ouvert, ce que la pompe a laissé</translation>
+    </message>
+    <message>
+        <source>The reading stands still while fuel is burnt: the float is stuck or its arm is bent. Check the float and arm for free travel; count on consumption until then.</source>
+        <translation>La lecture ne bouge pas alors que du carburant est brûlé : le flotteur est coincé ou son bras tordu. Vérifier que flotteur et bras sont libres ; d’ici là, compter sur la consommation.</translation>
+    </message>
+    <message>
+        <source>The reading stays on the upper stop although the tank must be below it: the float is stuck at full. Check the float&apos;s travel; count on consumption until then.</source>
+        <translation>La lecture reste sur la butée haute alors que le réservoir doit être en dessous : le flotteur est coincé à plein. Vérifier la course du flotteur ; d’ici là, compter sur la consommation.</translation>
+    </message>
+    <message>
+        <source>The signal went to its high end: a broken wire, an open connector or a worn contact. Check the plug at the sender, the signal wire and the ground.</source>
+        <translation>Le signal est parti à son extrémité haute : un fil coupé, un connecteur ouvert ou un contact usé. Vérifier la prise de la jauge, le fil du signal et la masse.</translation>
+    </message>
+    <message>
+        <source>The signal went to its low end: a chafed wire to ground or a lost supply. Check the signal wire for chafing and the supply of the sender.</source>
+        <translation>Le signal est parti à son extrémité basse : un fil usé qui touche la masse ou une alimentation perdue. Vérifier l’usure du fil du signal et l’alimentation de la jauge.</translation>
+    </message>
+    <message>
+        <source>The reading shifted in one step without a stop for fuel: a bad ground, a slipped float arm, or fuel was lost. Look for a leak first, then check ground and arm.</source>
+        <translation>La lecture a sauté d’un coup sans arrêt pour remplir : une mauvaise masse, un bras de flotteur qui a glissé, ou du carburant perdu. Chercher d’abord une fuite, puis vérifier masse et bras.</translation>
+    </message>
+    <message>
+        <source>Reading and consumption part more and more: a fouled float, a drifting supply, or a leak. Look for a leak first, then compare the level after the next full fill.</source>
+        <translation>Lecture et consommation s’écartent de plus en plus : un flotteur qui frotte, une alimentation qui dérive ou une fuite. Chercher d’abord une fuite, puis comparer le niveau après le prochain plein complet.</translation>
+    </message>
+    <message>
+        <source>No reading arrives: the source is silent. Check the connection to the sender or the bus.</source>
+        <translation>Aucune lecture n’arrive : la source est muette. Vérifier la liaison avec la jauge ou le bus.</translation>
+    </message>
+    <message>
+        <source>The reading falls out and comes back: a loose connector or a worn track. Move the wires at the sender while watching the reading.</source>
+        <translation>La lecture disparaît et revient : un connecteur lâche ou une piste usée. Bouger les fils de la jauge en regardant la lecture.</translation>
+    </message>
+    <message>
+        <source>One half of the saddle tank does not empty while the other does: the transfer is not working. Count only on the half with the pump and check the transfer line.</source>
+        <translation>Une moitié du réservoir à deux poches ne se vide pas alors que l’autre si : le transfert ne marche pas. Ne compter que sur la moitié de la pompe et vérifier la conduite de transfert.</translation>
+    </message>
+    <message>
+        <source>The fuel-flow or distance source counts far off the level: a wrong unit, tyre size or injector constant. Check the source&apos;s settings against a full fill.</source>
+        <translation>La source de débit ou de distance compte loin du niveau : une mauvaise unité, taille de pneu ou constante d’injecteur. Vérifier les réglages de la source sur un plein complet.</translation>
+    </message>
+    <message>
+        <source>a shorter way</source>
+        <translation>un trajet plus court</translation>
+    </message>
+    <message>
+        <source>The signal turned back while the level went on one way, at and above %1. The float may be fouling the tank or a baffle, or a row was noted wrongly: repeat these readings.</source>
+        <translation>Le signal est revenu en arrière alors que le niveau continuait dans un sens, à partir de %1. Le flotteur frotte peut-être le réservoir ou une cloison, ou une ligne a été mal notée : refaire ces lectures.</translation>
+    </message>
+    <message>
+        <source>%1 where about %2 were expected: please check fuel and distance</source>
+        <translation>%1 là où on attendait environ %2 : vérifier la quantité et la distance</translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and fuel pumped come to %2 more than the full tank of the calibration: %3</source>
+        <translation>sur %1 pleins complets, lecture et quantité pompée donnent %2 de plus que le réservoir plein de l’étalonnage : %3</translation>
+    </message>
+    <message>
+        <source>over %1 full fills reading and fuel pumped come to %2 less than the full tank of the calibration: %3</source>
+        <translation>sur %1 pleins complets, lecture et quantité pompée donnent %2 de moins que le réservoir plein de l’étalonnage : %3</translation>
+    </message>
+</context>
+<context>
     <name>undermark::SetupViewModel</name>
     <message>
         <source>My car</source>
@@ -1724,10 +3215,6 @@
     <message>
         <source>Ethanol</source>
         <translation>Éthanol</translation>
-    </message>
-    <message>
-        <source>How much the tank takes is missing</source>
-        <translation>Il manque ce que prend le réservoir</translation>
     </message>
 </context>
 <context>
@@ -1825,8 +3312,8 @@
         <translation>D’autres preuves de ce genre n’aideraient pas.</translation>
     </message>
     <message>
-        <source>%1 It would leave ± %2.</source>
-        <translation>%1 Il resterait ± %2.</translation>
+        <source>%1. It would leave ± %2.</source>
+        <translation>%1. Il resterait ± %2.</translation>
     </message>
     <message>
         <source>Never test the reserve on a public road.</source>
@@ -1854,10 +3341,6 @@
     <message>
         <source>Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for another device.</source>
         <translation>Écrit : %1. Il contient les tableaux pour un tableur, et logbook.sqlite pour un autre appareil.</translation>
-    </message>
-    <message>
-        <source>table or logbook have changed since they were looked at: go back and look again</source>
-        <translation>tableau ou carnet ont changé depuis qu&apos;ils ont été regardés : revenir et regarder encore</translation>
     </message>
     <message>
         <source>Added %1 fills. The logbook as it was: %2</source>

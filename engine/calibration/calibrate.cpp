@@ -130,13 +130,15 @@ Result<void> check(std::span<const CalibrationPoint> points)
 {
     for (const CalibrationPoint& point : points) {
         if (!isFinite(point.added) || point.added < Volume() || point.readings < 1)
-            return failInput("calibration points need litres of 0 or more and one reading or more");
+            return failInput(Sentence::of(
+                "calibration points need litres of 0 or more and one reading or more"));
         if (point.signalSd && !(isFinite(*point.signalSd) && *point.signalSd >= Signal()))
-            return failInput("the sd of a calibration reading must be 0 or more");
+            return failInput(Sentence::of("the sd of a calibration reading must be 0 or more"));
     }
     const auto differs = [&points](const CalibrationPoint& p) { return p.added != points[0].added; };
     if (points.size() < 2 || std::ranges::none_of(points, differs))
-        return failInput("a calibration needs readings at two or more amounts of litres");
+        return failInput(
+            Sentence::of("a calibration needs readings at two or more amounts of litres"));
     return {};
 }
 

@@ -7,6 +7,7 @@
 #include "engine/calibration/level_curve.h"
 #include "engine/error.h"
 #include "engine/records.h"
+#include "engine/sentence.h"
 
 #include <optional>
 #include <span>
@@ -25,7 +26,7 @@ enum class Severity { info, warning, error };
 struct Finding {
     std::string code;
     Severity severity = Severity::info;
-    std::string text;
+    Sentence text;
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/calibration_steps.h"
 #include "engine/calibration/circuit.h"
-#include "engine/format.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,27 +14,28 @@ constexpr double kSmallSweep = 0.25;        // of what the circuit can give
 constexpr double kCoarseShare = 0.01;       // of the calibrated litres, per display step
 constexpr double kNoticedShare = 0.01;      // of the calibrated litres: a gap worth a warning
 
-std::string number(double value, int significant = 3)
+Part litres(double value)
 {
-    return format("%.*g", significant, value);
+    return amount(Volume::fromLitres(value), Digits::significant(3));
 }
 
-std::string litres(double value) { return number(value) + " L"; }
-
-std::string reading(double value, const Sender& sender)
+Part reading(double value, const Sender& sender)
 {
-    return number(value, 6) + (sender.unit.empty() ? "" : " " + sender.unit);
+    return amount(value, Digits::significant(6), sender.unit);
 }
 
-std::string listOf(const std::vector<double>& values)
+Part listOf(const std::vector<double>& values)
 {
-    std::string text;
-    for (std::size_t i = 0; i < values.size() && i < 5; ++i)
-        text += (i ? ", " : "") + litres(values[i]);
-    return values.size() > 5 ? text + " and " + std::to_string(values.size() - 5) + " more" : text;
+    constexpr std::size_t kMost = 5;
+    std::vector<Sentence> list;
+    for (std::size_t i = 0; i < values.size() && i < kMost; ++i)
+        list.push_back(Sentence::just(litres(values[i])));
+    if (values.size() <= kMost)
+        return list;
+    return std::vector{Sentence::of("%1 and %2 more", list, counted(values.size() - kMost))};
 }
 
-void add(std::vector<Finding>& findings, const char* code, Severity severity, std::string text)
+void add(std::vector<Finding>& findings, const char* code, Severity severity, Sentence text)
 {
     findings.push_back({code, severity, std::move(text)});
 }
@@ -58,19 +58,25 @@ void findStopsAndJams(const Evidence& e, std::vector<Finding>& findings)
         const double low = e.steps[flats[i].first].litres, high = e.steps[flats[i].last].litres;
         if (i == 0)
             add(findings, "stop-at-bottom", Severity::warning,
-                "The float rests on its lower stop up to " + litres(high) + ": at "
-                + reading(flats[i].signal, e.sender) + " the gauge cannot see the last "
-                + litres(still) + ". Lower the float arm, or count this fuel by consumption only.");
+                Sentence::of(
+                    "The float rests on its lower stop up to %1: at %2 the gauge cannot see "
+                    "the last %3. Lower the float arm, or count this fuel by consumption "
+                    "only.",
+                    litres(high), reading(flats[i].signal, e.sender), litres(still)));
         else if (i + 1 == flats.size())
             add(findings, "stop-at-top", Severity::warning,
-                "The float reaches its upper stop at " + litres(low) + ": the gauge cannot see the "
-                + litres(still) + " above. It will stand still for that long after a fill; raise "
-                "the arm's stop if that matters.");
+                Sentence::of(
+                    "The float reaches its upper stop at %1: the gauge cannot see the %2 "
+                    "above. It will stand still for that long after a fill; raise the arm's "
+                    "stop if that matters.",
+                    litres(low), litres(still)));
         else
             add(findings, "flat-piece", Severity::warning,
-                "The signal stood at " + reading(flats[i].signal, e.sender) + " from " + litres(low)
-                + " to " + litres(high) + ", in the middle of its travel. The float may jam or touch "
-                "something there: move it by hand and look for what it meets.");
+                Sentence::of(
+                    "The signal stood at %1 from %2 to %3, in the middle of its travel. The "
+                    "float may jam or touch something there: move it by hand and look for "
+                    "what it meets.",
+                    reading(flats[i].signal, e.sender), litres(low), litres(high)));
     }
 }
 
@@ -82,9 +88,15 @@ void findDisorder(const Evidence& e, std::vector<Finding>& findings)
             where.push_back(e.steps[flat.first].litres);
     if (!where.empty())
         add(findings, "not-monotone", Severity::warning,
-            "The signal turned back while the litres went on one way, at and above " + listOf(where)
-            + ". The float may be fouling the tank or a baffle, or a row was noted wrongly: repeat "
-            "these readings.");
+            Sentence::of(
+                "The signal turned back while the level went on one way, at and above %1. "
+                "The float may be fouling the tank or a baffle, or a row was noted wrongly: "
+                "repeat these readings.",
+                listOf(where))
+                .onTerminal(
+                    "The signal turned back while the litres went on one way, at and above %1. "
+                    "The float may be fouling the tank or a baffle, or a row was noted "
+                    "wrongly: repeat these readings."));
 }
 
 void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)
@@ -105,9 +117,10 @@ void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Findi
     }
     if (!where.empty())
         add(findings, "repeat-disagrees", Severity::warning,
-            "Repeated readings differ, at " + listOf(where) + ", by as much as " + litres(worst)
-            + ". Let the fuel come to rest before reading; if they still differ, look for a loose "
-            "contact or a sticking float.");
+            Sentence::of("Repeated readings differ, at %1, by as much as %2. Let the fuel come to "
+                         "rest before reading; if they still differ, look for a loose contact or a "
+                         "sticking float.",
+                         listOf(where), litres(worst)));
 }
 
 void findSweep(const Evidence& e, std::vector<Finding>& findings)
@@ -120,9 +133,10 @@ void findSweep(const Evidence& e, std::vector<Finding>& findings)
             available = std::max(available, std::abs(step.signal));
     if (e.shape.sweep < kSmallSweep * available)
         add(findings, "sweep-too-small", Severity::warning,
-            "The signal moves by " + reading(e.shape.sweep, e.sender) + " of about "
-            + reading(available, e.sender) + " that it could. The float arm may be too short, bent "
-            "or wrongly placed to reach both ends: check that it does.");
+            Sentence::of(
+                "The signal moves by %1 of about %2 that it could. The float arm may be too "
+                "short, bent or wrongly placed to reach both ends: check that it does.",
+                reading(e.shape.sweep, e.sender), reading(available, e.sender)));
 }
 
 void findResolution(const Evidence& e, std::vector<Finding>& findings)
@@ -130,8 +144,10 @@ void findResolution(const Evidence& e, std::vector<Finding>& findings)
     const double perStep = e.resolution * e.litresSpan / e.shape.sweep;
     if (perStep > kCoarseShare * e.litresSpan)
         add(findings, "resolution-too-coarse", Severity::warning,
-            "One step of the reading (" + reading(e.resolution, e.sender) + ") is " + litres(perStep)
-            + ". Read and note one more decimal, or use a finer meter.");
+            Sentence::of(
+                "One step of the reading (%1) is %2. Read and note one more decimal, or use "
+                "a finer meter.",
+                reading(e.resolution, e.sender), litres(perStep)));
 }
 
 void findHysteresis(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)
@@ -139,18 +155,28 @@ void findHysteresis(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
     if (e.hysteresis) {
         const double gap = e.hysteresis->mean.litres();
         const bool noticed = std::abs(gap) > kNoticedShare * e.litresSpan;
-        add(findings, "hysteresis", noticed ? Severity::warning : Severity::info,
-            "On the way down the signal stands for " + litres(std::abs(gap))
-            + (gap >= 0.0 ? " less" : " more") + " than on the way up. "
-            + (fit.drainedDown ? "Driving goes down: the curve is the falling one."
-               : "The falling readings cover too little for a curve of their own; the difference is "
-                 "carried as a bias. Drain down in steps over the whole range to settle it.")
-            + (noticed ? " Check the float's pivot for stiffness." : ""));
+        Sentence text =
+            gap >= 0.0
+                ? Sentence::of("On the way down the signal stands for %1 less than on the way up.",
+                               litres(gap))
+                : Sentence::of("On the way down the signal stands for %1 more than on the way up.",
+                               litres(-gap));
+        text +=
+            fit.drainedDown
+                ? Sentence::of("Driving goes down: the curve is the falling one.")
+                : Sentence::of(
+                      "The falling readings cover too little for a curve of their own; the "
+                      "difference is carried as a bias. Drain down in steps over the whole range "
+                      "to settle it.");
+        if (noticed)
+            text += Sentence::of("Check the float's pivot for stiffness.");
+        add(findings, "hysteresis", noticed ? Severity::warning : Severity::info, std::move(text));
     } else if (!fit.drainedDown) {
         add(findings, "hysteresis-unknown", Severity::info,
-            "The readings only go up, and driving goes down: the level may be lower than read by an "
-            "assumed " + litres(fit.readsHighBy.litres())
-            + ". Note some readings while draining to measure it.");
+            Sentence::of(
+                "The readings only go up, and driving goes down: the level may be lower than "
+                "read by an assumed %1. Note some readings while draining to measure it.",
+                litres(fit.readsHighBy.litres())));
     }
 }
 
@@ -170,37 +196,47 @@ void findLoadOffset(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
     }
     if (worst > kNoticedShare * e.litresSpan)
         add(findings, "load-offset", Severity::warning,
-            "With electrical load on the reading moves by " + reading(signal, e.sender) + ", which is "
-            + litres(worst) + ". The sender's ground shares a wire with the load: give it its own, "
-            "and clean the ground point.");
+            Sentence::of(
+                "With electrical load on the reading moves by %1, which is %2. The sender's "
+                "ground shares a wire with the load: give it its own, and clean the ground "
+                "point.",
+                reading(signal, e.sender), litres(worst)));
 }
 
 } // namespace
 
 std::vector<Finding> circuitFindings(std::span<const CalibrationPoint> points, const Sender& sender)
 {
-    struct Kind { CircuitFault fault; const char* code; const char* what; };
-    static constexpr Kind kKinds[] = {
+    struct Kind {
+        CircuitFault fault;
+        const char* code;
+        Sentence what;
+    };
+    static const Kind kKinds[] = {
         {CircuitFault::open, "open-circuit",
-         "An open circuit reads like this: look for a connector or wire that is off"},
+         Sentence::of(
+             "An open circuit reads like this: look for a connector or wire that is off.")},
         {CircuitFault::shorted, "short-circuit",
-         "A short reads like this: look for the signal wire touching ground"},
+         Sentence::of("A short reads like this: look for the signal wire touching ground.")},
         {CircuitFault::impossible, "impossible-reading",
-         "This circuit cannot give it: check the unit, the supply and the wiring"}};
+         Sentence::of("This circuit cannot give it: check the unit, the supply and the wiring.")}};
     std::vector<Finding> findings;
     for (const Kind& kind : kKinds) {
         std::vector<double> where;
-        std::string seen;
+        Part seen;
         for (const CalibrationPoint& point : points) {
             if (circuitFault(point.signal, sender) != kind.fault)
                 continue;
             where.push_back(point.added.litres());
             seen = reading(point.signal.value(), sender);
         }
-        if (!where.empty())
-            add(findings, kind.code, Severity::error,
-                "The reading " + seen + " at " + listOf(where) + " is outside what the sender gives. "
-                + kind.what + ". The curve leaves it out.");
+        if (where.empty())
+            continue;
+        Sentence text = Sentence::of("The reading %1 at %2 is outside what the sender gives.", seen,
+                                     listOf(where));
+        text += kind.what;
+        text += Sentence::of("The curve leaves it out.");
+        add(findings, kind.code, Severity::error, std::move(text));
     }
     return findings;
 }
@@ -208,9 +244,10 @@ std::vector<Finding> circuitFindings(std::span<const CalibrationPoint> points, c
 Finding noMovementFinding(const Evidence& e)
 {
     return {"no-movement", Severity::error,
-            "The signal stayed near " + reading(e.steps.front().signal, e.sender) + " while "
-            + litres(e.litresSpan) + " went in or out. Check the wiring, the ground and the plug at the "
-            "sender, then move the float by hand: no curve can be made from these readings."};
+            Sentence::of("The signal stayed near %1 while %2 went in or out. Check the wiring, the "
+                         "ground and the plug at the sender, then move the float by hand: no curve "
+                         "can be made from these readings.",
+                         reading(e.steps.front().signal, e.sender), litres(e.litresSpan))};
 }
 
 std::vector<Finding> curveFindings(const Evidence& e, const CalibrationFit& fit)
@@ -225,12 +262,13 @@ std::vector<Finding> curveFindings(const Evidence& e, const CalibrationFit& fit)
     findHysteresis(e, fit, findings);
     if (e.steps.size() < 4)
         add(findings, "few-points", Severity::info,
-            "With " + std::to_string(e.steps.size()) + " levels the curve between them is little more "
-            "than a guess of the tank's shape. Add readings at levels in between when you can.");
+            Sentence::of("With %1 levels the curve between them is little more than a guess of the "
+                         "tank's shape. Add readings at levels in between when you can.",
+                         counted(e.steps.size())));
     if (std::ranges::any_of(e.points, [](const CalibrationPoint& p) { return p.signal2.has_value(); }))
         add(findings, "second-signal-unused", Severity::info,
-            "There is a second signal. This curve uses the first one only; two lobes read "
-            "separately need their own fit.");
+            Sentence::of("There is a second signal. This curve uses the first one only; two lobes "
+                         "read separately need their own fit."));
     return findings;
 }
 

@@ -127,16 +127,19 @@ std::vector<Node> place(const LevelCurve& curve, const std::vector<Node>& nodes,
 Result<GaugeTable> gaugeTable(const LevelCurve& curve, const GaugeTableRequest& request)
 {
     if (request.points < 2 || request.points > 100)
-        return failInput("a gauge table has 2 to 100 points", {}, std::to_string(request.points));
+        return failInput(Sentence::of("a gauge table has 2 to 100 points"), {},
+                         std::to_string(request.points));
     if (request.decimals < 0 || request.decimals > 6)
-        return failInput("a gauge shows 0 to 6 decimals", {}, std::to_string(request.decimals));
+        return failInput(Sentence::of("a gauge shows 0 to 6 decimals"), {},
+                         std::to_string(request.decimals));
     GaugeTable table;
     table.zero = std::max(request.zeroMark, curve.lowest().added);
     table.full = request.full.value_or(curve.highest().added);
     if (!(table.zero < std::min(table.full, curve.highest().added)))
-        return failInput("the zero mark must lie under full and within the calibrated litres",
-                         "under " + std::to_string(std::min(table.full, curve.highest().added).litres())
-                             + " L", std::to_string(table.zero.litres()) + " L");
+        return failInput(
+            Sentence::of("the zero mark must lie under full and within the calibrated litres"),
+            Sentence::of("under %1", amount(std::min(table.full, curve.highest().added), 6)),
+            amount(table.zero, 6));
     const auto nodes = candidates(curve, table.zero, table.full, request.signalStep);
     const auto count = std::min(nodes.size(), static_cast<std::size_t>(request.points));
     const std::vector<Node> placed = place(curve, nodes, count);

@@ -70,9 +70,10 @@ bool isSound(const CurveKnot& knot)
 Result<LevelCurve> LevelCurve::fromKnots(std::vector<CurveKnot> knots)
 {
     if (knots.size() < 2 || !std::ranges::all_of(knots, isSound))
-        return failInput("a level curve needs two or more finite knots");
+        return failInput(Sentence::of("a level curve needs two or more finite knots"));
     if (!isMonotone(knots))
-        return failInput("the knots of a level curve must rise in litres and keep one direction");
+        return failInput(
+            Sentence::of("the knots of a level curve must rise in litres and keep one direction"));
     LevelCurve curve;
     curve.m_knots = std::move(knots);
     curve.addPieces();

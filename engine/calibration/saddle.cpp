@@ -39,8 +39,6 @@ struct Lobe {
     }
 };
 
-tl::unexpected<Error> noFit(const char* why) { return failInput(why); }
-
 } // namespace
 
 bool isSaddle(std::span<const CalibrationPoint> points)
@@ -53,10 +51,10 @@ bool isSaddle(std::span<const CalibrationPoint> points)
 Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
 {
     if (points.size() < 3)
-        return noFit("a saddle tank needs at least three points");
+        return failInput(Sentence::of("a saddle tank needs at least three points"));
     for (const CalibrationPoint& point : points)
         if (!point.signal2)
-            return noFit("a saddle tank needs both signals at every point");
+            return failInput(Sentence::of("a saddle tank needs both signals at every point"));
     const auto lobe = [](double first, double last) {
         return Lobe{.start = first, .span = last - first, .lastSignal = first, .knots = {}};
     };
@@ -65,7 +63,8 @@ Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
         lobe(points.front().signal2->value(), points.back().signal2->value())};
     for (Lobe& each : lobes) {
         if (each.span == 0.0)
-            return noFit("a signal of the saddle tank does not move over the whole calibration");
+            return failInput(Sentence::of(
+                "a signal of the saddle tank does not move over the whole calibration"));
         each.addKnot();
     }
     Volume before = points.front().added;
@@ -74,7 +73,8 @@ Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
         const std::array<double, 2> signal{point.signal.value(), point.signal2->value()};
         const std::array<double, 2> moved{lobes[0].moved(signal[0]), lobes[1].moved(signal[1])};
         if (poured <= 0.0 || moved[0] < -kStill || moved[1] < -kStill)
-            return noFit("litres must rise and each signal keep its direction in a saddle tank");
+            return failInput(Sentence::of(
+                "litres must rise and each signal keep its direction in a saddle tank"));
         if (moved[0] < kStill && moved[1] < kStill)
             continue;   // neither saw it: the next pour that moves one takes it along
         before = point.added;

@@ -34,13 +34,15 @@ bool isLength(Distance d) { return d.metres() > 0.0 && d.metres() <= kLongestM; 
 Result<TankShape> TankShape::make(const TankDimensions& d)
 {
     if (!isLength(d.width) || !isLength(d.height) || !isLength(d.length))
-        return failInput("a dimension of the tank is impossible", "above 0 and up to 10 m");
+        return failInput(Sentence::of("a dimension of the tank is impossible"),
+                         Sentence::of("above 0 and up to 10 m"));
     if (!(d.corner >= Distance() && 2.0 * d.corner <= std::min(d.width, d.height)))
-        return failInput("the box's corner radius is impossible", "0 to half its smaller side");
+        return failInput(Sentence::of("the box's corner radius is impossible"),
+                         Sentence::of("0 to half its smaller side"));
     if (d.form == TankForm::cylinder && d.width != d.height)
-        return failInput("a cylinder is as wide as it is high");
+        return failInput(Sentence::of("a cylinder is as wide as it is high"));
     if (!(std::abs(d.tiltDegrees) <= kMostTilt))
-        return failInput("the tilt is impossible", "-45 to 45 degrees");
+        return failInput(Sentence::of("the tilt is impossible"), Sentence::of("-45 to 45 degrees"));
     return TankShape(d);
 }
 
@@ -117,7 +119,7 @@ Distance TankShape::heightAt(Volume volume) const
 Result<LevelCurve> priorCurve(const TankShape& tank, Signal atFloor, Signal atRoof)
 {
     if (atFloor == atRoof)
-        return failInput("the sender's signals for empty and full are equal");
+        return failInput(Sentence::of("the sender's signals for empty and full are equal"));
     const Distance high = tank.dimensions().height;
     const Volume capacity = tank.capacity();
     std::vector<CurveKnot> knots;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/fuel_corrections.h"
 
-#include "engine/format.h"
-
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -79,7 +77,7 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
     const auto density = densityOf(options.fuel);
     for (std::size_t i = 0; i < fills.size(); ++i) {
         double factor = 1;
-        std::string text;
+        std::vector<Sentence> why;
         if (options.to15Celsius) {
             const auto& temperature = fills[i].temperature;
             const auto share = density && temperature ? volumeCorrection(*density, *temperature)
@@ -87,7 +85,7 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
             result.unknown += !share;
             factor *= share.value_or(1);
             if (share)
-                text += format("volume at 15 C: times %.5f", *share);
+                why.push_back(Sentence::of("volume at 15 C: times %1", amount(*share, 5)));
         }
         if (options.blendEnergy && i > 0) {
             const auto& blend = fills[i - 1].blend;
@@ -95,12 +93,13 @@ CorrectedFills correctFills(std::span<const Fill> fills, const CorrectionOptions
             result.unknown += !energy;
             factor *= energy.value_or(1);
             if (energy && *energy != 1)
-                text += (text.empty() ? "" : "; ") + format("energy of the blend burnt: times %.3f", *energy);
+                why.push_back(
+                    Sentence::of("energy of the blend burnt: times %1", amount(*energy, 3)));
         }
         if (factor == 1)
             continue;
         result.fills[i].volume = fills[i].volume * factor;
-        result.changes.push_back({i, fills[i].volume, result.fills[i].volume, std::move(text)});
+        result.changes.push_back({i, fills[i].volume, result.fills[i].volume, std::move(why)});
     }
     return result;
 }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "engine/records.h"
+#include "engine/sentence.h"
 
 #include <span>
 #include <string>
@@ -36,7 +37,7 @@ struct Correction {
     std::size_t fill = 0;    // position
     Volume before;
     Volume after;
-    std::string text;        // why
+    std::vector<Sentence> why;
 };
 
 struct CorrectedFills {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/judge.h"
 
-#include "engine/format.h"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -67,11 +65,15 @@ public:
         const double twice = std::exp(m_y - m_law.location);
         if (twice > 1.6) {
             plain.cause = FlagCause::twiceTheUsual;
-            plain.text = format("%.1f times the usual consumption: was the fill before really full, "
-                               "and is the distance right?", twice);
+            plain.text = Sentence::of("%1 times the usual consumption: was the fill before really "
+                                      "full, and is the distance right?",
+                                      amount(twice, 1));
         } else {
-            plain.text = format("%.1f L where about %.1f L were expected: please check litres and "
-                               "distance", litres(), m_expected_l);
+            plain.text =
+                Sentence::of("%1 where about %2 were expected: please check fuel and distance",
+                             amount(m_stretch.burnt.mean), amount(expected()))
+                    .onTerminal(
+                        "%1 where about %2 were expected: please check litres and distance");
         }
         // Unexplained slips are as rare as they are broad.
         add(std::move(plain), -std::log(20.0) - 2);
@@ -83,6 +85,7 @@ public:
 
 private:
     double litres() const { return m_stretch.burnt.mean.litres(); }
+    Volume expected() const { return Volume::fromLitres(m_expected_l); }
 
     FillFlag make(FlagCause cause) const
     {
@@ -117,8 +120,8 @@ private:
         for (const double perGallon : kGallons) {
             FillFlag flag = make(FlagCause::gallonsAsLitres);
             flag.volume = Volume::fromLitres(litres() * perGallon);
-            flag.text = format("%.1f L fit if the number typed was gallons: %.1f L", litres(),
-                              litres() * perGallon);
+            flag.text = Sentence::of("%1 fit if the number typed was gallons: %2",
+                                     amount(m_stretch.burnt.mean), amount(*flag.volume));
             Interval mended = m_stretch;
             mended.burnt.mean = *flag.volume;
             if (fits(*flag.volume))
@@ -128,8 +131,8 @@ private:
             return;   // an odometer in miles would be far off, not by 1.6
         FillFlag flag = make(FlagCause::milesAsKm);
         flag.distance = m_stretch.distance * kKmPerMile;
-        flag.text = format("%.0f km fit if the number typed was miles: %.0f km",
-                          m_stretch.distance.km(), flag.distance->km());
+        flag.text = Sentence::of("%1 fit if the number typed was miles: %2",
+                                 amount(m_stretch.distance), amount(*flag.distance));
         Interval mended = m_stretch;
         mended.distance = *flag.distance;
         add(std::move(flag), logDensity(mended) - kUnitSlip);
@@ -147,32 +150,35 @@ private:
         return !m_capacity || fitsTank(volume, *m_capacity);
     }
 
+    FillFlag secondCan() const
+    {
+        FillFlag flag = make(FlagCause::secondCan);
+        flag.volume = expected();
+        flag.text = Sentence::of("%1 is about %2 more than was burnt: was a can filled as well?",
+                                 amount(m_stretch.burnt.mean),
+                                 amount(m_stretch.burnt.mean - expected(), 0));
+        return flag;
+    }
+
     void byFuel()
     {
         const double more_l = litres() - m_expected_l;
         if (more_l < 0) {   // any amount between a few litres and a tank was possible
             FillFlag flag = make(FlagCause::forgottenFill);
             flag.missing = Volume::fromLitres(-more_l);
-            flag.text = format("%.0f km on %.1f L", m_stretch.distance.km(), litres())
-                + format(": a fill of about %.0f L seems to be missing before this one", -more_l);
+            flag.text = Sentence::of(
+                "%1 on %2: a fill of about %3 seems to be missing before this one",
+                amount(m_stretch.distance), amount(m_stretch.burnt.mean), amount(*flag.missing, 0));
             // What was pumped is then any part of a tank: a density of litres/tank
             // over the log ratio. One tank that would have done needs no other fill.
             const double tank_l = m_capacity ? m_capacity->litres() : 1.5 * m_expected_l;
             const double need = !m_capacity ? 0 : m_expected_l > tank_l ? 2 : -1;
             add(std::move(flag), std::log(std::min(litres() / tank_l, 1.0)) + need);
-        } else if (!fits(m_stretch.burnt.mean) || (m_capacity && fits(Volume::fromLitres(m_expected_l))
-                                                   && litres() > m_capacity->litres())) {
-            FillFlag flag = make(FlagCause::secondCan);
-            flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = format("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
-                              litres(), more_l);
-            add(std::move(flag), -1);
+        } else if (!fits(m_stretch.burnt.mean) ||
+                   (m_capacity && fits(expected()) && litres() > m_capacity->litres())) {
+            add(secondCan(), -1);
         } else if (more_l >= 4 && more_l <= 25) {
-            FillFlag flag = make(FlagCause::secondCan);
-            flag.volume = Volume::fromLitres(m_expected_l);
-            flag.text = format("%.1f L is about %.0f L more than was burnt: was a can filled as well?",
-                              litres(), more_l);
-            add(std::move(flag), -2);
+            add(secondCan(), -2);
         }
     }
 
@@ -182,8 +188,10 @@ private:
             return;
         FillFlag flag = make(FlagCause::wrongOdometer);
         flag.distance = m_stretch.distance * (litres() / m_expected_l);
-        flag.text = format("%.0f km do not fit the fuel, but together with the next stretch they do: "
-                          "about %.0f km would", m_stretch.distance.km(), flag.distance->km());
+        flag.text =
+            Sentence::of("%1 do not fit the fuel, but together with the next stretch they do: "
+                         "about %2 would",
+                         amount(m_stretch.distance), amount(*flag.distance));
         // The next stretch would look like that by chance once in 1/kOddAlone.
         add(std::move(flag), -std::log(kOddAlone) - kUnitSlip);
     }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "engine/consumption/consumption_model.h"
+#include "engine/sentence.h"
 
 #include <string>
 
@@ -29,7 +30,7 @@ struct FillFlag {
     std::size_t fill = 0;        // position of the fill that ended the stretch
     FlagCause cause = FlagCause::unlikely;
     double probability = 1;      // of a stretch at least this odd
-    std::string text;            // one sentence for people: what was seen, what is proposed
+    Sentence text;               // one sentence for people: what was seen, what is proposed
     std::optional<Volume> volume;        // proposed litres of this fill
     std::optional<Volume> missing;       // proposed litres of a fill to be added before it
     std::optional<Distance> odometer;    // proposed odometer of this fill

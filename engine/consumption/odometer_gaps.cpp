@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/odometer_gaps.h"
 
-#include "engine/format.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -24,24 +22,28 @@ std::optional<OdometerGap> gapBefore(std::span<const Fill> fills, std::size_t i)
     const auto& before = fills[i - 1].odometer;
     const bool odometers = fill.odometer && before && !fill.odometerReset;
     if (!odometers && !fill.sinceLast)
-        return OdometerGap{i, GapKind::distanceUnknown, std::nullopt,
-                           fill.odometerReset
-                               ? "the dash was swapped and no trip meter tells the way to this fill"
-                               : "no odometer and no trip meter tell the way to this fill"};
+        return OdometerGap{
+            i, GapKind::distanceUnknown, std::nullopt,
+            fill.odometerReset
+                ? Sentence::of("the dash was swapped and no trip meter tells the way to "
+                               "this fill")
+                : Sentence::of("no odometer and no trip meter tell the way to this fill")};
     if (!odometers || !fill.sinceLast || *fill.odometer <= *before)
         return std::nullopt;
-    const double odometer_km = (*fill.odometer - *before).km();
-    const double trip_km = fill.sinceLast->km();
-    if (!apart(odometer_km, trip_km))
+    const Distance way = *fill.odometer - *before;
+    const Distance trip = *fill.sinceLast;
+    if (!apart(way.km(), trip.km()))
         return std::nullopt;
-    const double open_km = odometer_km - trip_km;
-    const char* pattern = open_km > 0
-        ? "%.0f km by odometer, %.0f km by trip meter: %.0f km are not accounted for; was a fill "
-          "forgotten?"
-        : "%.0f km by odometer, %.0f km by trip meter: %.0f km too many; was the trip meter not "
-          "reset?";
-    return OdometerGap{i, GapKind::metersDisagree, Distance::fromKm(open_km),
-                       format(pattern, odometer_km, trip_km, std::abs(open_km))};
+    const Distance open = way - trip;
+    return OdometerGap{
+        i, GapKind::metersDisagree, open,
+        open > Distance()
+            ? Sentence::of("%1 by odometer, %2 by trip meter: %3 are not accounted for; "
+                           "was a fill forgotten?",
+                           amount(way), amount(trip), amount(open))
+            : Sentence::of("%1 by odometer, %2 by trip meter: %3 too many; was the trip "
+                           "meter not reset?",
+                           amount(way), amount(trip), amount(abs(open)))};
 }
 
 } // namespace
@@ -64,12 +66,13 @@ std::vector<OdometerGap> odometerGaps(std::span<const Fill> fills,
         if (auto gap = gapBefore(fills, i))
             gaps.push_back(std::move(*gap));
     for (const Interval& stretch : intervals) {
-        const double claimed_km = stretch.claimedByTrips.km();
-        const double km = stretch.distance.km();
-        if (claimed_km > km && apart(claimed_km, km))
-            gaps.push_back({stretch.lastFill, GapKind::tripsExceed, Distance::fromKm(claimed_km - km),
-                            format("trips of %.0f km are logged on a way of %.0f km: they were scaled "
-                                  "down by %.0f km", claimed_km, km, claimed_km - km)});
+        const Distance claimed = stretch.claimedByTrips, way = stretch.distance;
+        if (claimed > way && apart(claimed.km(), way.km()))
+            gaps.push_back(
+                {stretch.lastFill, GapKind::tripsExceed, claimed - way,
+                 Sentence::of("trips of %1 are logged on a way of %2: they were scaled down "
+                              "by %3",
+                              amount(claimed), amount(way), amount(claimed - way))});
     }
     std::ranges::stable_sort(gaps, {}, &OdometerGap::fill);
     return gaps;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "engine/consumption/interval.h"
+#include "engine/sentence.h"
 
 #include <string>
 
@@ -22,7 +23,7 @@ struct OdometerGap {
     std::size_t fill = 0;                // position of the fill that ends the gap
     GapKind kind = GapKind::distanceUnknown;
     std::optional<Distance> unexplained; // odometer less trip meter, trips less odometer; may be < 0
-    std::string text;                    // one sentence for people, without full stop
+    Sentence text;                       // one sentence for people, without full stop
 };
 
 // In order of the fills. Differences up to 5 km and 3 % are the meters' own

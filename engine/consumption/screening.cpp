@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/screening.h"
 
-#include "engine/format.h"
-
 #include <algorithm>
 
 namespace undermark {
@@ -22,8 +20,8 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::odometerBackward;
-            flag.text = format("odometer %.0f km after %.0f km: was the dash swapped?",
-                              fill.odometer->km(), last->km());
+            flag.text = Sentence::of("odometer %1 after %2: was the dash swapped?",
+                                     amount(*fill.odometer), amount(*last));
             flags.push_back(std::move(flag));
         }
         if (fill.odometer)
@@ -33,8 +31,9 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
             FillFlag flag;
             flag.fill = i;
             flag.cause = FlagCause::moreThanFits;
-            flag.text = format("%.1f L were pumped but the tank takes %.1f L: was a can filled as well?",
-                              fill.volume.litres(), capacity->litres());
+            flag.text =
+                Sentence::of("%1 were pumped but the tank takes %2: was a can filled as well?",
+                             amount(fill.volume), amount(*capacity));
             flags.push_back(std::move(flag));
         }
     }
@@ -46,8 +45,8 @@ FillFlag paysBack(const Interval& stretch)
     FillFlag flag;
     flag.fill = stretch.lastFill;
     flag.cause = FlagCause::wrongOdometer;
-    flag.text = format("%.0f km are measured from the doubtful odometer before",
-                      stretch.distance.km());
+    flag.text =
+        Sentence::of("%1 are measured from the doubtful odometer before", amount(stretch.distance));
     return flag;
 }
 

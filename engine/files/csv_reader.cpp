@@ -31,17 +31,17 @@ bool isBlank(const char* line)
 }
 
 // What a person most likely meant by text that is not a number.
-std::string whyNotANumber(std::string_view text)
+Sentence whyNotANumber(std::string_view text)
 {
     if (text.empty())
-        return "the number is missing";
+        return Sentence::of("the number is missing");
     if (text.find(',') != std::string_view::npos)
-        return "a comma cannot be part of a number, decimals take a point";
+        return Sentence::of("a comma cannot be part of a number, decimals take a point");
     double value = 0;
     const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (problem == std::errc() && end != text.data())
-        return "only the number belongs here, without a unit";
-    return "this is not a number";
+        return Sentence::of("only the number belongs here, without a unit");
+    return Sentence::of("this is not a number");
 }
 
 } // namespace
@@ -54,9 +54,9 @@ Result<double> parseNumber(std::string_view text, const NumberRange& range)
         digits.remove_prefix(1);
     const auto [end, problem] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
     if (problem != std::errc() || end != digits.data() + digits.size() || digits.empty())
-        return failInput(whyNotANumber(text), std::string(range.words), std::string(text));
+        return failInput(whyNotANumber(text), range.words, std::string(text));
     if (!(std::isfinite(value) && value >= range.lowest && value <= range.highest))
-        return failInput("the number is outside what is possible", std::string(range.words),
+        return failInput(Sentence::of("the number is outside what is possible"), range.words,
                          std::string(text));
     return value;
 }
@@ -68,7 +68,7 @@ struct CsvReader::Impl {
     {
     }
 
-    Error at(std::string detail) const
+    Error at(Sentence detail) const
     {
         return {.code = ErrorCode::badInput,
                 .detail = std::move(detail),
@@ -89,7 +89,7 @@ struct CsvReader::Impl {
                 line = lines.next_line();
             return line;
         } catch (const io::error::line_length_limit_exceeded&) {
-            return fail(at("the line is too long"));
+            return fail(at(Sentence::of("the line is too long")));
         }
     }
 
@@ -129,28 +129,47 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
 {
     std::error_code ignored;
     if (std::filesystem::is_directory(file, ignored))
-        return fail({ErrorCode::fileAccess, "this is a folder, not a file", file.string(), 0, {}, {}, {}});
+        return fail({ErrorCode::fileAccess,
+                     Sentence::of("this is a folder, not a file"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
+                     {}});
     if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > kMostBytes)
-        return fail({ErrorCode::badInput, "the file is too large", file.string(), 0, {},
-                     std::to_string(kMostBytes) + " bytes at most", std::to_string(size)});
+        return fail({ErrorCode::badInput,
+                     Sentence::of("the file is too large"),
+                     file.string(),
+                     0,
+                     {},
+                     Sentence::of("%1 bytes at most", counted(kMostBytes)),
+                     std::to_string(size)});
     std::unique_ptr<Impl> impl;
     try {
         impl = std::make_unique<Impl>(file, columns);
     } catch (const io::error::can_not_open_file&) {
-        return fail({ErrorCode::fileAccess, "cannot open the file", file.string(), 0, {}, {}, {}});
+        return fail({ErrorCode::fileAccess,
+                     Sentence::of("cannot open the file"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
+                     {}});
     }
     Result<char*> header = impl->nextLine();
     if (!header)
         return fail(header.error());
     if (!*header)
-        return fail(impl->at("the file is empty, its first line must name the columns"));
+        return fail(
+            impl->at(Sentence::of("the file is empty, its first line must name the columns")));
     std::vector<std::string> names;
     try {
         for (char* rest = *header; rest;) {
             const std::string_view name = Impl::takeCell(rest);
             const auto found = std::ranges::find(columns, name, &CsvColumn::name);
             if (std::ranges::find(names, name) != names.end() && !name.empty())
-                return fail(impl->at("the header names column '" + std::string(name) + "' twice"));
+                return fail(impl->at(
+                    Sentence::of("the header names column '%1' twice", std::string(name))));
             names.emplace_back(name);
             if (found == columns.end()) {
                 impl->order.push_back(kUnknown);
@@ -160,14 +179,14 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
             }
         }
     } catch (const io::error::escaped_string_not_closed&) {
-        return fail(impl->at("a quoted text is not closed"));
+        return fail(impl->at(Sentence::of("a quoted text is not closed")));
     }
     CsvReader reader(std::move(impl));
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (columns[i].required && !reader.has(i)) {
-            Error error = reader.m_impl->at("the header lacks this column");
+            Error error = reader.m_impl->at(Sentence::of("the header lacks this column"));
             error.column = columns[i].name;
-            error.expected = "a header with '" + std::string(columns[i].name) + "'";
+            error.expected = Sentence::of("a header with '%1'", std::string(columns[i].name));
             error.found = joined(names);
             return fail(error);
         }
@@ -195,22 +214,23 @@ Result<bool> CsvReader::nextRow()
     if (!*line)
         return false;
     char* rest = *line;
-    std::size_t count = 0;
+    std::size_t cells = 0;
     try {
-        for (; rest; ++count) {
+        for (; rest; ++cells) {
             const std::string_view cell = Impl::takeCell(rest);
-            if (count < m_impl->order.size() && m_impl->order[count] != kUnknown)
-                m_impl->cells[static_cast<std::size_t>(m_impl->order[count])] = cell;
+            if (cells < m_impl->order.size() && m_impl->order[cells] != kUnknown)
+                m_impl->cells[static_cast<std::size_t>(m_impl->order[cells])] = cell;
         }
     } catch (const io::error::escaped_string_not_closed&) {
-        return fail(m_impl->at("a quoted text is not closed"));
+        return fail(m_impl->at(Sentence::of("a quoted text is not closed")));
     }
-    if (count != m_impl->order.size()) {
-        Error error = m_impl->at(count > m_impl->order.size()
-                                     ? "the row has more cells than the header, decimals take a point"
-                                     : "the row has fewer cells than the header");
-        error.expected = std::to_string(m_impl->order.size()) + " cells";
-        error.found = std::to_string(count) + " cells";
+    if (cells != m_impl->order.size()) {
+        Error error = m_impl->at(
+            cells > m_impl->order.size()
+                ? Sentence::of("the row has more cells than the header, decimals take a point")
+                : Sentence::of("the row has fewer cells than the header"));
+        error.expected = Sentence::of("%1 cells", counted(m_impl->order.size()));
+        error.found = Sentence::part(Sentence::of("%1 cells", counted(cells)));
         return fail(error);
     }
     return true;
@@ -241,7 +261,7 @@ Result<std::optional<double>> CsvReader::optionalNumber(std::size_t column,
     return number(column, range).map([](double value) { return std::optional<double>(value); });
 }
 
-Error CsvReader::errorAt(std::size_t column, std::string detail, std::string expected) const
+Error CsvReader::errorAt(std::size_t column, Sentence detail, Sentence expected) const
 {
     Error error = m_impl->at(std::move(detail));
     error.column = m_impl->columns[column].name;

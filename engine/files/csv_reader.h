@@ -34,12 +34,12 @@ struct CsvColumn {
 struct NumberRange {
     double lowest;
     double highest;
-    std::string_view words;   // "a number of 0 or more"
+    Sentence words; // "a number of 0 or more"
 };
 
-inline constexpr NumberRange kAnyNumber{-1e300, 1e300, "a number"};
-inline constexpr NumberRange kNotNegative{0.0, 1e300, "a number of 0 or more"};
-inline constexpr NumberRange kPositive{5e-324, 1e300, "a number above 0"};
+inline const NumberRange kAnyNumber{-1e300, 1e300, Sentence::of("a number")};
+inline const NumberRange kNotNegative{0.0, 1e300, Sentence::of("a number of 0 or more")};
+inline const NumberRange kPositive{5e-324, 1e300, Sentence::of("a number above 0")};
 
 // Reads the whole of `text` as one finite number in `range`. A comma decimal,
 // a trailing unit, NaN and infinity are errors that say so; `column`, `file`
@@ -81,7 +81,7 @@ public:
                                                  const NumberRange& range = kAnyNumber) const;
 
     // A badInput error about the current row's cell.
-    Error errorAt(std::size_t column, std::string detail, std::string expected = {}) const;
+    Error errorAt(std::size_t column, Sentence detail, Sentence expected = {}) const;
 
 private:
     struct Impl;

@@ -128,8 +128,13 @@ Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook)
         if (*before == *after)
             return all;
     }
-    return fail(Error{ErrorCode::busy, "another program goes on writing to the logbook",
-                      logbook.file().string(), 0, {}, {}, {}});
+    return fail(Error{ErrorCode::busy,
+                      Sentence::of("another program goes on writing to the logbook"),
+                      logbook.file().string(),
+                      0,
+                      {},
+                      {},
+                      {}});
 }
 
 Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path& folder)
@@ -164,9 +169,21 @@ Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path
     std::error_code failed;
     fs::remove_all(writing, failed);
     if (fs::exists(folder))
-        return fail(Error{ErrorCode::fileAccess, "the folder is there already", folder.string(), 0, {}, {}, {}});
+        return fail(Error{ErrorCode::fileAccess,
+                          Sentence::of("the folder is there already"),
+                          folder.string(),
+                          0,
+                          {},
+                          {},
+                          {}});
     if (!fs::create_directories(writing, failed))
-        return fail(Error{ErrorCode::fileAccess, failed.message(), folder.string(), 0, {}, {}, {}});
+        return fail(Error{ErrorCode::fileAccess,
+                          Sentence::just(failed.message()),
+                          folder.string(),
+                          0,
+                          {},
+                          {},
+                          {}});
     fs::permissions(writing, fs::perms::owner_all, failed);
     const std::pair<const char*, const CsvWriter*> tables[] = {
         {"vehicles.csv", &cars}, {"surge_margins.csv", &margins}, {"modes.csv", &modes},   {"calibrations.csv", &calibrations},
@@ -178,7 +195,13 @@ Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path
     if (done) {
         fs::rename(writing, folder, failed);
         if (failed)
-            done = fail(Error{ErrorCode::fileAccess, failed.message(), folder.string(), 0, {}, {}, {}});
+            done = fail(Error{ErrorCode::fileAccess,
+                              Sentence::just(failed.message()),
+                              folder.string(),
+                              0,
+                              {},
+                              {},
+                              {}});
     }
     if (!done)
         fs::remove_all(writing, failed);

@@ -65,7 +65,8 @@ Result<Fill> readFill(const CsvReader& reader)
     }
     const std::string_view full = reader.text(kFull);
     if (!full.empty() && full != "0" && full != "1")
-        return fail(reader.errorAt(kFull, "this is neither full nor partial", "1 or 0"));
+        return fail(reader.errorAt(kFull, Sentence::of("this is neither full nor partial"),
+                                   Sentence::of("1 or 0")));
     fill.extent = full == "0" ? FillExtent::partial : FillExtent::full;
     const auto price = reader.optionalNumber(kPrice, kNotNegative);
     if (!price)
@@ -91,7 +92,8 @@ Result<Instant> parseInstant(std::string_view text)
     const bool seconds = fits(text, kSecondPattern);
     const bool minutes = seconds || fits(text, kMinutePattern);
     if (!minutes && !fits(text, kDayPattern))
-        return failInput("this is not a date", "YYYY-MM-DD", std::string(given));
+        return failInput(Sentence::of("this is not a date"), Sentence::of("YYYY-MM-DD"),
+                         std::string(given));
     const std::chrono::year_month_day day{std::chrono::year(digits(text, 0, 4)),
                                           std::chrono::month(unsigned(digits(text, 5, 2))),
                                           std::chrono::day(unsigned(digits(text, 8, 2)))};
@@ -99,7 +101,8 @@ Result<Instant> parseInstant(std::string_view text)
     const int minute = minutes ? digits(text, 14, 2) : 0;
     const int second = seconds ? digits(text, 17, 2) : 0;
     if (!day.ok() || hour > 23 || minute > 59 || second > 59)
-        return failInput("there is no such day or time", "YYYY-MM-DD", std::string(given));
+        return failInput(Sentence::of("there is no such day or time"), Sentence::of("YYYY-MM-DD"),
+                         std::string(given));
     return std::chrono::sys_days(day) + std::chrono::hours(hour) + std::chrono::minutes(minute)
         + std::chrono::seconds(second);
 }
@@ -111,12 +114,13 @@ Result<FillsFile> readFillsCsv(const std::filesystem::path& file)
         return fail(reader.error());
     if (reader->has(kKm) == reader->has(kOdometer)) {
         Error error{.code = ErrorCode::badInput,
-                    .detail = "the header must name one of km and odometer_km",
+                    .detail = Sentence::of("the header must name one of km and odometer_km"),
                     .file = file.string(),
                     .line = reader->line(),
                     .column = "km",
-                    .expected = "km or odometer_km",
-                    .found = reader->has(kKm) ? "both" : "neither"};
+                    .expected = Sentence::of("km or odometer_km"),
+                    .found = Sentence::part(reader->has(kKm) ? Sentence::of("both")
+                                                             : Sentence::of("neither"))};
         return fail(std::move(error));
     }
     FillsFile fills;
@@ -133,7 +137,8 @@ Result<FillsFile> readFillsCsv(const std::filesystem::path& file)
         fills.rows.push_back({std::move(*fill), long(fills.rows.size()) + 1, reader->line()});
     }
     if (fills.rows.empty()) {
-        Error error = reader->errorAt(kDate, "the file holds no fill", "at least one row");
+        Error error = reader->errorAt(kDate, Sentence::of("the file holds no fill"),
+                                      Sentence::of("at least one row"));
         return fail(std::move(error));
     }
     return fills;

@@ -15,7 +15,7 @@
 
 namespace undermark {
 
-inline constexpr NumberRange kFuelTemperature{-60, 80, "degrees Celsius from -60 to 80"};
+inline const NumberRange kFuelTemperature{-60, 80, Sentence::of("degrees Celsius from -60 to 80")};
 
 struct FillRow {
     Fill fill;

@@ -41,7 +41,7 @@ constexpr NumberField kNumbers[] = {
     numberField<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
 };
 
-Result<void> refused(std::string_view name, std::string detail, std::string expected,
+Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
                      std::string_view found)
 {
     auto error = failInput(std::move(detail), std::move(expected), std::string(found));
@@ -58,7 +58,8 @@ Result<void> setFuel(RoutePoint& point, std::string_view text)
             return {};
         }
     }
-    return refused("fuel", "this kind of fuel point is not known", "none, pump, zone or can", text);
+    return refused("fuel", Sentence::of("this kind of fuel point is not known"),
+                   Sentence::of("none, pump, zone or can"), text);
 }
 
 Result<void> setClock(std::optional<Minutes>& target, std::string_view name, std::string_view text)
@@ -82,7 +83,8 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
         point.mode = std::string(text);
     if (name == "timed") {
         if (text != "0" && text != "1")
-            return refused(name, "a section is timed or it is not", "1 or 0", text);
+            return refused(name, Sentence::of("a section is timed or it is not"),
+                           Sentence::of("1 or 0"), text);
         point.timed = text == "1";
     }
     for (const NumberField& field : kNumbers) {

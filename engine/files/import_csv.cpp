@@ -14,9 +14,9 @@ namespace undermark {
 
 namespace {
 
-constexpr NumberRange kCelsius{-60, 80, "degrees Celsius from -60 to 80"};
-constexpr NumberRange kFahrenheit{-76, 176, "degrees Fahrenheit from -76 to 176"};
-constexpr NumberRange kStarts{0, 1000, "0 to 1000 starts"};
+const NumberRange kCelsius{-60, 80, Sentence::of("degrees Celsius from -60 to 80")};
+const NumberRange kFahrenheit{-76, 176, Sentence::of("degrees Fahrenheit from -76 to 176")};
+const NumberRange kStarts{0, 1000, Sentence::of("0 to 1000 starts")};
 
 // Our columns, found in the file under the names that the user gave them.
 class Table {
@@ -36,7 +36,8 @@ public:
                 }
             }
             if (!known)
-                return failInput("this is not a column that can be imported", names, ours);
+                return failInput(Sentence::of("this is not a column that can be imported"),
+                                 Sentence::just(names), ours);
         }
         auto reader = CsvReader::open(file, columns);
         if (!reader)
@@ -66,14 +67,16 @@ public:
             if (!row)
                 return fail(row.error());
             if (all.rows.size() == kMostImportedRows)
-                return fail(m_reader.errorAt(0, "the file is too long",
-                                             std::to_string(kMostImportedRows) + " rows at most"));
+                return fail(
+                    m_reader.errorAt(0, Sentence::of("the file is too long"),
+                                     Sentence::of("%1 rows at most", counted(kMostImportedRows))));
             all.rows.push_back(std::move(*row));
             all.lines.push_back(m_reader.line());
             all.ids.emplace_back(m_reader.text(m_columns.size() - 1));
         }
         if (all.rows.empty() && all.ofOthers == 0)
-            return fail(m_reader.errorAt(0, "the file holds no row", "at least one"));
+            return fail(m_reader.errorAt(0, Sentence::of("the file holds no row"),
+                                         Sentence::of("at least one")));
         return all;
     }
 
@@ -110,7 +113,8 @@ std::optional<bool> yesNo(const CsvReader& reader, std::size_t column, std::opti
     if (text.empty())
         return std::nullopt;
     if (text != "1" && text != "0" && !failed)
-        failed = reader.errorAt(column, "this is neither yes nor no", "1 or 0");
+        failed = reader.errorAt(column, Sentence::of("this is neither yes nor no"),
+                                Sentence::of("1 or 0"));
     return text == "1";
 }
 
@@ -194,13 +198,15 @@ Result<Trip> readTrip(const CsvReader& reader, const ImportOptions& options)
         failed = km.error();
     trip.mode = std::string(plainText(reader.text(kMode)));
     if (trip.mode.empty() && !failed)
-        failed = reader.errorAt(kMode, "a trip needs its driving mode", "a mode of the vehicle");
+        failed = reader.errorAt(kMode, Sentence::of("a trip needs its driving mode"),
+                                Sentence::of("a mode of the vehicle"));
     if (const auto idle = times(reader, kIdle, kNotNegative, 1.0, failed))
         trip.idle = std::chrono::duration<double, std::ratio<60>>(*idle);
     if (const auto starts = times(reader, kCount, kStarts, 1.0, failed))
         trip.starts = static_cast<int>(*starts);
     if (!(trip.distance > Distance()) && !trip.idle && !failed)
-        failed = reader.errorAt(kKm, "a trip without kilometres needs idle minutes", "km above 0");
+        failed = reader.errorAt(kKm, Sentence::of("a trip without kilometres needs idle minutes"),
+                                Sentence::of("km above 0"));
     return failed ? Result<Trip>(fail(*failed)) : trip;
 }
 

@@ -30,18 +30,19 @@ Result<Instant> parseDate(std::string_view text, DateOrder order)
     if (order == DateOrder::yearFirst)
         return parseInstant(text);
     const bool dayFirst = order == DateOrder::dayFirst;
-    const char* expected = dayFirst ? "day, month, year" : "month, day, year";
+    const Sentence expected =
+        dayFirst ? Sentence::of("day, month, year") : Sentence::of("month, day, year");
     const std::size_t end = std::min(text.find_first_of(" T"), text.size());
     const auto parts = partsOf(text.substr(0, end));
     const std::string_view day = parts[dayFirst ? 0 : 1], month = parts[dayFirst ? 1 : 0];
     if (day.empty() || day.size() > 2 || month.empty() || month.size() > 2 || parts[2].size() != 4)
-        return failInput("this is not a date", expected, std::string(text));
+        return failInput(Sentence::of("this is not a date"), expected, std::string(text));
     const auto two = [](std::string_view number) { return (number.size() == 1 ? "0" : "") + std::string(number); };
     auto time = parseInstant(std::string(parts[2]) + "-" + two(month) + "-" + two(day)
                              + std::string(text.substr(end)));
     if (!time) {
         time.error().expected = expected;
-        time.error().found = text;
+        time.error().found = std::string(text);
     }
     return time;
 }

@@ -18,8 +18,8 @@ constexpr std::array<CsvColumn, 6> kColumns{{{"added_l", true},
                                              {"signal_sd", false},
                                              {"readings", false},
                                              {"load", false}}};
-constexpr NumberRange kReadingCount{1.0, 1e9, "a whole number of 1 or more"};
-constexpr NumberRange kSwitch{0.0, 1.0, "0 or 1"};
+const NumberRange kReadingCount{1.0, 1e9, Sentence::of("a whole number of 1 or more")};
+const NumberRange kSwitch{0.0, 1.0, Sentence::of("0 or 1")};
 
 struct Row {
     CalibrationPoint point;
@@ -31,7 +31,8 @@ Result<std::optional<double>> wholeNumber(const CsvReader& reader, Column column
 {
     const auto value = reader.optionalNumber(column, range);
     if (value && *value && **value != std::floor(**value))
-        return fail(reader.errorAt(column, "this must be a whole number", std::string(range.words)));
+        return fail(
+            reader.errorAt(column, Sentence::of("this must be a whole number"), range.words));
     return value;
 }
 
@@ -62,22 +63,25 @@ Result<Row> readRow(const CsvReader& reader)
 
 Result<PointsFile> checked(PointsFile read, const std::string& file)
 {
-    const auto refuse = [&file](std::string detail, std::string expected, std::string found) {
+    const auto refuse = [&file](Sentence detail, Sentence expected, std::string found) {
         Error error = failInput(std::move(detail), std::move(expected), std::move(found)).value();
         error.file = file;
         error.column = kColumns[kAdded].name;
         return fail(error);
     };
     if (read.points.size() < 2)
-        return refuse("a calibration needs the drained tank and at least one step above it",
-                      "two or more rows", std::to_string(read.points.size()));
+        return refuse(
+            Sentence::of("a calibration needs the drained tank and at least one step above it"),
+            Sentence::of("two or more rows"), std::to_string(read.points.size()));
     const auto [lowest, highest] = std::ranges::minmax_element(read.points, {}, &CalibrationPoint::added);
     const Volume drained = lowest->added;
     if (highest->added == drained)
-        return refuse("every row has the same litres", "litres that differ", {});
+        return refuse(Sentence::of("every row has the same litres"),
+                      Sentence::of("litres that differ"), {});
     if (drained.litres() != 0.0)
-        read.warnings.push_back("litres are counted from the row with the fewest, "
-                                "which is taken as the drained tank");
+        read.warnings.push_back(
+            Sentence::of("litres are counted from the row with the fewest, which is "
+                         "taken as the drained tank"));
     for (auto* rows : {&read.points, &read.loaded})
         for (CalibrationPoint& point : *rows)
             point.added = point.added - drained;
@@ -93,7 +97,8 @@ Result<PointsFile> readPoints(const std::filesystem::path& file)
         return fail(reader.error());
     PointsFile read;
     for (const std::string& name : reader->unknownColumns())
-        read.warnings.push_back(file.string() + ": column '" + name + "' is not known and not used");
+        read.warnings.push_back(
+            Sentence::of("%1: column '%2' is not known and not used", file.string(), name));
     for (;;) {
         const Result<bool> more = reader->nextRow();
         if (!more)

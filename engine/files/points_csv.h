@@ -16,7 +16,7 @@ namespace undermark {
 struct PointsFile {
     std::vector<CalibrationPoint> points;   // at least two, in file order, lowest litres = 0
     std::vector<CalibrationPoint> loaded;   // readings taken with electrical load switched on
-    std::vector<std::string> warnings;      // unknown columns, litres counted from another row
+    std::vector<Sentence> warnings;         // unknown columns, litres counted from another row
 };
 
 // Columns: added_l (litres, 0 or more) and signal (the sender's unit) required;

@@ -46,7 +46,7 @@ constexpr std::array<CsvColumn, 14> kColumns{{
     {"idle_min", false},
 }};
 
-constexpr NumberRange kKm{0.0, 1e7, "km of 0 or more"};
+const NumberRange kKm{0.0, 1e7, Sentence::of("km of 0 or more")};
 
 class RouteReader {
 public:
@@ -55,14 +55,15 @@ public:
     Result<RouteFile> read()
     {
         if (!m_reader.has(atKm) && !m_reader.has(legKm))
-            return fail(
-                m_reader.errorAt(atKm, "the header lacks the distance", "'at_km' or 'leg_km'"));
+            return fail(m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"),
+                                         Sentence::of("'at_km' or 'leg_km'")));
         if (m_reader.has(atKm) && m_reader.has(legKm))
-            return fail(m_reader.errorAt(legKm, "two columns of distance contradict each other",
-                                         "'at_km' or 'leg_km', not both"));
+            return fail(m_reader.errorAt(
+                legKm, Sentence::of("two columns of distance contradict each other"),
+                Sentence::of("'at_km' or 'leg_km', not both")));
         RouteFile file;
         for (const std::string& unknown : m_reader.unknownColumns())
-            file.warnings.push_back("unknown column '" + unknown + "' is not used");
+            file.warnings.push_back(Sentence::of("unknown column '%1' is not used", unknown));
         for (;;) {
             const Result<bool> more = m_reader.nextRow();
             if (!more)
@@ -74,7 +75,8 @@ public:
         }
         if (file.route.points.size() < 2)
             return fail(m_reader.errorAt(m_reader.has(atKm) ? atKm : legKm,
-                                         "the route has no finish", "two rows or more"));
+                                         Sentence::of("the route has no finish"),
+                                         Sentence::of("two rows or more")));
         return file;
     }
 
@@ -82,8 +84,9 @@ private:
     Result<void> addRow(std::vector<RoutePoint>& points)
     {
         if (points.size() == kMostRoutePointsInFile)
-            return fail(m_reader.errorAt(fuel, "the route is too long",
-                                         std::to_string(kMostRoutePointsInFile) + " rows at most"));
+            return fail(
+                m_reader.errorAt(fuel, Sentence::of("the route is too long"),
+                                 Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile))));
         RoutePoint point;
         const RoutePoint* before = points.empty() ? nullptr : &points.back();
         if (auto placed = place(point, before); !placed)
@@ -112,8 +115,8 @@ private:
         if (column == legKm && before)
             point.at += before->at;
         if (before && point.at < before->at)
-            return fail(m_reader.errorAt(column, "the distance runs backwards",
-                                         std::to_string(before->at.km()) + " km or more"));
+            return fail(m_reader.errorAt(column, Sentence::of("the distance runs backwards"),
+                                         Sentence::of("%1 or more", amount(before->at, 6))));
         return {};
     }
 
@@ -127,8 +130,8 @@ private:
                 return {};
             }
         }
-        return fail(m_reader.errorAt(fuel, "this kind of fuel point is not known",
-                                     "none, pump, zone or can"));
+        return fail(m_reader.errorAt(fuel, Sentence::of("this kind of fuel point is not known"),
+                                     Sentence::of("none, pump, zone or can")));
     }
 
     template <class Q, class Make>
@@ -175,8 +178,9 @@ private:
         then([&] { return readTimed(point); });
         if (done && point.leastPurchase && point.mostPurchase &&
             *point.leastPurchase > *point.mostPurchase)
-            return fail(m_reader.errorAt(least, "the minimum purchase is above the limit",
-                                         "max_litres or less"));
+            return fail(m_reader.errorAt(least,
+                                         Sentence::of("the minimum purchase is above the limit"),
+                                         Sentence::of("max_litres or less")));
         return done;
     }
 
@@ -184,7 +188,8 @@ private:
     {
         const std::string_view text = m_reader.text(timed);
         if (!text.empty() && text != "0" && text != "1")
-            return fail(m_reader.errorAt(timed, "a section is timed or it is not", "1 or 0"));
+            return fail(m_reader.errorAt(timed, Sentence::of("a section is timed or it is not"),
+                                         Sentence::of("1 or 0")));
         point.timed = text == "1";
         return {};
     }
@@ -203,7 +208,8 @@ std::string clockText(Minutes clock)
 Result<Minutes> parseClock(std::string_view text)
 {
     const auto wrong = [&] {
-        return failInput("this is not a time of day", "HH:MM, 00:00 to 24:00", std::string(text));
+        return failInput(Sentence::of("this is not a time of day"),
+                         Sentence::of("HH:MM, 00:00 to 24:00"), std::string(text));
     };
     const auto isDigit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
     if (text.size() != 5 || text[2] != ':' || !isDigit(0) || !isDigit(1) || !isDigit(3) ||

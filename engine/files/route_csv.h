@@ -16,7 +16,7 @@ namespace undermark {
 struct RouteFile {
     Route route;
     std::vector<GeoPosition> positions; // of every point, or empty where the file has none
-    std::vector<std::string> warnings; // unknown columns, gaps in a track
+    std::vector<Sentence> warnings;     // unknown columns, gaps in a track
 };
 
 // A mode that is none: road driven in the car's usual mix, whatever the row above says.

@@ -15,7 +15,7 @@ namespace {
 constexpr std::uintmax_t kMostBytes = 256u << 20;
 constexpr std::size_t kMostWarnings = 5; // of one kind
 
-Error wrong(const std::filesystem::path& file, std::string detail, std::string expected = {},
+Error wrong(const std::filesystem::path& file, Sentence detail, Sentence expected = {},
             std::string found = {})
 {
     Error error;
@@ -62,13 +62,13 @@ public:
         const pugi::xml_node rte = gpx.child("rte");
         const pugi::xml_node trk = gpx.child("trk");
         if (!rte && !trk)
-            return fail(
-                wrong(m_path, "the file has no route and no track", "a rte or trk element"));
+            return fail(wrong(m_path, Sentence::of("the file has no route and no track"),
+                              Sentence::of("a rte or trk element")));
         if (auto read = rte ? readRoute(rte) : readTrack(trk); !read)
             return fail(read.error());
         if (m_line.size() < 2)
-            return fail(wrong(m_path, "the route has no finish", "two points or more",
-                              std::to_string(m_line.size())));
+            return fail(wrong(m_path, Sentence::of("the route has no finish"),
+                              Sentence::of("two points or more"), std::to_string(m_line.size())));
         for (const pugi::xml_node& waypoint : gpx.children("wpt")) {
             if (auto added = addWaypoint(waypoint); !added)
                 return fail(added.error());
@@ -82,26 +82,29 @@ private:
         std::error_code problem;
         const auto bytes = std::filesystem::file_size(m_path, problem);
         if (problem) {
-            Error error = wrong(m_path, "the file cannot be opened");
+            Error error = wrong(m_path, Sentence::of("the file cannot be opened"));
             error.code = ErrorCode::fileAccess;
             return fail(error);
         }
         if (bytes > kMostBytes)
-            return fail(wrong(m_path, "the file is too large", "256 MiB at most"));
+            return fail(wrong(m_path, Sentence::of("the file is too large"),
+                              Sentence::of("256 MiB at most")));
         const auto parsed =
             m_document.load_file(m_path.c_str(), pugi::parse_default | pugi::parse_doctype);
         if (!parsed)
-            return fail(
-                wrong(m_path, "this is not sound XML: " + std::string(parsed.description()) +
-                                  " at byte " + std::to_string(parsed.offset)));
+            return fail(wrong(m_path, Sentence::of("this is not sound XML: %1 at byte %2",
+                                                   std::string(parsed.description()),
+                                                   std::to_string(parsed.offset))));
         for (const pugi::xml_node& node : m_document.children()) {
             if (node.type() == pugi::node_doctype)
-                return fail(wrong(m_path, "a document type has no place in a GPX file"));
+                return fail(
+                    wrong(m_path, Sentence::of("a document type has no place in a GPX file")));
         }
         const pugi::xml_node gpx = m_document.child("gpx");
         if (!gpx || gpx.attribute("version").value() != std::string_view("1.1"))
             return fail(
-                wrong(m_path, "this is not GPX 1.1", "a gpx element of version 1.1",
+                wrong(m_path, Sentence::of("this is not GPX 1.1"),
+                      Sentence::of("a gpx element of version 1.1"),
                       gpx ? gpx.attribute("version").value() : m_document.first_child().name()));
         return {};
     }
@@ -109,15 +112,16 @@ private:
     Result<GeoPosition> positionOf(const pugi::xml_node& node) const
     {
         double degrees[2] = {0, 0};
-        const std::pair<const char*, NumberRange> axes[] = {
-            {"lat", {-90, 90, "degrees from -90 to 90"}},
-            {"lon", {-180, 180, "degrees from -180 to 180"}}};
+        static const std::pair<const char*, NumberRange> axes[] = {
+            {"lat", {-90, 90, Sentence::of("degrees from -90 to 90")}},
+            {"lon", {-180, 180, Sentence::of("degrees from -180 to 180")}}};
         for (int i = 0; i < 2; ++i) {
             const auto value = parseNumber(node.attribute(axes[i].first).value(), axes[i].second);
             if (!value) {
                 Error error = value.error();
                 error.file = m_path.string();
-                error.detail = std::string(node.name()) + " " + axes[i].first + ": " + error.detail;
+                error.detail = Sentence::of("%1 %2: %3", std::string(node.name()),
+                                            std::string(axes[i].first), error.detail);
                 return fail(error);
             }
             degrees[i] = *value;
@@ -130,8 +134,9 @@ private:
         std::size_t measured = 0;
         for (const pugi::xml_node& node : rte.children("rtept")) {
             if (m_line.size() == kMostRoutePointsInFile)
-                return fail(wrong(m_path, "the route is too long",
-                                  std::to_string(kMostRoutePointsInFile) + " points at most"));
+                return fail(
+                    wrong(m_path, Sentence::of("the route is too long"),
+                          Sentence::of("%1 points at most", counted(kMostRoutePointsInFile))));
             const Result<GeoPosition> position = positionOf(node);
             if (!position)
                 return fail(position.error());
@@ -145,8 +150,8 @@ private:
             m_points.push_back({std::move(*point), *position});
         }
         if (measured != 0 && measured != m_points.size())
-            return fail(wrong(m_path, "some points state at_km and some do not",
-                              "at_km in all rtepts or in none"));
+            return fail(wrong(m_path, Sentence::of("some points state at_km and some do not"),
+                              Sentence::of("at_km in all rtepts or in none")));
         return {};
     }
 
@@ -178,9 +183,14 @@ private:
 
     void noteGap(Distance width)
     {
-        m_warnings.push_back(format(
-            "the track has a gap of %.3f km at km %.3f: it is not bridged and adds no distance",
-            width.km(), m_line.length().km()));
+        m_warnings.push_back(
+            Sentence::of(
+                "the track has a gap of %1 after %2: it is not bridged and adds no distance",
+                amount(width, 3), amount(m_line.length(), 3))
+                .onTerminal(
+                    format("the track has a gap of %.3f km at km %.3f: it is not bridged and "
+                           "adds no distance",
+                           width.km(), m_line.length().km())));
     }
 
     // `at` takes at_km where a point of a route states it.
@@ -231,8 +241,8 @@ private:
         if (!foot) {
             if (++m_tooFar > kMostWarnings)
                 return {};
-            m_warnings.push_back("waypoint '" + point->name +
-                                 "' is too far from the line and is left out");
+            m_warnings.push_back(Sentence::of(
+                "waypoint '%1' is too far from the line and is left out", point->name));
             return {};
         }
         point->at = foot->at;
@@ -251,8 +261,8 @@ private:
                                  [](const Placed& placed) { return placed.point.at; });
         m_points.push_back(finish);
         if (m_tooFar > kMostWarnings)
-            m_warnings.push_back("and " + std::to_string(m_tooFar - kMostWarnings) +
-                                 " more waypoints are too far from the line");
+            m_warnings.push_back(Sentence::of("and %1 more waypoints are too far from the line",
+                                              counted(m_tooFar - kMostWarnings)));
         RouteFile file;
         file.warnings = std::move(m_warnings);
         for (Placed& placed : m_points) {
@@ -276,7 +286,7 @@ private:
     GeoLine m_line;
     std::vector<Placed> m_points;
     std::vector<Placed> m_fromWaypoints;
-    std::vector<std::string> m_warnings;
+    std::vector<Sentence> m_warnings;
     std::size_t m_tooFar = 0;
 };
 

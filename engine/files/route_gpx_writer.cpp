@@ -32,8 +32,8 @@ Result<void> writeRouteGpx(const RouteFile& route, const std::filesystem::path& 
 {
     const auto& points = route.route.points;
     if (route.positions.size() != points.size())
-        return failInput("the places of this route are not known, and GPX needs them",
-                         "a route that was read from GPX");
+        return failInput(Sentence::of("the places of this route are not known, and GPX needs them"),
+                         Sentence::of("a route that was read from GPX"));
     pugi::xml_document document;
     pugi::xml_node head = document.append_child(pugi::node_declaration);
     head.append_attribute("version") = "1.0";
@@ -51,7 +51,7 @@ Result<void> writeRouteGpx(const RouteFile& route, const std::filesystem::path& 
     Error error;
     error.code = ErrorCode::fileAccess;
     error.file = file.string();
-    error.detail = "the file cannot be written";
+    error.detail = Sentence::of("the file cannot be written");
     return fail(error);
 }
 

@@ -15,7 +15,7 @@ using namespace logbook;
 
 namespace {
 
-Error accessError(const fs::path& file, std::string detail)
+Error accessError(const fs::path& file, Sentence detail)
 {
     return {ErrorCode::fileAccess, std::move(detail), file.string(), 0, {}, {}, {}};
 }
@@ -94,7 +94,7 @@ Result<fs::path> keepCurrent(const fs::path& file, Instant now)
     if (!failed && fs::exists(file.string() + "-wal"))
         fs::rename(file.string() + "-wal", kept.string() + "-wal", failed);
     if (failed)
-        return fail(accessError(kept, failed.message()));
+        return fail(accessError(kept, Sentence::just(failed.message())));
     return kept;
 }
 
@@ -105,8 +105,13 @@ Result<void> nobodyHasIt(const fs::path& file)
 {
     if (!fs::exists(file.string() + "-wal"))
         return {};
-    return fail(Error{ErrorCode::busy, "another program has the logbook open: close it first",
-                      file.string(), 0, {}, {}, {}});
+    return fail(Error{ErrorCode::busy,
+                      Sentence::of("another program has the logbook open: close it first"),
+                      file.string(),
+                      0,
+                      {},
+                      {},
+                      {}});
 }
 
 } // namespace
@@ -133,7 +138,7 @@ Result<fs::path> restore(const fs::path& backup, const fs::path& file, Instant n
     if (kept)
         fs::rename(fresh, file, failed);
     if (failed)
-        kept = fail(accessError(file, failed.message()));
+        kept = fail(accessError(file, Sentence::just(failed.message())));
     if (!kept)
         removeLogbook(fresh);
     else if (const auto lasting = syncFolderOf(file); !lasting)

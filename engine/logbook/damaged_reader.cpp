@@ -98,8 +98,8 @@ void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
 
 Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
 {
-    const auto damaged = [](const char* detail) {
-        return fail(Error{ErrorCode::damaged, detail, {}, 0, {}, {}, {}});
+    const auto damaged = [](Sentence detail) {
+        return fail(Error{ErrorCode::damaged, std::move(detail), {}, 0, {}, {}, {}});
     };
     try {
         SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
@@ -108,14 +108,15 @@ Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
         database.exec("PRAGMA writable_schema = ON");
         // What is read has to be tables: a view of the file's own could run for ever.
         if (SQLite::Statement(database, kNoTables).executeStep())
-            return damaged("this holds views or tables that no Undermark has written");
+            return damaged(
+                Sentence::of("this holds views or tables that no Undermark has written"));
         database.exec("BEGIN");   // one lock for all that is read, not one for each row
         const auto bytes = static_cast<RowId>(std::filesystem::file_size(file));
         DamagedReader reader(std::move(database), std::min(kMostTried, bytes / kLeastRowBytes));
         reader.readLedger();
         return reader;
     } catch (const std::exception&) {
-        return damaged("nothing of this logbook can be read");
+        return damaged(Sentence::of("nothing of this logbook can be read"));
     }
 }
 

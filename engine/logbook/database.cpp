@@ -20,7 +20,7 @@ namespace {
 
 constexpr std::chrono::milliseconds kBusyPause(5);
 
-Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
+Error errorAt(const fs::path& file, ErrorCode code, Sentence detail)
 {
     return {.code = code, .detail = std::move(detail), .file = file.string(),
             .line = 0, .column = {}, .expected = {}, .found = {}};
@@ -35,10 +35,10 @@ Result<void> createFile(const fs::path& file)
         fs::create_directories(file.parent_path(), error);
     if (error)
         return fail(errorAt(file, ErrorCode::fileAccess,
-                            "the folder cannot be made: " + error.message()));
+                            Sentence::of("the folder cannot be made: %1", error.message())));
     const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
     if (descriptor < 0 && errno != EEXIST)
-        return fail(errorAt(file, ErrorCode::fileAccess, std::strerror(errno)));
+        return fail(errorAt(file, ErrorCode::fileAccess, Sentence::just(std::strerror(errno))));
     if (descriptor >= 0)
         ::close(descriptor);
     return {};
@@ -112,7 +112,7 @@ Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenM
                          const Schema& schema)
 {
     if (integer(database, "PRAGMA application_id") != kApplicationId)
-        return fail(errorAt(file, ErrorCode::damaged, "this is not a logbook"));
+        return fail(errorAt(file, ErrorCode::damaged, Sentence::of("this is not a logbook")));
     const std::int64_t version = integer(database, "PRAGMA user_version");
     if (version <= schema.version)
         return {};
@@ -120,24 +120,27 @@ Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenM
     if (readable && mode == OpenMode::readOnly)
         return {};
     return fail(errorAt(file, ErrorCode::newerSchema,
-                        "a newer Undermark wrote this logbook (schema " + std::to_string(version)
-                            + ", this program knows " + std::to_string(schema.version)
-                            + (readable ? "); this one can read it, but not write"
-                                        : "); please update this one")));
+                        readable
+                            ? Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
+                                           "program knows %2); this one can read it, but not write",
+                                           counted(version), counted(schema.version))
+                            : Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
+                                           "program knows %2); please update this one",
+                                           counted(version), counted(schema.version))));
 }
 
 // What cannot be mended by writing is copied, unless nothing may be written at all.
-Error damagedWithCopy(const fs::path& file, std::string detail, OpenMode mode)
+Error damagedWithCopy(const fs::path& file, Sentence detail, OpenMode mode)
 {
     if (mode != OpenMode::readOnly)
         if (const fs::path copy = keepCopy(file); !copy.empty())
-            detail += ", with a copy in " + copy.filename().string();
-    return errorAt(file, ErrorCode::damaged, detail + kWhatToDo);
+            detail = Sentence::of("%1, with a copy in %2", detail, copy.filename().string());
+    return errorAt(file, ErrorCode::damaged, withWhatToDo(detail));
 }
 
 Error refusal(const fs::path& file, const FileLook& look, OpenMode mode)
 {
-    std::string detail = look.why + "; it was left as it is";
+    Sentence detail = Sentence::of("%1; it was left as it is", look.why);
     return look.kind == FileKind::damaged ? damagedWithCopy(file, std::move(detail), mode)
                                           : errorAt(file, ErrorCode::damaged, std::move(detail));
 }
@@ -152,9 +155,10 @@ Result<void> prepareFile(const fs::path& file, OpenMode mode)
     if (nothingThere && mode == OpenMode::createIfMissing)
         return createFile(file);
     if (look->kind == FileKind::missing)
-        return fail(errorAt(file, ErrorCode::fileAccess, "there is no logbook"));
+        return fail(errorAt(file, ErrorCode::fileAccess, Sentence::of("there is no logbook")));
     if (look->kind == FileKind::empty)
-        return fail(errorAt(file, ErrorCode::damaged, "this is not a logbook: the file is empty"));
+        return fail(errorAt(file, ErrorCode::damaged,
+                            Sentence::of("this is not a logbook: the file is empty")));
     if (look->kind != FileKind::logbook)
         return fail(refusal(file, *look, mode));
     return {};
@@ -162,25 +166,36 @@ Result<void> prepareFile(const fs::path& file, OpenMode mode)
 
 } // namespace
 
+Sentence withWhatToDo(const Sentence& detail)
+{
+    return Sentence::of("%1; undermark-cli can take out what is readable, or bring a backup back",
+                        detail)
+        .onTerminal("%1; check --salvage NEWFILE takes out what can be read, restore FILE brings a "
+                    "backup back");
+}
+
 Error toError(const SQLite::Exception& exception, const fs::path& file)
 {
     switch (exception.getErrorCode() & 0xFF) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return errorAt(file, ErrorCode::busy, "another program is writing to the logbook");
+        return errorAt(file, ErrorCode::busy,
+                       Sentence::of("another program is writing to the logbook"));
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return errorAt(file, ErrorCode::damaged,
-                       std::string("the logbook is damaged: ") + exception.what() + kWhatToDo);
+                       withWhatToDo(Sentence::of("the logbook is damaged: %1",
+                                                 std::string(exception.what()))));
     case SQLITE_READONLY:
-        return errorAt(file, ErrorCode::fileAccess, "the logbook can be read, but not written");
+        return errorAt(file, ErrorCode::fileAccess,
+                       Sentence::of("the logbook can be read, but not written"));
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
     case SQLITE_IOERR:
     case SQLITE_FULL:
-        return errorAt(file, ErrorCode::fileAccess, exception.what());
+        return errorAt(file, ErrorCode::fileAccess, Sentence::just(exception.what()));
     default:
-        return errorAt(file, ErrorCode::internal, exception.what());
+        return errorAt(file, ErrorCode::internal, Sentence::just(exception.what()));
     }
 }
 
@@ -200,7 +215,8 @@ static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode
         return fail(checked.error());
     if (holdsForeignCode(database, schema))
         return fail(errorAt(file, ErrorCode::damaged,
-                            "this holds views or triggers that no Undermark has written; it was left as it is"));
+                            Sentence::of("this holds views or triggers that no Undermark has "
+                                         "written; it was left as it is")));
     if (mode == OpenMode::readOnly)
         return integer(database, "PRAGMA user_version") < schema.version
                    ? migratedInMemory(database, file, schema)
@@ -223,8 +239,10 @@ Result<SQLite::Database> openDatabase(const fs::path& file, OpenMode mode,
         const Error error = toError(exception, file);
         if (error.code != ErrorCode::damaged)
             return fail(error);
-        return fail(damagedWithCopy(file, std::string("the logbook is damaged: ") + exception.what()
-                                              + "; it was left as it is", mode));
+        return fail(damagedWithCopy(file,
+                                    Sentence::of("the logbook is damaged: %1; it was left as it is",
+                                                 std::string(exception.what())),
+                                    mode));
     }
 }
 

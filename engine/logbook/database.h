@@ -12,9 +12,8 @@
 
 namespace undermark::logbook {
 
-// Said of every damaged logbook, behind the detail.
-inline constexpr const char* kWhatToDo =
-    "; check --salvage NEWFILE takes out what can be read, restore FILE brings a backup back";
+// Of every damaged logbook: what is wrong, and what to do.
+Sentence withWhatToDo(const Sentence& detail);
 
 // What SQLite says, as an Error: busy, damaged, fileAccess or internal.
 Error toError(const SQLite::Exception& exception, const std::filesystem::path& file);

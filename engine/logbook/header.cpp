@@ -40,17 +40,19 @@ bool hasContent(const fs::path& file)
 FileLook judge(const fs::path& file, const Header& header, std::uintmax_t size)
 {
     if (!std::equal(kMagic.begin(), kMagic.end(), header.begin()))
-        return {FileKind::foreign, "this is not a logbook: not an SQLite file"};
+        return {FileKind::foreign, Sentence::of("this is not a logbook: not an SQLite file")};
     if (bigEndian(header, 68, 4) != kApplicationId)
-        return {FileKind::foreign, "this is not a logbook: an SQLite file of another program"};
+        return {FileKind::foreign,
+                Sentence::of("this is not a logbook: an SQLite file of another program")};
     const std::uint32_t stated = bigEndian(header, 16, 2);
     const std::uintmax_t pageSize = stated == 1 ? 65536 : stated;   // 1 stands for 65536
     const bool countIsValid = bigEndian(header, 24, 4) == bigEndian(header, 92, 4);
     const std::uintmax_t pages = bigEndian(header, 28, 4);
     const bool pending = hasContent(file.string() + "-wal") || hasContent(file.string() + "-journal");
     if (!pending && countIsValid && size < pages * pageSize)
-        return {FileKind::damaged, "the logbook is cut short: " + std::to_string(size) + " of "
-                                       + std::to_string(pages * pageSize) + " bytes are there"};
+        return {FileKind::damaged,
+                Sentence::of("the logbook is cut short: %1 of %2 bytes are there", counted(size),
+                             counted(pages * pageSize))};
     return {FileKind::logbook, {}};
 }
 
@@ -63,19 +65,30 @@ Result<FileLook> lookAt(const fs::path& file)
     if (status.type() == fs::file_type::not_found)
         return FileLook{};
     if (error || !fs::is_regular_file(status))
-        return fail({.code = ErrorCode::fileAccess,
-                     .detail = error ? error.message() : "this is not a file",
-                     .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+        return fail(
+            {.code = ErrorCode::fileAccess,
+             .detail = error ? Sentence::just(error.message()) : Sentence::of("this is not a file"),
+             .file = file.string(),
+             .line = 0,
+             .column = {},
+             .expected = {},
+             .found = {}});
     std::ifstream in(file, std::ios::binary);
     const std::uintmax_t size = fs::file_size(file, error);
     if (!in || error)
-        return fail({.code = ErrorCode::fileAccess, .detail = "the logbook cannot be read",
-                     .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+        return fail({.code = ErrorCode::fileAccess,
+                     .detail = Sentence::of("the logbook cannot be read"),
+                     .file = file.string(),
+                     .line = 0,
+                     .column = {},
+                     .expected = {},
+                     .found = {}});
     if (size == 0)
         return FileLook{FileKind::empty, {}};
     Header header{};
     if (!in.read(reinterpret_cast<char*>(header.data()), kHeaderSize))
-        return FileLook{FileKind::foreign, "this is not a logbook: too short for one"};
+        return FileLook{FileKind::foreign,
+                        Sentence::of("this is not a logbook: too short for one")};
     return judge(file, header, size);
 }
 

@@ -22,7 +22,7 @@ enum class FileKind {
 
 struct FileLook {
     FileKind kind = FileKind::missing;
-    std::string why;     // foreign, damaged: one plain sentence without full stop
+    Sentence why; // foreign, damaged: one plain sentence without full stop
 };
 
 // Errors: fileAccess. Cost: one small read, whatever the file's size.

@@ -43,7 +43,7 @@ std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& 
     return found;
 }
 
-tl::unexpected<Error> notFound(std::string detail, std::string found)
+tl::unexpected<Error> notFound(Sentence detail, std::string found)
 {
     return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
                  .column = {}, .expected = {}, .found = std::move(found)});
@@ -53,7 +53,7 @@ Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
 {
     const auto found = findEntry(database, id, Row<Vehicle>::kind);
     if (!found || !rowInForce(database, found->id))
-        return notFound("there is no such vehicle", id.uuid);
+        return notFound(Sentence::of("there is no such vehicle"), id.uuid);
     return *found;
 }
 

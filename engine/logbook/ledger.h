@@ -32,7 +32,7 @@ struct LedgerRow {
 std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& id,
                                const char* kind = nullptr);
 
-tl::unexpected<Error> notFound(std::string detail, std::string found);
+tl::unexpected<Error> notFound(Sentence detail, std::string found);
 
 // The vehicle in force of that id. Errors: notFound.
 Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id);

@@ -17,6 +17,11 @@ namespace {
 
 using SQLite::TransactionBehavior;
 
+Sentence noSuchEntry(const std::string& kind)
+{
+    return Sentence::of("there is no such entry").onTerminal("there is no such " + kind);
+}
+
 std::set<std::string> modeNames(const SQLite::Database& database, RowId vehicle)
 {
     std::set<std::string> names;
@@ -30,7 +35,7 @@ Result<void> nameIsFree(const SQLite::Database& database, const std::string& nam
 {
     for (const Entry<Vehicle>& other : readInForce<Vehicle>(database, std::nullopt))
         if (other.value.name == name && other.id != except)
-            return failInput("there is a vehicle of that name already", {}, name);
+            return failInput(Sentence::of("there is a vehicle of that name already"), {}, name);
     return {};
 }
 
@@ -42,12 +47,12 @@ Result<void> fits(const T& value, std::set<std::string>& modes)
     std::optional<std::string> named;
     if constexpr (std::is_same_v<T, Mode>) {
         if (!modes.insert(value.name).second)
-            return failInput("there is a mode of that name already", {}, value.name);
+            return failInput(Sentence::of("there is a mode of that name already"), {}, value.name);
     } else if constexpr (std::is_same_v<T, Trip> || std::is_same_v<T, Proof>) {
         named = value.mode;
     }
     if (named && !modes.contains(*named))
-        return notFound("the vehicle has no such mode", *named);
+        return notFound(Sentence::of("the vehicle has no such mode"), *named);
     return {};
 }
 
@@ -63,7 +68,8 @@ Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& i
         if constexpr (std::is_same_v<T, Mode>) {
             const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
             if (value.name != name)
-                return failInput("a mode keeps its name", name, value.name);
+                return failInput(Sentence::of("a mode keeps its name"), Sentence::just(name),
+                                 value.name);
             if (rowInForce(database, entry.id))
                 modes.erase(name);
         }
@@ -78,7 +84,7 @@ Result<void> mayBeUndone(const SQLite::Database& database, const Found& entry)
         return {};
     const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
     if (modeIsUsed(database, *entry.vehicle, name))
-        return failInput("trips or proofs name this mode", {}, name);
+        return failInput(Sentence::of("trips or proofs name this mode"), {}, name);
     return {};
 }
 
@@ -210,7 +216,7 @@ Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
         SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
         if (const auto fitting = fitsAsCorrection(m_impl->database, id, *entry, value); !fitting)
             return fitting;
         LedgerRow row;
@@ -229,11 +235,11 @@ static Result<void> withdraw(const SQLite::Database& database, const EntryId& id
 {
     const auto entry = findEntry(database, id);
     if (!entry)
-        return notFound("there is no such entry", id.uuid);
+        return notFound(Sentence::of("there is no such entry"), id.uuid);
     LedgerRow row;
     row.withdraws = rowInForce(database, entry->id);
     if (!row.withdraws)
-        return failInput("nothing of this entry is left to undo", {}, id.uuid);
+        return failInput(Sentence::of("nothing of this entry is left to undo"), {}, id.uuid);
     if (const auto free = mayBeUndone(database, *entry); !free)
         return free;
     row.vehicle = entry->vehicle;
@@ -270,7 +276,7 @@ Result<std::vector<Version<T>>> Logbook::versions(const EntryId& id) const
         SQLite::Transaction snapshot(m_impl->database);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(std::string("there is no such ") + Row<T>::kind, id.uuid);
+            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
         return readVersions<T>(m_impl->database, entry->id);
     });
 }
@@ -304,8 +310,11 @@ Result<void> Logbook::checkIntegrity() const
         if (found == "ok")
             return {};
         return fail({.code = ErrorCode::damaged,
-                     .detail = std::string("the logbook is damaged") + kWhatToDo,
-                     .file = m_impl->file.string(), .line = 0, .column = {}, .expected = {},
+                     .detail = withWhatToDo(Sentence::of("the logbook is damaged")),
+                     .file = m_impl->file.string(),
+                     .line = 0,
+                     .column = {},
+                     .expected = {},
                      .found = found});
     });
 }

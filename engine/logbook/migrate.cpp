@@ -24,7 +24,7 @@ std::int64_t versionOf(SQLite::Database& database)
     return database.execAndGet("PRAGMA user_version").getInt64();
 }
 
-Error errorAt(const fs::path& file, ErrorCode code, std::string detail)
+Error errorAt(const fs::path& file, ErrorCode code, Sentence detail)
 {
     return {code, std::move(detail), file.string(), 0, {}, {}, {}};
 }
@@ -53,11 +53,13 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(errorAt(name, ErrorCode::fileAccess, failed.message())) : syncFolderOf(name);
+        return failed ? fail(errorAt(name, ErrorCode::fileAccess, Sentence::just(failed.message())))
+                      : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
-    return fail(errorAt(file, ErrorCode::fileAccess,
-                        "there are too many copies of older schemas beside the logbook"));
+    return fail(
+        errorAt(file, ErrorCode::fileAccess,
+                Sentence::of("there are too many copies of older schemas beside the logbook")));
 }
 
 // Whoever may write keeps the copy, so that two programs do not make it at once. It is
@@ -81,8 +83,10 @@ Result<void> takeStep(SQLite::Database& database, const fs::path& file, const Mi
     database.exec("UPDATE schema_info SET readable_by = " + std::to_string(step.readableBy));
     database.exec("PRAGMA user_version = " + std::to_string(step.from + 1));
     if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep())
-        return fail(errorAt(file, ErrorCode::damaged,
-                            "rows of the logbook refer to rows that are not there; it was left as it is"));
+        return fail(errorAt(
+            file, ErrorCode::damaged,
+            Sentence::of(
+                "rows of the logbook refer to rows that are not there; it was left as it is")));
     transaction.commit();
     return {};
 }
@@ -105,8 +109,9 @@ Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const S
         const MigrationStep* step = stepFrom(schema, version);
         if (!step)
             return fail(errorAt(file, ErrorCode::damaged,
-                                "the logbook states schema " + std::to_string(version)
-                                    + ", which no Undermark has written; it was left as it is"));
+                                Sentence::of("the logbook states schema %1, which no Undermark has "
+                                             "written; it was left as it is",
+                                             counted(version))));
         if (const auto done = takeStep(database, file, *step); !done)
             return done;
     }

@@ -19,7 +19,7 @@ constexpr std::size_t kMostPoints = 10'000;
 struct Rule {
     bool holds;
     const char* field;
-    const char* expected;
+    Sentence expected;
     std::string found;
 };
 
@@ -35,37 +35,39 @@ Result<void> firstBroken(std::initializer_list<Rule> rules)
     const auto broken = std::ranges::find(rules, false, &Rule::holds);
     if (broken == rules.end())
         return {};
-    Error error = failInput("impossible value", broken->expected, broken->found).value();
+    Error error =
+        failInput(Sentence::of("impossible value"), broken->expected, broken->found).value();
     error.column = broken->field;
     return fail(std::move(error));
 }
 
-Rule within(const char* field, double value, double lowest, const char* expected)
+Rule within(const char* field, double value, double lowest, Sentence expected)
 {
-    return {value >= lowest && value <= kLargest, field, expected, words(value)};
+    return {value >= lowest && value <= kLargest, field, std::move(expected), words(value)};
 }
 
 Rule notNegative(const char* field, std::optional<double> value)
 {
-    return within(field, value.value_or(0), 0, "a number of 0 or more, up to 1e9");
+    return within(field, value.value_or(0), 0, Sentence::of("a number of 0 or more, up to 1e9"));
 }
 
 Rule positive(const char* field, std::optional<double> value)
 {
     const double number = value.value_or(1);
-    return {number > 0 && number <= kLargest, field, "a number above 0, up to 1e9", words(number)};
+    return {number > 0 && number <= kLargest, field, Sentence::of("a number above 0, up to 1e9"),
+            words(number)};
 }
 
 Rule anyNumber(const char* field, std::optional<double> value)
 {
-    return within(field, value.value_or(0), -kLargest, "a number from -1e9 to 1e9");
+    return within(field, value.value_or(0), -kLargest, Sentence::of("a number from -1e9 to 1e9"));
 }
 
 Rule possibleTime(const char* field, Instant time)
 {
     const auto seconds = time.time_since_epoch().count();
     return {seconds >= -2208988800 && seconds <= 253402300799, field,
-            "a time in the years 1900 to 9999", std::to_string(seconds)};
+            Sentence::of("a time in the years 1900 to 9999"), std::to_string(seconds)};
 }
 
 bool isPlainUtf8(const std::string& text)
@@ -85,7 +87,7 @@ Rule plainText(const char* field, const std::string& text, bool mayBeEmpty = fal
 {
     const bool readable = isPlainUtf8(text) && text.size() <= kLongestText;
     return {readable && (mayBeEmpty || !text.empty()), field,
-            "text of 1 to 200 bytes of UTF-8 without control characters",
+            Sentence::of("text of 1 to 200 bytes of UTF-8 without control characters"),
             readable ? text : std::to_string(text.size()) + " bytes"};
 }
 
@@ -149,14 +151,16 @@ Result<void> validate(const Calibration& calibration)
             anyNumber("signal", point.signal.value()),
             anyNumber("signal2", in(point.signal2, &Signal::value)),
             notNegative("signal sd", in(point.signalSd, &Signal::value)),
-            {point.readings >= 1, "readings", "1 or more", std::to_string(point.readings)},
+            {point.readings >= 1, "readings", Sentence::of("1 or more"),
+             std::to_string(point.readings)},
         });
         if (!checked)
             return checked;
     }
-    return firstBroken({possibleTime("time", calibration.time),
-                        {size <= kMostPoints, "points", "at most 10000", std::to_string(size)},
-                        notNegative("zero mark", calibration.zeroMark.litres())});
+    return firstBroken(
+        {possibleTime("time", calibration.time),
+         {size <= kMostPoints, "points", Sentence::of("at most 10000"), std::to_string(size)},
+         notNegative("zero mark", calibration.zeroMark.litres())});
 }
 
 Result<void> validate(const Fill& fill)
@@ -170,7 +174,7 @@ Result<void> validate(const Fill& fill)
         anyNumber("signal", in(fill.signalBefore, &Signal::value)),
         plainText("blend", fill.blend.value_or("none")),
         within("temperature", in(fill.temperature, &Temperature::celsius).value_or(0), -273.15,
-               "degrees Celsius above absolute zero"),
+               Sentence::of("degrees Celsius above absolute zero")),
         positive("displayed rate", in(fill.displayed, &Consumption::litresPerKm)),
     });
 }
@@ -183,9 +187,11 @@ Result<void> validate(const Trip& trip)
         possibleTime("date", trip.time),
         notNegative("km", trip.distance.km()),
         notNegative("idle minutes", idle),
-        {trip.distance.km() > 0 || idle > 0, "km", "some distance, or some idling", "0"},
+        {trip.distance.km() > 0 || idle > 0, "km", Sentence::of("some distance, or some idling"),
+         "0"},
         plainText("mode", trip.mode),
-        {starts >= 0 && starts <= 1'000'000, "starts", "0 to 1000000", std::to_string(starts)},
+        {starts >= 0 && starts <= 1'000'000, "starts", Sentence::of("0 to 1000000"),
+         std::to_string(starts)},
     });
 }
 
@@ -203,10 +209,10 @@ Result<void> validate(const Proof& proof)
         notNegative("km", mean(proof.distance, &Distance::km)),
         notNegative("km sd", sd(proof.distance, &Distance::km)),
         plainText("mode", proof.mode.value_or("none")),
-        {!byDistance || proof.distance, "km", "km past the zero mark", "none"},
-        {!isBase || proof.volume, "litres", "the litres poured in", "none"},
+        {!byDistance || proof.distance, "km", Sentence::of("km past the zero mark"), "none"},
+        {!isBase || proof.volume, "litres", Sentence::of("the litres poured in"), "none"},
         {byDistance || isBase || proof.volume || proof.leftBehind, "litres",
-         "the litres pumped out, or those found left behind", "none"},
+         Sentence::of("the litres pumped out, or those found left behind"), "none"},
     });
 }
 

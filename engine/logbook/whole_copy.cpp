@@ -17,7 +17,8 @@ namespace fs = std::filesystem;
 
 static tl::unexpected<Error> accessError(const fs::path& file)
 {
-    return fail(Error{ErrorCode::fileAccess, std::strerror(errno), file.string(), 0, {}, {}, {}});
+    return fail(Error{
+        ErrorCode::fileAccess, Sentence::just(std::strerror(errno)), file.string(), 0, {}, {}, {}});
 }
 
 static Result<void> syncFile(const fs::path& file)

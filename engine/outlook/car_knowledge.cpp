@@ -118,12 +118,13 @@ void weighProofs(CarKnowledge& car)
         }
         const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
         if (!outcome) {
-            car.proofFlags.push_back({i, "not used: " + outcome.error().detail});
+            car.proofFlags.push_back({i, Sentence::of("not used: %1", outcome.error().detail)});
             continue;
         }
         car.reserve = outcome->reserve;
         if (!car.reserve.evidence().empty() && std::abs(car.reserve.evidence().back().surprise) > 3)
-            car.proofFlags.push_back({i, "contradicts what was known: check the entry"});
+            car.proofFlags.push_back(
+                {i, Sentence::of("contradicts what was known: check the entry")});
     }
 }
 

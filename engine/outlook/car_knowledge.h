@@ -12,6 +12,7 @@
 #include "engine/consumption/fuel_corrections.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
+#include "engine/sentence.h"
 #include "engine/tank/hidden_reserve.h"
 
 #include <optional>
@@ -23,7 +24,7 @@ namespace undermark {
 // A proof that could not be used, or that contradicts what was known.
 struct ProofFlag {
     std::size_t proof = 0;   // position in VehicleLog::proofs
-    std::string text;
+    Sentence text;
 };
 
 struct CarKnowledge {

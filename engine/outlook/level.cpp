@@ -11,11 +11,6 @@ namespace undermark {
 
 namespace {
 
-std::string text(double value, int decimals = 1)
-{
-    return format("%.*f", decimals, value);
-}
-
 // The road since the last full fill, and the fuel that standing took.
 struct SinceFull {
     const Fill* full = nullptr;
@@ -69,19 +64,21 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
 {
     SinceFull since = sinceFull(car, rates);
     if (!since.full)
-        return failInput("the level is not known: the log holds no full fill, give a reading "
-                         "(--signal) or the usable litres (--litres)");
+        return failInput(
+            Sentence::of("the level is not known: the log holds no full fill yet")
+                .onTerminal("the level is not known: the log holds no full fill, give a "
+                            "reading (--signal) or the usable litres (--litres)"));
     std::optional<Distance> odometer = question.odometer;
     if (!odometer)
         odometer = latestOdometer(car, *since.full);
     if (question.odometer && !since.full->odometer)
-        return failInput("the last full fill has no odometer to count from");
+        return failInput(Sentence::of("the last full fill has no odometer to count from"));
     if (odometer && since.full->odometer) {
         const Distance driven = *odometer - *since.full->odometer;
         if (question.odometer && driven < Distance())
-            return failInput("the odometer is lower than at the last full fill",
-                             "at least " + text(since.full->odometer->km()) + " km",
-                             text(odometer->km()) + " km");
+            return failInput(Sentence::of("the odometer is lower than at the last full fill"),
+                             Sentence::of("at least %1", amount(*since.full->odometer, 1)),
+                             amount(*odometer, 1));
         // The odometer is trusted; what no trip accounts for was the usual mix.
         const Distance told = total(since.driven);
         if (question.odometer && told > driven && told > Distance())
@@ -103,9 +100,10 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     level.usable = after(car.reserve.usableCapacity());
     level.driven = since.driven;
     level.sinceFill = total(since.driven);
-    level.why = "log: full, then " + text(level.sinceFill->km()) + " km";
-    if (since.partialCount > 0)
-        level.why += " and " + text(since.partials.litres()) + " L more";
+    const Part way = amount(*level.sinceFill, 1);
+    level.why = since.partialCount > 0
+                    ? Sentence::of("log: full, then %1 and %2 more", way, amount(since.partials))
+                    : Sentence::of("log: full, then %1", way);
     return level;
 }
 
@@ -116,7 +114,7 @@ Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
     level.usable = usable;
     level.aboveZero = {usable.mean - reserve.mean,
                        Volume::fromLitres(std::hypot(usable.sd.litres(), reserve.sd.litres()))};
-    level.why = "litres as given";
+    level.why = Sentence::of("the fuel as given").onTerminal("litres as given");
     return level;
 }
 
@@ -138,14 +136,17 @@ Level levelFromSignal(const CarKnowledge& car, const Question& question)
     level.bound = reading.bound;
     level.aboveZero = car.reserve.toZero(reading.added);
     level.usable = car.reserve.toDry(reading.added);
-    level.why = "sender at " + text(question.signal->value(), 3)
-        + (question.signal2 ? " and " + text(question.signal2->value(), 3) : "") + " "
-        + car.vehicle().sender.unit;
+    const std::string& unit = car.vehicle().sender.unit;
+    level.why = question.signal2
+                    ? Sentence::of("sender at %1 and %2 %3", amount(question.signal->value(), 3),
+                                   amount(question.signal2->value(), 3), unit)
+                    : Sentence::of("sender at %1 %2", amount(question.signal->value(), 3), unit);
     if (reading.bound == LevelBound::exact)
         return level;
     level.boundAt = std::max(level.usable.mean, Volume());
     const bool below = reading.bound == LevelBound::atMost;
-    level.why += below ? ", on the float's lower stop" : ", on the float's upper stop";
+    level.why = below ? Sentence::of("%1, on the float's lower stop", level.why)
+                      : Sentence::of("%1, on the float's upper stop", level.why);
     if (below) {
         const Volume zero = level.usable.mean - level.aboveZero.mean;
         const Estimate<Volume> usable = anywhereBelow(level.usable);
@@ -165,14 +166,28 @@ bool agrees(const Level& log, const Level& reading, const RateTable& table)
                                                : left >= *reading.boundAt;
 }
 
-const char* faultText(CircuitFault fault)
+Sentence faultText(CircuitFault fault)
 {
     switch (fault) {
-    case CircuitFault::open: return "the sender reads open: check its wire and connector";
-    case CircuitFault::shorted: return "the sender reads shorted: check its wire for contact with ground";
-    case CircuitFault::impossible: break;
+    case CircuitFault::open:
+        return Sentence::of("the sender reads open: check its wire and connector");
+    case CircuitFault::shorted:
+        return Sentence::of("the sender reads shorted: check its wire for contact with ground");
+    case CircuitFault::impossible:
+        break;
     }
-    return "the sender cannot give this reading: check its unit, wire and connector";
+    return Sentence::of("the sender cannot give this reading: check its unit, wire and connector");
+}
+
+// What a reading on a stop of the float bounds.
+Sentence boundText(const Level& reading)
+{
+    const double litres = reading.boundAt->litres();
+    return reading.bound == LevelBound::atMost
+               ? Sentence::of("at most %1 usable", amount(*reading.boundAt))
+                     .onTerminal(format("at most %.1f usable litres", litres))
+               : Sentence::of("at least %1 usable", amount(*reading.boundAt))
+                     .onTerminal(format("at least %.1f usable litres", litres));
 }
 
 // What the circuit does not tell, the calibrated sweep may: a reading of nothing
@@ -205,12 +220,14 @@ std::optional<CircuitFault> faultOf(const CarKnowledge& car, const Question& que
 Result<void> checkSignals(const CarKnowledge& car, const Question& question)
 {
     if (!car.curve() && !car.saddle)
-        return failInput("a reading says nothing before the sender is calibrated");
+        return failInput(Sentence::of("a reading says nothing before the sender is calibrated"));
     if (car.saddle && !question.signal2)
-        return failInput("this saddle tank has two senders: one reading is not enough",
-                         "--signal and --signal2");
+        return failInput(
+            Sentence::of("this saddle tank has two senders: one reading is not enough"),
+            Sentence::of("both readings").onTerminal("--signal and --signal2"));
     if (!car.saddle && question.signal2)
-        return failInput("this tank was calibrated with one signal", "--signal alone");
+        return failInput(Sentence::of("this tank was calibrated with one signal"),
+                         Sentence::of("one reading").onTerminal("--signal alone"));
     return {};
 }
 
@@ -225,14 +242,15 @@ Distance total(const Mix& mix)
 }
 
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
-                        const RateTable& table, std::vector<std::string>& warnings)
+                        const RateTable& table, std::vector<Sentence>& warnings)
 {
     if (question.usable)
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
         return levelFromLog(car, question, rates);
     if (const auto fault = faultOf(car, question)) {
-        warnings.push_back(std::string(faultText(*fault)) + "; the distance is from the log alone");
+        warnings.push_back(
+            Sentence::of("%1; the distance is from the log alone", faultText(*fault)));
         return levelFromLog(car, question, rates);
     }
     if (const auto sound = checkSignals(car, question); !sound)
@@ -240,17 +258,18 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
     const Level reading = levelFromSignal(car, question);
     if (reading.bound == LevelBound::exact)
         return reading;
-    const std::string words = (reading.bound == LevelBound::atMost ? "at most " : "at least ")
-        + text(reading.boundAt->litres()) + " usable litres";
     Result<Level> log = levelFromLog(car, question, rates);
     if (log && agrees(*log, reading, table)) {
         log->bound = reading.bound;
         log->boundAt = reading.boundAt;
-        warnings.push_back("the float rests on its stop: " + words + "; the distance is from the log");
+        warnings.push_back(Sentence::of(
+            "the float rests on its stop: %1; the distance is from the log", boundText(reading)));
         return log;
     }
-    warnings.push_back("the float rests on its stop: " + words
-                       + (log ? "; the log disagrees, the distance follows the reading" : ""));
+    warnings.push_back(log ? Sentence::of("the float rests on its stop: %1; the log disagrees, the "
+                                          "distance follows the reading",
+                                          boundText(reading))
+                           : Sentence::of("the float rests on its stop: %1", boundText(reading)));
     return reading;
 }
 

@@ -19,7 +19,7 @@ struct Level {
     Estimate<Volume> usable;
     Mix driven;
     std::optional<Distance> sinceFill;
-    std::string why;
+    Sentence why;
 };
 
 Distance total(const Mix& mix);
@@ -28,6 +28,6 @@ Distance total(const Mix& mix);
 // circuit cannot give is said in `warnings` and the log answers; so it does where the
 // float rests on its stop and the log agrees. Errors: badInput where neither says.
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
-                        const RateTable& table, std::vector<std::string>& warnings);
+                        const RateTable& table, std::vector<Sentence>& warnings);
 
 } // namespace undermark

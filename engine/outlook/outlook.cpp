@@ -16,10 +16,15 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
         std::string known;
         for (const std::string& name : rates.modes)
             known += (known.empty() ? "" : ", ") + name;
-        return fail(Error{ErrorCode::notFound, "there is no driving mode of this name", {}, 0, "mode",
-                          known, question.mode});
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::of("there is no driving mode of this name"),
+                          {},
+                          0,
+                          "mode",
+                          Sentence::just(known),
+                          question.mode});
     }
-    std::vector<std::string> warnings;
+    std::vector<Sentence> warnings;
     const Result<Level> level = findLevel(car, question, rates, table, warnings);
     if (!level)
         return fail(level.error());

@@ -6,6 +6,7 @@
 
 #include "engine/outlook/car_knowledge.h"
 #include "engine/range/range_law.h"
+#include "engine/sentence.h"
 
 #include <optional>
 #include <string>
@@ -37,8 +38,8 @@ struct Outlook {
     std::optional<Distance> sinceFill;        // driven since the last full fill, as far as known
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off
-    std::vector<std::string> warnings;        // one sentence each
-    std::string why;                          // one line: what the answer rests on
+    std::vector<Sentence> warnings;
+    Sentence why; // one line: what the answer rests on
 };
 
 // Errors: notFound for an unknown mode; badInput where the level cannot be known

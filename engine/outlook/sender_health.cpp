@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/sender_health.h"
 
-#include "engine/format.h"
-
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
@@ -92,9 +90,13 @@ std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Ch
     return drift;
 }
 
-constexpr const char* kMendSender =
-    "compare one reading with a measured pour, look at the sender's wiring, ground and float, and "
-    "calibrate again if it stays; until then trust the log more than the reading";
+Sentence mendSender()
+{
+    return Sentence::of(
+        "compare one reading with a measured pour, look at the sender's wiring, ground "
+        "and float, and calibrate again if it stays; until then trust the log more "
+        "than the reading");
+}
 
 void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
                 std::vector<Finding>& findings)
@@ -102,16 +104,32 @@ void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
     const double spanYears = checks.back().years - checks.front().years;
     if (drift.perYear && std::abs(drift.perYear->litres()) * spanYears > kMaterialL
         && drift.pValue.value_or(0.0) < kSlopeP)
-        findings.push_back({"sender-drift", Severity::warning,
-                            format("over %zu full fills the sender reads %.1f L %s with each year: ",
-                                     drift.fills, std::abs(drift.perYear->litres()),
-                                     drift.perYear->litres() > 0 ? "higher" : "lower") + kMendSender});
-    const double shift = drift.shift.mean.litres();
-    if (std::abs(shift) > std::max(kMaterialL, kShiftSds * drift.shift.sd.litres()))
-        findings.push_back({"sender-shifted", Severity::warning,
-                            format("over %zu full fills reading and litres pumped come to %.1f L %s than "
-                                     "the full tank of the calibration: ",
-                                     drift.fills, std::abs(shift), shift > 0 ? "more" : "less") + kMendSender});
+        findings.push_back(
+            {"sender-drift", Severity::warning,
+             *drift.perYear > Volume()
+                 ? Sentence::of("over %1 full fills the sender reads %2 higher with each year: %3",
+                                counted(drift.fills), amount(*drift.perYear), mendSender())
+                 : Sentence::of("over %1 full fills the sender reads %2 lower with each year: %3",
+                                counted(drift.fills), amount(abs(*drift.perYear)), mendSender())});
+    const Volume shift = drift.shift.mean;
+    if (std::abs(shift.litres()) > std::max(kMaterialL, kShiftSds * drift.shift.sd.litres()))
+        findings.push_back(
+            {"sender-shifted", Severity::warning,
+             shift > Volume()
+                 ? Sentence::of(
+                       "over %1 full fills reading and fuel pumped come to %2 more than the full "
+                       "tank of the calibration: %3",
+                       counted(drift.fills), amount(shift), mendSender())
+                       .onTerminal(
+                           "over %1 full fills reading and litres pumped come to %2 more than "
+                           "the full tank of the calibration: %3")
+                 : Sentence::of(
+                       "over %1 full fills reading and fuel pumped come to %2 less than the full "
+                       "tank of the calibration: %3",
+                       counted(drift.fills), amount(abs(shift)), mendSender())
+                       .onTerminal(
+                           "over %1 full fills reading and litres pumped come to %2 less than "
+                           "the full tank of the calibration: %3")});
 }
 
 } // namespace
@@ -120,8 +138,11 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
 {
     SenderHealth health;
     if (!car.log.calibration) {
-        health.findings.push_back({"no-calibration", Severity::info,
-                                   "no calibration is stored: readings cannot be used (calibrate --save)"});
+        health.findings.push_back(
+            {"no-calibration", Severity::info,
+             Sentence::of("no calibration is stored: readings cannot be used")
+                 .onTerminal("no calibration is stored: readings cannot be used "
+                             "(calibrate --save)")});
         return health;
     }
     if (car.fit)
@@ -135,14 +156,21 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
     if (health.drift)
         judgeDrift(*health.drift, checks, health.findings);
     else if (car.curve())
-        health.findings.push_back({"sender-unwatched", Severity::info,
-                                   format("%zu of %zu full fills since the calibration note the reading before "
-                                            "pumping: note it (fill add --signal) and the sender is watched",
-                                            checks.size(), kFewestChecks)});
+        health.findings.push_back(
+            {"sender-unwatched", Severity::info,
+             Sentence::of(
+                 "%1 of %2 full fills since the calibration note the reading before pumping: note "
+                 "it and the sender is watched",
+                 counted(checks.size()), counted(kFewestChecks))
+                 .onTerminal(
+                     "%1 of %2 full fills since the calibration note the reading before pumping: "
+                     "note it (fill add --signal) and the sender is watched")});
     if (age > kOld)
-        health.findings.push_back({"calibration-old", Severity::info,
-                                   format("the calibration is %.1f years old: compare one reading with a "
-                                            "measured pour", double(age.count()) / 365.25)});
+        health.findings.push_back(
+            {"calibration-old", Severity::info,
+             Sentence::of("the calibration is %1 years old: compare one reading "
+                          "with a measured pour",
+                          amount(double(age.count()) / 365.25, 1))});
     return health;
 }
 

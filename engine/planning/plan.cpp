@@ -32,12 +32,13 @@ Result<Plan> plan(const PlanRequest& request)
                                           : planning::solve(request, *problem))
                       .plan;
     if (problem->hasHours && !problem->timetable)
-        answer.notes.emplace_back(
-            "opening hours are not looked at: they need a departure and a speed");
+        answer.notes.push_back(
+            Sentence::of("opening hours are not looked at: they need a departure and a speed"));
     const auto& points = request.route.points;
     if (request.aim == Aim::time && !request.speed &&
         std::ranges::any_of(points, [](const RoutePoint& p) { return p.detour.has_value(); }))
-        answer.notes.emplace_back("detours are counted without minutes: they need a speed");
+        answer.notes.push_back(
+            Sentence::of("detours are counted without minutes: they need a speed"));
     answer.rules = planning::checkRules(request, *problem);
     return answer;
 }

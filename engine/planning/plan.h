@@ -119,9 +119,9 @@ struct Shortfall {
 };
 
 struct RuleFinding {
-    std::string rule;
+    Sentence rule;
     bool kept = true;
-    std::string text; // what fails, where and by how much
+    Sentence text;    // what fails, where and by how much
     Distance overBy;  // km a section between two chances to refuel is too long
     Volume shortBy;   // litres the tank is too small for the autonomy
 };
@@ -144,7 +144,7 @@ struct Plan {
     double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;
-    std::vector<std::string> notes; // simplifications that touched this plan
+    std::vector<Sentence> notes; // simplifications that touched this plan
 };
 
 // Errors (badInput): what checkRoute says, an impossible tank, rate or

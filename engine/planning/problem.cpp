@@ -97,8 +97,8 @@ private:
         const RoutePoint& point = m_request.route.points[i];
         if (m_request.rules.zoneLimitDemanded && point.fuel == FuelSource::zone &&
             !point.mostPurchase)
-            return failInput("the event demands a limit for every refuel zone", "max_litres",
-                             point.name);
+            return failInput(Sentence::of("the event demands a limit for every refuel zone"),
+                             Sentence::of("max_litres"), point.name);
         return checkRoutePoint(m_request.route, i);
     }
 
@@ -243,10 +243,10 @@ Result<Problem> makeProblem(const PlanRequest& request)
         return fail(prices.error());
     if (!(std::isfinite(problem.fuelTo.back()) &&
           std::isfinite(problem.variance(kStart, problem.points - 1))))
-        return failInput("the way needs more fuel than can be counted");
+        return failInput(Sentence::of("the way needs more fuel than can be counted"));
     if (request.aim == Aim::cost && prices->any && prices->missing)
-        return failInput("a price is missing while other points have one", "a price per litre",
-                         prices->missing->name);
+        return failInput(Sentence::of("a price is missing while other points have one"),
+                         Sentence::of("a price per litre"), prices->missing->name);
     applyAim(request, prices->dearest, problem);
     if (problem.hasHours && request.departure && request.speed)
         problem.timetable = timetableOf(request, problem);

@@ -17,17 +17,18 @@ Result<void> checkTank(const Tank& tank)
 {
     const double capacity = tank.capacity.litres();
     if (!(std::isfinite(capacity) && capacity > 0))
-        return failInput("the tank's capacity must be above 0", "litres above 0");
+        return failInput(Sentence::of("the tank's capacity must be above 0"),
+                         Sentence::of("litres above 0"));
     if (!isOneOf(tank.start.mean.litres(), 0, capacity + 1e-9))
-        return failInput("the level at the start does not fit the tank",
-                         "0 to " + std::to_string(capacity) + " L",
-                         std::to_string(tank.start.mean.litres()) + " L");
+        return failInput(Sentence::of("the level at the start does not fit the tank"),
+                         Sentence::of("0 to %1", amount(tank.capacity, 6)),
+                         amount(tank.start.mean, 6));
     if (!isOneOf(tank.floor.litres(), 0, capacity) || !isOneOf(tank.end.litres(), 0, capacity))
-        return failInput("the floor and the level at the finish must fit the tank",
-                         "0 to " + std::to_string(capacity) + " L");
+        return failInput(Sentence::of("the floor and the level at the finish must fit the tank"),
+                         Sentence::of("0 to %1", amount(tank.capacity, 6)));
     if (!isOneOf(tank.start.sd.litres(), 0, 1e6) || !isOneOf(tank.fullSd.litres(), 0, 1e6))
-        return failInput("a standard deviation of the level must be 0 or more",
-                         "litres of 0 or more");
+        return failInput(Sentence::of("a standard deviation of the level must be 0 or more"),
+                         Sentence::of("litres of 0 or more"));
     return {};
 }
 
@@ -35,17 +36,18 @@ Result<void> checkRates(const RateModel& rates)
 {
     const std::size_t modes = std::max<std::size_t>(rates.modes.size(), 1);
     if (rates.mean.size() != modes || rates.covariance.size() != modes * modes)
-        return failInput("every mode needs one rate and its covariances");
+        return failInput(Sentence::of("every mode needs one rate and its covariances"));
     for (const Consumption rate : rates.mean) {
         if (!(isFinite(rate) && rate > Consumption()))
-            return failInput("a rate must be above 0", "L/100 km above 0");
+            return failInput(Sentence::of("a rate must be above 0"),
+                             Sentence::of("L/100 km above 0"));
     }
     for (std::size_t i = 0; i < modes; ++i) {
         if (!(rates.covariance[i * modes + i] >= 0))
-            return failInput("the variance of a rate must be 0 or more");
+            return failInput(Sentence::of("the variance of a rate must be 0 or more"));
     }
     if (!isOneOf(rates.legNoiseSd, 0, 1e6) || !(rates.idling >= FlowRate()))
-        return failInput("leg noise and idling rate must be 0 or more");
+        return failInput(Sentence::of("leg noise and idling rate must be 0 or more"));
     return {};
 }
 
@@ -62,16 +64,19 @@ Result<void> checkRequest(const PlanRequest& request)
     const double trip = request.tripConfidence.value_or(request.confidence).value();
     if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
           trip < 1))
-        return failInput("a confidence must be from 0.5 to below 1", "0.5 to 0.999999");
+        return failInput(Sentence::of("a confidence must be from 0.5 to below 1"),
+                         Sentence::of("0.5 to 0.999999"));
     if (!isOneOf(request.stopCost, 0, 1e12))
-        return failInput("a stop costs 0 or more");
+        return failInput(Sentence::of("a stop costs 0 or more"));
     if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))
-        return failInput("cans need a number and the litres of each", "litres above 0");
+        return failInput(Sentence::of("cans need a number and the litres of each"),
+                         Sentence::of("litres above 0"));
     if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||
         (request.speed && !(*request.speed > Speed())))
-        return failInput("the pump's flow and the speed must be above 0");
+        return failInput(Sentence::of("the pump's flow and the speed must be above 0"));
     if (request.departure && !isOneOf(request.departure->count(), 0, 24 * 60))
-        return failInput("the departure must be a time of day", "00:00 to 24:00");
+        return failInput(Sentence::of("the departure must be a time of day"),
+                         Sentence::of("00:00 to 24:00"));
     return {};
 }
 

@@ -7,10 +7,10 @@ namespace undermark {
 
 namespace {
 
-std::string label(const RoutePoint& point, std::size_t index)
+Sentence label(const RoutePoint& point, std::size_t index)
 {
-    return "point " + std::to_string(index + 1) +
-           (point.name.empty() ? "" : " '" + point.name + "'");
+    return point.name.empty() ? Sentence::of("point %1", counted(index + 1))
+                              : Sentence::of("point %1 '%2'", counted(index + 1), point.name);
 }
 
 template <class Q> bool isNegative(const std::optional<Q>& amount)
@@ -21,16 +21,20 @@ template <class Q> bool isNegative(const std::optional<Q>& amount)
 Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
 {
     if (!isFinite(point.at))
-        return failInput(label(point, index) + ": the distance is not a number", "km");
+        return failInput(Sentence::of("%1: the distance is not a number", label(point, index)),
+                         Sentence::of("km"));
     if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase) ||
         isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle))
-        return failInput(label(point, index) + ": an amount is negative", "0 or more");
+        return failInput(Sentence::of("%1: an amount is negative", label(point, index)),
+                         Sentence::of("0 or more"));
     if (point.mostPurchase && !(*point.mostPurchase > Volume()))
-        return failInput(label(point, index) + ": nothing may be bought", "a limit above 0");
+        return failInput(Sentence::of("%1: nothing may be bought", label(point, index)),
+                         Sentence::of("a limit above 0"));
     if (point.leastPurchase && point.mostPurchase && *point.leastPurchase > *point.mostPurchase)
-        return failInput(label(point, index) + ": the minimum purchase is above the limit",
-                         "at most " + std::to_string(point.mostPurchase->litres()) + " L",
-                         std::to_string(point.leastPurchase->litres()) + " L");
+        return failInput(
+            Sentence::of("%1: the minimum purchase is above the limit", label(point, index)),
+            Sentence::of("at most %1", amount(*point.mostPurchase, 6)),
+            amount(*point.leastPurchase, 6));
     return {};
 }
 
@@ -40,7 +44,7 @@ Result<std::size_t> indexOf(const Route& route, const std::string& name)
     if (found == route.points.end()) {
         Error error;
         error.code = ErrorCode::notFound;
-        error.detail = "the route has no point of this name";
+        error.detail = Sentence::of("the route has no point of this name");
         error.found = name;
         return fail(error);
     }
@@ -52,8 +56,8 @@ Result<std::size_t> indexOf(const Route& route, const std::string& name)
 Result<void> checkRoute(const Route& route)
 {
     if (route.points.size() < 2)
-        return failInput("the route has no finish", "at least two points",
-                         std::to_string(route.points.size()));
+        return failInput(Sentence::of("the route has no finish"),
+                         Sentence::of("at least two points"), std::to_string(route.points.size()));
     for (std::size_t i = 0; i < route.points.size(); ++i) {
         if (const auto sound = checkRoutePoint(route, i); !sound)
             return sound;
@@ -67,9 +71,9 @@ Result<void> checkRoutePoint(const Route& route, std::size_t index)
     if (const auto sound = checkAmounts(point, index); !sound)
         return sound;
     if (index > 0 && point.at < route.points[index - 1].at)
-        return failInput(label(point, index) + ": the distance runs backwards",
-                         std::to_string(route.points[index - 1].at.km()) + " km or more",
-                         std::to_string(point.at.km()) + " km");
+        return failInput(Sentence::of("%1: the distance runs backwards", label(point, index)),
+                         Sentence::of("%1 or more", amount(route.points[index - 1].at, 6)),
+                         amount(point.at, 6));
     return {};
 }
 
@@ -94,10 +98,13 @@ Result<Route> routeFrom(const Route& route, Distance here)
         return fail(sound.error());
     const auto& points = route.points;
     if (!(here >= points.front().at && here < points.back().at))
-        return failInput("this place is not on the way to the finish",
-                         "from " + std::to_string(points.front().at.km()) + " to below " +
-                             std::to_string(points.back().at.km()) + " km",
-                         std::to_string(here.km()) + " km");
+        return failInput(Sentence::of("this place is not on the way to the finish"),
+                         Sentence::of("from %1 to below %2", amount(points.front().at, 6),
+                                      amount(points.back().at, 6))
+                             .onTerminal("from " + std::to_string(points.front().at.km()) +
+                                         " to below " + std::to_string(points.back().at.km()) +
+                                         " km"),
+                         amount(here, 6));
     const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
     Route rest{{next, points.end()}};
     if (next->at > here) {
@@ -131,7 +138,8 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
     if (!index)
         return fail(index.error());
     if (*index + 1 >= route.points.size())
-        return failInput("nothing follows this point, so nothing can be driven again", {}, name);
+        return failInput(Sentence::of("nothing follows this point, so nothing can be driven again"),
+                         {}, name);
     Route changed = route;
     const Distance length = route.points[*index + 1].at - route.points[*index].at;
     RoutePoint again;
@@ -149,7 +157,8 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
 Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
 {
     if (!(official > Distance() && shownOnCheck > Distance()))
-        return failInput("both lengths of the check section must be above 0", "km above 0");
+        return failInput(Sentence::of("both lengths of the check section must be above 0"),
+                         Sentence::of("km above 0"));
     return official / shownOnCheck;
 }
 

@@ -11,10 +11,13 @@ Error noRate(const RateModel& rates, const RoutePoint& point)
 {
     Error error;
     error.code = ErrorCode::notFound;
-    error.detail = "there is no consumption for this mode of driving, at '" + point.name + "'";
+    error.detail =
+        Sentence::of("there is no consumption for this mode of driving, at '%1'", point.name);
     error.found = point.mode;
+    std::string known;
     for (const std::string& mode : rates.modes)
-        error.expected += (error.expected.empty() ? "" : ", ") + mode;
+        known += (known.empty() ? "" : ", ") + mode;
+    error.expected = Sentence::just(known);
     return error;
 }
 

@@ -10,14 +10,21 @@ namespace undermark::planning {
 
 namespace {
 
-std::string number(double value)
+Part km(double value)
 {
-    return format("%.2f", value);
+    return amount(Distance::fromKm(value), 2);
+}
+Part litres(double value)
+{
+    return amount(Volume::fromLitres(value), 2);
 }
 
-std::string nameOf(const RoutePoint& point)
+Sentence nameOf(const RoutePoint& point)
 {
-    return point.name.empty() ? "km " + number(point.at.km()) : point.name;
+    if (!point.name.empty())
+        return Sentence::just(point.name);
+    return Sentence::of("the point at %1", amount(point.at, 2))
+        .onTerminal(format("km %.2f", point.at.km()));
 }
 
 // A way between two chances to refuel, or to the finish.
@@ -31,10 +38,11 @@ RuleFinding findingOf(const PlanRequest& request, const Way& way)
 {
     const auto& points = request.route.points;
     const double allowed = request.rules.autonomy->km();
-    RuleFinding finding{"autonomy: distance between two chances to refuel", true, {}, {}, {}};
+    RuleFinding finding{
+        Sentence::of("autonomy: distance between two chances to refuel"), true, {}, {}, {}};
     finding.kept = way.km <= allowed;
-    finding.text = nameOf(points[way.from]) + " to " + nameOf(points[way.to]) + " is " +
-                   number(way.km) + " km, " + number(allowed) + " km are allowed";
+    finding.text = Sentence::of("%1 to %2 is %3, %4 are allowed", nameOf(points[way.from]),
+                                nameOf(points[way.to]), km(way.km), km(allowed));
     finding.overBy = Distance::fromKm(std::max(way.km - allowed, 0.0));
     return finding;
 }
@@ -57,7 +65,7 @@ std::vector<Way> waysBetweenChances(const PlanRequest& request, const Problem& p
 
 RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
 {
-    const double km = request.rules.autonomy->km() * (1 + request.rules.autonomySafety);
+    const double way = request.rules.autonomy->km() * (1 + request.rules.autonomySafety);
     const auto& rates = request.rates;
     double needed = 0.0;
     for (std::size_t m = 0; m < rates.mean.size(); ++m) {
@@ -67,15 +75,15 @@ RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
         if (!driven)
             continue;
         const double variance = problem.fullVariance +
-                                km * km * rates.covariance[m * rates.mean.size() + m] +
-                                km * rates.legNoiseSd * rates.legNoiseSd;
+                                way * way * rates.covariance[m * rates.mean.size() + m] +
+                                way * rates.legNoiseSd * rates.legNoiseSd;
         needed =
-            std::max(needed, rates.mean[m].litresPerKm() * km + problem.z * std::sqrt(variance));
+            std::max(needed, rates.mean[m].litresPerKm() * way + problem.z * std::sqrt(variance));
     }
     const double there = problem.capacity - request.tank.floor.litres();
-    RuleFinding finding{"autonomy: a full tank", needed <= there + 1e-9, {}, {}, {}};
-    finding.text = number(km) + " km need " + number(needed) + " L, a full tank has " +
-                   number(there) + " L above the floor";
+    RuleFinding finding{Sentence::of("autonomy: a full tank"), needed <= there + 1e-9, {}, {}, {}};
+    finding.text = Sentence::of("%1 need %2, a full tank has %3 above the floor", km(way),
+                                litres(needed), litres(there));
     finding.shortBy = Volume::fromLitres(std::max(needed - there, 0.0));
     return finding;
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/solve.h"
 
-#include "engine/format.h"
 #include "engine/planning/evaluate.h"
 #include "engine/planning/greedy.h"
 #include "engine/planning/search.h"
@@ -94,19 +93,28 @@ Solved solved(const PlanRequest& request, const Problem& problem, const SearchRe
     return {evaluate(request, problem, result.purchases), result.objective};
 }
 
-const char* unitOf(Aim aim)
+Sentence gapNote(Aim aim, double gap)
 {
+    const Part saved = amount(gap, Digits::significant(3));
     switch (aim) {
     case Aim::cost:
-        return "of cost";
+        return Sentence::of(
+            "another plan for the confidence of the whole way could save %1 of cost at most",
+            saved);
     case Aim::stops:
-        return "stops";
+        return Sentence::of(
+            "another plan for the confidence of the whole way could save %1 stops at most",
+            saved);
     case Aim::time:
-        return "minutes";
+        return Sentence::of(
+            "another plan for the confidence of the whole way could save %1 minutes at most",
+            saved);
     case Aim::weight:
         break;
     }
-    return "litre-km";
+    return Sentence::of(
+        "another plan for the confidence of the whole way could save %1 litre-km at most",
+        saved);
 }
 
 // A plan for a higher confidence of each arrival, by its normal quantile: to begin
@@ -185,9 +193,7 @@ void noteGap(const PlanRequest& request, Solved& answer, double bound)
 {
     answer.plan.tripGap = std::max(answer.objective - bound, 0.0);
     if (answer.plan.tripGap > 1e-4)
-        answer.plan.notes.push_back(
-            format("another plan for the confidence of the whole way could save %.3g %s at most",
-                   answer.plan.tripGap, unitOf(request.aim)));
+        answer.plan.notes.push_back(gapNote(request.aim, answer.plan.tripGap));
 }
 
 } // namespace
@@ -202,12 +208,12 @@ Solved solve(const PlanRequest& request, const Problem& problem)
     Solved answer =
         solved(request, problem, gaveUp ? withoutClosed(problem, std::move(result)) : kept);
     if (!answer.plan.feasible)
-        answer.plan.notes.emplace_back(
-            "opening hours stand in the way: with all places open there would be a plan");
+        answer.plan.notes.push_back(Sentence::of(
+            "opening hours stand in the way: with all places open there would be a plan"));
     if (gaveUp)
-        answer.plan.notes.emplace_back(
-            "too many ways to be late: places closed on arrival are avoided, but another order of "
-            "stops might suit the hours better");
+        answer.plan.notes.push_back(Sentence::of(
+            "too many ways to be late: places closed on arrival are avoided, but another "
+            "order of stops might suit the hours better"));
     return answer;
 }
 
@@ -228,9 +234,9 @@ Solved solveForTrip(const PlanRequest& request, const Problem& problem)
     if (answer.plan.feasible)
         noteGap(request, answer, found.bound);
     else if (!found.complete)
-        answer.plan.notes.emplace_back(
-            "no plan was found for the confidence of the whole way with equal confidence on every "
-            "arrival; one with unequal confidence is not ruled out");
+        answer.plan.notes.push_back(Sentence::of(
+            "no plan was found for the confidence of the whole way with equal confidence "
+            "on every arrival; one with unequal confidence is not ruled out"));
     return answer;
 }
 

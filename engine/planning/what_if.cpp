@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/what_if.h"
 
-#include "engine/format.h"
-
 #include <algorithm>
 
 namespace undermark {
 
 namespace {
 
-std::string number(double value)
-{
-    return format("%g", value);
-}
+// As short as it can be written.
+constexpr Digits kShort = Digits::significant(6);
 
-Result<WhatIf> planned(std::string words, PlanRequest request)
+Result<WhatIf> planned(Sentence words, PlanRequest request)
 {
     Result<Plan> answer = plan(request);
     if (!answer)
@@ -22,7 +18,7 @@ Result<WhatIf> planned(std::string words, PlanRequest request)
     return WhatIf{std::move(words), std::move(request), std::move(*answer)};
 }
 
-Result<WhatIf> onRoute(const PlanRequest& request, Result<Route> route, std::string words)
+Result<WhatIf> onRoute(const PlanRequest& request, Result<Route> route, Sentence words)
 {
     if (!route)
         return fail(route.error());
@@ -35,13 +31,13 @@ Result<WhatIf> onRoute(const PlanRequest& request, Result<Route> route, std::str
 
 Result<WhatIf> whatIfClosed(const PlanRequest& request, const std::string& name)
 {
-    return onRoute(request, withPointClosed(request.route, name), name + " closed");
+    return onRoute(request, withPointClosed(request.route, name), Sentence::of("%1 closed", name));
 }
 
 Result<WhatIf> whatIfRepeated(const PlanRequest& request, const std::string& name)
 {
     return onRoute(request, withSectionRepeated(request.route, name),
-                   "from " + name + " driven twice");
+                   Sentence::of("from %1 driven twice", name));
 }
 
 Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by)
@@ -52,7 +48,8 @@ Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by)
         rate = rate * factor;
     for (double& covariance : changed.rates.covariance)
         covariance *= factor * factor;
-    return planned("rate up by " + number(by.percent()) + " %", std::move(changed));
+    return planned(Sentence::of("rate up by %1", amount(by.percent(), kShort, "%")),
+                   std::move(changed));
 }
 
 Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)
@@ -60,7 +57,8 @@ Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)
     PlanRequest changed = request;
     changed.tank.capacity -= by;
     if (!(changed.tank.capacity > Volume()))
-        return failInput("no tank is left", "less than the capacity", number(by.litres()) + " L");
+        return failInput(Sentence::of("no tank is left"), Sentence::of("less than the capacity"),
+                         amount(by, kShort));
     // A start above that is counted as that: on the safe side.
     changed.tank.start.mean = std::min(changed.tank.start.mean, changed.tank.capacity);
     for (RoutePoint& point : changed.route.points) {
@@ -72,7 +70,7 @@ Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)
             point.fuel = FuelSource::none;
         }
     }
-    return planned("every fill " + number(by.litres()) + " L short", std::move(changed));
+    return planned(Sentence::of("every fill %1 short", amount(by, kShort)), std::move(changed));
 }
 
 } // namespace undermark

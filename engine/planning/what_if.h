@@ -8,7 +8,7 @@
 namespace undermark {
 
 struct WhatIf {
-    std::string words;   // "Alder pump closed"
+    Sentence words;      // "Alder pump closed"
     PlanRequest request; // as changed
     Plan plan;
 };

@@ -59,25 +59,27 @@ Result<void> check(const RangeBasis& basis)
 {
     const std::size_t n = basis.rates.size();
     if (!isFinite(basis.fuel.mean) || !notNegative(basis.fuel.sd.litres()))
-        return failInput("the fuel above the limit must be finite, its spread 0 or more");
+        return failInput(
+            Sentence::of("the fuel above the limit must be finite, its spread 0 or more"));
     if (n == 0 || basis.rateCovariance.size() != n * n)
-        return failInput("the rates' covariance does not match the number of rates");
+        return failInput(Sentence::of("the rates' covariance does not match the number of rates"));
     for (const Consumption rate : basis.rates) {
         if (!(isFinite(rate) && rate > Consumption()))
-            return failInput("consumption must be above 0");
+            return failInput(Sentence::of("consumption must be above 0"));
     }
     for (std::size_t i = 0; i < n * n; ++i) {
         const double value = basis.rateCovariance[i];
         if (!std::isfinite(value) || (i % (n + 1) == 0 && value < 0.0))
-            return failInput("the rates' covariance is not a covariance");
+            return failInput(Sentence::of("the rates' covariance is not a covariance"));
     }
     if (!notNegative(basis.routeVarianceL2PerKm))
-        return failInput("the route noise must be 0 or more");
+        return failInput(Sentence::of("the route noise must be 0 or more"));
     if (const auto df = basis.degreesOfFreedom; df && !(std::isfinite(*df) && *df > 2.0))
-        return failInput("a spread needs more than 2 degrees of freedom");
+        return failInput(Sentence::of("a spread needs more than 2 degrees of freedom"));
     for (const RouteLeg& leg : basis.legs) {
         if (leg.mode >= n || !notNegative(leg.length.km()))
-            return failInput("a leg must have a known mode and a length of 0 or more");
+            return failInput(
+                Sentence::of("a leg must have a known mode and a length of 0 or more"));
     }
     return {};
 }
@@ -152,7 +154,7 @@ Result<RangeLaw> RangeLaw::make(Estimate<Volume> fuel, Estimate<Consumption> rat
 {
     const double sd = rate.sd.litresPerKm();
     if (!notNegative(sd))
-        return failInput("the spread of the consumption must be 0 or more");
+        return failInput(Sentence::of("the spread of the consumption must be 0 or more"));
     return make(
         RangeBasis{fuel, {rate.mean}, {sd * sd}, degreesOfFreedom, routeVarianceL2PerKm, {}});
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tank/hidden_reserve.h"
 
-#include "engine/format.h"
 #include "engine/tank/gaussian_state.h"
 
 #include <algorithm>
@@ -36,9 +35,28 @@ double variance(const Estimate<Volume>& e)
     return square(e.sd.litres());
 }
 
-std::string fromLevel(double aboveZeroL)
+Sentence filledText(Volume filled, Volume aboveZero)
 {
-    return aboveZeroL == 0.0 ? " from the zero mark" : format(" from %.1f L above zero", aboveZeroL);
+    return aboveZero == Volume()
+               ? Sentence::of("filled up with %1 from the zero mark", amount(filled))
+               : Sentence::of("filled up with %1 from %2 above zero", amount(filled),
+                              amount(aboveZero));
+}
+
+Sentence drainedText(Volume drained, Volume aboveZero)
+{
+    return aboveZero == Volume()
+               ? Sentence::of("%1 drained from the zero mark", amount(drained))
+               : Sentence::of("%1 drained from %2 above zero", amount(drained), amount(aboveZero));
+}
+
+Sentence drivenText(bool stalled, Distance way, const std::optional<std::string>& mode)
+{
+    if (!mode)
+        return stalled ? Sentence::of("stalled %1 past zero", amount(way))
+                       : Sentence::of("%1 past zero, still running", amount(way));
+    return stalled ? Sentence::of("stalled %1 past zero (%2)", amount(way), ModeWord{*mode})
+                   : Sentence::of("%1 past zero, still running (%2)", amount(way), ModeWord{*mode});
 }
 
 // The state and, as one more component, the rate of a drive; `row` gives what is
@@ -66,7 +84,7 @@ Joint joint(const HiddenReserve& state, double rate, double rateSd, double km)
     return both;
 }
 
-EvidenceItem item(EvidenceKind kind, std::optional<Instant> time, std::string text)
+EvidenceItem item(EvidenceKind kind, std::optional<Instant> time, Sentence text)
 {
     return {kind, time, std::move(text), {}, {}, 0.0};
 }
@@ -168,15 +186,14 @@ HiddenReserve HiddenReserve::with(const FullFill& fill) const
     const double sd = std::sqrt(variance(fill.volume) + variance(fill.aboveZeroBefore));
     return observed(row, fill.volume.mean.litres() + above + m_spanL, sd,
                     item(EvidenceKind::fill, fill.time,
-                         format("filled up with %.1f L", fill.volume.mean.litres())
-                             + fromLevel(above)));
+                         filledText(fill.volume.mean, fill.aboveZeroBefore.mean)));
 }
 
 HiddenReserve HiddenReserve::with(const TankVolume& volume) const
 {
     return observed(kTankRow, volume.volume.mean.litres(), std::sqrt(variance(volume.volume)),
                     item(EvidenceKind::tankVolume, volume.time,
-                         format("tank volume known to be %.1f L", volume.volume.mean.litres())));
+                         Sentence::of("tank volume known to be %1", amount(volume.volume.mean))));
 }
 
 Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext& context) const
@@ -186,11 +203,12 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
         return drained(proof, context);
     case ProofKind::base: {
         if (!proof.volume)
-            return failInput("a base proof needs the litres poured after draining");
+            return failInput(Sentence::of("a base proof needs the litres poured after draining"));
         const double poured = proof.volume->mean.litres();
         return ProofOutcome{observed(kZeroRow, poured, std::sqrt(variance(*proof.volume)),
                                      item(EvidenceKind::base, proof.time,
-                                          format("base of %.1f L poured after draining", poured))),
+                                          Sentence::of("base of %1 poured after draining",
+                                                       amount(proof.volume->mean)))),
                             {}};
     }
     case ProofKind::stalled:
@@ -203,24 +221,26 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
 Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofContext& context) const
 {
     if (!proof.volume && !proof.leftBehind)
-        return failInput("a drained proof needs the litres pumped out or found behind");
+        return failInput(
+            Sentence::of("a drained proof needs the litres pumped out or found behind"));
     HiddenReserve next = *this;
     if (proof.volume) {
         if (proof.signal && !context.aboveZero)
-            return failInput("a drained proof from a reading needs a calibration for that reading");
+            return failInput(Sentence::of(
+                "a drained proof from a reading needs a calibration for that reading"));
         const Estimate<Volume> above = proof.signal ? *context.aboveZero : Estimate<Volume>{};
         const double out = proof.volume->mean.litres();
         const double sd = std::sqrt(variance(*proof.volume) + variance(above));
-        next = next.observed(kZeroRow, out - above.mean.litres(), sd,
-                             item(EvidenceKind::drained, proof.time,
-                                  format("%.1f L drained", out)
-                                      + fromLevel(above.mean.litres())));
+        next = next.observed(
+            kZeroRow, out - above.mean.litres(), sd,
+            item(EvidenceKind::drained, proof.time, drainedText(proof.volume->mean, above.mean)));
     }
     if (proof.leftBehind) {
         const double found = proof.leftBehind->mean.litres();
-        next = next.observed(kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
-                             item(EvidenceKind::leftBehind, proof.time,
-                                  format("%.2f L found left behind", found)));
+        next = next.observed(
+            kLeftRow, found, std::sqrt(variance(*proof.leftBehind)),
+            item(EvidenceKind::leftBehind, proof.time,
+                 Sentence::of("%1 found left behind", amount(proof.leftBehind->mean, 2))));
     }
     return ProofOutcome{std::move(next), {}};
 }
@@ -231,26 +251,24 @@ Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofConte
 Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContext& context) const
 {
     if (!proof.distance)
-        return failInput("a proof past zero needs the distance past the zero mark");
+        return failInput(Sentence::of("a proof past zero needs the distance past the zero mark"));
     if (!context.rate)
-        return failInput("a proof past zero needs the consumption of its driving mode");
+        return failInput(
+            Sentence::of("a proof past zero needs the consumption of its driving mode"));
     const double km = proof.distance->mean.km();
     const double kmSd = proof.distance->sd.km();
     const double rate = context.rate->mean.litresPerKm();
     const double rateSd = context.rate->sd.litresPerKm();
     if (!(std::isfinite(km) && km >= 0.0 && std::isfinite(kmSd) && kmSd >= 0.0))
-        return failInput("the distance past zero must be 0 or more");
+        return failInput(Sentence::of("the distance past zero must be 0 or more"));
     if (!(std::isfinite(rate) && rate > 0.0 && std::isfinite(rateSd) && rateSd >= 0.0))
-        return failInput("the consumption of a proof must be above 0");
+        return failInput(Sentence::of("the consumption of a proof must be above 0"));
     const double noiseL2 = square(context.crossingSd.litres())
         + context.routeVarianceL2PerKm * km + (square(rate) + square(rateSd)) * square(kmSd);
 
     const bool stalled = proof.kind == ProofKind::stalled;
     EvidenceItem what = item(stalled ? EvidenceKind::stalled : EvidenceKind::pastZero, proof.time,
-                             format(stalled ? "stalled %.0f km past zero"
-                                           : "%.0f km past zero, still running", km));
-    if (proof.mode)
-        what.text += " (" + *proof.mode + ")";
+                             drivenText(stalled, proof.distance->mean, proof.mode));
     what.before = reserve();
     const double surge = context.surgeMargin.litres();
     Joint both = joint(*this, rate, rateSd, km);

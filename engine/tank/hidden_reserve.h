@@ -41,6 +41,7 @@
 #include "engine/error.h"
 #include "engine/range/range_law.h"
 #include "engine/records.h"
+#include "engine/sentence.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <array>
@@ -56,7 +57,7 @@ enum class EvidenceKind { fill, tankVolume, drained, leftBehind, base, stalled, 
 struct EvidenceItem {
     EvidenceKind kind;
     std::optional<Instant> time;
-    std::string text;                        // "31 km past zero, still running (town)"
+    Sentence text; // "31 km past zero, still running (town)"
     Estimate<Volume> before;
     Estimate<Volume> after;
     // What was seen against what was expected, in sd; beyond 3 it contradicts

@@ -7,37 +7,59 @@ namespace undermark {
 
 namespace {
 
-constexpr const char* kLowFuel =
-    "Do not drive until it stops: running low harms pumps, and in diesels the injection.";
+Sentence lowFuel()
+{
+    return Sentence::of("Do not drive until it stops: running low harms pumps, and in diesels the "
+                        "injection.");
+}
 
-constexpr const char* kDraining =
-    "Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition "
-    "source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the "
-    "first spit. Do not drive until it stops: running low harms pumps, and in diesels the "
-    "injection.";
+Sentence draining()
+{
+    Sentence caution = Sentence::of(
+        "Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition "
+        "source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at "
+        "the "
+        "first spit.");
+    caution += lowFuel();
+    return caution;
+}
 
 struct Candidate {
     NextProofKind kind;
     HiddenReserve::Row row;   // over b, u, q0, qF, k
     double sdL;
-    const char* text;
-    const char* caution;
+    Sentence text;
+    Sentence caution;
 };
 
 // The span makes a fill's row, because the meter scale multiplies it.
 std::array<Candidate, 4> candidates(double spanL)
 {
     return {{
-        {NextProofKind::tankVolume, {1, 0, 0, 1, 0}, 1.0,
-         "Find the tank's volume to the first click from its maker or another tank of the kind",
-         kLowFuel},
-        {NextProofKind::fillFromZero, {0, 0, -1, 1, spanL}, 0.95,
-         "Fill to the first click at the pump when the gauge has just reached zero, and log it",
-         kLowFuel},
-        {NextProofKind::base, {0, 0, 1, 0, 0}, 0.2,
-         "Drain the tank, pour a measured base and read the zero mark anew", kDraining},
-        {NextProofKind::measureLeftBehind, {1, 0, 0, 0, 0}, 0.2,
-         "Drain the tank and measure what the pump left behind, with the tank open", kDraining},
+        {NextProofKind::tankVolume,
+         {1, 0, 0, 1, 0},
+         1.0,
+         Sentence::of(
+             "Find the tank's volume to the first click from its maker or another tank of the "
+             "kind"),
+         lowFuel()},
+        {NextProofKind::fillFromZero,
+         {0, 0, -1, 1, spanL},
+         0.95,
+         Sentence::of(
+             "Fill to the first click at the pump when the gauge has just reached zero, and "
+             "log it"),
+         lowFuel()},
+        {NextProofKind::base,
+         {0, 0, 1, 0, 0},
+         0.2,
+         Sentence::of("Drain the tank, pour a measured base and read the zero mark anew"),
+         draining()},
+        {NextProofKind::measureLeftBehind,
+         {1, 0, 0, 0, 0},
+         0.2,
+         Sentence::of("Drain the tank and measure what the pump left behind, with the tank open"),
+         draining()},
     }};
 }
 

@@ -23,8 +23,8 @@ struct NextProof {
     NextProofKind kind;
     Volume sdNow;
     Volume sdAfter;
-    std::string text;      // what to do
-    std::string caution;   // what can hurt, people or the car
+    Sentence text;    // what to do
+    Sentence caution; // what can hurt, people or the car
 };
 
 // The first kind that leaves at most nine tenths of the reserve's sd, else the

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "engine/quantity.h"
+#include "engine/sentence.h"
 #include "engine/tracking/slosh.h"
 
 #include <optional>
@@ -96,6 +97,6 @@ struct TrackState {
 // "stuck", "open", ... as in JSON.
 const char* faultWord(FaultCode code);
 // What it means and what to check, in plain words; two sentences.
-const char* faultText(FaultCode code);
+Sentence faultText(FaultCode code);
 
 } // namespace undermark

@@ -20,41 +20,51 @@ const char* faultWord(FaultCode code)
     return "unknown";
 }
 
-const char* faultText(FaultCode code)
+Sentence faultText(FaultCode code)
 {
     switch (code) {
     case FaultCode::stuck:
-        return "The reading stands still while fuel is burnt: the float is stuck or its arm is "
-               "bent. Check the float and arm for free travel; count on consumption until then.";
+        return Sentence::of(
+            "The reading stands still while fuel is burnt: the float is stuck or its arm is "
+            "bent. Check the float and arm for free travel; count on consumption until then.");
     case FaultCode::stuckAtStop:
-        return "The reading stays on the upper stop although the tank must be below it: the float "
-               "is stuck at full. Check the float's travel; count on consumption until then.";
+        return Sentence::of(
+            "The reading stays on the upper stop although the tank must be below it: the float "
+            "is stuck at full. Check the float's travel; count on consumption until then.");
     case FaultCode::open:
-        return "The signal went to its high end: a broken wire, an open connector or a worn "
-               "contact. Check the plug at the sender, the signal wire and the ground.";
+        return Sentence::of(
+            "The signal went to its high end: a broken wire, an open connector or a worn "
+            "contact. Check the plug at the sender, the signal wire and the ground.");
     case FaultCode::shortCircuit:
-        return "The signal went to its low end: a chafed wire to ground or a lost supply. Check "
-               "the signal wire for chafing and the supply of the sender.";
+        return Sentence::of(
+            "The signal went to its low end: a chafed wire to ground or a lost supply. Check "
+            "the signal wire for chafing and the supply of the sender.");
     case FaultCode::offsetJump:
-        return "The reading shifted in one step without a stop for fuel: a bad ground, a slipped "
-               "float arm, or fuel was lost. Look for a leak first, then check ground and arm.";
+        return Sentence::of(
+            "The reading shifted in one step without a stop for fuel: a bad ground, a slipped "
+            "float arm, or fuel was lost. Look for a leak first, then check ground and arm.");
     case FaultCode::drift:
-        return "Reading and consumption part more and more: a fouled float, a drifting supply, or "
-               "a leak. Look for a leak first, then compare the level after the next full fill.";
+        return Sentence::of(
+            "Reading and consumption part more and more: a fouled float, a drifting supply, or "
+            "a leak. Look for a leak first, then compare the level after the next full fill.");
     case FaultCode::dropout:
-        return "No reading arrives: the source is silent. Check the connection to the sender or "
-               "the bus.";
+        return Sentence::of(
+            "No reading arrives: the source is silent. Check the connection to the sender or "
+            "the bus.");
     case FaultCode::intermittent:
-        return "The reading falls out and comes back: a loose connector or a worn track. Move the "
-               "wires at the sender while watching the reading.";
+        return Sentence::of(
+            "The reading falls out and comes back: a loose connector or a worn track. Move the "
+            "wires at the sender while watching the reading.");
     case FaultCode::transfer:
-        return "One half of the saddle tank does not empty while the other does: the transfer is "
-               "not working. Count only on the half with the pump and check the transfer line.";
+        return Sentence::of(
+            "One half of the saddle tank does not empty while the other does: the transfer is "
+            "not working. Count only on the half with the pump and check the transfer line.");
     case FaultCode::sourceScale:
-        return "The fuel-flow or distance source counts far off the level: a wrong unit, tyre "
-               "size or injector constant. Check the source's settings against a full fill.";
+        return Sentence::of(
+            "The fuel-flow or distance source counts far off the level: a wrong unit, tyre "
+            "size or injector constant. Check the source's settings against a full fill.");
     }
-    return "";
+    return {};
 }
 
 } // namespace undermark

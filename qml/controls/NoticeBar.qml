@@ -53,7 +53,7 @@ T.AbstractButton {
             color: root.accent
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
-            maximumLineCount: Theme.stacked ? 9 : 4
+            maximumLineCount: 9
             elide: Text.ElideRight
         }
         Text {

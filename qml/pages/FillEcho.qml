@@ -26,9 +26,20 @@ ColumnLayout {
         leading: true
         onClicked: root.view.mend()
     }
+    TextMetrics {
+        id: was
+        text: qsTr("was")
+        font.pixelSize: Theme.body
+    }
+    TextMetrics {
+        id: now
+        text: qsTr("now")
+        font.pixelSize: Theme.body
+    }
     Column {
         id: lessons
-        readonly property real indent: (5 + 4 * Theme.textScale) * Theme.step
+        readonly property real indent: Math.ceil(Math.max(was.advanceWidth, now.advanceWidth))
+                                       + 2 * Theme.step
 
         Layout.fillWidth: true
         spacing: 2 * Theme.step
@@ -52,7 +63,7 @@ ColumnLayout {
                 Row {
                     Text {
                         width: lessons.indent
-                        text: qsTr("was")
+                        text: was.text
                         color: Theme.quietInk
                         font.pixelSize: Theme.body
                     }
@@ -67,7 +78,7 @@ ColumnLayout {
                 Row {
                     Text {
                         width: lessons.indent
-                        text: qsTr("now")
+                        text: now.text
                         color: Theme.ink
                         font.pixelSize: Theme.body
                     }

@@ -68,10 +68,10 @@ private slots:
     void theWorstNoticeComesFirstAndNamesItsSeverity()
     {
         test::FakeCar car;
-        car.state.notices = {{Notice::Severity::info, "a"},
-                             {Notice::Severity::error, "b"},
-                             {Notice::Severity::warning, "c"},
-                             {Notice::Severity::error, "d"}};
+        car.state.notices = {{Notice::Severity::info, Sentence::just("a")},
+                             {Notice::Severity::error, Sentence::just("b")},
+                             {Notice::Severity::warning, Sentence::just("c")},
+                             {Notice::Severity::error, Sentence::just("d")}};
         const QList<NoticeText> notices = NowViewModel(car).notices();
         QStringList all;
         for (const NoticeText& notice : notices)
@@ -103,7 +103,7 @@ private slots:
     {
         test::FakeCar car;
         Error error;
-        error.detail = "the logbook is damaged";
+        error.detail = Sentence::just("the logbook is damaged");
         error.file = "trip.undermark";
         car.error = error;
         NowViewModel now(car);

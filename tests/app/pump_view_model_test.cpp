@@ -130,7 +130,8 @@ private slots:
     void aSuspiciousFillIsStoredAndSaid()
     {
         test::FakeCar car;
-        car.lesson.flags = {{Notice::Severity::warning, "more than the tank holds"}};
+        car.lesson.flags = {
+            {Notice::Severity::warning, Sentence::just("more than the tank holds")}};
         PumpViewModel pump(car);
         pump.save();
         QVERIFY(pump.saved());
@@ -168,7 +169,7 @@ private slots:
         PumpViewModel pump(car);
         type(pump, 0, "38.2");
         car.error = Error{};
-        car.error->detail = "the disk is full";
+        car.error->detail = Sentence::just("the disk is full");
         pump.save();
         QVERIFY(!pump.saved());
         QVERIFY(pump.notices()[0].text.contains("the disk is full"));

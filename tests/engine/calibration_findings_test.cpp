@@ -62,7 +62,7 @@ private slots:
         QVERIFY(sane.curve.has_value());
         QVERIFY(*sane.direction == SignalDirection::rising);
         for (const Finding& finding : sane.findings)
-            QVERIFY2(finding.severity == Severity::info, finding.text.c_str());
+            QVERIFY2(finding.severity == Severity::info, english(finding.text).c_str());
     }
 
     void aFallingSenderIsRecognised()

@@ -12,7 +12,7 @@ class ErrorTextTest : public QObject {
     static std::string found(const std::string& text)
     {
         Error error;
-        error.detail = "wrong";
+        error.detail = Sentence::just("wrong");
         error.found = text;
         return describe(error);
     }

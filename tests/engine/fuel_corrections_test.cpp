@@ -94,7 +94,7 @@ private slots:
         QVERIFY(std::abs(both.fills[2].volume.litres() - 20 * 0.966) < 1e-12);
         QCOMPARE(both.unknown, std::size_t(1));   // the third has no temperature
         QCOMPARE(both.changes[1].before.litres(), 50.0);
-        QVERIFY(both.changes[1].text.find("energy") != std::string::npos);
+        QVERIFY(english(both.changes[1].why.back()).find("energy") != std::string::npos);
     }
 };
 

@@ -337,11 +337,11 @@ private slots:
         const EvidenceItem& fill = after.evidence()[0];
         const EvidenceItem& drive = after.evidence()[1];
         QCOMPARE(fill.kind, EvidenceKind::fill);
-        QCOMPARE(fill.text, std::string("filled up with 48.0 L from the zero mark"));
+        QCOMPARE(english(fill.text), std::string("filled up with 48.0 L from the zero mark"));
         QCOMPARE(fill.before, state.reserve());
         QCOMPARE(drive.before, fill.after);
         QCOMPARE(drive.after, after.reserve());
-        QCOMPARE(drive.text, std::string("80 km past zero, still running (town)"));
+        QCOMPARE(english(drive.text), std::string("80 km past zero, still running (town)"));
         QCOMPARE(drive.time, std::optional(far.time));
     }
 

@@ -127,7 +127,7 @@ private slots:
         QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
         const auto closed = Logbook::open(m_file, OpenMode::readOnly);
         QVERIFY(!closed && closed.error().code == ErrorCode::newerSchema);
-        QVERIFY(closed.error().detail.find("please update") != std::string::npos);
+        QVERIFY(english(closed.error().detail).find("please update") != std::string::npos);
     }
 
     void aStepThatFailsChangesNothingAndLeavesOneCopyHoweverOftenItIsTried()

@@ -159,7 +159,7 @@ private slots:
         const auto result = m_book->addAll<Trip>(m_car, trips, kNow);
         QVERIFY(!result);
         QCOMPARE(result.error().code, ErrorCode::notFound);
-        QCOMPARE(result.error().found, std::string("unheard-of"));
+        QCOMPARE(result.error().found, Part(std::string("unheard-of")));
         QVERIFY(m_book->entries<Trip>(m_car)->empty());
     }
 

@@ -221,7 +221,7 @@ private slots:
         fs::remove(m_fresh);
         const auto report = salvage(file, m_fresh, kNow);
         QVERIFY(!report && report.error().code == ErrorCode::damaged);
-        QVERIFY(report.error().detail.find("views") != std::string::npos);
+        QVERIFY(english(report.error().detail).find("views") != std::string::npos);
         QCOMPARE(report.error().file, file.string());
         QVERIFY(!fs::exists(m_fresh));
         fs::remove(file);

@@ -49,7 +49,7 @@ private slots:
         QCOMPARE(found.size(), std::size_t(1));
         QVERIFY(found[0].kind == GapKind::metersDisagree);
         QCOMPARE(found[0].unexplained->km(), 420.0);
-        QVERIFY(QString::fromStdString(found[0].text).contains("forgotten"));
+        QVERIFY(QString::fromStdString(english(found[0].text)).contains("forgotten"));
         QCOMPARE(gaps({fill(0, 1000, {}), fill(1, 1500, 980)})[0].unexplained->km(), -480.0);
     }
 

@@ -177,7 +177,7 @@ private slots:
         const auto now = outlook(inventedCar(), question);
         QVERIFY(!now);
         QCOMPARE(now.error().code, ErrorCode::notFound);
-        QCOMPARE(now.error().found, std::string("submarine"));
+        QCOMPARE(now.error().found, Part(std::string("submarine")));
     }
 
     void withoutAFullFillAndAReadingNothingIsKnown()

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// contact_sheet FOLDER [STATE]: draws every page of the screen over the demo car,
-// in the states that matter, by day and night, in all sizes and in large letters,
+// contact_sheet FOLDER [STATE [LANGUAGE]]: draws every page of the screen over the demo
+// car, in the states that matter, by day and night, in all sizes and in large letters,
 // as FOLDER/STATE_SIZE_LIGHT.png, and all of them on one FOLDER/contact_sheet.png.
 // A person looks at it; tests/run makes it in build/release/contact_sheet.
 #include "app/screen.h"
+#include "app/translations.h"
 #include "app/typeface.h"
 #include "engine/demo/demo_logbook.h"
 #include "tests/support/fake_car.h"
@@ -51,6 +52,13 @@ void type(NumberForm& form, int field, const QString& text)
     form.select(field);
     for (const QChar key : text)
         form.press(key);
+}
+
+// A can went in as well.
+void fillTooMuch(Screen& screen)
+{
+    type(*screen.pump.form(), 0, "44");
+    screen.pump.save();
 }
 
 // A level with one reading.
@@ -136,8 +144,17 @@ QList<State> states()
         {"moving", 1, [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
         {"pump", 1, nothing},
         {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
+        {"pump-questioned", 1, [](Screen& screen) { fillTooMuch(screen); }},
         {"ahead", 2, nothing},
         {"ahead-route", 2, nothing, "tab", 1},
+        {"ahead-notes", 2,
+         [](Screen& screen) {
+             Route route = demoRoute();
+             for (RoutePoint& point : route.points)
+                 if (point.fuel != FuelSource::none)
+                     point.opens = Minutes(480);
+             screen.ahead.setRoute(route, "Seven Weirs Rally");
+         }},
         {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
         {"ahead-here", 2, nothing, "tab", 3},
         {"ahead-leg", 2,
@@ -209,6 +226,11 @@ QList<State> states()
         {"logbook", 4, nothing},
         {"logbook-unread", 4, [](Screen& screen) { screen.logbook.refresh(); }}, // its file is gone
         {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
+        {"logbook-questioned", 4,
+         [](Screen& screen) {
+             fillTooMuch(screen);
+             screen.logbook.open(0);
+         }},
         {"logbook-correct", 4,
          [](Screen& screen) {
              screen.logbook.open(2);
@@ -249,7 +271,7 @@ QImage picture(QQuickWindow& window)
 }
 
 // One state in all looks, over a car of its own.
-QList<QImage> draw(const State& state, const QDir& folder)
+QList<QImage> draw(const State& state, const QDir& folder, const QString& language)
 {
     test::TestFolder data;
     QFile table(QString::fromStdString((data.path / "van.csv").string()));
@@ -258,9 +280,11 @@ QList<QImage> draw(const State& state, const QDir& folder)
                     "2026-09-09,38.2,200570,\n2026-09-20,44.0,201120,\n");
     table.close();
     const auto car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
+    Translations translations;
+    translations.use(language);
     Screen screen(*car);
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
-    screen.settings.override("language", "en");
+    screen.settings.override("language", language);
     screen.setFormat();
     if (state.name == "logbook-unread")
         std::filesystem::remove(data.path / "demo.sqlite");
@@ -333,7 +357,7 @@ int main(int argc, char** argv)
         if (argc > 2 && !state.name.startsWith(argv[2]))
             continue;
         drawn.append(state);
-        rows.append(draw(state, folder));
+        rows.append(draw(state, folder, argc > 3 ? argv[3] : "en"));
     }
     const QImage sheet = sheetOf(drawn, rows);
     return !sheet.isNull() && sheet.save(folder.filePath("contact_sheet.png")) ? 0 : 1;

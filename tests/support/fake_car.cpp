@@ -29,8 +29,8 @@ NowState inventedState(double aboveZeroLitres)
         .toDry = toZero.withFuel(usable),
         .places = {{"Ferry ramp", Distance::fromKm(96)}, {"Mill bridge", Distance::fromKm(181)}},
         .notices = {},
-        .why = "Rate from 9 full fills; level from the last reading, 4 km ago; "
-               "reserve from base and drain."};
+        .why = Sentence::just("Rate from 9 full fills; level from the last reading, 4 km ago; "
+                              "reserve from base and drain.")};
 }
 
 FakeCar::FakeCar() : state(inventedState(13.8)), m_folder(std::make_unique<TestFolder>())
@@ -52,7 +52,7 @@ Result<NowState> FakeCar::now(const std::string& mode)
     if (std::ranges::find(state.modes, mode) == state.modes.end()) {
         Error unknown;
         unknown.code = ErrorCode::notFound;
-        unknown.detail = "no such driving mode";
+        unknown.detail = Sentence::just("no such driving mode");
         return fail(unknown);
     }
     state.mode = mode;
@@ -172,7 +172,7 @@ Result<void> FakeCar::showCar(const std::string& id)
 {
     if (id == shownCar())
         return {};
-    return fail(Error{ErrorCode::notFound, "no such car", {}, 0, {}, {}, {}});
+    return fail(Error{ErrorCode::notFound, Sentence::just("no such car"), {}, 0, {}, {}, {}});
 }
 
 Result<void> FakeCar::setUp(const Vehicle& vehicle)

@@ -63,7 +63,7 @@ inline Result<void> writeFixture(const fs::path& file)
         const auto driven = book->addAll<Trip>(*car, trips, kNow);
         const auto proved = book->addAll<Proof>(*car, proofs, kNow);
         if (!calibrated || !filled || !driven || !proved)
-            return failInput("the fixture cannot be written");
+            return failInput(Sentence::just("the fixture cannot be written"));
     }
     makeSingleFile(file);
     return {};

@@ -21,12 +21,15 @@ Result<std::unique_ptr<CarService>> openPreview(const CarSource&)
     if (kind == "low")
         car->state = test::inventedState(0.9);
     if (kind == "unknown")
-        return failInput("no reading and no fill yet", "one of them", "an empty logbook");
+        return failInput(Sentence::just("no reading and no fill yet"),
+                         Sentence::just("one of them"), "an empty logbook");
     if (kind != "calm") {
-        car->state.notices = {{Notice::Severity::info, "The odometer was reset with the new dash."},
-                              {Notice::Severity::warning,
-                               "The last fill is 12 L more than the distance explains: "
-                               "a can filled too, or a missed fill before it?"}};
+        car->state.notices = {
+            {Notice::Severity::info, Sentence::just("The odometer was reset with the new dash.")},
+            {Notice::Severity::warning,
+             Sentence::just(
+                 "The last fill is 12 L more than the distance explains: a can filled too, "
+                 "or a missed fill before it?")}};
         car->lesson.flags = {car->state.notices[1]};
     }
     return car;
