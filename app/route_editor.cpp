@@ -11,8 +11,10 @@ namespace {
 // So many points may be kept for undo(), one route at least: 200 bytes each.
 constexpr std::size_t kPointsKept = 500'000;
 
+} // namespace
+
 // A name that was there before is let be: files may hold rows without one.
-Result<void> checkName(const Route& route, std::size_t row, const std::string& name)
+static Result<void> checkName(const Route& route, std::size_t row, const std::string& name)
 {
     if (name == route.points[row].name)
         return {};
@@ -23,8 +25,6 @@ Result<void> checkName(const Route& route, std::size_t row, const std::string& n
                          Sentence::of("a name of its own"), name);
     return {};
 }
-
-} // namespace
 
 std::optional<Distance> RouteEditor::leg(std::size_t row) const
 {

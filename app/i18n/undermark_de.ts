@@ -3185,6 +3185,26 @@
         <source>over %1 full fills reading and fuel pumped come to %2 less than the full tank of the calibration: %3</source>
         <translation>über %1 volle Füllungen ergeben Messwert und getankte Menge %2 weniger als der volle Tank der Kalibrierung: %3</translation>
     </message>
+    <message>
+        <source>rows of the logbook are missing</source>
+        <translation>Zeilen des Logbuchs fehlen</translation>
+    </message>
+    <message>
+        <source>a row needs a name</source>
+        <translation>eine Zeile braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>another row has this name</source>
+        <translation>eine andere Zeile heißt schon so</translation>
+    </message>
+    <message>
+        <source>a name of its own</source>
+        <translation>ein eigener Name</translation>
+    </message>
+    <message>
+        <source>the logbook is not there any more</source>
+        <translation>das Logbuch ist nicht mehr da</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

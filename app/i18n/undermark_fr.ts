@@ -2947,19 +2947,19 @@
     </message>
     <message>
         <source>another plan for the confidence of the whole way could save %1 of cost at most</source>
-        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 de coût</translation>
+        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 de coût</translation>
     </message>
     <message>
         <source>another plan for the confidence of the whole way could save %1 stops at most</source>
-        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 arrêts</translation>
+        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 arrêts</translation>
     </message>
     <message>
         <source>another plan for the confidence of the whole way could save %1 minutes at most</source>
-        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 minutes</translation>
+        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 minutes</translation>
     </message>
     <message>
         <source>another plan for the confidence of the whole way could save %1 litre-km at most</source>
-        <translation>répartir inégalement le risque du trajet entre les arrivées pourrait épargner au plus %1 litres-km</translation>
+        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 litres-km</translation>
     </message>
     <message>
         <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
@@ -3184,6 +3184,26 @@
     <message>
         <source>over %1 full fills reading and fuel pumped come to %2 less than the full tank of the calibration: %3</source>
         <translation>sur %1 pleins complets, lecture et quantité pompée donnent %2 de moins que le réservoir plein de l’étalonnage : %3</translation>
+    </message>
+    <message>
+        <source>rows of the logbook are missing</source>
+        <translation>des lignes du carnet manquent</translation>
+    </message>
+    <message>
+        <source>a row needs a name</source>
+        <translation>une ligne a besoin d’un nom</translation>
+    </message>
+    <message>
+        <source>another row has this name</source>
+        <translation>une autre ligne porte déjà ce nom</translation>
+    </message>
+    <message>
+        <source>a name of its own</source>
+        <translation>un nom à elle</translation>
+    </message>
+    <message>
+        <source>the logbook is not there any more</source>
+        <translation>le carnet n’est plus là</translation>
     </message>
 </context>
 <context>

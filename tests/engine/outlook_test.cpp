@@ -137,7 +137,7 @@ private slots:
         QVERIFY(now.boundAt.has_value());
         QVERIFY(now.usable.mean <= *now.boundAt);
         QCOMPARE(now.warnings.size(), std::size_t(1));
-        QVERIFY(QString::fromStdString(now.warnings[0]).contains("at most"));
+        QVERIFY(QString::fromStdString(english(now.warnings[0])).contains("at most"));
         QVERIFY(outlook(car, atSignal(2.0))->bound == LevelBound::exact);
         QVERIFY(!outlook(car, atSignal(2.0))->boundAt);
     }
@@ -162,11 +162,11 @@ private slots:
         log.vehicle.value.sender = Sender{};
         const CarKnowledge car = *learn(log);
         QVERIFY(outlook(car, atSignal(3.6))->bound == LevelBound::atLeast);
-        QVERIFY(QString::fromStdString(outlook(car, atSignal(3.6))->warnings[0]).contains("at least"));
+        QVERIFY(english(outlook(car, atSignal(3.6))->warnings[0]).find("at least") != std::string::npos);
         for (const double signal : {7.0, -3.0}) {
             const Outlook broken = *outlook(car, atSignal(signal));
             QVERIFY(broken.source == LevelSource::log && broken.bound == LevelBound::exact);
-            QVERIFY(QString::fromStdString(broken.warnings[0]).contains("cannot give this reading"));
+            QVERIFY(QString::fromStdString(english(broken.warnings[0])).contains("cannot give this reading"));
         }
     }
 

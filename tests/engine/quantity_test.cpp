@@ -72,8 +72,8 @@ private slots:
 
     void anErrorIsOneLineWithPlaceExpectedAndFound()
     {
-        const Error error{ErrorCode::badInput, "this is not a number", "in.csv", 3, "litres",
-                          "a number", "abc"};
+        const Error error{ErrorCode::badInput, Sentence::just("this is not a number"), "in.csv", 3,
+                          "litres", Sentence::just("a number"), "abc"};
         QCOMPARE(describe(error), std::string("in.csv:3: column 'litres': this is not a number "
                                               "(expected a number, found 'abc')"));
         QCOMPARE(describe(Error{ErrorCode::busy, Sentence::just("try again"), {}, 0, {}, {}, {}}),

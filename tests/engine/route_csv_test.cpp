@@ -44,7 +44,7 @@ private slots:
         QCOMPARE(start.idle->count(), 3.0);
         QCOMPARE(file->route.points[1].mode, std::string("road"));
         QVERIFY(!file->route.points[1].pricePerLitre);
-        QVERIFY(file->warnings.at(0).find("colour") != std::string::npos);
+        QVERIFY(english(file->warnings.at(0)).find("colour") != std::string::npos);
     }
 
     // Sections of a public itinerary, each from zero: 16.65 + 33.58 + 23.85 km of

@@ -81,7 +81,7 @@ private slots:
             geodesicLength({47, 11}, {47.1, 11}) + geodesicLength({48, 11}, {48.1, 11});
         QVERIFY(std::fabs((file->route.points.back().at - driven).metres()) < 1e-6);
         QCOMPARE(file->warnings.size(), std::size_t(1));
-        QVERIFY(file->warnings[0].find("gap") != std::string::npos);
+        QVERIFY(english(file->warnings[0]).find("gap") != std::string::npos);
     }
 
     void waypointsNearTheLineBecomeFuelPoints()
