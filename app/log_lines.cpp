@@ -56,9 +56,10 @@ template <class T>
 std::optional<std::size_t> positionOf(const std::vector<Entry<T>>& entries, const LogRow& row)
 {
     const auto timeOf = [](const Entry<T>& entry) { return entry.value.time; };
-    const auto sameTime = std::ranges::equal_range(entries, row.place.time, {}, timeOf);
-    const auto found = std::ranges::find(sameTime, row.id, &Entry<T>::id);
-    if (found == sameTime.end())
+    auto found = std::ranges::lower_bound(entries, row.place.time, {}, timeOf);
+    while (found != entries.end() && timeOf(*found) == row.place.time && found->id != row.id)
+        ++found;
+    if (found == entries.end() || timeOf(*found) != row.place.time)
         return std::nullopt;
     return std::size_t(found - entries.begin());
 }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pdf_page.h"
 
+#include <algorithm>
 #include <hpdf.h>
+#include <string_view>
 
 namespace undermark {
 
@@ -9,14 +11,27 @@ namespace {
 
 constexpr char kEllipsis = '\x85'; // in WinAnsi
 
-// UTF-8 to Latin-1, which the built-in fonts can set.
-std::string latin1(const std::string& text)
+// What WinAnsi has beyond Latin-1, of what our sentences use.
+struct Beyond {
+    std::string_view utf8;
+    char winAnsi;
+};
+constexpr Beyond kBeyond[] = {{"…", '\x85'}, {"‘", '\x91'}, {"’", '\x92'}, {"“", '\x93'},
+                              {"”", '\x94'}, {"„", '\x84'}, {"–", '\x96'}, {"—", '\x97'},
+                              {"€", '\x80'}, {"œ", '\x9c'}, {"Œ", '\x8c'}};
+
+// UTF-8 to WinAnsi, which the built-in fonts can set.
+std::string winAnsi(const std::string& text)
 {
     std::string out;
     for (std::size_t i = 0; i < text.size();) {
         const auto first = static_cast<unsigned char>(text[i]);
         const std::size_t length = first < 0x80 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : 4;
-        if (length == 1)
+        const auto* beyond = std::ranges::find(kBeyond, std::string_view(text).substr(i, length),
+                                               &Beyond::utf8);
+        if (beyond != std::end(kBeyond))
+            out += beyond->winAnsi;
+        else if (length == 1)
             out += first < 0x20 ? ' ' : text[i];
         else if (length == 2 && first <= 0xc3 && i + 1 < text.size())
             out += static_cast<char>(((first & 0x03) << 6) |
@@ -79,7 +94,7 @@ double PdfPage::textWidth(const std::string& words, double size, Weight weight)
     HPDF_Page_SetFontAndSize(m_document->page,
                              weight == Weight::bold ? m_document->bold : m_document->normal,
                              real(size));
-    return HPDF_Page_TextWidth(m_document->page, latin1(words).c_str());
+    return HPDF_Page_TextWidth(m_document->page, winAnsi(words).c_str());
 }
 
 void PdfPage::text(double x, double y, const std::string& words, double size, Weight weight,
@@ -87,7 +102,7 @@ void PdfPage::text(double x, double y, const std::string& words, double size, We
 {
     const HPDF_Page page = m_document->page;
     const bool tooWide = textWidth(words, size, weight) > room && room > 0;
-    std::string shown = latin1(words);
+    std::string shown = winAnsi(words);
     if (tooWide) {
         shown += kEllipsis;
         while (shown.size() > 1 && HPDF_Page_TextWidth(page, shown.c_str()) > room)

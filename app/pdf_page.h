@@ -29,7 +29,8 @@ public:
 
     enum class Weight { normal, bold };
     enum class Align { left, right };
-    // Names are set in Latin-1; other letters become '?'. Text that is wider than
+    // Words are set in WinAnsi (Latin-1 and some quotes and dashes); other letters
+    // become '?'. Text that is wider than
     // `room` (if above 0) is cut and ends in an ellipsis.
     void text(double x, double y, const std::string& words, double size,
               Weight weight = Weight::normal, Align align = Align::left, double room = 0.0);

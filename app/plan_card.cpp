@@ -2,8 +2,6 @@
 #include "app/plan_card.h"
 
 #include "app/plan_card_strip.h"
-#include "app/plan_rows.h"
-#include "engine/format.h"
 
 #include <algorithm>
 
@@ -11,21 +9,25 @@ namespace undermark {
 
 namespace {
 
-const char* const kLegend[] = {
-    "needs: litres to the next row.  sure: litres on arrival with 99 % probability.  even: half "
-    "the "
-    "time there is more.",
-    "take on: litres to ask for, \"full\" is to the first click.  no return after: turn back by "
-    "then, "
-    "or there must be fuel ahead.",
-    "Strip: a lane for each leg, dark as far as the engine is sure to run if nobody stops again. "
-    "Post: gauge at zero. Hatched: hidden reserve.",
-};
-const char* const kCautions[] = {
-    "An estimate, not a promise. Keep a margin; the event's rules and the law come first.",
-    "Refuel with the engine off, no flame or spark near; cans approved, filled on the ground.",
-    "Never try out the reserve on a public road. Nothing is typed while driving.",
-};
+std::vector<Sentence> legend()
+{
+    return {Sentence::of("needs: litres to the next row.  sure: litres on arrival with 99 % "
+                         "probability.  even: half the time there is more."),
+            Sentence::of("take on: litres to ask for, \"full\" is to the first click.  no return "
+                         "after: turn back by then, or there must be fuel ahead."),
+            Sentence::of("Strip: a lane for each leg, dark as far as the engine is sure to run if "
+                         "nobody stops again. Post: gauge at zero. Hatched: hidden reserve.")};
+}
+
+std::vector<Sentence> cautions()
+{
+    return {Sentence::of("An estimate, not a promise. Keep a margin; the event's rules and the "
+                         "law come first."),
+            Sentence::of("Refuel with the engine off, no flame or spark near; cans approved, "
+                         "filled on the ground."),
+            Sentence::of("Never try out the reserve on a public road. Nothing is typed while "
+                         "driving.")};
+}
 
 constexpr double kMargin = 26.0;
 constexpr double kRow = 14.0;     // at least
@@ -37,7 +39,6 @@ constexpr double kLetters = 9.5;
 constexpr double kCharacter = 0.0066; // of a peg's name, as a share of the strip
 
 struct Column {
-    const char* title;
     double from; // share of the width
     double to;
     PdfPage::Align align;
@@ -45,36 +46,31 @@ struct Column {
 constexpr auto kLeft = PdfPage::Align::left;
 constexpr auto kRight = PdfPage::Align::right;
 constexpr Column kColumns[] = {
-    {"km", .0, .07, kRight},     {"leg", .07, .135, kRight},    {"place", .15, .305, kLeft},
-    {"mode", .31, .425, kLeft},  {"needs", .425, .485, kRight}, {"sure", .485, .54, kRight},
-    {"even", .54, .595, kRight}, {"take on", .6, .695, kRight}, {"leave", .7, .755, kRight},
-    {"note", .77, 1.0, kLeft},
+    {.0, .07, kRight},    {.07, .135, kRight},  {.15, .305, kLeft}, {.31, .425, kLeft},
+    {.425, .485, kRight}, {.485, .54, kRight},  {.54, .595, kRight}, {.6, .695, kRight},
+    {.7, .755, kRight},   {.77, 1.0, kLeft},
 };
 using Cells = std::string[std::size(kColumns)];
-
-std::string tenths(double value)
-{
-    return format("%.1f", value);
-}
 
 class Card {
 public:
     Card(const PlanRequest& request, const Plan& plan, Paper paper,
-         std::optional<double> kgPerLitre)
-        : m_request(request), m_plan(plan), m_kgPerLitre(kgPerLitre), m_page(paper),
+         std::optional<double> kgPerLitre, const Writer& write)
+        : m_request(request), m_plan(plan), m_kgPerLitre(kgPerLitre), m_write(write),
+          m_page(paper),
           m_width(m_page.width() - 2 * kMargin), m_y(m_page.height() - kMargin - 12)
     {
     }
 
     Result<void> draw(const std::filesystem::path& file)
     {
-        const double foot = kMargin + (std::size(kLegend) + std::size(kCautions)) * kFootLine;
+        const double foot = kMargin + double(legend().size() + cautions().size()) * kFootLine;
         header();
         strip();
-        std::vector<PlanRow> rows = planRows(m_request, m_plan);
+        std::vector<PlanRow> rows = planRows(m_request, m_plan, {}, m_write);
         const bool all = heightOf(rows) <= m_y - foot;
         if (!all)
-            rows = planRows(m_request, m_plan, stopsAndEnds(m_plan));
+            rows = planRows(m_request, m_plan, stopsAndEnds(m_plan), m_write);
         const double spare = m_y - foot - heightOf(rows);
         if (spare < 0)
             return failInput(
@@ -89,24 +85,31 @@ public:
     }
 
 private:
+    std::string number(double value, const char* unit = "") const
+    {
+        return m_write(Sentence::just(amount(value, 1, unit)));
+    }
+
     void header()
     {
         const auto& points = m_request.route.points;
-        m_page.text(kMargin, m_y, "Fuel card", 16, PdfPage::Weight::bold);
+        const std::string title = m_write(Sentence::of("Fuel card"));
+        m_page.text(kMargin, m_y, title, 16, PdfPage::Weight::bold);
         m_page.text(kMargin + m_width, m_y,
-                    format("%.1f km", (points.back().at - points.front().at).km()), 13,
+                    number((points.back().at - points.front().at).km(), "km"), 13,
                     PdfPage::Weight::bold, kRight);
-        std::string bought = format("%.1f L", m_plan.bought.litres());
+        std::string bought = number(m_plan.bought.litres(), "L");
         if (m_kgPerLitre)
-            bought += format(" (%.1f kg)", m_plan.bought.litres() * *m_kgPerLitre);
-        const std::string risk = m_plan.finish.sd == Volume()
-                                     ? "No spread was given: bare sums without any margin."
-                                     : format("Risk of running dry on the way: %s %%.",
-                                             riskPercent(m_plan.dryRisk).c_str());
-        m_page.text(kMargin + 90, m_y,
-                    format("%zu stop%s, %s to buy. %s", m_plan.stops.size(),
-                          m_plan.stops.size() == 1 ? "" : "s", bought.c_str(), risk.c_str()),
-                    10);
+            bought += " (" + number(m_plan.bought.litres() * *m_kgPerLitre, "kg") + ")";
+        const std::size_t stops = m_plan.stops.size();
+        Sentence line = stops == 1 ? Sentence::of("1 stop, %1 to buy.", bought)
+                                   : Sentence::of("%1 stops, %2 to buy.", counted(stops), bought);
+        if (m_plan.finish.sd == Volume())
+            line += Sentence::of("No spread was given: bare sums without any margin.");
+        else
+            line += Sentence::of("Risk of running dry on the way: %1 %.", riskPart(m_plan.dryRisk));
+        m_page.text(kMargin + 15 + m_page.textWidth(title, 16, PdfPage::Weight::bold), m_y,
+                    m_write(line), 10);
         m_y -= 10;
     }
 
@@ -126,8 +129,8 @@ private:
     {
         std::string note = row.note;
         if (row.stop && m_kgPerLitre)
-            note += format("%s%.1f kg", note.empty() ? "" : "; ",
-                          row.stop->buy.litres() * *m_kgPerLitre);
+            note += (note.empty() ? "" : "; ") +
+                    number(row.stop->buy.litres() * *m_kgPerLitre, "kg");
         const double room = m_width * (std::end(kColumns)[-1].to - std::end(kColumns)[-1].from);
         std::vector<std::string> lines{""};
         for (std::size_t from = 0; from < note.size();) {
@@ -164,10 +167,12 @@ private:
 
     void table(const std::vector<PlanRow>& rows)
     {
-        Cells titles;
-        for (std::size_t i = 0; i < std::size(kColumns); ++i)
-            titles[i] = kColumns[i].title;
-        cells(titles, PdfPage::Weight::bold);
+        cells({"km", m_write(Sentence::of("leg")), m_write(Sentence::of("place")),
+               m_write(Sentence::of("mode")), m_write(Sentence::of("needs")),
+               m_write(Sentence::of("sure")), m_write(Sentence::of("even")),
+               m_write(Sentence::of("take on")), m_write(Sentence::of("leave")),
+               m_write(Sentence::of("note"))},
+              PdfPage::Weight::bold);
         for (const PlanRow& row : rows) {
             m_page.line(kMargin, m_y - 3.5, kMargin + m_width, m_y - 3.5, 0.3);
             m_y -= m_row;
@@ -179,12 +184,12 @@ private:
     {
         const RoutePoint& point = m_request.route.points[row.point];
         const bool last = row.point + 1 == m_request.route.points.size();
-        std::string take = row.stop ? tenths(row.stop->buy.litres()) : "";
+        std::string take = row.stop ? number(row.stop->buy.litres()) : "";
         if (row.stop && row.stop->toFull)
-            take += " full";
-        cells({tenths(row.at.km()), tenths(row.leg.km()), point.name, last ? "" : point.mode,
-               last ? "" : tenths(row.needs.litres()), tenths(row.sure.litres()),
-               tenths(row.even.litres()), take, tenths(row.leave.litres()), ""},
+            take = m_write(Sentence::of("%1 full", take));
+        cells({number(row.at.km()), number(row.leg.km()), point.name, last ? "" : m_write(Sentence::just(ModeWord{point.mode})),
+               last ? "" : number(row.needs.litres()), number(row.sure.litres()),
+               number(row.even.litres()), take, number(row.leave.litres()), ""},
               row.stop ? PdfPage::Weight::bold : PdfPage::Weight::normal);
         bool first = true;
         for (const std::string& line : noteLines(row)) {
@@ -198,15 +203,16 @@ private:
 
     void footer(bool all)
     {
-        for (const char* line : kLegend) {
-            m_page.text(kMargin, m_y, line, 7.5);
+        for (const Sentence& line : legend()) {
+            m_page.text(kMargin, m_y, m_write(line), 7.5, PdfPage::Weight::normal, kLeft, m_width);
             m_y -= kFootLine;
         }
         bool first = true;
-        for (const char* line : kCautions) {
-            m_page.text(kMargin, m_y, line, 8, PdfPage::Weight::bold);
+        for (const Sentence& line : cautions()) {
+            m_page.text(kMargin, m_y, m_write(line), 8, PdfPage::Weight::bold);
             if (first && !all)
-                m_page.text(kMargin + m_width, m_y, "Stops only; the other points did not fit.", 8,
+                m_page.text(kMargin + m_width, m_y,
+                            m_write(Sentence::of("Stops only; the other points did not fit.")), 8,
                             PdfPage::Weight::normal, kRight);
             first = false;
             m_y -= kFootLine;
@@ -216,6 +222,7 @@ private:
     const PlanRequest& m_request;
     const Plan& m_plan;
     std::optional<double> m_kgPerLitre;
+    const Writer& m_write;
     PdfPage m_page;
     double m_width;
     double m_y;
@@ -225,9 +232,10 @@ private:
 } // namespace
 
 Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, Paper paper,
-                           const std::filesystem::path& file, std::optional<double> kgPerLitre)
+                           const std::filesystem::path& file, std::optional<double> kgPerLitre,
+                           const Writer& write)
 {
-    return Card(request, plan, paper, kgPerLitre).draw(file);
+    return Card(request, plan, paper, kgPerLitre, write).draw(file);
 }
 
 } // namespace undermark

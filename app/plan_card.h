@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/pdf_page.h"
+#include "app/plan_rows.h"
 #include "engine/planning/plan.h"
 
 #include <filesystem>
@@ -14,10 +15,12 @@ namespace undermark {
 
 // Writes the PDF. The plan must be feasible. Rows are every point, or, where
 // these do not fit, the stops and the ends, which the card then says. Litres to
-// take on are also given in kg where the fuel's density is known. Errors: badInput
+// take on are also given in kg where the fuel's density is known. Its words are those of
+// `write`, its units litres and km. Errors: badInput
 // if even the stops do not fit the page; fileAccess if the file cannot be written.
 Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, Paper paper,
                            const std::filesystem::path& file,
-                           std::optional<double> kgPerLitre = std::nullopt);
+                           std::optional<double> kgPerLitre = std::nullopt,
+                           const Writer& write = english);
 
 } // namespace undermark

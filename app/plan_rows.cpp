@@ -12,9 +12,24 @@ namespace {
 
 constexpr double kRiskWorthSaying = 0.0005;
 
-void add(std::string& note, const std::string& text)
+// A note of several, each in so many words.
+class Note {
+public:
+    explicit Note(const Writer& write) : m_write(write) {}
+    void add(const Sentence& sentence)
+    {
+        text += (text.empty() ? "" : "; ") + m_write(sentence);
+    }
+    std::string text;
+
+private:
+    const Writer& m_write;
+};
+
+// Litres and km whatever the screen's units: the route's file is in those.
+Part litres(Volume volume)
 {
-    note += (note.empty() ? "" : "; ") + text;
+    return amount(volume.litres(), 1, "L");
 }
 
 // Minutes since midnight on arrival, where departure and speed are known.
@@ -35,51 +50,55 @@ std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std:
     return std::fmod(clock, 24 * 60.0);
 }
 
-void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& stop,
-             std::string& note)
+void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& stop, Note& note)
 {
     const RoutePoint& point = request.route.points[stop.point];
     if (const auto clock = clockAt(request, plan, stop.point))
-        add(note, format("about %02d:%02d", int(*clock) / 60, int(*clock) % 60));
-    if (stop.cans > 0)
-        add(note, format("pour %d can%s", stop.cans, stop.cans == 1 ? "" : "s"));
+        note.add(Sentence::of("about %1",
+                              format("%02d:%02d", int(*clock) / 60, int(*clock) % 60)));
+    if (stop.cans == 1)
+        note.add(Sentence::of("pour 1 can"));
+    else if (stop.cans > 1)
+        note.add(Sentence::of("pour %1 cans", counted(std::size_t(stop.cans))));
     if (point.fuel == FuelSource::zone)
-        add(note, "zone");
+        note.add(Sentence::of("zone"));
     if (point.mostPurchase)
-        add(note, format("at most %.1f L", point.mostPurchase->litres()));
+        note.add(Sentence::of("at most %1", litres(*point.mostPurchase)));
     if (point.detour && *point.detour > Distance())
-        add(note, format("%.1f km off the way", point.detour->km()));
+        note.add(Sentence::of("%1 off the way", amount(point.detour->km(), 1, "km")));
     if (point.stopTime)
-        add(note, format("%.0f min", point.stopTime->count()));
+        note.add(Sentence::of("%1 min", amount(point.stopTime->count(), 0)));
 }
 
-std::string noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row)
+Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const Writer& write)
 {
     const RoutePoint& point = request.route.points[row.point];
     const Passage& passage = plan.passages[row.point];
-    std::string note;
+    Note note(write);
     const auto gap = std::ranges::lower_bound(plan.gaps, row.point, {}, &Gap::from);
     if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
-        add(note, format("no return after %.1f", gap->noReturn->km()));
+        note.add(Sentence::of("no return after %1", amount(gap->noReturn->km(), 1)));
     if (row.stop)
         addStop(request, plan, *row.stop, note);
-    else if (point.fuel == FuelSource::pump || point.fuel == FuelSource::zone)
-        add(note, format("%s passed", fuelWord(point.fuel)));
+    else if (point.fuel == FuelSource::pump)
+        note.add(Sentence::of("pump passed"));
+    else if (point.fuel == FuelSource::zone)
+        note.add(Sentence::of("zone passed"));
     if (passage.dry >= kRiskWorthSaying)
-        add(note, format("dry %s %%", riskPercent(passage.dry).c_str()));
+        note.add(Sentence::of("dry %1 %", riskPart(passage.dry)));
     if (point.idle && *point.idle > Minutes{})
-        add(note, format("idles %.0f min", point.idle->count()));
+        note.add(Sentence::of("idles %1 min", amount(point.idle->count(), 0)));
     if (point.timed)
-        add(note, "timed");
+        note.add(Sentence::of("timed"));
     if (row.point + 1 == request.route.points.size() && request.tank.end > Volume())
-        add(note, format("%.1f L wanted here", request.tank.end.litres()));
+        note.add(Sentence::of("%1 wanted here", litres(request.tank.end)));
     return note;
 }
 
 } // namespace
 
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
-                              const std::vector<std::size_t>& points)
+                              const std::vector<std::size_t>& points, const Writer& write)
 {
     const std::size_t count = points.empty() ? plan.passages.size() : points.size();
     const auto pointOf = [&](std::size_t k) { return points.empty() ? k : points[k]; };
@@ -102,7 +121,7 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
             ++stop;
         if (stop != plan.stops.end() && stop->point == row.point)
             row.stop = &*stop;
-        row.note = noteOf(request, plan, row);
+        row.note = noteOf(request, plan, row, write).text;
         rows.push_back(std::move(row));
     }
     return rows;
@@ -113,6 +132,13 @@ std::string placeName(const RoutePoint& point)
     if (!point.name.empty())
         return point.name;
     return format("km %.1f", point.at.km());
+}
+
+Part riskPart(double risk)
+{
+    if (risk > 0 && risk < 1e-5)
+        return riskPercent(risk);
+    return amount(risk * 100, Digits::significant(2));
 }
 
 std::string riskPercent(double risk)

@@ -6,6 +6,7 @@
 
 #include "engine/planning/plan.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -26,16 +27,21 @@ struct PlanRow {
     std::string note; // what else matters here, short, maybe empty
 };
 
+// How sentences are written: english() for the terminal.
+using Writer = std::function<std::string(const Sentence&)>;
+
 // One row for each of `points` (ascending), or for every point of the route where
 // none are given. Rows point into `plan`, which must outlive them.
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
-                              const std::vector<std::size_t>& points = {});
+                              const std::vector<std::size_t>& points = {},
+                              const Writer& write = english);
 
 // The point's name, or "km 12.3" where it has none.
 std::string placeName(const RoutePoint& point);
 
 // A probability in per cent for reading: "0", "<0.001", "1.2".
 std::string riskPercent(double risk);
+Part riskPart(double risk);
 
 // The start, the stops and the finish: what a page has to show at least.
 std::vector<std::size_t> stopsAndEnds(const Plan& plan);

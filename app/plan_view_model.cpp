@@ -262,7 +262,9 @@ void PlanViewModel::writeCard()
     if (!feasible())
         return;
     const std::filesystem::path file = m_car.folder() / "fuel-card.pdf";
-    const auto written = writePlanCard(*m_request, *m_plan, Paper::a5, file);
+    const auto written = writePlanCard(
+        *m_request, *m_plan, Paper::a5, file, std::nullopt,
+        [this](const Sentence& words) { return sentenceText(words, m_format).toStdString(); });
     m_cardDone = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
                          : sentenceText(sentenceOf(written.error()), m_format);
     emit changed();

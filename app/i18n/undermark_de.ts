@@ -3205,6 +3205,146 @@
         <source>the logbook is not there any more</source>
         <translation>das Logbuch ist nicht mehr da</translation>
     </message>
+    <message>
+        <source>needs: litres to the next row.  sure: litres on arrival with 99 % probability.  even: half the time there is more.</source>
+        <translation>nötig: Liter bis zur nächsten Zeile.  sicher: Liter bei Ankunft mit 99 %.  wohl: in der Hälfte der Fälle ist es mehr.</translation>
+    </message>
+    <message>
+        <source>take on: litres to ask for, &quot;full&quot; is to the first click.  no return after: turn back by then, or there must be fuel ahead.</source>
+        <translation>tanken: Liter, die zu verlangen sind, „voll“ bis zum ersten Klick.  kein Zurück nach: bis dahin umkehren, sonst muss voraus Sprit sein.</translation>
+    </message>
+    <message>
+        <source>Strip: a lane for each leg, dark as far as the engine is sure to run if nobody stops again. Post: gauge at zero. Hatched: hidden reserve.</source>
+        <translation>Streifen: eine Bahn je Abschnitt, dunkel so weit der Motor ohne weiteren Stopp sicher läuft. Pfosten: Anzeige auf null. Schraffiert: Reserve.</translation>
+    </message>
+    <message>
+        <source>An estimate, not a promise. Keep a margin; the event&apos;s rules and the law come first.</source>
+        <translation>Eine Schätzung, kein Versprechen. Abstand halten; die Regeln der Veranstaltung und das Gesetz gehen vor.</translation>
+    </message>
+    <message>
+        <source>Refuel with the engine off, no flame or spark near; cans approved, filled on the ground.</source>
+        <translation>Tanken bei abgestelltem Motor, ohne Flamme oder Funken; Kanister zugelassen, am Boden gefüllt.</translation>
+    </message>
+    <message>
+        <source>Never try out the reserve on a public road. Nothing is typed while driving.</source>
+        <translation>Die Reserve nie auf öffentlicher Straße ausprobieren. Während der Fahrt wird nichts eingetippt.</translation>
+    </message>
+    <message>
+        <source>Fuel card</source>
+        <translation>Spritkarte</translation>
+    </message>
+    <message>
+        <source>1 stop, %1 to buy.</source>
+        <translation>1 Stopp, %1 zu tanken.</translation>
+    </message>
+    <message>
+        <source>%1 stops, %2 to buy.</source>
+        <translation>%1 Stopps, %2 zu tanken.</translation>
+    </message>
+    <message>
+        <source>No spread was given: bare sums without any margin.</source>
+        <translation>Ohne Streuung: bloße Summen ohne jeden Abstand.</translation>
+    </message>
+    <message>
+        <source>Risk of running dry on the way: %1 %.</source>
+        <translation>Risiko, unterwegs trockenzulaufen: %1 %.</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>mode</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>needs</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>wohl</translation>
+    </message>
+    <message>
+        <source>take on</source>
+        <translation>tanken</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>ab mit</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1 full</source>
+        <translation>%1 voll</translation>
+    </message>
+    <message>
+        <source>Stops only; the other points did not fit.</source>
+        <translation>Nur Stopps; die anderen Punkte passten nicht.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>pour 1 can</source>
+        <translation>1 Kanister einfüllen</translation>
+    </message>
+    <message>
+        <source>pour %1 cans</source>
+        <translation>%1 Kanister einfüllen</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>%1 off the way</source>
+        <translation>%1 abseits</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>no return after %1</source>
+        <translation>kein Zurück nach %1</translation>
+    </message>
+    <message>
+        <source>pump passed</source>
+        <translation>Säule ausgelassen</translation>
+    </message>
+    <message>
+        <source>zone passed</source>
+        <translation>Zone ausgelassen</translation>
+    </message>
+    <message>
+        <source>dry %1 %</source>
+        <translation>trocken %1 %</translation>
+    </message>
+    <message>
+        <source>idles %1 min</source>
+        <translation>steht %1 min im Leerlauf</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>auf Zeit</translation>
+    </message>
+    <message>
+        <source>%1 wanted here</source>
+        <translation>%1 hier gewünscht</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

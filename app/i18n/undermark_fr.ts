@@ -563,7 +563,7 @@
     </message>
     <message>
         <source>even</source>
-        <translation>moyen</translation>
+        <translation>moy.</translation>
     </message>
     <message>
         <source>hopeful</source>
@@ -3204,6 +3204,146 @@
     <message>
         <source>the logbook is not there any more</source>
         <translation>le carnet n’est plus là</translation>
+    </message>
+    <message>
+        <source>needs: litres to the next row.  sure: litres on arrival with 99 % probability.  even: half the time there is more.</source>
+        <translation>besoin : litres jusqu’à la ligne suivante.  sûr : litres à l’arrivée à 99 %.  moy. : une fois sur deux il y en a plus.</translation>
+    </message>
+    <message>
+        <source>take on: litres to ask for, &quot;full&quot; is to the first click.  no return after: turn back by then, or there must be fuel ahead.</source>
+        <translation>prendre : litres à demander, « plein » au premier déclic.  demi-tour avant : au-delà il faut du carburant devant.</translation>
+    </message>
+    <message>
+        <source>Strip: a lane for each leg, dark as far as the engine is sure to run if nobody stops again. Post: gauge at zero. Hatched: hidden reserve.</source>
+        <translation>Bande : une voie par étape, sombre tant que le moteur tourne sûrement sans autre arrêt. Poteau : jauge à zéro. Hachures : réserve cachée.</translation>
+    </message>
+    <message>
+        <source>An estimate, not a promise. Keep a margin; the event&apos;s rules and the law come first.</source>
+        <translation>Une estimation, pas une promesse. Gardez une marge ; le règlement de l’épreuve et la loi priment.</translation>
+    </message>
+    <message>
+        <source>Refuel with the engine off, no flame or spark near; cans approved, filled on the ground.</source>
+        <translation>Ravitaillez moteur coupé, sans flamme ni étincelle ; bidons homologués, remplis au sol.</translation>
+    </message>
+    <message>
+        <source>Never try out the reserve on a public road. Nothing is typed while driving.</source>
+        <translation>N’essayez jamais la réserve sur route ouverte. On ne tape rien en conduisant.</translation>
+    </message>
+    <message>
+        <source>Fuel card</source>
+        <translation>Fiche carburant</translation>
+    </message>
+    <message>
+        <source>1 stop, %1 to buy.</source>
+        <translation>1 arrêt, %1 à prendre.</translation>
+    </message>
+    <message>
+        <source>%1 stops, %2 to buy.</source>
+        <translation>%1 arrêts, %2 à prendre.</translation>
+    </message>
+    <message>
+        <source>No spread was given: bare sums without any margin.</source>
+        <translation>Aucune dispersion donnée : de simples sommes, sans marge.</translation>
+    </message>
+    <message>
+        <source>Risk of running dry on the way: %1 %.</source>
+        <translation>Risque de panne sèche en route : %1 %.</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lieu</translation>
+    </message>
+    <message>
+        <source>mode</source>
+        <translation>conduite</translation>
+    </message>
+    <message>
+        <source>needs</source>
+        <translation>besoin</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sûr</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>moy.</translation>
+    </message>
+    <message>
+        <source>take on</source>
+        <translation>prendre</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>départ</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>%1 full</source>
+        <translation>%1 plein</translation>
+    </message>
+    <message>
+        <source>Stops only; the other points did not fit.</source>
+        <translation>Arrêts seuls ; les autres points ne tenaient pas.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>vers %1</translation>
+    </message>
+    <message>
+        <source>pour 1 can</source>
+        <translation>verser 1 bidon</translation>
+    </message>
+    <message>
+        <source>pour %1 cans</source>
+        <translation>verser %1 bidons</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>zone</translation>
+    </message>
+    <message>
+        <source>%1 off the way</source>
+        <translation>%1 de détour</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>no return after %1</source>
+        <translation>demi-tour avant %1</translation>
+    </message>
+    <message>
+        <source>pump passed</source>
+        <translation>pompe dépassée</translation>
+    </message>
+    <message>
+        <source>zone passed</source>
+        <translation>zone dépassée</translation>
+    </message>
+    <message>
+        <source>dry %1 %</source>
+        <translation>à sec %1 %</translation>
+    </message>
+    <message>
+        <source>idles %1 min</source>
+        <translation>ralenti %1 min</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>chronométré</translation>
+    </message>
+    <message>
+        <source>%1 wanted here</source>
+        <translation>%1 voulus ici</translation>
     </message>
 </context>
 <context>

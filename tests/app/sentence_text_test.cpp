@@ -3,6 +3,7 @@
 // What the engine says, as the pages show it: in the language, units and decimal mark of
 // the screen, and again in others once those are chosen.
 #include "app/screen.h"
+#include "app/plan_rows.h"
 #include "app/sentence_text.h"
 #include "app/translations.h"
 #include "tests/support/fake_car.h"
@@ -209,6 +210,34 @@ private slots:
                  qPrintable(said()));
         told.speak("en");
         QVERIFY(said().contains("expected 80.5 km or more, found '40'"));
+    }
+
+    // The fuel card: in the screen's words and mark, in the litres and km of the route's file.
+    void notesOfAPlanAreInTheScreensLanguage()
+    {
+        Translations translations;
+        translations.use("de");
+        PlanRequest request;
+        for (const double km : {0.0, 60.0, 200.0}) {
+            RoutePoint point;
+            point.at = Distance::fromKm(km);
+            point.fuel = km == 60 ? FuelSource::pump : FuelSource::none;
+            request.route.points.push_back(point);
+        }
+        request.route.points[1].mostPurchase = Volume::fromLitres(17.5);
+        request.route.points[1].stopTime = Minutes(8);
+        request.tank.capacity = Volume::fromLitres(50);
+        request.tank.start = {Volume::fromLitres(10), {}};
+        request.rates = RateModel::single({Consumption::fromLitresPer100Km(10), {}});
+        const auto answer = plan(request);
+        QVERIFY(answer && answer->feasible);
+        const UnitFormat american(Units::us(), QLocale("de"));
+        const auto rows = planRows(request, *answer, {}, [&](const Sentence& words) {
+            return sentenceText(words, american).toStdString();
+        });
+        QCOMPARE(QString::fromStdString(rows[1].note), "kein Zurück nach 130,0; höchstens 17,5 L; 8 min");
+        QCOMPARE(QString::fromStdString(planRows(request, *answer)[1].note), "no return after 130.0; at most 17.5 L; 8 min");
+        translations.use("en");
     }
 };
 
