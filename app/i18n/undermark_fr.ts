@@ -563,7 +563,7 @@
     </message>
     <message>
         <source>even</source>
-        <translation>moy.</translation>
+        <translation>moyen</translation>
     </message>
     <message>
         <source>hopeful</source>
