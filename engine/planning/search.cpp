@@ -130,7 +130,7 @@ private:
                 bought = buying.bought(atPump(run));
             if (minutes > 0 && !bought.empty())
                 stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
-                                   m_steps.keepIn(std::move(bought))});
+                                   m_steps.keepIn(bought)});
             if (!offer().allows(kPass))
                 run.cost.clear();
             if (minutes == 0)
