@@ -137,15 +137,13 @@ std::string placeName(const RoutePoint& point)
 Part riskPart(double risk)
 {
     if (risk > 0 && risk < 1e-5)
-        return riskPercent(risk);
+        return std::string("<0.001");
     return amount(risk * 100, Digits::significant(2));
 }
 
 std::string riskPercent(double risk)
 {
-    if (risk > 0 && risk < 1e-5)
-        return "<0.001";
-    return format("%.2g", risk * 100);
+    return english(Sentence::just(riskPart(risk)));
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

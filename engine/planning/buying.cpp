@@ -13,8 +13,7 @@ Buying::Buying(const Problem& problem, int point, StepLog& steps, bool haltsMatt
 
 double Buying::highest() const
 {
-    return m_problem.fuelTo[static_cast<std::size_t>(m_point)] + m_problem.capacity -
-           m_offer.detourLitres / 2;
+    return m_problem.highestSupply(m_point);
 }
 
 Pieces Buying::bought(const Pieces& arrived)

@@ -96,6 +96,13 @@ struct Problem {
     // Variance in L^2 of the level on arrival at `point` after a run that began at
     // `since` (kStart: the start level). O(modes^2).
     double variance(int since, int point) const;
+    // The supply with which one drives on from a full tank at `point`.
+    double highestSupply(int point) const
+    {
+        const auto i = static_cast<std::size_t>(point);
+        return fuelTo[i] + capacity - offers[i].detourLitres / 2;
+    }
+
     // Least supply with which a run since `since` may arrive at `point`.
     double leastSupply(int since, int point) const;
     // The same where one stops there, and for the finish.

@@ -2,6 +2,7 @@
 #include "engine/planning/risk.h"
 
 #include <algorithm>
+#include <boost/math/distributions/normal.hpp>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
 
@@ -14,11 +15,6 @@ constexpr double kFarthest = 8.5; // the normal tail beyond is 1e-17
 double tail(double below)
 {
     return 0.5 * std::erfc(below / std::sqrt(2.0));
-}
-
-double density(double z)
-{
-    return std::exp(-z * z / 2) / std::sqrt(2 * M_PI);
 }
 
 // Whoever is more than 8.5 deviations from the limit adds nothing.
@@ -114,12 +110,22 @@ void addSlopeOver(double middle, double half, RiskGiven& given, std::vector<doub
         for (const double sign : {-1.0, 1.0}) {
             const double c = middle + sign * half * Rule::abscissa()[k];
             given.at(c);
-            given.addSlope(c, half * Rule::weights()[k] * density(c), slope);
+            given.addSlope(c, half * Rule::weights()[k] * normalDensity(c), slope);
         }
     }
 }
 
 } // namespace
+
+double normalDensity(double z)
+{
+    return std::exp(-z * z / 2) / std::sqrt(2 * M_PI);
+}
+
+double quantileForRisk(double risk)
+{
+    return -boost::math::quantile(boost::math::normal(), std::clamp(risk, 1e-280, 1.0 - 1e-15));
+}
 
 double arrivalRisk(double mean, double sd, double limit)
 {
@@ -130,7 +136,7 @@ double arrivalRisk(double mean, double sd, double limit)
 
 double arrivalRiskSlope(double mean, double sd, double limit)
 {
-    return sd > 0 ? -density((mean - limit) / sd) / sd : 0.0;
+    return sd > 0 ? -normalDensity((mean - limit) / sd) / sd : 0.0;
 }
 
 double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit, std::vector<double>* slope)
@@ -155,7 +161,7 @@ double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit, std::ve
         const double middle = places[i] + half;
         risk += half * boost::math::quadrature::gauss<double, 10>::integrate([&](double u) {
                     const double c = middle + half * u;
-                    return given.at(c) * density(c);
+                    return given.at(c) * normalDensity(c);
                 });
         if (slope)
             addSlopeOver(middle, half, given, *slope);

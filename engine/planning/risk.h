@@ -34,4 +34,9 @@ double tripRisk(const std::vector<ArrivalLevel>& arrivals, double limit,
 double arrivalRisk(double mean, double sd, double limit);
 double arrivalRiskSlope(double mean, double sd, double limit);
 
+// The standard normal: its density, and its quantile at 1 - risk. A risk below 1e-280
+// or above 1 - 1e-15 is taken as that.
+double normalDensity(double z);
+double quantileForRisk(double risk);
+
 } // namespace undermark::planning

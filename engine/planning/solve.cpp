@@ -3,11 +3,11 @@
 
 #include "engine/planning/evaluate.h"
 #include "engine/planning/greedy.h"
+#include "engine/planning/risk.h"
 #include "engine/planning/search.h"
 #include "engine/planning/trip_search.h"
 
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 
 namespace undermark::planning {
@@ -129,9 +129,12 @@ public:
     // The best that keeps the risk; else one without a plan.
     Solved run()
     {
-        const double lowest = std::max(m_problem.z, quantile(m_allowed));
+        const double lowest = std::max(m_problem.z, quantileForRisk(m_allowed));
+        consider(at(lowest));
+        if (m_best) // no arrival can be let have less
+            return std::move(*m_best);
         // With the risk shared equally among all points it fits for certain.
-        const double safe = quantile(m_allowed / (m_problem.points - 1));
+        const double safe = quantileForRisk(m_allowed / (m_problem.points - 1));
         const double highest = narrow(lowest, std::max(safe, lowest));
         constexpr int kSamples = 8; // the risk need not fall steadily
         for (int i = 1; i < kSamples; ++i)
@@ -140,11 +143,6 @@ public:
     }
 
 private:
-    static double quantile(double risk)
-    {
-        return boost::math::quantile(complement(boost::math::normal(), risk));
-    }
-
     Solved at(double z)
     {
         m_problem.z = z;

@@ -4,7 +4,6 @@
 #include "engine/planning/trip_risk.h"
 
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <memory>
 #include <nlopt.h>
@@ -31,7 +30,7 @@ class Amounts {
 public:
     Amounts(const Problem& problem, std::vector<Purchase> stops, double allowed)
         : m_problem(problem), m_stops(std::move(stops)),
-          m_allowedZ(confidenceZ(allowed * kRiskKept)), m_law(problem, arrivalsOf(problem, m_stops))
+          m_allowedZ(quantileForRisk(allowed * kRiskKept)), m_law(problem, arrivalsOf(problem, m_stops))
     {
         for (std::size_t i = 0; i < m_stops.size(); ++i) {
             if (m_stops[i].isPart())
@@ -54,23 +53,12 @@ public:
     }
 
 private:
-    // The normal quantile of 1 - risk.
-    static double confidenceZ(double risk)
-    {
-        return -boost::math::quantile(boost::math::normal(), std::clamp(risk, 1e-280, 1.0 - 1e-15));
-    }
-
     const Offer& offer(const Purchase& stop) const
     {
         return m_problem.offers[static_cast<std::size_t>(stop.point)];
     }
 
-    // The supply with which one drives on from a full tank.
-    double highest(const Purchase& stop) const
-    {
-        return m_problem.fuelTo[static_cast<std::size_t>(stop.point)] + m_problem.capacity -
-               offer(stop).detourLitres / 2;
-    }
+    double highest(const Purchase& stop) const { return m_problem.highestSupply(stop.point); }
 
     // The supplies with which each stop is found open.
     void findWindows()
@@ -160,6 +148,8 @@ private:
                 since = stop.point;
         }
         drive(walked, supply, since, from, m_problem.points - 1);
+        for (const Arrival& arrival : arrivalsOf(m_problem, m_stops))
+            walked.level.push_back(arrival.level);
         return walked;
     }
 
@@ -171,8 +161,6 @@ private:
                                 (supply - m_problem.fuelTo[static_cast<std::size_t>(point)]);
             least = std::max(least, m_problem.leastSupply(since, point + 1));
         }
-        if (to > from || to + 1 == m_problem.points)
-            walked.level.push_back(supply - m_problem.fuelTo[static_cast<std::size_t>(to)]);
         if (to > from)
             walked.slack.push_back(
                 supply - std::max(least, m_problem.leastSupplyToStop(since, to)));
@@ -185,9 +173,9 @@ private:
         for (std::size_t i = 0; i < level.size(); ++i)
             m_law.setLevel(i, level[i]);
         m_work += 100 + 20 * level.size() * level.size();
-        const double z = confidenceZ(m_law.below(m_problem.floor, slope));
+        const double z = quantileForRisk(m_law.below(m_problem.floor, slope));
         if (slope) {
-            const double density = std::max(std::exp(-z * z / 2) / std::sqrt(2 * M_PI), 1e-280);
+            const double density = std::max(normalDensity(z), 1e-280);
             for (double& each : *slope)
                 each /= density;
         }

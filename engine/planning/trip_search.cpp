@@ -5,7 +5,6 @@
 #include "engine/planning/trip_risk.h"
 
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <queue>
 
@@ -32,7 +31,7 @@ public:
           m_hours(m_problem.timetable ? Hours::kept : Hours::ignored)
     {
         m_bounding = m_problem;
-        m_bounding.stopZ = boost::math::quantile(complement(boost::math::normal(), allowed));
+        m_bounding.stopZ = quantileForRisk(allowed);
     }
 
     TripSearchResult run(const std::vector<Purchase>* known)
