@@ -239,6 +239,12 @@ private slots:
         for (int i = 0; i < 60; ++i)
             model.observe(stretch(40 + 0.1 * (i % 3), {}, 500));
         QVERIFY(ratio() > 4 * before);   // the day's part has shrunk, the road's has not
+        // But for the bands' own factor, which narrows a little with every hit.
+        const double tau2 = NoiseSetup().tauSquared_l2PerKm;
+        QVERIFY(model.rates().tauSquaredPerKm > 0.5 * tau2);
+        Interval tenth = stretch(4, {}, 50);
+        tenth.clickEnds = 0;
+        QVERIFY(model.predictLogRatio(tenth).sd() > 0.9 * std::sqrt(tau2 * 50) / 4);
     }
 
     // Where only the pace tells the tanks apart, bands for a known pace get narrow and

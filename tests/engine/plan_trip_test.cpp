@@ -243,6 +243,29 @@ private slots:
         QVERIFY(std::abs(found.purchases[0].litres - litres) < 1e-4);
     }
 
+    // A slow pump at the start and a place that closes: whoever pours more than 20 L
+    // comes too late, so a full tank is no plan but less is.
+    void pouringIsKeptShortOfAClosingPlace()
+    {
+        PlanRequest request = test::withRisk(test::longRoute(2, 1, 100));
+        request.route.points[1].at = Distance::fromKm(100);
+        request.route.points[2].at = Distance::fromKm(300);
+        request.route.points[0].pricePerLitre = 1.0; // the cheaper one: as much as may be
+        request.route.points[1].pricePerLitre = 2.0;
+        request.route.points[1].opens = Minutes(8 * 60);
+        request.route.points[1].closes = Minutes(9 * 60 + 20);
+        request.tank.start.mean = Volume::fromLitres(5);
+        request.pumpFlow = FlowRate::fromLitresPerHour(60);
+        request.speed = Speed::fromKmPerHour(100);
+        request.departure = Minutes(8 * 60);
+        const auto problem = makeProblem(request);
+        QVERIFY(problem && problem->timetable);
+        const TripAmounts found =
+            cheapestAmounts(*problem, {{0, 0.0, false, 0}, {1, 0.0, false, 0}}, 0.02);
+        QCOMPARE(found.purchases.size(), std::size_t(2));
+        QVERIFY(std::abs(found.purchases[0].litres - 20) < 1e-3);
+    }
+
     void theSlopeOfTheRiskIsItsDerivative()
     {
         for (const bool oneError : {false, true}) {
