@@ -185,10 +185,9 @@ double Problem::variance(int since, int point) const
 {
     const auto from = static_cast<std::size_t>(std::max(since, 0));
     const auto to = static_cast<std::size_t>(point);
-    const double level = since == kStart ? startVariance : fullVariance;
     const double km = at[to] - at[from];
     if (kmTo.empty())
-        return level + km * km * covariance[0] + noisePerKm * km;
+        return ownVariance(since, point) + km * km * covariance[0];
     const auto n = static_cast<std::size_t>(modes);
     double common = 0.0;
     for (std::size_t i = 0; i < n; ++i) {
@@ -196,7 +195,13 @@ double Problem::variance(int since, int point) const
             common += (kmTo[to * n + i] - kmTo[from * n + i]) * covariance[i * n + j] *
                       (kmTo[to * n + j] - kmTo[from * n + j]);
     }
-    return level + std::max(common, 0.0) + noisePerKm * km;
+    return ownVariance(since, point) + std::max(common, 0.0);
+}
+
+double Problem::ownVariance(int since, int point) const
+{
+    const double km = at[static_cast<std::size_t>(point)] - at[static_cast<std::size_t>(std::max(since, 0))];
+    return (since == kStart ? startVariance : fullVariance) + noisePerKm * km;
 }
 
 double Problem::leastSupply(int since, int point) const

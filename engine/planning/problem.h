@@ -77,6 +77,7 @@ struct Problem {
     std::vector<char> timed;    // the section from here on
     std::vector<double> covariance;
     std::vector<Offer> offers;
+    std::vector<double> worth; // objective per litre on arrival at each point; empty: none
     std::optional<Timetable> timetable; // where hours, departure and speed are known
 
     // Litres that must be there on arrival, without spread.
@@ -96,6 +97,8 @@ struct Problem {
     // Variance in L^2 of the level on arrival at `point` after a run that began at
     // `since` (kStart: the start level). O(modes^2).
     double variance(int since, int point) const;
+    // The part of it that is not the rates': of the level then, and of the sections.
+    double ownVariance(int since, int point) const;
     // The supply with which one drives on from a full tank at `point`.
     double highestSupply(int point) const
     {

@@ -70,7 +70,22 @@ private:
         dropEmpty();
         if (m_runs.empty())
             m_result.stuckBefore = m_point;
+        if (!m_problem.worth.empty())
+            charge(-m_problem.worth[static_cast<std::size_t>(m_point)]);
         return !m_runs.empty();
+    }
+
+    // So much for every litre in the tank.
+    void charge(double perLitre)
+    {
+        if (perLitre == 0)
+            return;
+        for (Run& run : m_runs) {
+            for (Piece& piece : run.cost) {
+                piece.cost += perLitre * (piece.from - fuelTo());
+                piece.slope += perLitre;
+            }
+        }
     }
 
     void leave()
@@ -84,15 +99,7 @@ private:
                 forgetMinutes();
             prune();
         }
-        const double hold = m_problem.holdFrom(m_point);
-        if (hold > 0) {
-            for (Run& run : m_runs) {
-                for (Piece& piece : run.cost) {
-                    piece.cost += hold * (piece.from - fuelTo());
-                    piece.slope += hold;
-                }
-            }
-        }
+        charge(m_problem.holdFrom(m_point));
     }
 
     // The levels from which one may buy here; at the start any.

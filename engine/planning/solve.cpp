@@ -179,14 +179,6 @@ private:
     std::optional<Solved> m_infeasible; // the last one: the least confidence tried
 };
 
-std::vector<Purchase> purchasesOf(const Plan& plan)
-{
-    std::vector<Purchase> purchases;
-    for (const PlannedStop& stop : plan.stops)
-        purchases.push_back({int(stop.point), stop.buy.litres(), stop.known, stop.cans});
-    return purchases;
-}
-
 void noteGap(const PlanRequest& request, Solved& answer, double bound)
 {
     answer.plan.tripGap = std::max(answer.objective - bound, 0.0);
@@ -215,27 +207,25 @@ Solved solve(const PlanRequest& request, const Problem& problem)
     return answer;
 }
 
-Solved solveForTrip(const PlanRequest& request, const Problem& problem)
+Solved solveForTrip(const PlanRequest& request, const Problem& problem, std::size_t mostWork)
 {
-    const double allowed = 1 - request.tripConfidence->value();
-    Solved answer = EqualShares(request, problem).run();
-    const std::vector<Purchase> known = purchasesOf(answer.plan);
     const TripSearchResult found =
-        searchForTrip(problem, allowed, answer.plan.feasible ? &known : nullptr);
-    const auto best = [&] {
-        return Solved{evaluate(request, problem, *found.purchases), found.objective};
-    };
-    if (found.purchases && found.complete)
-        return best();
-    if (found.purchases && !(answer.plan.feasible && answer.objective < found.objective))
-        answer = best();
-    if (answer.plan.feasible)
-        noteGap(request, answer, found.bound);
+        searchForTrip(problem, 1 - request.tripConfidence->value(), mostWork);
+    std::optional<Solved> best;
+    if (found.purchases)
+        best = Solved{evaluate(request, problem, *found.purchases), found.objective};
+    if (best && found.complete)
+        return std::move(*best);
+    Solved shared = EqualShares(request, problem).run();
+    if (best && !(shared.plan.feasible && shared.objective < best->objective))
+        shared = std::move(*best);
+    if (shared.plan.feasible)
+        noteGap(request, shared, found.bound);
     else if (!found.complete)
-        answer.plan.notes.push_back(Sentence::of(
+        shared.plan.notes.push_back(Sentence::of(
             "no plan was found for the confidence of the whole way with equal confidence "
             "on every arrival; one with unequal confidence is not ruled out"));
-    return answer;
+    return shared;
 }
 
 } // namespace undermark::planning

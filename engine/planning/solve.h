@@ -3,7 +3,7 @@
 // Chooses the algorithm for a problem and turns its purchases into a plan.
 #pragma once
 
-#include "engine/planning/problem.h"
+#include "engine/planning/trip_search.h"
 
 namespace undermark::planning {
 
@@ -19,10 +19,12 @@ Solved solve(const PlanRequest& request, const Problem& problem);
 
 // The same, and the whole way's confidence (request.tripConfidence, which must be
 // there). What is guaranteed:
-//  * the risk of the plan returned, by tripRisk, is at most what was asked for;
+//  * the risk of the plan returned, by riskOfTrip, is at most what was asked for;
 //  * no plan that keeps it is better by more than Plan::tripGap. Where the gap is 0
 //    the plan is optimal.
-// Cost: 30 to some thousand times that of solve, up to some seconds more than that.
-Solved solveForTrip(const PlanRequest& request, const Problem& problem);
+// Cost: up to `mostWork` (trip_search.h), and where that was not enough some thirty
+// times solve.
+Solved solveForTrip(const PlanRequest& request, const Problem& problem,
+                    std::size_t mostWork = kMostTripWork);
 
 } // namespace undermark::planning

@@ -2,177 +2,56 @@
 #include "engine/planning/trip_amounts.h"
 
 #include "engine/planning/trip_risk.h"
+#include "engine/planning/trip_walk.h"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 #include <memory>
 #include <nlopt.h>
-#include <numeric>
 
 namespace undermark::planning {
 
 namespace {
 
-constexpr double kLitreSlack = 1e-7; // what the solver may miss a limit by
-constexpr double kAnyLitres = 1e9;
+constexpr double kLitreSlack = 1e-7;     // what the solver may miss a limit by
+constexpr double kRiskSlack = 1e-5;      // and the normal quantile of the risk, at first
 constexpr double kRiskKept = 1.0 - 1e-7; // of the risk allowed, so that none is missed
 
-using Litres = std::vector<double>;
-
-// Everything that follows from the litres of the partial purchases; linear in them.
-struct Walked {
-    double objective = 0.0;
-    Litres slack; // of each limit, >= 0 where it is kept
-    Litres level; // on each arrival
-};
+constexpr double kNear = 2.0; // of the normal quantile: where its slope can be trusted
 
 class Amounts {
 public:
-    Amounts(const Problem& problem, std::vector<Purchase> stops, double allowed)
-        : m_problem(problem), m_stops(std::move(stops)),
-          m_allowedZ(quantileForRisk(allowed * kRiskKept)), m_law(problem, arrivalsOf(problem, m_stops))
+    Amounts(const Problem& problem, std::vector<Purchase> stops, double allowed,
+            RunRisk::Rounding rounding)
+        : m_problem(problem), m_walk(problem, std::move(stops)), m_given(m_walk.given()),
+          m_allowedZ(quantileForRisk(allowed * kRiskKept)),
+          m_law(lawOf(problem, arrivalsOf(problem, m_walk.stops()), rounding))
     {
-        for (std::size_t i = 0; i < m_stops.size(); ++i) {
-            if (m_stops[i].isPart())
-                m_parts.push_back(i);
-        }
-        findWindows();
     }
 
     TripAmounts cheapest()
     {
-        Litres litres = mostPossible();
-        const Walked safest = walk(litres);
-        if (std::ranges::any_of(safest.slack, [](double s) { return s < -kLitreSlack; }) ||
-            lacking(safest.level) > 0)
-            return {{}, kNoLimit, m_certain, m_work};
-        if (!m_parts.empty())
-            minimise(litres);
-        const double objective = walk(litres).objective; // sets the litres
-        return {m_stops, objective, m_certain, m_work};
+        Litres litres = m_walk.mostPossible();
+        if (!isKept(m_walk.walk(litres)))
+            return {{}, kNoLimit, {}, m_work};
+        RiskLimit limit;
+        if (m_walk.parts() > 0)
+            limit = minimise(litres);
+        else
+            limit = limitAt(m_walk.walk(litres).level);
+        const double objective = m_walk.walk(litres).objective; // sets the litres
+        return {m_walk.stops(), objective, std::move(limit), m_work};
     }
 
 private:
-    const Offer& offer(const Purchase& stop) const
-    {
-        return m_problem.offers[static_cast<std::size_t>(stop.point)];
-    }
-
-    double highest(const Purchase& stop) const { return m_problem.highestSupply(stop.point); }
-
-    // The supplies with which each stop is found open.
-    void findWindows()
-    {
-        m_windows.assign(m_stops.size(), {-kAnyLitres, kAnyLitres});
-        if (!m_problem.timetable)
-            return;
-        const Timetable& table = *m_problem.timetable;
-        double stopped = 0.0;
-        for (std::size_t i = 0; i < m_stops.size(); ++i) {
-            const auto at = static_cast<std::size_t>(m_stops[i].point);
-            const double lowest = at == 0 ? m_problem.start : m_problem.fuelTo[at];
-            const double highest = at == 0 ? m_problem.start : lowest + m_problem.capacity;
-            const Pieces open = table.openParts(m_stops[i].point, m_problem.at[at], stopped,
-                                                {{lowest, highest, 0.0, 0.0, kStart}});
-            m_certain = m_certain && open.size() < 2;
-            if (open.empty())
-                m_windows[i] = {kAnyLitres, -kAnyLitres};
-            else
-                m_windows[i] = {open.front().from, open.front().to};
-            stopped += table.stopMinutes[at];
-        }
-    }
-
-    double most(const Purchase& stop) const { return std::min(offer(stop).most, m_problem.capacity); }
-
-    // Every purchase as large as those after it let it be: all levels are then as high
-    // as they can be at once, and no litres are safer.
-    Litres mostPossible()
-    {
-        Litres roof(m_stops.size()); // of the supply on leaving
-        double next = kNoLimit;      // of the supply on the next arrival
-        for (std::size_t i = m_stops.size(); i-- > 0;) {
-            const Purchase& stop = m_stops[i];
-            roof[i] = std::min(highest(stop), next);
-            if (stop.full)
-                next = highest(stop) + offer(stop).detourLitres - offer(stop).least;
-            else
-                next = roof[i] + offer(stop).detourLitres -
-                       (stop.cans > 0 ? stop.litres : offer(stop).least);
-            next = std::min(next, m_windows[i].to);
-        }
-        Litres litres;
-        double supply = m_problem.start;
-        for (std::size_t i = 0; i < m_stops.size(); ++i) {
-            const Purchase& stop = m_stops[i];
-            double bought = stop.litres;
-            if (stop.cans == 0)
-                bought = (stop.full ? highest(stop) : roof[i]) + offer(stop).detourLitres - supply;
-            if (stop.isPart()) {
-                bought = std::clamp(bought, offer(stop).least, std::max(most(stop), offer(stop).least));
-                litres.push_back(bought);
-            }
-            supply += bought - offer(stop).detourLitres;
-        }
-        return litres;
-    }
-
-    // Sets the litres of m_stops.
-    Walked walk(const Litres& litres)
-    {
-        Walked walked;
-        double supply = m_problem.start;
-        int since = kStart;
-        int from = 0;
-        std::size_t part = 0;
-        for (std::size_t i = 0; i < m_stops.size(); ++i) {
-            Purchase& stop = m_stops[i];
-            drive(walked, supply, since, from, stop.point);
-            if (m_problem.timetable) {
-                walked.slack.push_back(supply - m_windows[i].from);
-                walked.slack.push_back(m_windows[i].to - supply);
-            }
-            from = stop.point;
-            if (stop.full) {
-                stop.litres = highest(stop) + offer(stop).detourLitres - supply;
-                walked.slack.push_back(stop.litres - offer(stop).least);
-                if (offer(stop).most < m_problem.capacity)
-                    walked.slack.push_back(offer(stop).most - stop.litres);
-            } else if (stop.isPart()) {
-                stop.litres = litres[part++];
-            }
-            supply += stop.litres - offer(stop).detourLitres;
-            walked.slack.push_back(highest(stop) - supply);
-            walked.objective += offer(stop).perStop + offer(stop).perLitre * stop.litres;
-            if (stop.full)
-                since = stop.point;
-        }
-        drive(walked, supply, since, from, m_problem.points - 1);
-        for (const Arrival& arrival : arrivalsOf(m_problem, m_stops))
-            walked.level.push_back(arrival.level);
-        return walked;
-    }
-
-    void drive(Walked& walked, double supply, int since, int from, int to) const
-    {
-        double least = -kNoLimit;
-        for (int point = from; point < to; ++point) {
-            walked.objective += m_problem.holdFrom(point) *
-                                (supply - m_problem.fuelTo[static_cast<std::size_t>(point)]);
-            least = std::max(least, m_problem.leastSupply(since, point + 1));
-        }
-        if (to > from)
-            walked.slack.push_back(
-                supply - std::max(least, m_problem.leastSupplyToStop(since, to)));
-    }
-
     // How much the normal quantile of the whole way's confidence falls short of what is
     // asked for: nearly linear in the levels. `slope`: by each level.
     double lacking(const Litres& level, std::vector<double>* slope = nullptr)
     {
         for (std::size_t i = 0; i < level.size(); ++i)
             m_law.setLevel(i, level[i]);
-        m_work += 100 + 20 * level.size() * level.size();
+        m_work += m_law.work();
         const double z = quantileForRisk(m_law.below(m_problem.floor, slope));
         if (slope) {
             const double density = std::max(normalDensity(z), 1e-280);
@@ -182,126 +61,262 @@ private:
         return m_allowedZ - z;
     }
 
-    void minimise(Litres& litres);
+    bool isKept(const Walked& walked)
+    {
+        return std::ranges::all_of(walked.slack, [](double s) { return s >= -2 * kLitreSlack; }) &&
+               lacking(walked.level) <= 0;
+    }
+
+    // The tangent of the risk; nothing where it is far from what is allowed.
+    RiskLimit limitAt(const Litres& level)
+    {
+        RiskLimit limit;
+        std::vector<double> slope;
+        limit.least = lacking(level, &slope);
+        if (std::fabs(limit.least) > kNear)
+            return {};
+        const std::vector<Arrival> arrivals = arrivalsOf(m_problem, m_walk.stops());
+        for (std::size_t i = 0; i < level.size(); ++i) {
+            limit.points.push_back(arrivals[i].point);
+            limit.weight.push_back(std::max(-slope[i], 0.0));
+            limit.least += limit.weight[i] * level[i];
+        }
+        return limit;
+    }
+
+    // Everything but the risk, linear in the sums.
+    void linearise();
+    double lackingBySums(const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
+    Litres between(const Litres& given, const Litres& safest);
+    RiskLimit minimise(Litres& litres);
+    Eigen::VectorXd solve(const Litres& safest);
+    void raise(const Eigen::VectorXd& sums, Litres& litres);
+    bool polish(Eigen::VectorXd& sums);
 
     const Problem& m_problem;
-    std::vector<Purchase> m_stops;
-    struct Window {
-        double from, to;
-    };
-    std::vector<Window> m_windows;    // of m_stops
-    bool m_certain = true; // no stop has several
-    std::vector<std::size_t> m_parts; // of m_stops: those whose litres are free
-    std::size_t m_work = 0;
+    TripWalk m_walk;
+    Litres m_given; // to begin with
     double m_allowedZ;
     TripLaw m_law;
+    std::size_t m_work = 0;
 
-    // For the solver: all is linear but the risk.
-    Walked m_base;               // without litres
-    std::vector<Walked> m_slope; // by each
-    std::vector<std::size_t> m_limits; // those that the litres touch
-    double m_scale = 1.0;        // of the objective
+    Eigen::VectorXd m_price;   // of the sums, the largest being 1
+    Eigen::VectorXd m_slack;   // of each limit that the sums touch, where they are 0
+    Eigen::MatrixXd m_bySlack; // by sum
+    Eigen::MatrixXd m_byLevel; // of each arrival, by sum
     friend struct Solver;
 };
+
+void Amounts::linearise()
+{
+    const std::size_t n = m_walk.parts();
+    const auto vector = [](const std::vector<double>& v) {
+        return Eigen::VectorXd(Eigen::Map<const Eigen::VectorXd>(v.data(), Eigen::Index(v.size())));
+    };
+    const Walked none = m_walk.walk(Litres(n, 0.0));
+    const Eigen::VectorXd slack = vector(none.slack);
+    Eigen::MatrixXd bySlack(slack.size(), n);
+    m_byLevel.resize(Eigen::Index(none.level.size()), Eigen::Index(n));
+    m_price.resize(Eigen::Index(n));
+    for (std::size_t i = 0; i < n; ++i) {
+        Litres one(n, 0.0);
+        one[i] = 1.0;
+        const Walked walked = m_walk.walk(m_walk.fromSums(one));
+        const auto column = Eigen::Index(i);
+        bySlack.col(column) = vector(walked.slack) - slack;
+        m_byLevel.col(column) = vector(walked.level) - vector(none.level);
+        m_price[column] = walked.objective - none.objective;
+    }
+    m_price /= std::max(m_price.cwiseAbs().maxCoeff(), 1e-9);
+    std::vector<Eigen::Index> touched;
+    for (Eigen::Index k = 0; k < slack.size(); ++k) {
+        if (!bySlack.row(k).isZero(0))
+            touched.push_back(k);
+    }
+    m_slack = slack(touched);
+    m_bySlack = bySlack(touched, Eigen::all);
+}
+
+double Amounts::lackingBySums(const Eigen::VectorXd& sums, Eigen::VectorXd* slope)
+{
+    std::vector<double> byLevel;
+    const Litres litres = m_walk.fromSums({sums.begin(), sums.end()});
+    const double value = lacking(m_walk.walk(litres).level, slope ? &byLevel : nullptr);
+    if (slope)
+        *slope = m_byLevel.transpose() *
+                 Eigen::Map<const Eigen::VectorXd>(byLevel.data(), m_byLevel.rows());
+    return value;
+}
 
 // What NLopt calls.
 struct Solver {
     static double objective(unsigned n, const double* x, double* slope, void* data)
     {
         const Amounts& a = *static_cast<Amounts*>(data);
-        double value = 0.0;
-        for (unsigned i = 0; i < n; ++i) {
-            const double each = a.m_slope[i].objective / a.m_scale;
-            value += each * x[i];
-            if (slope)
-                slope[i] = each;
-        }
-        return value;
+        if (slope)
+            std::ranges::copy(a.m_price, slope);
+        return a.m_price.dot(Eigen::Map<const Eigen::VectorXd>(x, n));
     }
 
     static void limits(unsigned m, double* result, unsigned n, const double* x, double* slope,
                        void* data)
     {
+        using RowWise = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
         const Amounts& a = *static_cast<Amounts*>(data);
-        for (unsigned k = 0; k < m; ++k) {
-            const std::size_t limit = a.m_limits[k];
-            result[k] = -a.m_base.slack[limit];
-            for (unsigned i = 0; i < n; ++i) {
-                const double each = -a.m_slope[i].slack[limit];
-                result[k] += each * x[i];
-                if (slope)
-                    slope[k * n + i] = each;
-            }
-        }
+        Eigen::Map<Eigen::VectorXd>(result, m) =
+            -a.m_slack - a.m_bySlack * Eigen::Map<const Eigen::VectorXd>(x, n);
+        if (slope)
+            Eigen::Map<RowWise>(slope, m, n) = -a.m_bySlack;
     }
 
     static double risk(unsigned n, const double* x, double* slope, void* data)
     {
-        Amounts& a = *static_cast<Amounts*>(data);
-        std::vector<double> byLevel;
-        const double value = a.lacking(a.walk(Litres(x, x + n)).level, slope ? &byLevel : nullptr);
-        for (unsigned i = 0; slope && i < n; ++i)
-            slope[i] = std::inner_product(byLevel.begin(), byLevel.end(),
-                                          a.m_slope[i].level.begin(), 0.0);
+        Eigen::VectorXd byLitre;
+        const double value = static_cast<Amounts*>(data)->lackingBySums(
+            Eigen::Map<const Eigen::VectorXd>(x, n), slope ? &byLitre : nullptr);
+        if (slope)
+            std::ranges::copy(byLitre, slope);
         return value;
     }
 };
 
-// Begins from litres that keep everything, and leaves them where nothing better was
-// found.
-void Amounts::minimise(Litres& litres)
+// From the litres given towards the safest as far as the risk demands.
+Litres Amounts::between(const Litres& given, const Litres& safest)
 {
-    const std::size_t n = litres.size();
-    const Litres none(n, 0.0);
-    m_base = walk(none);
-    m_scale = 1e-9;
-    for (std::size_t i = 0; i < n; ++i) {
-        Litres one = none;
-        one[i] = 1.0;
-        Walked slope = walk(one);
-        slope.objective -= m_base.objective;
-        for (std::size_t k = 0; k < slope.slack.size(); ++k)
-            slope.slack[k] -= m_base.slack[k];
-        for (std::size_t k = 0; k < slope.level.size(); ++k)
-            slope.level[k] -= m_base.level[k];
-        m_scale = std::max(m_scale, std::fabs(slope.objective));
-        m_slope.push_back(std::move(slope));
+    double tooLittle = 0.0, enough = 1.0;
+    Litres found = safest;
+    for (int i = 0; i < 8; ++i) {
+        const double part = (tooLittle + enough) / 2;
+        Litres tried = safest;
+        for (std::size_t k = 0; k < tried.size(); ++k)
+            tried[k] = given[k] + part * (safest[k] - given[k]);
+        const bool kept = lacking(m_walk.walk(tried).level) <= 0;
+        (kept ? enough : tooLittle) = part;
+        if (kept)
+            found = std::move(tried);
     }
-    for (std::size_t k = 0; k < m_base.slack.size(); ++k) {
-        if (std::ranges::any_of(m_slope, [k](const Walked& s) { return s.slack[k] != 0; }))
-            m_limits.push_back(k);
+    return found;
+}
+
+// Newton's method for the conditions of the optimum, with the limits that are met as they
+// are: where the litres are already good to a thousandth this makes the slopes of the
+// risk, and with them leastObjective(), good to a millionth. The curvature is taken once,
+// from differences of the slope. Whether it came to rest.
+bool Amounts::polish(Eigen::VectorXd& sums)
+{
+    constexpr double kMet = 1e-5, kStep = 1e-3, kFarthestStep = 0.1, kAtRest = 1e-5; // L
+    const Eigen::Index n = sums.size();
+    Eigen::VectorXd slope, there;
+    double missing = lackingBySums(sums, &slope);
+    Eigen::MatrixXd curvature(n, n);
+    for (Eigen::Index i = 0; i < n; ++i) {
+        lackingBySums(sums + kStep * Eigen::VectorXd::Unit(n, i), &there);
+        curvature.col(i) = (there - slope) / kStep;
     }
-    Litres low, high;
-    for (const std::size_t i : m_parts) {
-        low.push_back(offer(m_stops[i]).least);
-        high.push_back(std::max(most(m_stops[i]), offer(m_stops[i]).least));
+    curvature = (curvature + curvature.transpose()).eval() / 2;
+    const Eigen::VectorXd slack = m_slack + m_bySlack * sums;
+    std::vector<Eigen::Index> met;
+    for (Eigen::Index k = 0; k < slack.size(); ++k) {
+        if (slack[k] < kMet)
+            met.push_back(k);
     }
-    const std::unique_ptr<nlopt_opt_s, void (*)(nlopt_opt)> solver(
-        nlopt_create(NLOPT_LD_SLSQP, static_cast<unsigned>(n)), nlopt_destroy);
+    const Eigen::MatrixXd limits = -m_bySlack(met, Eigen::all).transpose();
+    for (int i = 0; i < 4; ++i) {
+        Eigen::MatrixXd touched(n, 1 + limits.cols());
+        touched << slope, limits;
+        const double multiplier = touched.completeOrthogonalDecomposition().solve(-m_price)[0];
+        const Eigen::Index all = n + touched.cols();
+        Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(all, all);
+        matrix.topLeftCorner(n, n) = multiplier * curvature;
+        matrix.topRightCorner(n, touched.cols()) = touched;
+        matrix.bottomLeftCorner(touched.cols(), n) = touched.transpose();
+        Eigen::VectorXd wanted(all);
+        wanted << -m_price, -missing, m_slack(met) + m_bySlack(met, Eigen::all) * sums;
+        const Eigen::VectorXd step = matrix.completeOrthogonalDecomposition().solve(wanted).head(n);
+        const double farthest = step.cwiseAbs().maxCoeff();
+        if (!(farthest < kFarthestStep))
+            return false;
+        sums += step;
+        if (farthest < kAtRest)
+            return true;
+        missing = lackingBySums(sums, &slope);
+    }
+    return false;
+}
+
+// Begins again from what was found until nothing is gained any more: the solver forgets
+// its idea of the curvature, and may go on where it stopped too early.
+void settle(nlopt_opt solver, Eigen::VectorXd& at)
+{
+    double value = kNoLimit;
+    for (int i = 0; i < 10; ++i) {
+        double now = 0.0;
+        nlopt_optimize(solver, at.data(), &now);
+        if (std::fabs(value - now) <= 1e-7 * std::fabs(now))
+            return;
+        value = now;
+    }
+}
+
+// `litres` keep everything, and are left where nothing better is found.
+RiskLimit Amounts::minimise(Litres& litres)
+{
+    linearise();
+    const Litres given = m_walk.toSums(m_given);
+    Eigen::VectorXd sums =
+        Eigen::Map<const Eigen::VectorXd>(given.data(), Eigen::Index(given.size()));
+    const bool near = std::fabs(lackingBySums(sums, nullptr)) < 0.01;
+    if (!near || !polish(sums)) {
+        sums = solve(litres);
+        polish(sums);
+    }
+    raise(sums, litres);
+    return limitAt(m_walk.walk(m_walk.fromSums({sums.begin(), sums.end()})).level);
+}
+
+// Begins where the risk is as allowed.
+Eigen::VectorXd Amounts::solve(const Litres& safest)
+{
+    const auto n = static_cast<unsigned>(m_walk.parts());
+    const std::unique_ptr<nlopt_opt_s, void (*)(nlopt_opt)> solver(nlopt_create(NLOPT_LD_SLSQP, n),
+                                                                   nlopt_destroy);
     nlopt_set_min_objective(solver.get(), Solver::objective, this);
-    nlopt_set_lower_bounds(solver.get(), low.data());
-    nlopt_set_upper_bounds(solver.get(), high.data());
-    const Litres tolerance(m_limits.size(), kLitreSlack);
-    nlopt_add_inequality_mconstraint(solver.get(), static_cast<unsigned>(m_limits.size()),
+    const Litres tolerance(static_cast<std::size_t>(m_slack.size()), kLitreSlack);
+    nlopt_add_inequality_mconstraint(solver.get(), static_cast<unsigned>(m_slack.size()),
                                      Solver::limits, this, tolerance.data());
-    nlopt_add_inequality_constraint(solver.get(), Solver::risk, this, 1e-9);
-    nlopt_set_xtol_rel(solver.get(), 1e-10);
+    nlopt_add_inequality_constraint(solver.get(), Solver::risk, this, kRiskSlack);
+    nlopt_set_ftol_rel(solver.get(), 1e-7);
     nlopt_set_maxeval(solver.get(), 200);
-    Litres found = litres;
-    double value = 0.0;
-    nlopt_optimize(solver.get(), found.data(), &value);
-    const Walked there = walk(found);
-    const bool kept = std::ranges::all_of(there.slack, [](double s) { return s >= -2 * kLitreSlack; }) &&
-                      lacking(there.level) <= 1e-8;
-    if (kept && there.objective < walk(litres).objective)
-        litres = found;
+    const Litres start = m_walk.toSums(between(m_given, safest));
+    Eigen::VectorXd sums = Eigen::Map<const Eigen::VectorXd>(start.data(), n);
+    settle(solver.get(), sums);
+    return sums;
+}
+
+// The sums keep nearly all: from there towards the safest litres as far as it takes.
+void Amounts::raise(const Eigen::VectorXd& sums, Litres& litres)
+{
+    const Litres found = m_walk.fromSums({sums.begin(), sums.end()});
+    Litres tried = found;
+    for (double part = 1e-8; part < 1; part *= 4) {
+        const Walked there = m_walk.walk(tried);
+        if (there.objective >= m_walk.walk(litres).objective)
+            return;
+        if (isKept(there)) {
+            litres = std::move(tried);
+            return;
+        }
+        for (std::size_t i = 0; i < tried.size(); ++i)
+            tried[i] = found[i] + part * (litres[i] - found[i]);
+    }
 }
 
 } // namespace
 
-TripAmounts cheapestAmounts(const Problem& problem, std::vector<Purchase> stops, double allowed)
+TripAmounts cheapestAmounts(const Problem& problem, std::vector<Purchase> stops, double allowed,
+                            RunRisk::Rounding rounding)
 {
-    return Amounts(problem, std::move(stops), allowed).cheapest();
+    return Amounts(problem, std::move(stops), allowed, rounding).cheapest();
 }
 
 } // namespace undermark::planning

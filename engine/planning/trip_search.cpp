@@ -12,8 +12,9 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kTolerance = 1e-7; // of the objective, relative
-constexpr std::size_t kMostTripWork = 20'000'000; // pieces looked at, and the like: seconds
+constexpr double kTolerance = 1e-6; // of the objective, relative
+constexpr double kNothing = 1e-4;   // L; whoever buys less does not stop
+constexpr double kMostSlip = 1e-4;  // where a passed pump can be counted as an arrival
 
 // All plans with these choices.
 struct Part {
@@ -26,18 +27,17 @@ struct Part {
 
 class TripSearch {
 public:
-    TripSearch(Problem problem, double allowed)
-        : m_problem(std::move(problem)), m_allowed(allowed),
+    TripSearch(Problem problem, double allowed, std::size_t mostWork)
+        : m_problem(std::move(problem)), m_allowed(allowed), m_mostWork(mostWork),
           m_hours(m_problem.timetable ? Hours::kept : Hours::ignored)
     {
         m_bounding = m_problem;
         m_bounding.stopZ = quantileForRisk(allowed);
+        findFreeStops();
     }
 
-    TripSearchResult run(const std::vector<Purchase>* known)
+    TripSearchResult run()
     {
-        if (known)
-            improve(*known);
         SearchResult root = search(m_bounding, m_hours);
         if (root.stuckBefore || root.gaveUp) {
             m_result.complete = !root.gaveUp;
@@ -49,7 +49,7 @@ public:
             all.push_back(offer.choices);
         m_parts.push({std::move(root), std::move(all), 0});
         while (!m_parts.empty() && m_parts.top().best.objective < m_result.objective - slack() &&
-               m_work < kMostTripWork) {
+               m_work < m_mostWork) {
             const Part part = m_parts.top();
             m_parts.pop();
             if (settle(part))
@@ -64,9 +64,43 @@ public:
     }
 
 private:
-    double slack() const
+    static double tolerance(double objective) { return kTolerance * std::fabs(objective) + 1e-9; }
+    double slack() const { return m_result.purchases ? tolerance(m_result.objective) : 0.0; }
+
+    // Where to stop or not is no choice.
+    void findFreeStops()
     {
-        return m_result.purchases ? kTolerance * std::fabs(m_result.objective) + 1e-9 : 0.0;
+        m_free.assign(m_problem.offers.size(), false);
+        if (!m_problem.carryingCosts || m_hours == Hours::kept || !m_problem.spreadGrows)
+            return;
+        for (int point = 0; point + 1 < m_problem.points; ++point) {
+            const auto at = static_cast<std::size_t>(point);
+            const Offer& offer = m_problem.offers[at];
+            if (!offer.open || offer.fromCans || offer.least > 0 || offer.detourLitres > 0)
+                continue;
+            const double slip = point > 0 ? riskOfSlip(point) : 0.0; // the start is no arrival
+            m_free[at] = slip < kMostSlip;
+            if (m_free[at])
+                m_slips += m_allowed * slip / (1 - slip);
+        }
+    }
+
+    // That less than nothing is used up from `from` to the next arrival, whichever it is.
+    // To be below the limit here and above it there is at most as likely as this times the
+    // former: who used more before uses more after (two normals, positively correlated).
+    double riskOfSlip(int from) const
+    {
+        double slip = 0.0;
+        for (int to = from + 1; to < m_problem.points; ++to) {
+            const auto at = static_cast<std::size_t>(to);
+            if (!m_problem.offers[at].open && to + 1 < m_problem.points)
+                continue;
+            const double used =
+                m_problem.fuelTo[at] - m_problem.fuelTo[static_cast<std::size_t>(from)];
+            const double variance = m_problem.variance(from, to) - m_problem.fullVariance;
+            slip = std::max(slip, arrivalRisk(used, std::sqrt(variance), 0.0));
+        }
+        return slip;
     }
 
     // The litres for the stops of the part's best. True where nothing can be better.
@@ -79,21 +113,115 @@ private:
             m_result.objective = part.best.objective;
             return m_settled = true;
         }
-        if (!improve(part.best.purchases))
-            m_unknown = std::min(m_unknown, part.best.objective);
+        m_unknown = std::min(m_unknown, improve(part.best.purchases));
         return false;
     }
 
-    // Whether it is certain that nothing better can be done with these stops.
-    bool improve(const std::vector<Purchase>& stops)
+    // A bound of what can be done with these stops, and any of the free ones.
+    double improve(const std::vector<Purchase>& stops)
     {
-        TripAmounts amounts = cheapestAmounts(m_problem, stops, m_allowed);
-        m_work += amounts.work;
-        if (amounts.objective < m_result.objective) {
-            m_result.objective = amounts.objective;
-            m_result.purchases = std::move(amounts.purchases);
+        const std::vector<Purchase> all = withFreeStops(stops);
+        if (all.size() == stops.size() && m_slips == 0)
+            return narrow(stops, m_allowed, RunRisk::Rounding::up).bound;
+        const Narrowed least = narrow(all, m_allowed + m_slips, RunRisk::Rounding::down);
+        std::vector<Purchase> kept;
+        for (const Purchase& stop : least.amounts.purchases) {
+            if (!isFree(stop) || stop.litres > kNothing)
+                kept.push_back(stop);
         }
-        return amounts.certain;
+        if (least.bound < m_result.objective - slack())
+            narrow(kept, m_allowed, RunRisk::Rounding::up);
+        return least.bound;
+    }
+
+    bool isFree(const Purchase& stop) const
+    {
+        return stop.isPart() && m_free[static_cast<std::size_t>(stop.point)];
+    }
+
+    std::vector<Purchase> withFreeStops(const std::vector<Purchase>& stops) const
+    {
+        std::vector<Purchase> all;
+        auto next = stops.begin();
+        for (int point = 0; point < m_problem.points; ++point) {
+            if (next != stops.end() && next->point == point)
+                all.push_back(*next++);
+            else if (m_free[static_cast<std::size_t>(point)])
+                all.push_back({point, 0.0, false, 0});
+        }
+        return all;
+    }
+
+    struct Narrowed {
+        TripAmounts amounts;
+        double bound = kNoLimit; // nothing with these stops is below it
+    };
+
+    // The cheapest litres of these stops. They are a plan where this is the risk allowed.
+    Narrowed narrow(std::vector<Purchase> stops, double allowed, RunRisk::Rounding rounding)
+    {
+        Narrowed found;
+        const Problem same = withStops(stops);
+        for (int i = 0; i < 3; ++i) {
+            TripAmounts amounts = cheapestAmounts(m_problem, stops, allowed, rounding);
+            m_work += amounts.work;
+            if (amounts.objective == kNoLimit) { // no litres do it, or none of the first hours
+                if (m_hours == Hours::kept)
+                    found.bound = leastObjective(same, {}, m_hours).objective;
+                return found;
+            }
+            const TripBound bound = leastObjective(same, amounts.limit, m_hours);
+            m_work += bound.work;
+            found.bound = i == 0 ? bound.objective : std::max(found.bound, bound.objective);
+            if (amounts.objective < found.amounts.objective)
+                found.amounts = std::move(amounts);
+            if (found.bound >= found.amounts.objective - tolerance(found.amounts.objective))
+                break;
+            // The solver stopped too early.
+            if (found.bound < found.amounts.objective - 1e-3 * std::fabs(found.amounts.objective))
+                beginFrom(bound.purchases, stops);
+            else
+                stops = found.amounts.purchases;
+        }
+        if (allowed == m_allowed && rounding == RunRisk::Rounding::up &&
+            found.amounts.objective < m_result.objective) {
+            m_result.objective = found.amounts.objective;
+            m_result.purchases = found.amounts.purchases;
+        }
+        return found;
+    }
+
+    // The litres of `from` for those stops that are in it.
+    static void beginFrom(const std::vector<Purchase>& from, std::vector<Purchase>& stops)
+    {
+        auto next = from.begin();
+        for (Purchase& stop : stops) {
+            next = std::find_if(next, from.end(),
+                                [&](const Purchase& p) { return p.point >= stop.point; });
+            if (stop.cans == 0)
+                stop.litres = next != from.end() && next->point == stop.point ? next->litres : 0.0;
+        }
+    }
+
+    // With no other choices than these stops.
+    Problem withStops(const std::vector<Purchase>& stops) const
+    {
+        Problem problem = m_bounding;
+        for (std::size_t i = 0; i < problem.offers.size(); ++i)
+            problem.offers[i].choices = same(i, kPass);
+        for (const Purchase& stop : stops) {
+            const auto at = static_cast<std::size_t>(stop.point);
+            problem.offers[at].choices = same(at, stop.choice());
+        }
+        return problem;
+    }
+
+    // The choices that are no other than `choice`.
+    std::uint32_t same(std::size_t point, int choice) const
+    {
+        if (m_free[point] && choice != kFull)
+            return std::uint32_t(1) << kPass | std::uint32_t(1) << kPart;
+        return std::uint32_t(1) << choice;
     }
 
     // All plans of the part but those with the stops of its best.
@@ -107,14 +235,13 @@ private:
             const auto at = static_cast<std::size_t>(point);
             if (!m_bounding.offers[at].open)
                 continue;
-            if (m_work > kMostTripWork || chosen[at] >= kChoices) {
+            if (m_work > m_mostWork || chosen[at] >= kChoices) {
                 m_unknown = std::min(m_unknown, part.best.objective);
                 return;
             }
-            const std::uint32_t same = std::uint32_t(1) << chosen[at];
-            choices[at] = part.choices[at] & ~same;
+            choices[at] = part.choices[at] & ~same(at, chosen[at]);
             add(choices, point, part.best.objective);
-            choices[at] = same;
+            choices[at] = part.choices[at] & same(at, chosen[at]);
         }
     }
 
@@ -134,18 +261,21 @@ private:
     Problem m_bounding; // with the whole way's confidence at each stop
     double m_allowed;
     std::priority_queue<Part> m_parts;
+    std::size_t m_mostWork;
     std::size_t m_work = 0;
     Hours m_hours;
-    bool m_settled = false;       // by the lower bound itself
-    double m_unknown = kNoLimit;  // bound of what could not be looked at
+    std::vector<char> m_free;    // of each point
+    double m_slips = 0.0;        // risk that passed pumps count and stops there do not
+    bool m_settled = false;      // by the lower bound itself
+    double m_unknown = kNoLimit; // bound of what could not be looked at
     TripSearchResult m_result;
 };
 
 } // namespace
 
-TripSearchResult searchForTrip(Problem problem, double allowed, const std::vector<Purchase>* known)
+TripSearchResult searchForTrip(Problem problem, double allowed, std::size_t mostWork)
 {
-    return TripSearch(std::move(problem), allowed).run(known);
+    return TripSearch(std::move(problem), allowed, mostWork).run();
 }
 
 } // namespace undermark::planning

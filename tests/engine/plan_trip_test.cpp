@@ -268,16 +268,19 @@ private slots:
 
     void theSlopeOfTheRiskIsItsDerivative()
     {
-        for (const bool oneError : {false, true}) {
-            std::vector<ArrivalLevel> way{{3.0, 1.2, 0.7, 0, oneError}, {4.0, 1.6, 0.9, 0, oneError},
-                                          {2.5, 0.9, 1.1, 2, oneError}};
+        for (const double step : {0.0, 0.4}) {
+            TripLaw law({{3.0, {1.2, 0.2}, 0.5, 0},
+                         {4.0, {1.6, -0.3}, 0.5 + step, 0},
+                         {2.5, {0.9, 0.4}, 1.2, 2}});
+            const double means[] = {3.0, 4.0, 2.5};
             std::vector<double> slope;
-            tripRisk(way, 0.5, &slope);
-            for (std::size_t i = 0; i < way.size(); ++i) {
-                auto above = way, below = way;
-                above[i].mean += 1e-4;
-                below[i].mean -= 1e-4;
-                const double expected = (tripRisk(above, 0.5) - tripRisk(below, 0.5)) / 2e-4;
+            law.below(0.5, &slope);
+            for (std::size_t i = 0; i < 3; ++i) {
+                law.setLevel(i, means[i] + 1e-3);
+                const double above = law.below(0.5);
+                law.setLevel(i, means[i] - 1e-3);
+                const double expected = (above - law.below(0.5)) / 2e-3;
+                law.setLevel(i, means[i]);
                 QVERIFY2(std::abs(slope[i] - expected) < 1e-4 * std::abs(expected) + 1e-7,
                          qPrintable(QString("%1 %2").arg(slope[i]).arg(expected)));
             }
@@ -315,17 +318,105 @@ private slots:
         }
     }
 
-    // A stop at nearly every one of 25 places: too much to look at.
+    // The lightest car stops at nearly every place: 2^24 sets of stops, one convex problem.
+    void theLightestCarHasNoGap()
+    {
+        for (const bool twoModes : {false, true}) {
+            PlanRequest request = test::withRisk(test::longRoute(twoModes ? 12 : 24, 3, 40));
+            request.tripConfidence = Probability::of(0.97);
+            request.confidence = Probability::of(0.9);
+            request.aim = Aim::weight;
+            if (twoModes) {
+                request.rates.modes = {"road", "stage"};
+                request.rates.mean = {Consumption::fromLitresPer100Km(8),
+                                      Consumption::fromLitresPer100Km(20)};
+                request.rates.covariance = {1.6e-5, 1e-5, 1e-5, 1.5e-4};
+                for (std::size_t i = 1; i < request.route.points.size(); i += 3)
+                    request.route.points[i].mode = "stage";
+                request.tank.start.mean = Volume::fromLitres(20);
+            }
+            const auto best = plan(request);
+            QVERIFY(best && best->feasible);
+            QVERIFY2(best->floorRisk <= 0.03 && best->floorRisk > 0.0299,
+                     qPrintable(QString::number(best->floorRisk)));
+            QCOMPARE(best->tripGap, 0.0);
+            QVERIFY(best->notes.empty());
+            QVERIFY2(best->stops.size() > 5, qPrintable(QString::number(best->stops.size())));
+        }
+    }
+
+    // Every set of stops, full or not, with the litres for each: the free stops together
+    // find the best of them.
+    void noSetOfStopsIsLighter()
+    {
+        int compared = 0;
+        for (unsigned seed = 1; seed <= 8; ++seed) {
+            PlanRequest request = test::withRisk(test::longRoute(5, seed, 80));
+            request.rates.legNoiseSd = seed % 2 ? 0.05 : 0.15;
+            request.confidence = Probability::of(0.8);
+            request.tripConfidence = Probability::of(0.95);
+            request.aim = Aim::weight;
+            if (seed % 4 == 0)
+                request.tank.capacity = Volume::fromLitres(18);
+            const auto problem = makeProblem(request);
+            const Solved found = solveForTrip(request, *problem);
+            double least = kNoLimit;
+            for (int code = 0; code < 243; ++code) { // 3^5
+                std::vector<Purchase> stops;
+                for (int point = 0, rest = code; point < 5; ++point, rest /= 3) {
+                    if (rest % 3 > 0)
+                        stops.push_back({point, 0.0, rest % 3 == 2, 0});
+                }
+                least = std::min(least, cheapestAmounts(*problem, stops, 0.05).objective);
+            }
+            QCOMPARE(found.plan.feasible, least < kNoLimit);
+            if (!found.plan.feasible)
+                continue;
+            ++compared;
+            QVERIFY2(std::abs(least - found.objective) <= 1e-5 * least + found.plan.tripGap,
+                     qPrintable(QString("seed %1: %2 against %3").arg(seed).arg(least).arg(found.objective)));
+            QVERIFY2(found.plan.tripGap <= 1e-5 * least, qPrintable(QString("seed %1: gap %2 of %3").arg(seed).arg(found.plan.tripGap).arg(least)));
+        }
+        QVERIFY(compared >= 5);
+    }
+
+    // The bound of some stops holds wherever the tangent is taken, and is attained at the
+    // cheapest litres.
+    void theTangentOfTheRiskBoundsTheLitres()
+    {
+        PlanRequest request = smallTrip(5, true);
+        const auto problem = makeProblem(request);
+        const std::vector<Purchase> stops{{0, 0.0, false, 0}, {1, 0.0, false, 0}, {2, 0.0, false, 0}};
+        const TripAmounts least = cheapestAmounts(*problem, stops, 0.03);
+        QVERIFY(least.objective < kNoLimit && !least.limit.points.empty());
+        Problem same = *problem;
+        for (std::size_t i = 0; i < 3; ++i)
+            same.offers[i].choices = 1U << kPart;
+        const double bound = leastObjective(same, least.limit, Hours::ignored).objective;
+        QVERIFY2(std::abs(bound - least.objective) < 1e-6 * least.objective,
+                 qPrintable(QString("%1 %2").arg(bound).arg(least.objective)));
+        for (const double other : {0.02, 0.045}) {
+            // A tangent elsewhere: of the litres for another risk, moved to this one.
+            const TripAmounts there = cheapestAmounts(*problem, stops, other);
+            RiskLimit limit = there.limit;
+            limit.least += quantileForRisk(0.03) - quantileForRisk(other);
+            QVERIFY(leastObjective(same, limit, Hours::ignored).objective <=
+                    least.objective * (1 + 1e-6));
+        }
+    }
+
     void whereTooMuchWouldHaveToBeLookedAtTheGapIsSaid()
     {
-        PlanRequest request = test::withRisk(test::longRoute(25, 3, 40));
+        PlanRequest request = test::withRisk(test::longRoute(40, 3, 40));
         request.tripConfidence = Probability::of(0.97);
-        request.aim = Aim::weight;
-        const auto best = plan(request);
-        QVERIFY(best && best->feasible);
-        QVERIFY(best->floorRisk <= 0.03);
-        QVERIFY(best->tripGap > 1e-4 && best->tripGap < best->litreKm);
-        QCOMPARE(best->notes.size(), std::size_t(1));
+        request.confidence = Probability::of(0.9);
+        const auto problem = makeProblem(request);
+        const Plan best = solveForTrip(request, *problem, 100'000).plan;
+        QVERIFY(best.feasible);
+        QVERIFY(best.floorRisk <= 0.03);
+        QVERIFY(best.tripGap > 1e-4 && best.tripGap < 0.05 * best.cost);
+        QCOMPARE(best.notes.size(), std::size_t(1));
+        QVERIFY(best.cost - best.tripGap <= plan(request)->cost + 1e-6);
     }
 
     // What no plan can promise on one arrival, none can promise on the whole way.
