@@ -139,8 +139,8 @@ struct Plan {
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
     // No plan is better by more than this, in the aim's unit (money, stops, minutes,
-    // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence for which
-    // too much would have to be looked at.
+    // litre-km). 0: the plan is optimal, with a tripConfidence to a millionth. Above 0 only
+    // with a tripConfidence for which too much would have to be looked at.
     double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;

@@ -151,6 +151,20 @@ double TripLaw::below(double limit, std::vector<double>* slope)
     return std::clamp(risk, 0.0, 1.0);
 }
 
+TripLaw TripLaw::withOneError() const
+{
+    std::vector<ArrivalLevel> levels = m_levels;
+    for (std::size_t i = 0; i < levels.size(); ++i) {
+        ArrivalLevel& level = levels[i];
+        const double first = level.common.empty() ? 0.0 : level.common.front();
+        level.variance = std::pow(level.sd(), 2) - first * first;
+        if (i > 0 && levels[i - 1].run == level.run) // not falling
+            level.variance = std::max(level.variance, levels[i - 1].variance);
+        level.common = {first};
+    }
+    return TripLaw(std::move(levels));
+}
+
 std::size_t TripLaw::work() const
 {
     double work = 0.0;

@@ -38,6 +38,9 @@ public:
     // `slope`, where given, becomes the derivative by each mean, 1/L. Some hundred times
     // RunRisk::at of each run, for each further c some times that.
     double below(double limit, std::vector<double>* slope = nullptr);
+    // Nearly the same with one shared error: what the others do counts as the runs' own.
+    TripLaw withOneError() const;
+    std::size_t errors() const { return m_levels.front().common.size(); }
     // What below() takes, in about 0.1 us.
     std::size_t work() const;
 

@@ -18,6 +18,7 @@ constexpr double kLitreSlack = 1e-7;     // what the solver may miss a limit by
 constexpr double kRiskSlack = 1e-5;      // and the normal quantile of the risk, at first
 constexpr double kRiskKept = 1.0 - 1e-7; // of the risk allowed, so that none is missed
 
+constexpr std::size_t kDearest = 2'000'000; // a risk that is not asked for a hundred times
 constexpr double kNear = 2.0; // of the normal quantile: where its slope can be trusted
 
 class Amounts {
@@ -26,7 +27,8 @@ public:
             RunRisk::Rounding rounding)
         : m_problem(problem), m_walk(problem, std::move(stops)), m_given(m_walk.given()),
           m_allowedZ(quantileForRisk(allowed * kRiskKept)),
-          m_law(lawOf(problem, arrivalsOf(problem, m_walk.stops()), rounding))
+          m_law(lawOf(problem, arrivalsOf(problem, m_walk.stops()), rounding)),
+          m_roughLaw(m_law.errors() > 1 ? m_law.withOneError() : m_law)
     {
     }
 
@@ -47,12 +49,12 @@ public:
 private:
     // How much the normal quantile of the whole way's confidence falls short of what is
     // asked for: nearly linear in the levels. `slope`: by each level.
-    double lacking(const Litres& level, std::vector<double>* slope = nullptr)
+    double lacking(TripLaw& law, const Litres& level, std::vector<double>* slope = nullptr)
     {
         for (std::size_t i = 0; i < level.size(); ++i)
-            m_law.setLevel(i, level[i]);
-        m_work += m_law.work();
-        const double z = quantileForRisk(m_law.below(m_problem.floor, slope));
+            law.setLevel(i, level[i]);
+        m_work += law.work();
+        const double z = quantileForRisk(law.below(m_problem.floor, slope));
         if (slope) {
             const double density = std::max(normalDensity(z), 1e-280);
             for (double& each : *slope)
@@ -64,7 +66,7 @@ private:
     bool isKept(const Walked& walked)
     {
         return std::ranges::all_of(walked.slack, [](double s) { return s >= -2 * kLitreSlack; }) &&
-               lacking(walked.level) <= 0;
+               lacking(m_law, walked.level) <= 0;
     }
 
     // The tangent of the risk; nothing where it is far from what is allowed.
@@ -72,7 +74,7 @@ private:
     {
         RiskLimit limit;
         std::vector<double> slope;
-        limit.least = lacking(level, &slope);
+        limit.least = lacking(m_law, level, &slope);
         if (std::fabs(limit.least) > kNear)
             return {};
         const std::vector<Arrival> arrivals = arrivalsOf(m_problem, m_walk.stops());
@@ -86,18 +88,21 @@ private:
 
     // Everything but the risk, linear in the sums.
     void linearise();
-    double lackingBySums(const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
+    double lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
     Litres between(const Litres& given, const Litres& safest);
     RiskLimit minimise(Litres& litres);
-    Eigen::VectorXd solve(const Litres& safest);
+    void solve(TripLaw& law, Eigen::VectorXd& sums);
     void raise(const Eigen::VectorXd& sums, Litres& litres);
-    bool polish(Eigen::VectorXd& sums);
+    Eigen::MatrixXd curvatureAt(TripLaw& law, const Eigen::VectorXd& sums);
+    bool polish(TripLaw& rough, Eigen::VectorXd& sums);
 
     const Problem& m_problem;
     TripWalk m_walk;
     Litres m_given; // to begin with
     double m_allowedZ;
     TripLaw m_law;
+    TripLaw m_roughLaw; // quicker where several rates are uncertain; to begin with
+    TripLaw* m_solved = nullptr;
     std::size_t m_work = 0;
 
     Eigen::VectorXd m_price;   // of the sums, the largest being 1
@@ -137,11 +142,11 @@ void Amounts::linearise()
     m_bySlack = bySlack(touched, Eigen::all);
 }
 
-double Amounts::lackingBySums(const Eigen::VectorXd& sums, Eigen::VectorXd* slope)
+double Amounts::lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope)
 {
     std::vector<double> byLevel;
     const Litres litres = m_walk.fromSums({sums.begin(), sums.end()});
-    const double value = lacking(m_walk.walk(litres).level, slope ? &byLevel : nullptr);
+    const double value = lacking(law, m_walk.walk(litres).level, slope ? &byLevel : nullptr);
     if (slope)
         *slope = m_byLevel.transpose() *
                  Eigen::Map<const Eigen::VectorXd>(byLevel.data(), m_byLevel.rows());
@@ -172,8 +177,9 @@ struct Solver {
     static double risk(unsigned n, const double* x, double* slope, void* data)
     {
         Eigen::VectorXd byLitre;
-        const double value = static_cast<Amounts*>(data)->lackingBySums(
-            Eigen::Map<const Eigen::VectorXd>(x, n), slope ? &byLitre : nullptr);
+        Amounts& a = *static_cast<Amounts*>(data);
+        const double value = a.lackingBySums(*a.m_solved, Eigen::Map<const Eigen::VectorXd>(x, n),
+                                             slope ? &byLitre : nullptr);
         if (slope)
             std::ranges::copy(byLitre, slope);
         return value;
@@ -190,7 +196,7 @@ Litres Amounts::between(const Litres& given, const Litres& safest)
         Litres tried = safest;
         for (std::size_t k = 0; k < tried.size(); ++k)
             tried[k] = given[k] + part * (safest[k] - given[k]);
-        const bool kept = lacking(m_walk.walk(tried).level) <= 0;
+        const bool kept = lacking(m_roughLaw, m_walk.walk(tried).level) <= 0;
         (kept ? enough : tooLittle) = part;
         if (kept)
             found = std::move(tried);
@@ -198,48 +204,67 @@ Litres Amounts::between(const Litres& given, const Litres& safest)
     return found;
 }
 
-// Newton's method for the conditions of the optimum, with the limits that are met as they
-// are: where the litres are already good to a thousandth this makes the slopes of the
-// risk, and with them leastObjective(), good to a millionth. The curvature is taken once,
-// from differences of the slope. Whether it came to rest.
-bool Amounts::polish(Eigen::VectorXd& sums)
+Eigen::MatrixXd Amounts::curvatureAt(TripLaw& law, const Eigen::VectorXd& sums)
 {
-    constexpr double kMet = 1e-5, kStep = 1e-3, kFarthestStep = 0.1, kAtRest = 1e-5; // L
+    constexpr double kStep = 1e-3; // L
     const Eigen::Index n = sums.size();
-    Eigen::VectorXd slope, there;
-    double missing = lackingBySums(sums, &slope);
+    Eigen::VectorXd here, there;
+    lackingBySums(law, sums, &here);
     Eigen::MatrixXd curvature(n, n);
     for (Eigen::Index i = 0; i < n; ++i) {
-        lackingBySums(sums + kStep * Eigen::VectorXd::Unit(n, i), &there);
-        curvature.col(i) = (there - slope) / kStep;
+        lackingBySums(law, sums + kStep * Eigen::VectorXd::Unit(n, i), &there);
+        curvature.col(i) = (there - here) / kStep;
     }
-    curvature = (curvature + curvature.transpose()).eval() / 2;
-    const Eigen::VectorXd slack = m_slack + m_bySlack * sums;
+    return (curvature + curvature.transpose()) / 2;
+}
+
+// Newton's method for the conditions of the optimum; a limit counts as long as it is met
+// and pushes back. Where the litres are already good to a thousandth this makes the
+// slopes of the risk, and with them leastObjective(), good to a millionth. The curvature
+// is taken once, by a law that may be rough. Whether it came to rest.
+bool Amounts::polish(TripLaw& rough, Eigen::VectorXd& sums)
+{
+    constexpr double kMet = 1e-5, kFarthestStep = 0.5, kAtRest = 1e-5; // L
+    const Eigen::Index n = sums.size();
+    const Eigen::MatrixXd curvature = curvatureAt(rough, sums);
     std::vector<Eigen::Index> met;
-    for (Eigen::Index k = 0; k < slack.size(); ++k) {
-        if (slack[k] < kMet)
-            met.push_back(k);
-    }
-    const Eigen::MatrixXd limits = -m_bySlack(met, Eigen::all).transpose();
-    for (int i = 0; i < 4; ++i) {
-        Eigen::MatrixXd touched(n, 1 + limits.cols());
-        touched << slope, limits;
+    const auto meet = [&](double below) {
+        const Eigen::VectorXd slack = m_slack + m_bySlack * sums;
+        bool more = false;
+        for (Eigen::Index k = 0; k < slack.size(); ++k) {
+            if (slack[k] < below && std::ranges::find(met, k) == met.end()) {
+                met.push_back(k);
+                more = true;
+            }
+        }
+        return more;
+    };
+    meet(kMet);
+    for (int i = 0; i < 20; ++i) {
+        Eigen::VectorXd slope;
+        const double missing = lackingBySums(m_law, sums, &slope);
+        const auto limits = Eigen::Index(met.size());
+        Eigen::MatrixXd touched(n, 1 + limits);
+        touched << slope, -m_bySlack(met, Eigen::all).transpose();
         const double multiplier = touched.completeOrthogonalDecomposition().solve(-m_price)[0];
-        const Eigen::Index all = n + touched.cols();
+        const Eigen::Index all = n + 1 + limits;
         Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(all, all);
         matrix.topLeftCorner(n, n) = multiplier * curvature;
-        matrix.topRightCorner(n, touched.cols()) = touched;
-        matrix.bottomLeftCorner(touched.cols(), n) = touched.transpose();
+        matrix.topRightCorner(n, 1 + limits) = touched;
+        matrix.bottomLeftCorner(1 + limits, n) = touched.transpose();
         Eigen::VectorXd wanted(all);
         wanted << -m_price, -missing, m_slack(met) + m_bySlack(met, Eigen::all) * sums;
-        const Eigen::VectorXd step = matrix.completeOrthogonalDecomposition().solve(wanted).head(n);
-        const double farthest = step.cwiseAbs().maxCoeff();
+        const Eigen::VectorXd found = matrix.completeOrthogonalDecomposition().solve(wanted);
+        const double farthest = found.head(n).cwiseAbs().maxCoeff();
         if (!(farthest < kFarthestStep))
             return false;
-        sums += step;
-        if (farthest < kAtRest)
+        sums += found.head(n);
+        const Eigen::VectorXd push = found.tail(limits);
+        std::size_t k = 0;
+        const bool fewer =
+            std::erase_if(met, [&](Eigen::Index) { return push[Eigen::Index(k++)] < 0; }) > 0;
+        if (!meet(-kLitreSlack) && !fewer && farthest < kAtRest)
             return true;
-        missing = lackingBySums(sums, &slope);
     }
     return false;
 }
@@ -265,21 +290,30 @@ RiskLimit Amounts::minimise(Litres& litres)
     const Litres given = m_walk.toSums(m_given);
     Eigen::VectorXd sums =
         Eigen::Map<const Eigen::VectorXd>(given.data(), Eigen::Index(given.size()));
-    const bool near = std::fabs(lackingBySums(sums, nullptr)) < 0.01;
-    if (!near || !polish(sums)) {
-        sums = solve(litres);
-        polish(sums);
+    const bool near = std::fabs(lackingBySums(m_law, sums, nullptr)) < 0.01;
+    if (!near || !polish(m_roughLaw, sums)) {
+        const Litres start = m_walk.toSums(between(m_given, litres));
+        sums = Eigen::Map<const Eigen::VectorXd>(start.data(), Eigen::Index(start.size()));
+        solve(m_roughLaw, sums);
+        Eigen::VectorXd better = sums;
+        const bool rests = polish(m_roughLaw, better);
+        if (!rests && m_law.errors() > 1 && m_law.work() < kDearest) {
+            solve(m_law, sums);
+            better = sums;
+            polish(m_law, better);
+        }
+        sums = better;
     }
     raise(sums, litres);
     return limitAt(m_walk.walk(m_walk.fromSums({sums.begin(), sums.end()})).level);
 }
 
-// Begins where the risk is as allowed.
-Eigen::VectorXd Amounts::solve(const Litres& safest)
+void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums)
 {
     const auto n = static_cast<unsigned>(m_walk.parts());
     const std::unique_ptr<nlopt_opt_s, void (*)(nlopt_opt)> solver(nlopt_create(NLOPT_LD_SLSQP, n),
                                                                    nlopt_destroy);
+    m_solved = &law;
     nlopt_set_min_objective(solver.get(), Solver::objective, this);
     const Litres tolerance(static_cast<std::size_t>(m_slack.size()), kLitreSlack);
     nlopt_add_inequality_mconstraint(solver.get(), static_cast<unsigned>(m_slack.size()),
@@ -287,10 +321,7 @@ Eigen::VectorXd Amounts::solve(const Litres& safest)
     nlopt_add_inequality_constraint(solver.get(), Solver::risk, this, kRiskSlack);
     nlopt_set_ftol_rel(solver.get(), 1e-7);
     nlopt_set_maxeval(solver.get(), 200);
-    const Litres start = m_walk.toSums(between(m_given, safest));
-    Eigen::VectorXd sums = Eigen::Map<const Eigen::VectorXd>(start.data(), n);
     settle(solver.get(), sums);
-    return sums;
 }
 
 // The sums keep nearly all: from there towards the safest litres as far as it takes.

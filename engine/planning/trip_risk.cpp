@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/trip_risk.h"
 
-#include <Eigen/Core>
+#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
 
@@ -26,30 +26,35 @@ Km kmBetween(const Problem& problem, int from, int to)
     return kmTo(last) - kmTo(first);
 }
 
-// One row for each independent error of the rates: times the km by mode of a run it is
-// the run's error in litres.
-Eigen::MatrixXd independentErrors(const Problem& problem)
+// The litres by which each arrival (row) is wrong for each independent error of the rates
+// (column): first along the mean of all arrivals, then the principal components of what
+// that leaves, the largest first.
+Eigen::MatrixXd independentErrors(const Problem& problem, const std::vector<Arrival>& arrivals)
 {
     using Matrix = Eigen::MatrixXd;
     const auto modes = static_cast<Eigen::Index>(problem.modes);
-    Matrix left = Eigen::Map<const Matrix>(problem.covariance.data(), modes, modes);
-    const Km whole = kmBetween(problem, 0, problem.points - 1);
-    const double enough = 1e-12 * whole.dot(left * whole);
-    Matrix errors(0, modes);
-    Km along = whole;
-    while (errors.rows() < modes) {
-        const Km shared = left * along;
-        const double variance = along.dot(shared);
-        if (!(variance > enough))
-            break;
-        errors.conservativeResize(errors.rows() + 1, Eigen::NoChange);
-        errors.bottomRows(1) = shared.transpose() / std::sqrt(variance);
-        left -= shared * shared.transpose() / variance;
-        Eigen::Index most = 0;
-        left.diagonal().cwiseProduct(whole.cwiseAbs2()).maxCoeff(&most);
-        along = Km::Unit(modes, most) * whole(most);
+    const Matrix covariance = Eigen::Map<const Matrix>(problem.covariance.data(), modes, modes);
+    const Eigen::SelfAdjointEigenSolver<Matrix> rates(covariance);
+    const Matrix root =
+        rates.eigenvectors() * rates.eigenvalues().cwiseMax(0.0).cwiseSqrt().asDiagonal();
+    Matrix errors(static_cast<Eigen::Index>(arrivals.size()), modes);
+    Matrix relative = errors;
+    for (Eigen::Index i = 0; i < errors.rows(); ++i) {
+        const Arrival& arrival = arrivals[static_cast<std::size_t>(i)];
+        errors.row(i) = kmBetween(problem, arrival.since, arrival.point).transpose() * root;
+        const double variance = problem.variance(arrival.since, arrival.point);
+        relative.row(i) = errors.row(i) / std::sqrt(std::max(variance, 1e-300));
     }
-    return errors;
+    Eigen::VectorXd along = relative.colwise().sum().transpose();
+    along = along.norm() > 0 ? along.normalized().eval() : Eigen::VectorXd::Unit(modes, 0).eval();
+    relative -= relative * along * along.transpose();
+    const Eigen::SelfAdjointEigenSolver<Matrix> components(relative.transpose() * relative);
+    Matrix independent = errors;
+    independent.col(0) = errors * along;
+    errors -= independent.col(0) * along.transpose();
+    independent.rightCols(modes - 1) =
+        errors * components.eigenvectors().rightCols(modes - 1).rowwise().reverse();
+    return independent;
 }
 
 } // namespace
@@ -79,14 +84,13 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
 TripLaw lawOf(const Problem& problem, const std::vector<Arrival>& arrivals,
               RunRisk::Rounding rounding)
 {
-    const Eigen::MatrixXd errors = independentErrors(problem);
+    const Eigen::MatrixXd errors = independentErrors(problem, arrivals);
     std::vector<ArrivalLevel> levels;
     levels.reserve(arrivals.size());
     for (const Arrival& arrival : arrivals) {
-        const Km km = kmBetween(problem, arrival.since, arrival.point);
-        const Km common = errors * km;
+        const auto row = errors.row(static_cast<Eigen::Index>(levels.size()));
         levels.push_back({arrival.level,
-                          {common.begin(), common.end()},
+                          {row.begin(), row.end()},
                           problem.ownVariance(arrival.since, arrival.point),
                           arrival.since});
     }

@@ -5,8 +5,8 @@
 //
 // With several modes the error of an arrival is x'e, x the km by mode since the level was
 // last known, e the error of the rates, common to the whole way. e is written as
-// independent errors, the first of them along the whole way (Cholesky's decomposition
-// of the covariance with that direction first, then the mode that matters most).
+// independent errors: the first along the mean of all arrivals, the others the principal
+// components of what that leaves.
 #pragma once
 
 #include "engine/planning/problem.h"

@@ -162,7 +162,7 @@ private:
     {
         Narrowed found;
         const Problem same = withStops(stops);
-        for (int i = 0; i < 3; ++i) {
+        for (int i = 0; i < 3 && (i == 0 || m_work < m_mostWork); ++i) {
             TripAmounts amounts = cheapestAmounts(m_problem, stops, allowed, rounding);
             m_work += amounts.work;
             if (amounts.objective == kNoLimit) { // no litres do it, or none of the first hours
@@ -172,10 +172,13 @@ private:
             }
             const TripBound bound = leastObjective(same, amounts.limit, m_hours);
             m_work += bound.work;
+            const bool gained = i == 0 || bound.objective > found.bound ||
+                                amounts.objective < found.amounts.objective;
             found.bound = i == 0 ? bound.objective : std::max(found.bound, bound.objective);
             if (amounts.objective < found.amounts.objective)
                 found.amounts = std::move(amounts);
-            if (found.bound >= found.amounts.objective - tolerance(found.amounts.objective))
+            if (!gained ||
+                found.bound >= found.amounts.objective - tolerance(found.amounts.objective))
                 break;
             // The solver stopped too early.
             if (found.bound < found.amounts.objective - 1e-3 * std::fabs(found.amounts.objective))
@@ -231,11 +234,13 @@ private:
         for (const Purchase& purchase : part.best.purchases)
             chosen[static_cast<std::size_t>(purchase.point)] = purchase.choice();
         std::vector<std::uint32_t> choices = part.choices;
+        // The bounds of the rest are cheap where the litres were dear, and often enough.
+        const std::size_t most = std::max(m_mostWork, m_work + m_mostWork / 5);
         for (int point = part.decided; point + 1 < m_bounding.points; ++point) {
             const auto at = static_cast<std::size_t>(point);
             if (!m_bounding.offers[at].open)
                 continue;
-            if (m_work > m_mostWork || chosen[at] >= kChoices) {
+            if (m_work > most || chosen[at] >= kChoices) {
                 m_unknown = std::min(m_unknown, part.best.objective);
                 return;
             }
