@@ -329,7 +329,8 @@ void Amounts::raise(const Eigen::VectorXd& sums, Litres& litres)
 {
     const Litres found = m_walk.fromSums({sums.begin(), sums.end()});
     Litres tried = found;
-    for (double part = 1e-8; part < 1; part *= 4) {
+    double part = 1e-8;
+    for (int i = 0; i < 14; ++i, part *= 4) {
         const Walked there = m_walk.walk(tried);
         if (there.objective >= m_walk.walk(litres).objective)
             return;
@@ -337,8 +338,8 @@ void Amounts::raise(const Eigen::VectorXd& sums, Litres& litres)
             litres = std::move(tried);
             return;
         }
-        for (std::size_t i = 0; i < tried.size(); ++i)
-            tried[i] = found[i] + part * (litres[i] - found[i]);
+        for (std::size_t k = 0; k < tried.size(); ++k)
+            tried[k] = found[k] + part * (litres[k] - found[k]);
     }
 }
 

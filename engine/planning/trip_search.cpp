@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kTolerance = 1e-6; // of the objective, relative
 constexpr double kNothing = 1e-4;   // L; whoever buys less does not stop
+constexpr double kDrops = 0.05;     // L; nor whoever buys less for nothing
 constexpr double kMostSlip = 1e-4;  // where a passed pump can be counted as an arrival
 
 // All plans with these choices.
@@ -124,13 +125,17 @@ private:
         if (all.size() == stops.size() && m_slips == 0)
             return narrow(stops, m_allowed, RunRisk::Rounding::up).bound;
         const Narrowed least = narrow(all, m_allowed + m_slips, RunRisk::Rounding::down);
-        std::vector<Purchase> kept;
-        for (const Purchase& stop : least.amounts.purchases) {
-            if (!isFree(stop) || stop.litres > kNothing)
-                kept.push_back(stop);
-        }
-        if (least.bound < m_result.objective - slack())
+        // Where two pumps are as good as each other some drops may be left at one.
+        for (const double nothing : {kDrops, kNothing}) {
+            if (least.bound >= m_result.objective - slack())
+                break;
+            std::vector<Purchase> kept;
+            for (const Purchase& stop : least.amounts.purchases) {
+                if (!isFree(stop) || stop.litres > nothing)
+                    kept.push_back(stop);
+            }
             narrow(kept, m_allowed, RunRisk::Rounding::up);
+        }
         return least.bound;
     }
 
