@@ -91,7 +91,7 @@ private:
     double lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
     Litres between(const Litres& given, const Litres& safest);
     RiskLimit minimise(Litres& litres);
-    void solve(TripLaw& law, Eigen::VectorXd& sums);
+    void solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack);
     void raise(const Eigen::VectorXd& sums, Litres& litres);
     Eigen::MatrixXd curvatureAt(TripLaw& law, const Eigen::VectorXd& sums);
     bool polish(TripLaw& rough, Eigen::VectorXd& sums);
@@ -294,11 +294,19 @@ RiskLimit Amounts::minimise(Litres& litres)
     if (!near || !polish(m_roughLaw, sums)) {
         const Litres start = m_walk.toSums(between(m_given, litres));
         sums = Eigen::Map<const Eigen::VectorXd>(start.data(), Eigen::Index(start.size()));
-        solve(m_roughLaw, sums);
-        Eigen::VectorXd better = sums;
-        const bool rests = polish(m_roughLaw, better);
+        // Where the solver's last step misses the risk by more than the slack it falls
+        // back on an early one.
+        Eigen::VectorXd better;
+        bool rests = false;
+        for (const double slack : {kRiskSlack, 100 * kRiskSlack}) {
+            solve(m_roughLaw, sums, slack);
+            better = sums;
+            rests = polish(m_roughLaw, better);
+            if (rests)
+                break;
+        }
         if (!rests && m_law.errors() > 1 && m_law.work() < kDearest) {
-            solve(m_law, sums);
+            solve(m_law, sums, kRiskSlack);
             better = sums;
             polish(m_law, better);
         }
@@ -308,7 +316,7 @@ RiskLimit Amounts::minimise(Litres& litres)
     return limitAt(m_walk.walk(m_walk.fromSums({sums.begin(), sums.end()})).level);
 }
 
-void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums)
+void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack)
 {
     const auto n = static_cast<unsigned>(m_walk.parts());
     const std::unique_ptr<nlopt_opt_s, void (*)(nlopt_opt)> solver(nlopt_create(NLOPT_LD_SLSQP, n),
@@ -318,7 +326,7 @@ void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums)
     const Litres tolerance(static_cast<std::size_t>(m_slack.size()), kLitreSlack);
     nlopt_add_inequality_mconstraint(solver.get(), static_cast<unsigned>(m_slack.size()),
                                      Solver::limits, this, tolerance.data());
-    nlopt_add_inequality_constraint(solver.get(), Solver::risk, this, kRiskSlack);
+    nlopt_add_inequality_constraint(solver.get(), Solver::risk, this, riskSlack);
     nlopt_set_ftol_rel(solver.get(), 1e-7);
     nlopt_set_maxeval(solver.get(), 200);
     settle(solver.get(), sums);
