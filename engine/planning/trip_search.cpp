@@ -15,7 +15,7 @@ namespace {
 constexpr double kTolerance = 1e-6; // of the objective, relative
 constexpr double kNothing = 1e-4;   // L; whoever buys less does not stop
 constexpr double kDrops = 0.05;     // L; nor whoever buys less for nothing
-constexpr double kMostSlip = 1e-4;  // where a passed pump can be counted as an arrival
+constexpr double kMostSlip = 1e-5;  // where a passed pump can be counted as an arrival
 
 // All plans with these choices.
 struct Part {
