@@ -86,6 +86,16 @@ private:
         return limit;
     }
 
+    Eigen::VectorXd sumsOf(Litres litres) const
+    {
+        const Litres sums = m_walk.toSums(std::move(litres));
+        return Eigen::Map<const Eigen::VectorXd>(sums.data(), Eigen::Index(sums.size()));
+    }
+    Litres litresOf(const Eigen::VectorXd& sums) const
+    {
+        return m_walk.fromSums({sums.begin(), sums.end()});
+    }
+
     // Everything but the risk, linear in the sums.
     void linearise();
     double lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
@@ -145,8 +155,8 @@ void Amounts::linearise()
 double Amounts::lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope)
 {
     std::vector<double> byLevel;
-    const Litres litres = m_walk.fromSums({sums.begin(), sums.end()});
-    const double value = lacking(law, m_walk.walk(litres).level, slope ? &byLevel : nullptr);
+    const double value =
+        lacking(law, m_walk.walk(litresOf(sums)).level, slope ? &byLevel : nullptr);
     if (slope)
         *slope = m_byLevel.transpose() *
                  Eigen::Map<const Eigen::VectorXd>(byLevel.data(), m_byLevel.rows());
@@ -287,13 +297,10 @@ void settle(nlopt_opt solver, Eigen::VectorXd& at)
 RiskLimit Amounts::minimise(Litres& litres)
 {
     linearise();
-    const Litres given = m_walk.toSums(m_given);
-    Eigen::VectorXd sums =
-        Eigen::Map<const Eigen::VectorXd>(given.data(), Eigen::Index(given.size()));
+    Eigen::VectorXd sums = sumsOf(m_given);
     const bool near = std::fabs(lackingBySums(m_law, sums, nullptr)) < 0.01;
     if (!near || !polish(m_roughLaw, sums)) {
-        const Litres start = m_walk.toSums(between(m_given, litres));
-        sums = Eigen::Map<const Eigen::VectorXd>(start.data(), Eigen::Index(start.size()));
+        sums = sumsOf(between(m_given, litres));
         // Where the solver's last step misses the risk by more than the slack it falls
         // back on an early one.
         Eigen::VectorXd better;
@@ -313,7 +320,7 @@ RiskLimit Amounts::minimise(Litres& litres)
         sums = better;
     }
     raise(sums, litres);
-    return limitAt(m_walk.walk(m_walk.fromSums({sums.begin(), sums.end()})).level);
+    return limitAt(m_walk.walk(litresOf(sums)).level);
 }
 
 void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack)
@@ -335,12 +342,13 @@ void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack)
 // The sums keep nearly all: from there towards the safest litres as far as it takes.
 void Amounts::raise(const Eigen::VectorXd& sums, Litres& litres)
 {
-    const Litres found = m_walk.fromSums({sums.begin(), sums.end()});
+    const double most = m_walk.walk(litres).objective;
+    const Litres found = litresOf(sums);
     Litres tried = found;
     double part = 1e-8;
     for (int i = 0; i < 14; ++i, part *= 4) {
         const Walked there = m_walk.walk(tried);
-        if (there.objective >= m_walk.walk(litres).objective)
+        if (there.objective >= most)
             return;
         if (isKept(there)) {
             litres = std::move(tried);

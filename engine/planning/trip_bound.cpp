@@ -13,7 +13,6 @@ namespace {
 struct Line {
     double objective = 0.0; // of the purchases
     double excess = 0.0;    // of their weighted levels over the limit
-    std::vector<Purchase> purchases;
 
     double at(double multiplier) const { return objective - multiplier * excess; }
 };
@@ -31,16 +30,14 @@ public:
     TripBound run()
     {
         std::optional<Line> rising = touch(0.0);
-        if (!rising)
-            return std::move(m_bound);
-        if (rising->excess >= 0)
+        if (!rising || rising->excess >= 0)
             return std::move(m_bound);
         double multiplier = std::max(std::fabs(rising->objective), 1e-6);
         std::optional<Line> falling = touch(multiplier);
         for (int i = 0; falling && falling->excess < 0; ++i) {
             if (i == 60)
                 return noPlan();
-            rising = std::move(falling);
+            rising = falling;
             falling = touch(multiplier *= 4);
         }
         for (int i = 0; falling && i < 60; ++i) {
@@ -52,7 +49,7 @@ public:
             std::optional<Line> between = touch(multiplier);
             if (!between)
                 break;
-            (between->excess < 0 ? rising : falling) = std::move(between);
+            (between->excess < 0 ? rising : falling) = between;
         }
         return std::move(m_bound);
     }
@@ -73,18 +70,18 @@ private:
         SearchResult best = search(m_problem, m_hours);
         m_bound.work += best.work;
         if (best.gaveUp || best.stuckBefore) {
-            m_bound.objective = best.gaveUp ? -kNoLimit : kNoLimit;
+            if (!best.gaveUp)
+                m_bound.objective = kNoLimit;
             return std::nullopt;
         }
         Line line;
         line.excess = weightedLevels(best.purchases) - m_limit.least;
         const double bound = best.objective + multiplier * m_limit.least;
         line.objective = bound + multiplier * line.excess;
-        if (m_bound.purchases.empty() || bound > m_bound.objective) {
+        if (bound > m_bound.objective) {
             m_bound.objective = bound;
-            m_bound.purchases = best.purchases;
+            m_bound.purchases = std::move(best.purchases);
         }
-        line.purchases = std::move(best.purchases);
         return line;
     }
 
