@@ -7,12 +7,19 @@ namespace undermark::planning {
 
 namespace {
 
-Piece clipped(Piece piece, double from)
+// Cuts off what lies below `from`.
+void clip(Piece& piece, double from)
 {
     if (from > piece.from) {
-        piece.cost = piece.at(std::min(from, piece.to));
-        piece.from = std::min(from, piece.to);
+        from = std::min(from, piece.to);
+        piece.cost = piece.at(from);
+        piece.from = from;
     }
+}
+
+Piece clipped(Piece piece, double from)
+{
+    clip(piece, from);
     return piece;
 }
 
@@ -131,7 +138,7 @@ void cutBelow(Pieces& pieces, double litres)
     for (Piece& piece : pieces) {
         if (piece.from >= litres)
             break;
-        piece = clipped(piece, litres);
+        clip(piece, litres);
     }
 }
 

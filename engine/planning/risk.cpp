@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/risk.h"
 
-#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/quadrature/gauss.hpp>
@@ -14,69 +13,15 @@ namespace {
 constexpr double kFarthest = 8.5; // the normal tail beyond is 1e-17
 constexpr double kNoRisk = 1e-14;
 constexpr double kSmall = 1e-8;
-constexpr double kSmooth = 0.7; // an arrival whose rest is this part of the first error, or more
+constexpr double kLeastSd = 1e-9; // L
+constexpr double kSmooth = 0.7;   // c; a turn as wide as this needs no panels of its own
 
 double tail(double below)
 {
     return 0.5 * std::erfc(below / std::sqrt(2.0));
 }
 
-struct Rule {
-    std::vector<double> at;
-    std::vector<double> weight;
-};
-
-// Gauss-Hermite for the standard normal, by the eigenvalues of the matrix of the
-// recurrence (G. H. Golub and J. H. Welsch, Mathematics of Computation 23 (1969), 221;
-// from memory).
-Rule gaussHermite(int n)
-{
-    Eigen::MatrixXd recurrence = Eigen::MatrixXd::Zero(n, n);
-    for (int i = 1; i < n; ++i)
-        recurrence(i, i - 1) = recurrence(i - 1, i) = std::sqrt(static_cast<double>(i));
-    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(recurrence);
-    Rule rule;
-    for (int i = 0; i < n; ++i) {
-        rule.at.push_back(solver.eigenvalues()(i));
-        rule.weight.push_back(std::pow(solver.eigenvectors()(0, i), 2));
-    }
-    return rule;
-}
-
-// For integrands with corners.
-Rule panels(int count)
-{
-    using Gauss = boost::math::quadrature::gauss<double, 10>;
-    const double half = kFarthest / count;
-    Rule rule;
-    for (int i = 0; i < count; ++i) {
-        for (std::size_t k = 0; k < Gauss::abscissa().size(); ++k) {
-            for (const double sign : {-1.0, 1.0}) {
-                rule.at.push_back((2 * i + 1 - count) * half + sign * half * Gauss::abscissa()[k]);
-                rule.weight.push_back(half * Gauss::weights()[k] * normalDensity(rule.at.back()));
-            }
-        }
-    }
-    return rule;
-}
-
-// Enough places for an error that is this part of all others.
-int placesFor(double part)
-{
-    if (part == 0)
-        return 1;
-    return part < 0.05 ? 3 : part < 0.2 ? 5 : part < 0.6 ? 9 : 15;
-}
-
 } // namespace
-
-double ArrivalLevel::sd() const
-{
-    double all = variance;
-    for (const double litres : common)
-        all += litres * litres;
-    return std::sqrt(all);
-}
 
 TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
     : m_levels(std::move(levels))
@@ -92,44 +37,7 @@ TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
     for (const ArrivalLevel& level : m_levels)
         m_sd.push_back(std::sqrt(level.variance));
     m_room.resize(m_levels.size());
-    findNodes();
-}
-
-void TripLaw::findNodes()
-{
-    m_nodes = {{{}, 1.0}};
-    const std::size_t errors = m_levels.front().common.size();
-    for (std::size_t e = 1; e < errors; ++e) {
-        double most = 0.0;
-        bool corners = false; // next to nothing else is left: the tightest arrival changes
-        for (const ArrivalLevel& level : m_levels) {
-            const double own = std::pow(level.common[e], 2);
-            double others = level.variance;
-            for (std::size_t o = 0; o < e; ++o)
-                others += std::pow(level.common[o], 2);
-            corners = corners || level.variance < 0.01 * own;
-            if (own > 0)
-                most = std::max(most, std::sqrt(own / std::max(others, 1e-300)));
-        }
-        const Rule rule = corners ? panels(errors == 2 ? 32 : 4) : gaussHermite(placesFor(most));
-        std::vector<Node> finer;
-        for (const Node& node : m_nodes) {
-            for (std::size_t k = 0; k < rule.at.size(); ++k) {
-                Node next = node;
-                next.c.push_back(rule.at[k]);
-                next.weight *= rule.weight[k];
-                if (next.weight > 1e-9)
-                    finer.push_back(std::move(next));
-            }
-        }
-        m_nodes = std::move(finer);
-    }
-}
-
-double TripLaw::firstOf(std::size_t arrival) const
-{
-    const std::vector<double>& common = m_levels[arrival].common;
-    return common.empty() ? 0.0 : common.front();
+    m_nodes = errorNodes(m_levels);
 }
 
 double TripLaw::below(double limit, std::vector<double>* slope)
@@ -140,7 +48,7 @@ double TripLaw::below(double limit, std::vector<double>* slope)
     if (slope)
         slope->assign(m_levels.size(), 0.0);
     double risk = 0.0;
-    for (const Node& node : m_nodes) {
+    for (const ErrorNode& node : m_nodes) {
         for (std::size_t i = 0; i < m_levels.size(); ++i) {
             m_room[i] = m_levels[i].mean - limit;
             for (std::size_t e = 0; e < node.c.size(); ++e)
@@ -151,18 +59,18 @@ double TripLaw::below(double limit, std::vector<double>* slope)
     return std::clamp(risk, 0.0, 1.0);
 }
 
-TripLaw TripLaw::withOneError() const
+TripLaw TripLaw::rough() const
 {
     std::vector<ArrivalLevel> levels = m_levels;
     for (std::size_t i = 0; i < levels.size(); ++i) {
         ArrivalLevel& level = levels[i];
-        const double first = level.common.empty() ? 0.0 : level.common.front();
+        const double first = level.first();
         level.variance = std::pow(level.sd(), 2) - first * first;
         if (i > 0 && levels[i - 1].run == level.run) // not falling
             level.variance = std::max(level.variance, levels[i - 1].variance);
         level.common = {first};
     }
-    return TripLaw(std::move(levels));
+    return TripLaw(std::move(levels), RunRisk::Rounding::roughly);
 }
 
 std::size_t TripLaw::work() const
@@ -194,7 +102,7 @@ double TripLaw::sumOfRisks(double limit, std::vector<double>* slope) const
 double TripLaw::overFirst(double weight, std::vector<double>* slope)
 {
     using Rule = boost::math::quadrature::gauss<double, 10>;
-    const std::vector<double> places = turns();
+    const std::vector<double> places = this->places();
     if (places.empty())
         return weight * given(0.0, weight, slope);
     double risk = 0.0;
@@ -218,7 +126,7 @@ double TripLaw::given(double first, double weight, std::vector<double>* slope)
     for (Run& run : m_runs) {
         double most = 0.0; // what the risk may be
         for (std::size_t k = 0; k < run.room.size(); ++k) {
-            run.room[k] = m_room[run.first + k] - firstOf(run.first + k) * first;
+            run.room[k] = m_room[run.first + k] - m_levels[run.first + k].first() * first;
             const double own = arrivalRisk(run.room[k], m_sd[run.first + k], 0.0);
             if (own > 1 - kNoRisk)
                 return 1.0;
@@ -240,75 +148,75 @@ double TripLaw::given(double first, double weight, std::vector<double>* slope)
     return 1.0 - allWell;
 }
 
-// Where the integrand turns: around the c at which an arrival meets the limit. Nothing
-// where nothing depends on c.
-std::vector<double> TripLaw::turns() const
+// The ends of the panels. None where nothing depends on c.
+std::vector<double> TripLaw::places() const
 {
-    std::vector<double> places{-kFarthest, -5, -3, -1, 1, 3, 5, kFarthest};
-    double narrowest = kSmooth;
-    bool shared = false;
-    for (std::size_t i = 0; i < m_levels.size(); ++i) {
-        const double common = firstOf(i);
-        const double width = m_sd[i] / std::fabs(common);
-        shared = shared || common != 0;
-        const bool close = m_room[i] < kFarthest * (std::fabs(common) + m_sd[i]);
-        if (common == 0 || width >= kSmooth || !close)
-            continue;
-        narrowest = std::min(narrowest, width);
-        for (const double steps : {-4.0, -1.5, 0.0, 1.5, 4.0}) {
-            const double place = m_room[i] / common + steps * width;
-            if (std::fabs(place) < kFarthest)
-                places.push_back(place);
-        }
-    }
-    if (!shared)
+    if (std::ranges::all_of(m_levels, [](const ArrivalLevel& l) { return l.first() == 0; }))
         return {};
-    std::ranges::sort(places);
-    std::vector<double> apart = corners();
-    std::ranges::sort(apart);
-    std::vector<double> all;
-    auto corner = apart.begin();
-    for (const double place : places) {
-        for (; corner != apart.end() && *corner <= place; ++corner) {
-            if (all.empty() || *corner > all.back())
-                all.push_back(*corner);
+    std::vector<Turn> near;
+    for (const double place : {-kFarthest, -5.0, -3.0, -1.0, 1.0, 3.0, 5.0, kFarthest})
+        near.push_back({place, kSmooth});
+    for (const Turn& turn : turns()) {
+        for (const double steps : {-4.0, -1.5, 0.0, 1.5, 4.0}) {
+            const double place = turn.at + steps * turn.width;
+            if (turn.width < kSmooth && std::fabs(place) < kFarthest)
+                near.push_back({place, turn.width});
         }
-        if (all.empty() || place - all.back() > std::max(narrowest, 1e-12))
-            all.push_back(place);
     }
-    all.back() = kFarthest;
-    return all;
+    std::ranges::sort(near, {}, &Turn::at);
+    std::vector<double> places;
+    for (const Turn& turn : near) {
+        if (places.empty() || turn.at - places.back() > std::max(turn.width, 1e-12))
+            places.push_back(turn.at);
+    }
+    places.back() = kFarthest;
+    return places;
 }
 
-// Where another arrival of a run with one error becomes the tightest, as c grows.
-std::vector<double> TripLaw::corners() const
+// Where the integrand turns: where an arrival meets the limit, and where another arrival
+// of a run becomes the tightest.
+std::vector<TripLaw::Turn> TripLaw::turns() const
 {
-    std::vector<double> corners;
-    for (const Run& run : m_runs) {
-        const std::size_t end = run.first + run.room.size();
-        if (m_levels[run.first].variance != m_levels[end - 1].variance)
-            continue;
-        std::size_t tightest = run.first;
-        for (std::size_t i = run.first; i < end; ++i) {
-            if (std::pair(firstOf(i), m_room[i]) < std::pair(firstOf(tightest), m_room[tightest]))
-                tightest = i;
-        }
-        for (double corner = -kFarthest; corner < kFarthest;) {
-            corner = kFarthest;
-            std::size_t next = tightest;
-            for (std::size_t i = run.first; i < end; ++i) {
-                const double more = firstOf(i) - firstOf(tightest);
-                if (more <= 0 || (m_room[i] - m_room[tightest]) / more >= corner)
-                    continue;
-                corner = (m_room[i] - m_room[tightest]) / more;
-                next = i;
-            }
-            if (std::fabs(corner) < kFarthest)
-                corners.push_back(corner);
-            tightest = next;
-        }
+    std::vector<Turn> turns;
+    for (std::size_t i = 0; i < m_levels.size(); ++i) {
+        const double common = m_levels[i].first();
+        if (common != 0 && m_room[i] < kFarthest * (std::fabs(common) + m_sd[i]))
+            turns.push_back({m_room[i] / common, m_sd[i] / std::fabs(common)});
     }
-    return corners;
+    for (const Run& run : m_runs)
+        addCorners(run, turns);
+    return turns;
+}
+
+// The tightest has the least room in deviations. Two whose rests have a correlation r
+// differ by sqrt(2 - 2r), over which their corner is rounded off.
+void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
+{
+    const std::size_t end = run.first + run.room.size();
+    const auto sd = [&](std::size_t i) { return std::max(m_sd[i], kLeastSd); };
+    const auto by = [&](std::size_t i) { return m_levels[i].first() / sd(i); };
+    const auto room = [&](std::size_t i) { return m_room[i] / sd(i); };
+    std::size_t tightest = run.first;
+    for (std::size_t i = run.first; i < end; ++i) {
+        if (std::pair(by(i), room(i)) < std::pair(by(tightest), room(tightest)))
+            tightest = i;
+    }
+    for (double corner = -kFarthest; corner < kFarthest;) { // as c grows
+        corner = kFarthest;
+        std::size_t next = tightest;
+        for (std::size_t i = run.first; i < end; ++i) {
+            const double more = by(i) - by(tightest);
+            if (more <= 0 || (room(i) - room(tightest)) / more >= corner)
+                continue;
+            corner = (room(i) - room(tightest)) / more;
+            next = i;
+        }
+        if (std::fabs(corner) < kFarthest) {
+            const auto [less, more] = std::minmax({sd(tightest), sd(next)});
+            turns.push_back({corner, std::sqrt(2 * (1 - less / more)) / (by(next) - by(tightest))});
+        }
+        tightest = next;
+    }
 }
 
 double normalDensity(double z)

@@ -14,11 +14,12 @@ namespace {
 
 constexpr double kReach = 6.5; // deviations; the normal tail beyond is 4e-11
 // Places per deviation of a step: of the average one, of the shortest, of the start, and
-// the average one's at most.
+// the average one's at most (and where it is to be quick).
 constexpr double kPlaces = 2.5;
 constexpr double kFewestPlaces = 1.3;
 constexpr double kStartPlaces = 2;
 constexpr double kMostPlaces = 12;
+constexpr double kRoughPlaces = 6;
 constexpr double kFar = 1e300;
 constexpr std::size_t kNoGroup = SIZE_MAX;
 constexpr double kStencil = 3; // places to either side of a cut
@@ -96,7 +97,8 @@ RunRisk::RunRisk(const std::vector<double>& variances, Rounding rounding)
     const double average = std::sqrt(walk / static_cast<double>(variances.size() - 1));
     const double fine = std::min(std::sqrt(variances.front()) / kStartPlaces,
                                  std::sqrt(std::max(shortest, 0.0)) / kFewestPlaces);
-    m_mesh = std::clamp(fine, average / kMostPlaces, average / kPlaces);
+    const double most = rounding == Rounding::roughly ? kRoughPlaces : kMostPlaces;
+    m_mesh = std::clamp(fine, average / most, average / kPlaces);
     const std::vector<double> grouped = group(variances, rounding);
     m_startSd = std::sqrt(grouped.front());
     m_walkSd = std::sqrt(grouped.back() - grouped.front());
@@ -125,7 +127,7 @@ std::vector<double> RunRisk::group(const std::vector<double>& variances, Roundin
 {
     const double least = std::pow(kFewestPlaces * m_mesh, 2) * (1 - 1e-9);
     std::vector<double> grouped;
-    if (rounding == Rounding::up) {
+    if (rounding != Rounding::down) {
         for (std::size_t i = variances.size(); i-- > 0;) {
             if (grouped.empty() ||
                 (grouped.back() - variances[i] >= least && variances[i] >= least))

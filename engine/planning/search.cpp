@@ -254,6 +254,8 @@ private:
             const double variance = m_problem.variance(first->since, m_point);
             if (variance >= bestVariance)
                 first->cost = partsBelow(first->cost, best);
+            if (first->cost.empty())
+                continue;
             best = lower(best, first->cost);
             bestVariance = std::max(bestVariance, variance);
         }

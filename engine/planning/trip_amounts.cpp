@@ -18,7 +18,7 @@ constexpr double kLitreSlack = 1e-7;     // what the solver may miss a limit by
 constexpr double kRiskSlack = 1e-5;      // and the normal quantile of the risk, at first
 constexpr double kRiskKept = 1.0 - 1e-7; // of the risk allowed, so that none is missed
 
-constexpr std::size_t kDearest = 2'000'000; // a risk that is not asked for a hundred times
+constexpr std::size_t kDearest = 2'000'000; // work of a risk that is asked for everywhere
 constexpr double kNear = 2.0; // of the normal quantile: where its slope can be trusted
 
 class Amounts {
@@ -28,7 +28,7 @@ public:
         : m_problem(problem), m_walk(problem, std::move(stops)), m_given(m_walk.given()),
           m_allowedZ(quantileForRisk(allowed * kRiskKept)),
           m_law(lawOf(problem, arrivalsOf(problem, m_walk.stops()), rounding)),
-          m_roughLaw(m_law.errors() > 1 ? m_law.withOneError() : m_law)
+          m_roughLaw(m_law.work() > kDearest ? m_law.rough() : m_law)
     {
     }
 
@@ -101,18 +101,17 @@ private:
     double lackingBySums(TripLaw& law, const Eigen::VectorXd& sums, Eigen::VectorXd* slope);
     Litres between(const Litres& given, const Litres& safest);
     RiskLimit minimise(Litres& litres);
-    void solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack);
+    void solve(Eigen::VectorXd& sums, double riskSlack);
     void raise(const Eigen::VectorXd& sums, Litres& litres);
-    Eigen::MatrixXd curvatureAt(TripLaw& law, const Eigen::VectorXd& sums);
-    bool polish(TripLaw& rough, Eigen::VectorXd& sums);
+    Eigen::MatrixXd curvatureAt(const Eigen::VectorXd& sums);
+    bool polish(Eigen::VectorXd& sums);
 
     const Problem& m_problem;
     TripWalk m_walk;
     Litres m_given; // to begin with
     double m_allowedZ;
     TripLaw m_law;
-    TripLaw m_roughLaw; // quicker where several rates are uncertain; to begin with
-    TripLaw* m_solved = nullptr;
+    TripLaw m_roughLaw; // where the law is dear: to begin with, and for the curvature
     std::size_t m_work = 0;
 
     Eigen::VectorXd m_price;   // of the sums, the largest being 1
@@ -188,7 +187,7 @@ struct Solver {
     {
         Eigen::VectorXd byLitre;
         Amounts& a = *static_cast<Amounts*>(data);
-        const double value = a.lackingBySums(*a.m_solved, Eigen::Map<const Eigen::VectorXd>(x, n),
+        const double value = a.lackingBySums(a.m_roughLaw, Eigen::Map<const Eigen::VectorXd>(x, n),
                                              slope ? &byLitre : nullptr);
         if (slope)
             std::ranges::copy(byLitre, slope);
@@ -214,15 +213,15 @@ Litres Amounts::between(const Litres& given, const Litres& safest)
     return found;
 }
 
-Eigen::MatrixXd Amounts::curvatureAt(TripLaw& law, const Eigen::VectorXd& sums)
+Eigen::MatrixXd Amounts::curvatureAt(const Eigen::VectorXd& sums)
 {
     constexpr double kStep = 1e-3; // L
     const Eigen::Index n = sums.size();
     Eigen::VectorXd here, there;
-    lackingBySums(law, sums, &here);
+    lackingBySums(m_roughLaw, sums, &here);
     Eigen::MatrixXd curvature(n, n);
     for (Eigen::Index i = 0; i < n; ++i) {
-        lackingBySums(law, sums + kStep * Eigen::VectorXd::Unit(n, i), &there);
+        lackingBySums(m_roughLaw, sums + kStep * Eigen::VectorXd::Unit(n, i), &there);
         curvature.col(i) = (there - here) / kStep;
     }
     return (curvature + curvature.transpose()) / 2;
@@ -231,12 +230,12 @@ Eigen::MatrixXd Amounts::curvatureAt(TripLaw& law, const Eigen::VectorXd& sums)
 // Newton's method for the conditions of the optimum; a limit counts as long as it is met
 // and pushes back. Where the litres are already good to a thousandth this makes the
 // slopes of the risk, and with them leastObjective(), good to a millionth. The curvature
-// is taken once, by a law that may be rough. Whether it came to rest.
-bool Amounts::polish(TripLaw& rough, Eigen::VectorXd& sums)
+// is taken once, by the rough law. Whether it came to rest.
+bool Amounts::polish(Eigen::VectorXd& sums)
 {
     constexpr double kMet = 1e-5, kFarthestStep = 0.5, kAtRest = 1e-5; // L
     const Eigen::Index n = sums.size();
-    const Eigen::MatrixXd curvature = curvatureAt(rough, sums);
+    const Eigen::MatrixXd curvature = curvatureAt(sums);
     std::vector<Eigen::Index> met;
     const auto meet = [&](double below) {
         const Eigen::VectorXd slack = m_slack + m_bySlack * sums;
@@ -299,23 +298,16 @@ RiskLimit Amounts::minimise(Litres& litres)
     linearise();
     Eigen::VectorXd sums = sumsOf(m_given);
     const bool near = std::fabs(lackingBySums(m_law, sums, nullptr)) < 0.01;
-    if (!near || !polish(m_roughLaw, sums)) {
+    if (!near || !polish(sums)) {
         sums = sumsOf(between(m_given, litres));
         // Where the solver's last step misses the risk by more than the slack it falls
         // back on an early one.
         Eigen::VectorXd better;
-        bool rests = false;
         for (const double slack : {kRiskSlack, 100 * kRiskSlack}) {
-            solve(m_roughLaw, sums, slack);
+            solve(sums, slack);
             better = sums;
-            rests = polish(m_roughLaw, better);
-            if (rests)
+            if (polish(better))
                 break;
-        }
-        if (!rests && m_law.errors() > 1 && m_law.work() < kDearest) {
-            solve(m_law, sums, kRiskSlack);
-            better = sums;
-            polish(m_law, better);
         }
         sums = better;
     }
@@ -323,12 +315,11 @@ RiskLimit Amounts::minimise(Litres& litres)
     return limitAt(m_walk.walk(litresOf(sums)).level);
 }
 
-void Amounts::solve(TripLaw& law, Eigen::VectorXd& sums, double riskSlack)
+void Amounts::solve(Eigen::VectorXd& sums, double riskSlack)
 {
     const auto n = static_cast<unsigned>(m_walk.parts());
     const std::unique_ptr<nlopt_opt_s, void (*)(nlopt_opt)> solver(nlopt_create(NLOPT_LD_SLSQP, n),
                                                                    nlopt_destroy);
-    m_solved = &law;
     nlopt_set_min_objective(solver.get(), Solver::objective, this);
     const Litres tolerance(static_cast<std::size_t>(m_slack.size()), kLitreSlack);
     nlopt_add_inequality_mconstraint(solver.get(), static_cast<unsigned>(m_slack.size()),

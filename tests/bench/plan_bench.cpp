@@ -79,10 +79,8 @@ BENCHMARK(stopCostsByMixedInteger)->Arg(40)->Unit(benchmark::kMillisecond);
 
 // The risk of the whole way, .03; `gap` in parts of the objective, 0 where the plan is
 // proven the best.
-void tripConfidenceFor(benchmark::State& state, Aim aim)
+void tripConfidenceOf(benchmark::State& state, PlanRequest request, Aim aim)
 {
-    PlanRequest request = test::withRisk(
-        test::longRoute(static_cast<int>(state.range(0)), 3, static_cast<double>(state.range(1))));
     request.confidence = Probability::of(0.9);
     request.tripConfidence = Probability::of(0.97);
     request.aim = aim;
@@ -94,9 +92,15 @@ void tripConfidenceFor(benchmark::State& state, Aim aim)
     state.counters["gap"] = gap;
 }
 
+PlanRequest tripOf(const benchmark::State& state)
+{
+    return test::withRisk(
+        test::longRoute(static_cast<int>(state.range(0)), 3, static_cast<double>(state.range(1))));
+}
+
 void tripConfidence(benchmark::State& state)
 {
-    tripConfidenceFor(state, Aim::cost);
+    tripConfidenceOf(state, tripOf(state), Aim::cost);
 }
 BENCHMARK(tripConfidence)
     ->Args({10, 40})
@@ -109,12 +113,44 @@ BENCHMARK(tripConfidence)
 
 void tripConfidenceLightest(benchmark::State& state)
 {
-    tripConfidenceFor(state, Aim::weight);
+    tripConfidenceOf(state, tripOf(state), Aim::weight);
 }
 BENCHMARK(tripConfidenceLightest)
     ->Args({10, 40})
     ->Args({25, 40})
     ->Args({40, 40})
+    ->Unit(benchmark::kMillisecond);
+
+// The sections take turns in so many modes, whose rates are uncertain together.
+void tripConfidenceLightestByModes(benchmark::State& state)
+{
+    PlanRequest request = tripOf(state);
+    const auto modes = static_cast<std::size_t>(state.range(2));
+    const double rate[] = {9, 7, 8, 35}; // L/100 km
+    const double sd[] = {0.5, 0.3, 0.4, 2.5};
+    request.rates.modes.clear();
+    request.rates.mean.clear();
+    request.rates.covariance.clear();
+    for (std::size_t i = 0; i < modes; ++i) {
+        request.rates.modes.push_back(std::to_string(i));
+        request.rates.mean.push_back(Consumption::fromLitresPer100Km(rate[i]));
+        for (std::size_t j = 0; j < modes; ++j)
+            request.rates.covariance.push_back(sd[i] * sd[j] * 1e-4 * (i == j ? 1.0 : 0.5));
+    }
+    for (std::size_t i = 0; i < request.route.points.size(); ++i)
+        request.route.points[i].mode = std::to_string(i % modes);
+    request.tank.capacity = Volume::fromLitres(70);
+    request.tank.start.mean = Volume::fromLitres(30);
+    tripConfidenceOf(state, std::move(request), Aim::weight);
+}
+BENCHMARK(tripConfidenceLightestByModes)
+    ->Args({10, 40, 2})
+    ->Args({25, 40, 2})
+    ->Args({40, 40, 2})
+    ->Args({10, 40, 3})
+    ->Args({25, 40, 3})
+    ->Args({40, 40, 3})
+    ->Args({10, 40, 4})
     ->Unit(benchmark::kMillisecond);
 
 // Least squares of log time over log n.

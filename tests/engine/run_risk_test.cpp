@@ -7,6 +7,7 @@
 #include <QTest>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/special_functions/owens_t.hpp>
+#include <numeric>
 #include <random>
 
 using namespace undermark::planning;
@@ -35,6 +36,48 @@ bool isNear(double found, double expected, double relative)
         return true;
     qWarning("found %.12g, expected %.12g", found, expected);
     return false;
+}
+
+// Up to four runs of up to four arrivals; each section burns at one of the rates, the
+// first of which is mean to all.
+std::vector<ArrivalLevel> drawnWay(std::size_t errors, std::mt19937& random)
+{
+    std::uniform_real_distribution<double> uniform;
+    std::vector<ArrivalLevel> levels;
+    const double noise = 0.3 * std::pow(uniform(random), 6);
+    const double margin = 1.3 + 1.5 * uniform(random);
+    const int runs = 1 + static_cast<int>(4 * uniform(random));
+    for (int run = 0; run < runs; ++run) {
+        const int arrivals = 1 + static_cast<int>(4 * uniform(random));
+        ArrivalLevel level{0.0, std::vector<double>(errors, 0.0), 0.01 + uniform(random), run};
+        for (int k = 0; k < arrivals; ++k) {
+            level.variance += noise * uniform(random);
+            level.common[0] += uniform(random);
+            if (errors > 1)
+                level.common[1] +=
+                    uniform(random) < 0.5 ? 0.7 * uniform(random) : -0.7 * uniform(random);
+            level.mean = level.sd() * (margin + uniform(random));
+            levels.push_back(level);
+        }
+    }
+    return levels;
+}
+
+// The last of the shared errors on an even mesh.
+double onAMesh(const std::vector<ArrivalLevel>& levels, double step)
+{
+    std::vector<ArrivalLevel> given = levels;
+    for (ArrivalLevel& level : given)
+        level.common.pop_back();
+    TripLaw law(given);
+    const int half = static_cast<int>(7 / step);
+    double risk = 0.0;
+    for (int k = -half; k <= half; ++k) {
+        for (std::size_t i = 0; i < levels.size(); ++i)
+            law.setLevel(i, levels[i].mean - levels[i].common.back() * k * step);
+        risk += step * normalDensity(k * step) * law.below(0.0);
+    }
+    return risk;
 }
 
 } // namespace
@@ -149,6 +192,58 @@ private slots:
             const double correlation = (1.2 * 0.7 + 0.9 * a) / (sdA * sdB);
             QVERIFY(isNear(law.below(0.0), eitherAbove(4 / sdA, 3 / sdB, correlation), 1e-5));
         }
+    }
+
+    // Two arrivals of one run without noise in between, so that the tightest one changes
+    // with the errors of the rates, at a corner: bivariate normal as well.
+    void theTightestArrivalOfARunMayChange()
+    {
+        for (const double variance : {1e-4, 0.01, 0.3}) {
+            for (const auto& [a, b] : {std::pair{std::vector{0.2}, std::vector{1.5}},
+                                       std::pair{std::vector{1.5}, std::vector{0.2}},
+                                       std::pair{std::vector{0.4, 0.1}, std::vector{0.3, 1.5}},
+                                       std::pair{std::vector{0.4, 1.1}, std::vector{0.3, -0.9}}}) {
+                TripLaw law({{0.5, a, variance, 0}, {1.6, b, variance, 0}});
+                const double sdA = ArrivalLevel{0, a, variance, 0}.sd();
+                const double sdB = ArrivalLevel{0, b, variance, 0}.sd();
+                const double shared = std::inner_product(a.begin(), a.end(), b.begin(), variance);
+                const double expected = eitherAbove(0.5 / sdA, 1.6 / sdB, shared / (sdA * sdB));
+                QVERIFY(isNear(law.below(0.0), expected, a.size() == 1 ? 1e-6 : 5e-5));
+            }
+        }
+    }
+
+    // Ways by chance, from next to no noise to much: against an even mesh over one more
+    // of the errors, so fine that nothing is missed.
+    void aFinerMeshSaysTheSame_data()
+    {
+        QTest::addColumn<int>("errors");
+        QTest::addColumn<int>("ways");
+        QTest::addColumn<double>("step");
+        QTest::addColumn<double>("most");
+        QTest::newRow("one shared error") << 1 << 200 << 0.002 << 1e-5;
+        QTest::newRow("two shared errors") << 2 << 30 << 0.04 << 3e-4;
+    }
+
+    void aFinerMeshSaysTheSame()
+    {
+        QFETCH(int, errors);
+        QFETCH(int, ways);
+        QFETCH(double, step);
+        QFETCH(double, most);
+        std::mt19937 random(11);
+        std::vector<double> missed;
+        for (int i = 0; i < ways; ++i) {
+            const std::vector<ArrivalLevel> levels =
+                drawnWay(static_cast<std::size_t>(errors), random);
+            const double found = TripLaw(levels).below(0.0);
+            const double expected = onAMesh(levels, step);
+            QVERIFY(isNear(found, expected, most));
+            missed.push_back(std::fabs(found / expected - 1));
+        }
+        std::ranges::sort(missed);
+        qInfo("missed of the risk: median %.0e, at worst %.0e", missed[missed.size() / 2],
+              missed.back());
     }
 
     void aSmallRiskIsNeverTooLow()
