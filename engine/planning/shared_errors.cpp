@@ -14,7 +14,6 @@ namespace {
 constexpr double kFarthest = 6.0;
 constexpr double kLeastWeight = 1e-9;
 constexpr double kSmoothStep = 1.2; // of a normal density: missed is 2e-6 of it
-constexpr double kThreeStep = 0.6;  // where three arrivals meet (by trial)
 constexpr double kShortestStep = 0.03;
 constexpr double kCornerMissed = 1e-5; // relative
 
@@ -70,8 +69,7 @@ double missed(double jump, double width, double step)
 
 // The error e, all before it being integrated out: each arrival then fails with the normal
 // probability of (room - by c) deviations. Which of two arrivals is the likelier to fail
-// changes with c at a corner, the sharper the more they have in common otherwise; where
-// three of one run meet, the curvature jumps.
+// changes with c at a corner, the sharper the more they have in common otherwise.
 Rule ruleFor(std::size_t e, const std::vector<ArrivalLevel>& levels)
 {
     std::vector<double> sd, by;
@@ -89,8 +87,6 @@ Rule ruleFor(std::size_t e, const std::vector<ArrivalLevel>& levels)
                 continue;
             const double alike = covariance(levels[i], levels[k], e) / (sd[i] * sd[k]);
             const double width = std::sqrt(std::max(2 * (1 - alike), 0.0)) / apart;
-            if (levels[i].run == levels[k].run && i - k > 1)
-                step = std::min(step, kThreeStep * std::pow(apart, -2.0 / 3.0));
             while (step > kShortestStep && missed(jump, width, step) > kCornerMissed)
                 step *= 0.9;
         }
