@@ -18,8 +18,8 @@ constexpr double kLitreSlack = 1e-7;     // what the solver may miss a limit by
 constexpr double kRiskSlack = 1e-5;      // and the normal quantile of the risk, at first
 constexpr double kRiskKept = 1.0 - 1e-7; // of the risk allowed, so that none is missed
 
-constexpr std::size_t kDearest = 2'000'000; // work of a risk that is asked for everywhere
-constexpr double kNear = 2.0; // of the normal quantile: where its slope can be trusted
+constexpr std::size_t kManyNodes = 20; // of a law that is not asked for everywhere
+constexpr double kNear = 2.0;          // of the normal quantile: where its slope can be trusted
 
 class Amounts {
 public:
@@ -28,7 +28,7 @@ public:
         : m_problem(problem), m_walk(problem, std::move(stops)), m_given(m_walk.given()),
           m_allowedZ(quantileForRisk(allowed * kRiskKept)),
           m_law(lawOf(problem, arrivalsOf(problem, m_walk.stops()), rounding)),
-          m_roughLaw(m_law.work() > kDearest ? m_law.rough() : m_law)
+          m_roughLaw(m_law.nodes() > kManyNodes ? m_law.rough() : m_law)
     {
     }
 
@@ -111,7 +111,7 @@ private:
     Litres m_given; // to begin with
     double m_allowedZ;
     TripLaw m_law;
-    TripLaw m_roughLaw; // where the law is dear: to begin with, and for the curvature
+    TripLaw m_roughLaw; // where the law has many nodes: to begin with, and for the curvature
     std::size_t m_work = 0;
 
     Eigen::VectorXd m_price;   // of the sums, the largest being 1

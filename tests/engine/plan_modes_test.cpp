@@ -174,6 +174,7 @@ private slots:
             const auto best = plan(request);
             QVERIFY(best && best->feasible);
             QVERIFY(best->floorRisk <= 0.05);
+            QCOMPARE(best->tripGap, 0.0);
             const int times = 200000;
             const Driven driven = drive(request, *best, times);
             QVERIFY2(driven.trip <= best->floorRisk + 4 * std::sqrt(0.05 / times),
