@@ -24,7 +24,7 @@ if(UNDERMARK_BENCH)
                         undermark_appplugin undermark_ui undermark_uiplugin)
 endif()
 
-undermark_tests(app undermark_app undermark_fake_car Qt6::Gui)
+undermark_tests(app app/screen undermark_app undermark_fake_car Qt6::Gui)
 get_property(update_translations GLOBAL PROPERTY undermark_update_translations)
 list(JOIN update_translations "|" update_translations)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS

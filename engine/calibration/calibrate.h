@@ -4,10 +4,10 @@
 // looks wrong with the sender, its wiring or the readings.
 #pragma once
 
+#include "engine/base/error.h"
+#include "engine/base/records.h"
+#include "engine/base/sentence.h"
 #include "engine/calibration/level_curve.h"
-#include "engine/error.h"
-#include "engine/records.h"
-#include "engine/sentence.h"
 
 #include <optional>
 #include <span>

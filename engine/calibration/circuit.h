@@ -4,7 +4,7 @@
 // ohms and volts.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <optional>
 

@@ -4,8 +4,8 @@
 // lines between them.
 #pragma once
 
+#include "engine/base/error.h"
 #include "engine/calibration/level_curve.h"
-#include "engine/error.h"
 
 #include <optional>
 #include <vector>

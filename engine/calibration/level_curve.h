@@ -11,8 +11,8 @@
 //  * signalAt() undoes read() to rounding.
 #pragma once
 
-#include "engine/error.h"
-#include "engine/quantity.h"
+#include "engine/base/error.h"
+#include "engine/base/quantity.h"
 
 #include <optional>
 #include <span>

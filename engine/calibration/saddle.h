@@ -9,8 +9,8 @@
 // other tank, with seriesSpread() on top.)
 #pragma once
 
+#include "engine/base/records.h"
 #include "engine/calibration/level_curve.h"
-#include "engine/records.h"
 
 #include <span>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "engine/quantity.h"
+#include "engine/base/quantity.h"
 
 #include <chrono>
 #include <optional>

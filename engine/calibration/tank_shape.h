@@ -7,7 +7,7 @@
 // Three shapes with one cross-section over their whole length, lying on their
 // side: a box whose four long edges are rounded, a cylinder, an ellipse.
 //
-// Guarantees (tests/engine/tank_shape_test.cpp):
+// Guarantees (tests/engine/calibration/tank_shape_test.cpp):
 //  * volumes agree with the tables named there;
 //  * heightAt() undoes volumeAt(); volume never falls as height rises;
 //  * lying level and tilted, a full tank holds the same.

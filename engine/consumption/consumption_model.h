@@ -16,7 +16,7 @@
 // now against those rates, and learns s2; its factor applies to all modes.
 // Band factors (coverage.h) keep what is shown calibrated.
 //
-// Guarantees (each has a test in tests/engine/consumption_model_test.cpp):
+// Guarantees (each has a test in tests/engine/consumption/consumption_model_test.cpp):
 //  * before any stretch the forecast is the stated prior, wide;
 //  * kilometres that no trip accounts for count as the usual mix, which is
 //    learnt from the trips and carries its own uncertainty;

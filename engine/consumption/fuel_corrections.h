@@ -4,8 +4,8 @@
 // saying what it changed: volume at 15 C, and energy of the blend.
 #pragma once
 
-#include "engine/records.h"
-#include "engine/sentence.h"
+#include "engine/base/records.h"
+#include "engine/base/sentence.h"
 
 #include <span>
 #include <string>

@@ -4,7 +4,7 @@
 // between two known levels, and the driving done in between.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <functional>
 #include <span>

@@ -4,8 +4,8 @@
 // best: the probability of each slip times that of the stretch once it is mended.
 #pragma once
 
+#include "engine/base/sentence.h"
 #include "engine/consumption/consumption_model.h"
-#include "engine/sentence.h"
 
 #include <string>
 

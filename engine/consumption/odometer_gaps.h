@@ -3,8 +3,8 @@
 // Where the kilometres of a log do not join up: for the logbook's health check.
 #pragma once
 
+#include "engine/base/sentence.h"
 #include "engine/consumption/interval.h"
-#include "engine/sentence.h"
 
 #include <string>
 

@@ -3,7 +3,7 @@
 // What is believed about a car's rates before anything is learnt.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <span>
 #include <vector>

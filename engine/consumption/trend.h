@@ -18,8 +18,8 @@
 // scatter goes into the variance.
 #pragma once
 
+#include "engine/base/records.h"
 #include "engine/consumption/conjugate_regression.h"
-#include "engine/records.h"
 
 namespace undermark {
 

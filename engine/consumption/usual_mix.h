@@ -3,7 +3,7 @@
 // The mix of kinds of driving that kilometres belong to of which nobody said.
 #pragma once
 
-#include "engine/quantity.h"
+#include "engine/base/quantity.h"
 
 #include <cstddef>
 #include <span>

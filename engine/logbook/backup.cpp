@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/backup.h"
 
-#include "engine/files/private_file.h"
-#include "engine/format.h"
+#include "engine/base/format.h"
+#include "engine/base/private_file.h"
 #include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/whole_copy.h"
 

@@ -4,7 +4,7 @@
 // that a broken page costs the rows that are on it and no more. Only for salvage.cpp.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
 #include "engine/logbook/ledger.h"
 
 #include <memory>

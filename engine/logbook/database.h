@@ -4,7 +4,7 @@
 // Only for the files of engine/logbook.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
 #include "engine/logbook/logbook.h"
 #include "engine/logbook/migrate.h"
 

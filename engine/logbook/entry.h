@@ -3,7 +3,7 @@
 // What comes out of the logbook: entries, their history, all of one vehicle.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <cstdint>
 #include <optional>

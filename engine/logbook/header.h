@@ -6,7 +6,7 @@
 // SQLite documentation, section 1.3.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
 
 #include <filesystem>
 

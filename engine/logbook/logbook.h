@@ -24,9 +24,9 @@
 // Not for use by two threads at once; two programs on one file are fine.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
+#include "engine/base/records.h"
 #include "engine/logbook/log_page.h"
-#include "engine/records.h"
 
 #include <chrono>
 #include <cstdint>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/migrate.h"
 
-#include "engine/files/private_file.h"
+#include "engine/base/private_file.h"
 #include "engine/logbook/header.h"
 #include "engine/logbook/schema.h"
 #include "engine/logbook/whole_copy.h"

@@ -7,7 +7,7 @@
 // the only one released so far.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/rows.h"
 
-#include "engine/record_words.h"
+#include "engine/base/record_words.h"
 
 #include <cassert>
 

@@ -5,7 +5,7 @@
 // of the columns. Only for the files of engine/logbook.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

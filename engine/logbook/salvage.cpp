@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/salvage.h"
 
-#include "engine/files/private_file.h"
+#include "engine/base/private_file.h"
 #include "engine/logbook/damaged_reader.h"
 #include "engine/logbook/database.h"
 #include "engine/logbook/header.h"

@@ -5,8 +5,8 @@
 // bytes without control characters; numbers are finite and at most 1e9.
 #pragma once
 
-#include "engine/error.h"
-#include "engine/records.h"
+#include "engine/base/error.h"
+#include "engine/base/records.h"
 
 namespace undermark::logbook {
 

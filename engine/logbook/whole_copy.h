@@ -3,7 +3,7 @@
 // A database as one new file. Only for the files of engine/logbook.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -7,12 +7,12 @@
 // error is not known); proofs are weighed with the rates as they are now.
 #pragma once
 
+#include "engine/base/sentence.h"
 #include "engine/calibration/calibrate.h"
 #include "engine/calibration/saddle.h"
 #include "engine/consumption/fuel_corrections.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
-#include "engine/sentence.h"
 #include "engine/tank/hidden_reserve.h"
 
 #include <optional>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/level.h"
 
+#include "engine/base/format.h"
 #include "engine/calibration/circuit.h"
-#include "engine/format.h"
 
 #include <algorithm>
 #include <cmath>

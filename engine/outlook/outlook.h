@@ -4,9 +4,9 @@
 // probability, from whatever is known of the level.
 #pragma once
 
+#include "engine/base/sentence.h"
 #include "engine/outlook/car_knowledge.h"
 #include "engine/range/range_law.h"
-#include "engine/sentence.h"
 
 #include <optional>
 #include <string>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/evaluate.h"
 
-#include "engine/planning/risk.h"
-#include "engine/planning/trip_risk.h"
+#include "engine/planning/risk/risk.h"
+#include "engine/planning/risk/trip_risk.h"
 
 #include <algorithm>
 #include <cmath>

@@ -3,8 +3,8 @@
 // From decided purchases to the plan that people read: levels, costs, risks.
 #pragma once
 
-#include "engine/planning/problem.h"
-#include "engine/planning/search.h"
+#include "engine/planning/search/problem.h"
+#include "engine/planning/search/search.h"
 
 namespace undermark::planning {
 

@@ -2,7 +2,7 @@
 #include "engine/planning/plan.h"
 
 #include "engine/planning/rules.h"
-#include "engine/planning/solve.h"
+#include "engine/planning/search/solve.h"
 
 #include <algorithm>
 

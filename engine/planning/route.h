@@ -4,8 +4,8 @@
 // each offers, and how one drives on from it.
 #pragma once
 
-#include "engine/error.h"
-#include "engine/quantity.h"
+#include "engine/base/error.h"
+#include "engine/base/quantity.h"
 
 #include <chrono>
 #include <optional>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/rules.h"
 
-#include "engine/format.h"
+#include "engine/base/format.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 // event: they are inputs, never constants.
 #pragma once
 
-#include "engine/planning/problem.h"
+#include "engine/planning/search/problem.h"
 
 namespace undermark::planning {
 

@@ -9,7 +9,7 @@
 // Positions `at`, `from`, `to` are fractions of the strip's width: 0 here, 1 at
 // `length`. A mark beyond the strip is absent, not moved to its edge.
 //
-// Guarantees (each has a test in tests/engine/horizon_test.cpp): the bands meet
+// Guarantees (each has a test in tests/engine/range/horizon_test.cpp): the bands meet
 // without gap from 0 to 1 and their opacity is the law's own probability at
 // their middle, so it never rises along the strip; ticks stand at whole multiples of
 // 1, 2 or 5 times a power of ten; labels of one row never touch.

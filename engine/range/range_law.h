@@ -17,7 +17,7 @@
 //     const auto law = RangeLaw::make(fuel, rate);
 //     if (law) show(law->madeWith(Probability::of(0.99)));
 //
-// Guarantees (each has a test in tests/engine/range_law_test.cpp):
+// Guarantees (each has a test in tests/engine/range/range_law_test.cpp):
 //  * dryBefore never falls with distance: where the formula above would (fuel
 //    below 0, or a leg of doubtful consumption), its running maximum is taken,
 //    which is still at most the probability of having run dry on the way;
@@ -32,8 +32,8 @@
 // normal. Fixed uncertainty at the end (crossing, reading) belongs in fuel.sd.
 #pragma once
 
-#include "engine/error.h"
-#include "engine/quantity.h"
+#include "engine/base/error.h"
+#include "engine/base/quantity.h"
 
 #include <optional>
 #include <vector>

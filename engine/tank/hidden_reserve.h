@@ -21,7 +21,7 @@
 // over r and the rate c jointly; Phi is met by matching its first two moments
 // (Rasmussen and Williams 2006, section 3.9: exact for one such factor).
 //
-// Guarantees (each has a test in tests/engine/hidden_reserve_test.cpp):
+// Guarantees (each has a test in tests/engine/tank/hidden_reserve_test.cpp):
 //  * fills never change the reserve while the capacity is known only through the
 //    calibration: pours accumulate, so the errors of q0 are in qF too and qF - q0
 //    says nothing about q0, nor about e;
@@ -38,10 +38,10 @@
 // as independent of each other: of many alike, pass on the farthest.
 #pragma once
 
-#include "engine/error.h"
+#include "engine/base/error.h"
+#include "engine/base/records.h"
+#include "engine/base/sentence.h"
 #include "engine/range/range_law.h"
-#include "engine/records.h"
-#include "engine/sentence.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <array>

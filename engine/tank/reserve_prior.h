@@ -3,7 +3,7 @@
 // What is taken for granted about a tank before any evidence on its reserve.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <optional>
 

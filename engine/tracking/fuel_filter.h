@@ -11,7 +11,7 @@
 // Cost: fixed, no allocation. Numbers are litres, litres squared and ratios.
 #pragma once
 
-#include "engine/quantity.h"
+#include "engine/base/quantity.h"
 
 namespace undermark {
 

@@ -11,7 +11,7 @@
 //     tracker.finish();
 //     tracker.state().level;
 //
-// Guarantees (tests/engine/level_tracker_test.cpp, level_tracker_faults_test.cpp):
+// Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp):
 //  * the level never rises, but by a refuel or a correction that is said;
 //  * a step upwards while the car stands is asked about, never smoothed away;
 //  * on a fault the level goes on by consumption alone, its spread grows, and

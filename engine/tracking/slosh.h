@@ -5,7 +5,7 @@
 // the number of samples.
 #pragma once
 
-#include "engine/quantity.h"
+#include "engine/base/quantity.h"
 
 #include <chrono>
 

@@ -4,8 +4,8 @@
 // calibration's own: litres since drained.
 #pragma once
 
-#include "engine/quantity.h"
-#include "engine/sentence.h"
+#include "engine/base/quantity.h"
+#include "engine/base/sentence.h"
 #include "engine/tracking/slosh.h"
 
 #include <optional>

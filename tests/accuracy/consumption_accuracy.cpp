@@ -4,7 +4,7 @@
 // where it is present, and on simulated cars of known truth. Prints a table;
 // judges nothing.
 #include "engine/consumption/backtest.h"
-#include "engine/files/fills_csv.h"
+#include "engine/tables/fills_csv.h"
 #include "tests/support/simulated_car.h"
 
 #include <algorithm>

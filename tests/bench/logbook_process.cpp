@@ -3,10 +3,10 @@
 // logbook_process [FOLDER]: how long the logbook's ways in and out take with twenty
 // years in it, 2,000 fills and 20,000 trips. Medians of five, with real syncs of the
 // disk that FOLDER (default: the temporary folder) is on.
-#include "engine/files/export_csv.h"
-#include "engine/files/import_csv.h"
 #include "engine/logbook/backup.h"
 #include "engine/logbook/salvage.h"
+#include "engine/tables/export_csv.h"
+#include "engine/tables/import_csv.h"
 #include "tests/support/long_log.h"
 
 #include <cstdio>

@@ -3,9 +3,9 @@
 // Speed of the planner: price only from 1,000 to 1,000,000 points with the
 // fitted growth exponent, stop costs and risk together, and the same optimum by GLPK's
 // mixed-integer solver on 40 points.
-#include "engine/planning/greedy.h"
 #include "engine/planning/plan.h"
-#include "engine/planning/search.h"
+#include "engine/planning/search/greedy.h"
+#include "engine/planning/search/search.h"
 #include "tests/support/plan_oracles.h"
 
 #include <benchmark/benchmark.h>

@@ -6,11 +6,11 @@
 //   screen_frames make FOLDER             the demo's logbook, for the next
 //   screen_frames empty|screen START_NS FOLDER   first frame, ms after START_NS; memory
 //   screen_frames scroll FILLS            frame times while the log is slid
-#include "app/logbook_car.h"
-#include "app/open_car.h"
-#include "app/screen.h"
-#include "app/typeface.h"
-#include "engine/demo/demo_logbook.h"
+#include "app/car/demo_logbook.h"
+#include "app/car/logbook_car.h"
+#include "app/car/open_car.h"
+#include "app/screen/base/screen.h"
+#include "app/screen/base/typeface.h"
 #include "tests/support/fake_car.h"
 
 #include <QElapsedTimer>

@@ -2,7 +2,7 @@
 //
 // A log of fills, and the forecasts made from it.
 #include "engine/consumption/backtest.h"
-#include "engine/files/fills_csv.h"
+#include "engine/tables/fills_csv.h"
 #include "tests/fuzz/fuzz_input.h"
 
 #include <cmath>

@@ -3,9 +3,9 @@
 // Any bytes as a table to import. The first byte says which kind, units and order of
 // dates. What is accepted is what the logbook accepts or refuses by field, is written
 // by the exporter as one row each, and is found again as known.
-#include "engine/files/csv_writer.h"
-#include "engine/files/import_csv.h"
 #include "engine/logbook/validate.h"
+#include "engine/tables/csv_writer.h"
+#include "engine/tables/import_csv.h"
 #include "tests/fuzz/fuzz_input.h"
 
 using namespace undermark;

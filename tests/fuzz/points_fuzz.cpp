@@ -2,7 +2,7 @@
 //
 // Calibration points, and the curve that is fitted through them.
 #include "engine/calibration/calibrate.h"
-#include "engine/files/points_csv.h"
+#include "engine/tables/points_csv.h"
 #include "tests/fuzz/fuzz_input.h"
 
 #include <cmath>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/files/route_csv.h"
+#include "engine/tables/route_csv.h"
 #include "tests/fuzz/plan_answer.h"
 
 using namespace undermark;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/files/route_gpx.h"
+#include "engine/tables/route_gpx.h"
 #include "tests/fuzz/plan_answer.h"
 
 using namespace undermark;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A recorded drive, and the tracker that follows it.
-#include "engine/files/samples_csv.h"
+#include "engine/tables/samples_csv.h"
 #include "engine/tracking/level_tracker.h"
 #include "tests/fuzz/fuzz_input.h"
 

@@ -2,10 +2,10 @@
 //
 // Runs the tst_*.qml files over the invented car. In QML: `import
 // Undermark.Fixture`, then Fixture.reset("calm"), Fixture.now, Fixture.pump.
-#include "app/screen.h"
-#include "app/translations.h"
-#include "app/typeface.h"
-#include "engine/demo/demo_logbook.h"
+#include "app/car/demo_logbook.h"
+#include "app/screen/base/screen.h"
+#include "app/screen/base/translations.h"
+#include "app/screen/base/typeface.h"
 #include "tests/support/fake_car.h"
 
 #include <QGuiApplication>

@@ -4,10 +4,10 @@
 // car, in the states that matter, by day and night, in all sizes and in large letters,
 // as FOLDER/STATE_SIZE_LIGHT.png, and all of them on one FOLDER/contact_sheet.png.
 // A person looks at it; tests/run makes it in build/release/contact_sheet.
-#include "app/screen.h"
-#include "app/translations.h"
-#include "app/typeface.h"
-#include "engine/demo/demo_logbook.h"
+#include "app/car/demo_logbook.h"
+#include "app/screen/base/screen.h"
+#include "app/screen/base/translations.h"
+#include "app/screen/base/typeface.h"
 #include "tests/support/fake_car.h"
 
 #include <QDir>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/fake_car.h"
 
-#include "app/logbook_car.h"
-#include "engine/demo/demo_logbook.h"
+#include "app/car/demo_logbook.h"
+#include "app/car/logbook_car.h"
 
 #include <algorithm>
 #include <cstdlib>

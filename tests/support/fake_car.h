@@ -5,7 +5,7 @@
 // log is answered by the demo car, in a folder of its own that goes with it.
 #pragma once
 
-#include "app/car_service.h"
+#include "app/car/car_service.h"
 
 #include <memory>
 

@@ -3,7 +3,7 @@
 // The planner's optimum by trying everything, for small routes.
 #pragma once
 
-#include "engine/planning/problem.h"
+#include "engine/planning/search/problem.h"
 
 #include <algorithm>
 #include <glpk.h>

@@ -4,7 +4,7 @@
 // found another way: GLPK's mixed-integer solver.
 #pragma once
 
-#include "engine/planning/problem.h"
+#include "engine/planning/search/problem.h"
 
 #include <algorithm>
 #include <glpk.h>

@@ -3,7 +3,7 @@
 // undermark-preview: the touch screen over the tests' invented car, to look at
 // pages without a logbook. UNDERMARK_PREVIEW chooses its state: calm (default),
 // warned, low, unknown.
-#include "app/application.h"
+#include "app/screen/base/application.h"
 #include "tests/support/fake_car.h"
 
 #include <cstdlib>

@@ -5,7 +5,7 @@
 // click, and slips of the person who keeps the log. Deterministic by seed.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 
 #include <algorithm>
 #include <cmath>

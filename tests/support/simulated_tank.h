@@ -8,7 +8,7 @@
 // accuracy programs and tests use it alike.
 #pragma once
 
-#include "engine/records.h"
+#include "engine/base/records.h"
 #include "engine/tracking/tracker_types.h"
 
 #include <algorithm>

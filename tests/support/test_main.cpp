@@ -2,7 +2,7 @@
 #include "tests/support/test_main.h"
 
 #ifdef UNDERMARK_SCREEN_TESTS
-#include "app/typeface.h"
+#include "app/screen/base/typeface.h"
 #include <QGuiApplication>
 #endif
 #include <QCoreApplication>

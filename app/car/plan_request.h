@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the command line and the touch screen share of planning: from a route
+// file and a car to a PlanRequest. The rest is in the engine already:
+//
+//     auto file = readRouteFile(path);                    // engine/tables/route_file.h
+//     auto car = tankFromCar(knowledge);
+//     PlanRequest request = planRequest(file->route, *car);
+//     request.aim = Aim::time;                            // wishes are its plain fields
+//     auto answer = plan(request);                        // engine/planning/plan.h
+//     auto change = whatIfClosed(request, "Alder");       // engine/planning/what_if.h
+//     auto cures = findCures(request);                    // engine/planning/cures.h
+//     auto strips = planHorizons(request, *answer);       // engine/planning/plan_horizon.h
+#pragma once
+
+#include "engine/outlook/outlook.h"
+#include "engine/planning/cures.h"
+#include "engine/planning/plan.h"
+#include "engine/planning/what_if.h"
+
+#include <string>
+
+namespace undermark {
+
+// The tank as it is now and the rates, as the planner takes them.
+struct TankAndRate {
+    Tank tank;
+    RateModel rates;
+};
+
+// Standard deviation of the level after a full fill where nothing better is
+// known: the click repeats to tenths of a litre (common practice, no source).
+inline constexpr Volume kUsualFullSd = Volume::fromLitres(0.3);
+
+// The level, capacity, zero mark and rates that the logbook knows now; road that
+// states no mode (a GPX track) is driven in the usual mix. Errors:
+// those of outlook(): badInput where the level cannot be known.
+Result<TankAndRate> tankFromCar(const CarKnowledge& car);
+
+// Least cost where any point states a price, else fewest stops.
+Aim usualAim(const Route& route);
+
+// A request with the usual aim and confidence (0.99 of each arrival); everything
+// else is asked for by setting its fields.
+PlanRequest planRequest(Route route, const TankAndRate& car);
+
+// "start with 8.4 L more", for people.
+std::string cureWords(const Cure& cure);
+
+} // namespace undermark

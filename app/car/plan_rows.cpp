@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/plan_rows.h"
+
+#include "engine/base/format.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+constexpr double kRiskWorthSaying = 0.0005;
+
+// A note of several, each in so many words.
+class Note {
+public:
+    explicit Note(const Writer& write) : m_write(write) {}
+    void add(const Sentence& sentence)
+    {
+        text += (text.empty() ? "" : "; ") + m_write(sentence);
+    }
+    std::string text;
+
+private:
+    const Writer& m_write;
+};
+
+// Litres and km whatever the screen's units: the route's file is in those.
+Part litres(Volume volume)
+{
+    return amount(volume.litres(), 1, "L");
+}
+
+// Minutes since midnight on arrival, where departure and speed are known.
+std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std::size_t point)
+{
+    if (!request.departure || !request.speed)
+        return std::nullopt;
+    const auto& points = request.route.points;
+    const auto driving = [&](Distance way) { return 60 * way.km() / request.speed->kmPerHour(); };
+    double clock = request.departure->count() + driving(points[point].at - points.front().at);
+    for (const PlannedStop& stop : plan.stops) {
+        if (stop.point >= point)
+            break;
+        const RoutePoint& at = points[stop.point];
+        clock += at.stopTime.value_or(Minutes{}).count() + driving(at.detour.value_or(Distance()));
+        clock += 60 * stop.buy.litres() / pumpFlowOf(request).litresPerHour();
+    }
+    return std::fmod(clock, 24 * 60.0);
+}
+
+void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& stop, Note& note)
+{
+    const RoutePoint& point = request.route.points[stop.point];
+    if (const auto clock = clockAt(request, plan, stop.point))
+        note.add(Sentence::of("about %1",
+                              format("%02d:%02d", int(*clock) / 60, int(*clock) % 60)));
+    if (stop.cans == 1)
+        note.add(Sentence::of("pour 1 can"));
+    else if (stop.cans > 1)
+        note.add(Sentence::of("pour %1 cans", counted(std::size_t(stop.cans))));
+    if (point.fuel == FuelSource::zone)
+        note.add(Sentence::of("zone"));
+    if (point.mostPurchase)
+        note.add(Sentence::of("at most %1", litres(*point.mostPurchase)));
+    if (point.detour && *point.detour > Distance())
+        note.add(Sentence::of("%1 off the way", amount(point.detour->km(), 1, "km")));
+    if (point.stopTime)
+        note.add(Sentence::of("%1 min", amount(point.stopTime->count(), 0)));
+}
+
+Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const Writer& write)
+{
+    const RoutePoint& point = request.route.points[row.point];
+    const Passage& passage = plan.passages[row.point];
+    Note note(write);
+    const auto gap = std::ranges::lower_bound(plan.gaps, row.point, {}, &Gap::from);
+    if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
+        note.add(Sentence::of("no return after %1", amount(gap->noReturn->km(), 1)));
+    if (row.stop)
+        addStop(request, plan, *row.stop, note);
+    else if (point.fuel == FuelSource::pump)
+        note.add(Sentence::of("pump passed"));
+    else if (point.fuel == FuelSource::zone)
+        note.add(Sentence::of("zone passed"));
+    if (passage.dry >= kRiskWorthSaying)
+        note.add(Sentence::of("dry %1 %", riskPart(passage.dry)));
+    if (point.idle && *point.idle > Minutes{})
+        note.add(Sentence::of("idles %1 min", amount(point.idle->count(), 0)));
+    if (point.timed)
+        note.add(Sentence::of("timed"));
+    if (row.point + 1 == request.route.points.size() && request.tank.end > Volume())
+        note.add(Sentence::of("%1 wanted here", litres(request.tank.end)));
+    return note;
+}
+
+} // namespace
+
+std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
+                              const std::vector<std::size_t>& points, const Writer& write)
+{
+    const std::size_t count = points.empty() ? plan.passages.size() : points.size();
+    const auto pointOf = [&](std::size_t k) { return points.empty() ? k : points[k]; };
+    std::vector<PlanRow> rows;
+    rows.reserve(count);
+    auto stop = plan.stops.begin();
+    for (std::size_t k = 0; k < count; ++k) {
+        PlanRow row;
+        row.point = pointOf(k);
+        const Passage& passage = plan.passages[row.point];
+        row.at = request.route.points[row.point].at;
+        if (k > 0)
+            row.leg = row.at - rows.back().at;
+        for (std::size_t i = row.point + 1; k + 1 < count && i <= pointOf(k + 1); ++i)
+            row.needs += plan.passages[i].used;
+        row.even = std::max(passage.arrive.mean, Volume());
+        row.sure = std::max(passage.arrive.mean - kSureQuantile * passage.arrive.sd, Volume());
+        row.leave = std::max(passage.leave, Volume()); // rounding may leave it a hair below
+        while (stop != plan.stops.end() && stop->point < row.point)
+            ++stop;
+        if (stop != plan.stops.end() && stop->point == row.point)
+            row.stop = &*stop;
+        row.note = noteOf(request, plan, row, write).text;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::string placeName(const RoutePoint& point)
+{
+    if (!point.name.empty())
+        return point.name;
+    return format("km %.1f", point.at.km());
+}
+
+Part riskPart(double risk)
+{
+    if (risk > 0 && risk < 1e-5)
+        return std::string("<0.001");
+    return amount(risk * 100, Digits::significant(2));
+}
+
+std::string riskPercent(double risk)
+{
+    return english(Sentence::just(riskPart(risk)));
+}
+
+std::vector<std::size_t> stopsAndEnds(const Plan& plan)
+{
+    std::vector<std::size_t> points{0};
+    for (const PlannedStop& stop : plan.stops) {
+        if (stop.point != points.back())
+            points.push_back(stop.point);
+    }
+    if (points.back() + 1 != plan.passages.size())
+        points.push_back(plan.passages.size() - 1);
+    return points;
+}
+
+} // namespace undermark

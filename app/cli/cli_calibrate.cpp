@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli calibrate POINTS.csv: curve, findings, level at a signal, gauge table;
+// a saddle tank where every point has two signals; a prior where only the tank's
+// shape is known.
+#include "app/cli/cli_calibrate.h"
+
+#include "app/cli/cli_logbook.h"
+
+#include <set>
+
+namespace undermark {
+
+namespace {
+
+// The flags, over what is known of the vehicle's sender.
+Sender senderOf(const CalibrateOptions& options, Sender sender)
+{
+    if (!options.circuit.empty())
+        sender.circuit = *fromWord<CircuitKind>(options.circuit);
+    if (!options.signalUnit.empty())
+        sender.unit = options.signalUnit;
+    if (options.supplyVolts)
+        sender.supplyVolts = options.supplyVolts;
+    if (options.pullUpOhms)
+        sender.pullUpOhms = options.pullUpOhms;
+    if (options.resolution)
+        sender.resolution = Signal::of(*options.resolution);
+    return sender;
+}
+
+// Zero mark where the user names none: the base of a drained, base, full
+// calibration, else a tenth of the full litres (common practice, no source).
+void chooseZero(const CalibrateOptions& options, CalibrateAnswer& answer)
+{
+    std::set<double> levels;
+    for (const CalibrationPoint& point : answer.file.points)
+        levels.insert(point.added.litres());
+    if (options.zeroLitres) {
+        answer.zero = Volume::fromLitres(*options.zeroLitres);
+        answer.zeroReason = "as given";
+    } else if (levels.size() == 3) {
+        answer.zero = Volume::fromLitres(*std::next(levels.begin()));
+        answer.zeroReason = "the base poured after draining";
+    } else {
+        answer.zero = Volume::fromLitres(0.1 * *levels.rbegin());
+        answer.zeroReason = "a tenth of the full litres";
+    }
+}
+
+Result<void> needCurve(const CalibrateAnswer& answer)
+{
+    const CalibrationFit& fit = answer.fit;
+    if (answer.saddle || fit.curve)
+        return {};
+    std::string why = "these readings allow no curve";
+    if (!fit.findings.empty())
+        why += ": " + english(fit.findings.front().text);
+    return wrongUse(why);
+}
+
+// Curve and zero mark from the tank's shape alone.
+Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Sender& sender)
+{
+    Result<LevelCurve> curve = priorCurveFrom(options.shape);
+    if (!curve)
+        return fail(curve.error());
+    CalibrateAnswer answer;
+    answer.sender = sender;
+    answer.prior = true;
+    const Volume full = curve->highest().added + curve->highest().width;
+    answer.zero = options.zeroLitres ? Volume::fromLitres(*options.zeroLitres) : 0.1 * full;
+    answer.zeroReason = options.zeroLitres ? "as given" : "a tenth of the full litres";
+    answer.fit.direction = curve->rising() ? SignalDirection::rising : SignalDirection::falling;
+    answer.fit.findings.push_back({"prior", Severity::info, kPriorText});
+    answer.fit.curve = std::move(*curve);
+    return answer;
+}
+
+// From measured points: one signal, or the two of a saddle tank.
+Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender& sender)
+{
+    if (options.file.empty())
+        return wrongUse("nothing to calibrate from", "POINTS.csv, or --shape");
+    auto file = readPoints(options.file);
+    if (!file)
+        return fail(file.error());
+    CalibrateAnswer answer;
+    answer.file = std::move(*file);
+    answer.sender = sender;
+    if (isSaddle(answer.file.points)) {
+        auto saddle = fitSaddle(answer.file.points);
+        if (!saddle) {
+            saddle.error().file = options.file;
+            return fail(saddle.error());
+        }
+        answer.saddle = std::move(*saddle);
+    } else {
+        auto fit = fitCalibration(answer.file.points, sender, {.loaded = answer.file.loaded});
+        if (!fit)
+            return fail(fit.error());
+        answer.fit = std::move(*fit);
+    }
+    chooseZero(options, answer);
+    return answer;
+}
+
+Result<void> readAt(const CalibrateOptions& options, CalibrateAnswer& answer)
+{
+    if (options.at2.has_value() != (answer.saddle && options.at))
+        return wrongUse(answer.saddle ? "a saddle tank with two senders is read by both signals"
+                                      : "this tank has one signal",
+                        answer.saddle ? "--at and --at2" : "--at alone");
+    if (!options.at)
+        return {};
+    const auto noise = options.noise ? std::optional(Signal::of(*options.noise)) : std::nullopt;
+    const Signal signal = Signal::of(*options.at);
+    answer.at = answer.saddle ? readSaddle(*answer.saddle, signal, Signal::of(*options.at2))
+                              : answer.fit.curve->read(signal, noise);
+    Volume& sd = answer.at->added.sd;
+    sd = Volume::fromLitres(std::hypot(sd.litres(), answer.seriesSpread.litres()));
+    return {};
+}
+
+Result<void> makeTable(const CalibrateOptions& options, CalibrateAnswer& answer)
+{
+    if (!options.tablePoints)
+        return {};
+    if (answer.saddle)
+        return wrongUse("two signals have no gauge table", "a saddle tank wired in series");
+    GaugeTableRequest request;
+    request.points = *options.tablePoints;
+    request.unit = options.tableUnit == "litres" ? GaugeUnit::litres : GaugeUnit::percent;
+    request.decimals = options.decimals.value_or(request.unit == GaugeUnit::litres ? 1 : 0);
+    request.zeroMark = answer.zero;
+    request.signalStep = answer.sender.resolution;
+    if (options.fullLitres)
+        request.full = Volume::fromLitres(*options.fullLitres);
+    auto table = gaugeTable(*answer.fit.curve, request);
+    if (!table)
+        return fail(table.error());
+    answer.table = std::move(*table);
+    return {};
+}
+
+Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& sender)
+{
+    const bool shape = options.shape.given();
+    if (const auto sound = checkShapeFlags(options.shape); !sound)
+        return fail(sound.error());
+    if (shape && !options.file.empty())
+        return wrongUse("measured points need no shape", "either POINTS.csv or --shape");
+    Result<CalibrateAnswer> answer = shape ? computePrior(options, sender) : computeFit(options, sender);
+    if (!answer || (!answer->saddle && !answer->fit.curve))
+        return answer;
+    const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
+    if (!spread)
+        return fail(spread.error());
+    answer->seriesSpread = *spread;
+    if (const auto read = readAt(options, *answer); !read)
+        return fail(read.error());
+    if (const auto made = makeTable(options, *answer); !made)
+        return fail(made.error());
+    return answer;
+}
+
+// Keeps the points as they were read, and the sender where flags changed it.
+Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
+{
+    Vehicle vehicle = car.vehicle.value;
+    if (!(vehicle.sender == answer.sender)) {
+        vehicle.sender = answer.sender;
+        if (const auto done = car.logbook.supersede(car.vehicle.id, vehicle, now()); !done)
+            return done;
+    }
+    const Calibration calibration{now(), answer.file.points, answer.zero};
+    if (const auto id = car.logbook.add(car.vehicle.id, calibration, now()); !id)
+        return fail(id.error());
+    return {};
+}
+
+Result<void> run(const CalibrateOptions& options, CliContext& context)
+{
+    if (options.save && options.shape.given())
+        return wrongUse("a prior is not saved: pour, read, and save that",
+                        "no --save with --shape");
+    Sender known;
+    known.unit.clear();
+    std::optional<OpenVehicle> car;
+    if (options.save || !context.vehicle.empty()) {
+        auto open = openVehicle(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
+        if (!open)
+            return fail(open.error());
+        known = open->vehicle.value.sender;
+        car = std::move(*open);
+    }
+    const Result<CalibrateAnswer> answer = compute(options, senderOf(options, known));
+    if (!answer)
+        return fail(answer.error());
+    for (const Sentence& text : answer->file.warnings)
+        warn(text);
+    if (options.save) {
+        if (const auto possible = needCurve(*answer); !possible)
+            return possible;
+        if (const auto saved = save(*car, *answer); !saved)
+            return saved;
+    }
+    if (context.json)
+        printCalibrationJson(*answer, options);
+    else
+        printCalibrationText(*answer, options);
+    return {};
+}
+
+void addFlags(CLI::App& command, CalibrateOptions& options)
+{
+    command.add_option("points", options.file, "CSV: added_l,signal[,signal2][,signal_sd][,readings][,load]")
+        ->type_name("POINTS.csv");
+    addShapeFlags(command, options.shape);
+    addSeriesFlags(command, options.lobe1, options.lobe2);
+    addNumber(command, "--at", options.at, kAnyNumber, "litres at this signal");
+    addNumber(command, "--at2", options.at2, kAnyNumber, "and the second lobe's signal");
+    addNumber(command, "--at-sd", options.noise, kNotNegative, "noise of that signal");
+    addCount(command, "--table", options.tablePoints, {2, 100, "2 to 100 points"},
+             "gauge table of so many points");
+    command.add_option("--unit", options.tableUnit, "of the gauge table")
+        ->check(CLI::IsMember({"percent", "litres"}));
+    addCount(command, "--decimals", options.decimals, {0, 6, "0 to 6 decimals"}, "of the gauge table");
+    addNumber(command, "--zero-at-l", options.zeroLitres, kNotNegative,
+              "litres since drained that are shown as 0");
+    addNumber(command, "--full-at-l", options.fullLitres, kPositive,
+              "litres since drained that are shown as full");
+    command.add_option("--circuit", options.circuit, "kind of the sender's circuit; the vehicle's with --save or --vehicle, else direct")
+        ->check(oneWordOf<CircuitKind>());
+    command.add_option("--signal-unit", options.signalUnit, "V, mV, ohm, %, ...");
+    addNumber(command, "--supply-v", options.supplyVolts, kPositive, "supply of the sender, V");
+    addNumber(command, "--pull-up-ohm", options.pullUpOhms, kPositive, "pull-up resistor, ohm");
+    addNumber(command, "--signal-step", options.resolution, kPositive,
+              "one step of the display; the last decimal in use if not given");
+    command.add_flag("--save", options.save, "keep this calibration in the logbook");
+}
+
+} // namespace
+
+void addCalibrateCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<CalibrateOptions>();
+    CLI::App* command = app.add_subcommand("calibrate", "level curve from readings and poured litres");
+    addFlags(*command, *options);
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

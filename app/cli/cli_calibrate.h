@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Between the two halves of `calibrate`: what was asked and what came out
+// (cli_calibrate.cpp), and how it is printed (cli_calibrate_print.cpp).
+#pragma once
+
+#include "app/cli/cli_shape.h"
+#include "engine/calibration/calibrate.h"
+#include "engine/calibration/gauge_table.h"
+#include "engine/calibration/saddle.h"
+#include "engine/tables/points_csv.h"
+
+namespace undermark {
+
+struct CalibrateOptions {
+    std::string file;
+    std::optional<double> at, noise, zeroLitres, fullLitres;
+    std::optional<int> tablePoints, decimals;
+    std::string tableUnit = "percent", circuit, signalUnit;
+    std::optional<double> supplyVolts, pullUpOhms, resolution;
+    ShapeFlags shape;                    // instead of a file
+    std::optional<double> at2, lobe1, lobe2;   // of a saddle tank
+    bool save = false;
+};
+
+struct CalibrateAnswer {
+    PointsFile file;
+    Sender sender;
+    CalibrationFit fit;
+    Volume zero;
+    std::string zeroReason;
+    bool prior = false;                  // from the tank's shape
+    std::optional<SaddleCurves> saddle;  // from two signals; then there is no fit
+    Volume seriesSpread;                 // two senders in series
+    std::optional<LevelReading> at;
+    std::optional<GaugeTable> table;
+};
+
+void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options);
+void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions& options);
+
+} // namespace undermark

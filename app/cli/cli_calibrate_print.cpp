@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/cli_calibrate.h"
+
+#include "app/cli/cli_command.h"
+
+#include <iostream>
+
+namespace undermark {
+
+namespace {
+
+constexpr int kDrawnPerPiece = 8;   // curve points between two knots
+
+Json curveJson(const LevelCurve& curve)
+{
+    Json points = Json::array();
+    const auto add = [&points](Signal signal, Volume added, Volume sd) {
+        points.push_back({{"signal", signal.value()}, {"litres", added.litres()}, {"sd", sd.litres()}});
+    };
+    for (std::size_t i = 0; i < curve.knots().size(); ++i) {
+        const CurveKnot& knot = curve.knots()[i];
+        add(knot.signal, knot.added, knot.sd);
+        for (int k = 1; k < kDrawnPerPiece && i + 1 < curve.knots().size(); ++k) {
+            const Signal between = knot.signal
+                + (curve.knots()[i + 1].signal - knot.signal) * (double(k) / kDrawnPerPiece);
+            const LevelReading read = curve.read(between);
+            add(between, read.added.mean, read.added.sd);
+        }
+    }
+    return points;
+}
+
+void addCurveJson(const CalibrationFit& fit, Json& json)
+{
+    const auto litresOr = [](const std::optional<Volume>& v) { return v ? Json(v->litres()) : Json(); };
+    json["direction"] = !fit.direction ? Json()
+        : Json(*fit.direction == SignalDirection::rising ? "rising" : "falling");
+    json["curve"] = fit.curve ? curveJson(*fit.curve) : Json::array();
+    json["residual_sd_l"] = litresOr(fit.residualSd);
+    json["floor_signal"] = fit.curve ? Json(fit.curve->lowest().signal.value()) : Json();
+    json["ceiling_signal"] = fit.curve ? Json(fit.curve->highest().signal.value()) : Json();
+    json["unseen_l"] = {
+        {"bottom", fit.curve ? Json(fit.curve->lowest().width.litres()) : Json()},
+        {"top", fit.curve ? Json(fit.curve->highest().width.litres()) : Json()}};
+    json["reads_high_by_l"] = fit.readsHighBy.litres();
+    json["uncertainty_l"] = {{"pour", fit.uncertainty.pour.litres()},
+                             {"resolution", fit.uncertainty.resolution.litres()},
+                             {"readings", fit.uncertainty.readings.litres()},
+                             {"residual", litresOr(fit.uncertainty.residual)}};
+    json["findings"] = Json::array();
+    for (const Finding& finding : fit.findings)
+        json["findings"].push_back({{"code", finding.code},
+                                    {"severity", wordOf(finding.severity)},
+                                    {"text", english(finding.text)}});
+}
+
+// Along the pours: both signals and what they read as. Each lobe's own curve apart.
+void addSaddleJson(const CalibrateAnswer& answer, Json& json)
+{
+    const SaddleCurves& saddle = *answer.saddle;
+    json["direction"] = saddle.first.rising() ? "rising" : "falling";
+    json["curve"] = Json::array();
+    for (const CalibrationPoint& point : answer.file.points) {
+        const LevelReading read = readSaddle(saddle, point.signal, *point.signal2);
+        json["curve"].push_back({{"signal", point.signal.value()},
+                                 {"signal2", point.signal2->value()},
+                                 {"litres", read.added.mean.litres()},
+                                 {"sd", read.added.sd.litres()}});
+    }
+    json["residual_sd_l"] = nullptr;
+    json["floor_signal"] = saddle.first.lowest().signal.value();
+    json["ceiling_signal"] = saddle.first.highest().signal.value();
+    json["findings"] = Json::array();
+    json["lobes"] = Json::array();
+    for (const LevelCurve* lobe : {&saddle.first, &saddle.second})
+        json["lobes"].push_back({{"direction", lobe->rising() ? "rising" : "falling"},
+                                 {"curve", curveJson(*lobe)},
+                                 {"floor_signal", lobe->lowest().signal.value()},
+                                 {"ceiling_signal", lobe->highest().signal.value()}});
+}
+
+void printSaddle(const CalibrateAnswer& answer)
+{
+    std::cout << "Saddle tank, one sender per lobe; each pour split by which signals moved.\n\n"
+              << format("%12s %12s %10s %8s\n", "signal", "signal2", "litres", "+-");
+    for (const CalibrationPoint& point : answer.file.points) {
+        const LevelReading read = readSaddle(*answer.saddle, point.signal, *point.signal2);
+        std::cout << format("%12.4g %12.4g %10.2f %8.2f\n", point.signal.value(),
+                            point.signal2->value(), read.added.mean.litres(),
+                            read.added.sd.litres());
+    }
+    const auto holds = [](const LevelCurve& lobe) { return lobe.highest().added.litres(); };
+    std::cout << format("\nFirst lobe %.2f L, second %.2f L as poured.\n",
+                        holds(answer.saddle->first), holds(answer.saddle->second));
+}
+
+std::string signalText(const CalibrateOptions& options)
+{
+    return format("%.6g", *options.at) + (options.at2 ? format(" and %.6g", *options.at2) : "");
+}
+
+} // namespace
+
+void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options)
+{
+    Json json;
+    if (answer.saddle)
+        addSaddleJson(answer, json);
+    else
+        addCurveJson(answer.fit, json);
+    json["prior"] = answer.prior;
+    if (answer.prior)
+        json["uncertainty_l"] = nullptr;   // nothing was poured or read
+    if (answer.seriesSpread > Volume())
+        json["unequal_emptying_sd_l"] = answer.seriesSpread.litres();
+    json["zero_at_l"] = answer.zero.litres();
+    json["zero_reason"] = answer.zeroReason;
+    if (answer.at) {
+        json["at"] = {{"signal", *options.at},
+                      {"litres", answer.at->added.mean.litres()},
+                      {"sd", answer.at->added.sd.litres()},
+                      {"bound", wordOf(answer.at->bound)}};
+        if (options.at2)
+            json["at"]["signal2"] = *options.at2;
+    }
+    if (answer.table) {
+        json["table"] = Json::array();
+        for (const GaugeTableRow& row : answer.table->rows)
+            json["table"].push_back({{"signal", row.signal.value()}, {"value", row.value}});
+        json["table_zero_at_l"] = answer.table->zero.litres();
+        json["table_full_at_l"] = answer.table->full.litres();
+        json["table_interpolation_error_l"] = answer.table->interpolationError.litres();
+        json["table_rounding_error_l"] = answer.table->roundingError.litres();
+        json["table_worst_error_l"] = answer.table->worstError.litres();
+    }
+    print(json);
+}
+
+namespace {
+
+void printCurve(const CalibrationFit& fit, const std::string& unit)
+{
+    std::cout << "Signal " << (*fit.direction == SignalDirection::rising ? "rises" : "falls")
+              << " as litres rise. Litres are counted from drained.\n\n"
+              << format("%12s %10s %8s\n", unit.empty() ? "signal" : ("signal, " + unit).c_str(),
+                        "litres", "+-");
+    for (const CurveKnot& knot : fit.curve->knots())
+        std::cout << format("%12.4g %10.2f %8.2f\n", knot.signal.value(), knot.added.litres(),
+                            knot.sd.litres());
+    std::cout << '\n';
+    if (fit.residualSd)
+        std::cout << "A point misses the curve drawn without it by " << fixed(fit.residualSd->litres(), 2)
+                  << " L (root mean square).\n";
+    if (fit.readsHighBy > Volume())
+        std::cout << "While driving the level may be lower than read by "
+                  << fixed(fit.readsHighBy.litres(), 2) << " L.\n";
+}
+
+void printTable(const GaugeTable& table, const CalibrateOptions& options)
+{
+    const int decimals = options.decimals.value_or(options.tableUnit == "litres" ? 1 : 0);
+    std::cout << format("\nGauge table, zero at %.2f L, full at %.2f L since drained\n%12s %10s\n",
+                        table.zero.litres(), table.full.litres(), "signal",
+                        options.tableUnit == "litres" ? "L" : "%");
+    for (const GaugeTableRow& row : table.rows)
+        std::cout << format("%12.5g %10.*f\n", row.signal.value(), decimals, row.value);
+    std::cout << format("Worst error %.2f L: straight lines %.2f L, rounding %.2f L.\n",
+                        table.worstError.litres(), table.interpolationError.litres(),
+                        table.roundingError.litres());
+}
+
+} // namespace
+
+void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions& options)
+{
+    if (answer.prior)
+        std::cout << kPriorText << "\n\n";
+    for (const Finding& finding : answer.fit.findings)
+        std::cout << format("%-8s%s: %s\n", wordOf(finding.severity), finding.code.c_str(),
+                            english(finding.text).c_str());
+    if (!answer.fit.findings.empty())
+        std::cout << '\n';
+    if (answer.saddle) {
+        printSaddle(answer);
+    } else if (!answer.fit.curve) {
+        std::cout << "No curve can be made from these readings.\n";
+        return;
+    } else {
+        printCurve(answer.fit, answer.sender.unit);
+    }
+    if (answer.seriesSpread > Volume())
+        std::cout << format("Unequal emptying of the two lobes adds %.2f L (standard deviation).\n",
+                            answer.seriesSpread.litres());
+    std::cout << format("Zero mark at %.2f L: %s.\n", answer.zero.litres(), answer.zeroReason.c_str());
+    if (answer.at)
+        std::cout << format("At signal %s: %s%.2f L since drained, +- %.2f L (%s).\n",
+                            signalText(options).c_str(),
+                            answer.at->bound == LevelBound::exact ? ""
+                                : answer.at->bound == LevelBound::atMost ? "at most " : "at least ",
+                            answer.at->added.mean.litres(), answer.at->added.sd.litres(),
+                            answer.prior ? "prior" : "estimate");
+    if (answer.table)
+        printTable(*answer.table, options);
+}
+
+} // namespace undermark

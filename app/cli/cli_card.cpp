@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli card: the plan on one page of paper.
+#include "app/cli/cli_plan.h"
+#include "app/paper/plan_card.h"
+
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+struct CardOptions {
+    PlanOptions plan;
+    std::filesystem::path out;
+    std::string paper = "a5";
+};
+
+Result<void> run(const CardOptions& options, const CliContext& context)
+{
+    const Result<PlanRequest> request = requestFrom(options.plan, context);
+    if (!request)
+        return fail(request.error());
+    const Result<Plan> answer = plan(*request);
+    if (!answer)
+        return fail(answer.error());
+    if (answer->feasible) {
+        const Paper paper = options.paper == "a4" ? Paper::a4 : Paper::a5;
+        if (const auto written = writePlanCard(*request, *answer, paper, options.out, options.plan.kgPerLitre); !written)
+            return written;
+    }
+    if (context.json) {
+        print({{"feasible", answer->feasible},
+               {"file", answer->feasible ? Json(options.out.string()) : Json(nullptr)}});
+    } else if (answer->feasible) {
+        std::printf("%s: %zu stops on one page\n", options.out.c_str(), answer->stops.size());
+    } else {
+        std::printf(
+            "No card: there is no plan, the fuel lasts to km %.1f. `plan` says what would do.\n",
+            answer->shortfall->farthest.km());
+    }
+    return {};
+}
+
+} // namespace
+
+void addCardCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<CardOptions>();
+    CLI::App* command =
+        app.add_subcommand("card", "the plan as one page for the door pocket (PDF)");
+    addPlanFlags(*command, options->plan);
+    command->add_option("--out", options->out, "PDF file to write")->required()->type_name("FILE");
+    command->add_option("--paper", options->paper, "a5 or a4")->check(CLI::IsMember({"a5", "a4"}));
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

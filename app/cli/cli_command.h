@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What every command of undermark-cli shares. A command lives in one file,
+// app/cli/cli_NAME.cpp, and adds itself with one function:
+//
+//     void addNameCommand(CLI::App& app, CliContext& context)
+//     {
+//         auto options = std::make_shared<Options>();
+//         CLI::App* command = app.add_subcommand("name", "what it does");
+//         addNumber(*command, "--litres", options->litres, kNotNegative, "litres in the tank");
+//         addJson(*command, context);
+//         onRun(*command, context, [options, &context] { return run(*options, context); });
+//     }
+//
+// `run` returns Result<void>: an Error becomes one line on stderr and exit code
+// 2 (bad input) or 1 (anything else). Answers go to stdout, as text for people
+// or, with --json, as one JSON object with unrounded numbers. Warnings go to
+// stderr, a line each, and do not change the exit code.
+#pragma once
+
+#include "engine/base/error.h"
+#include "engine/base/format.h"
+#include "engine/base/record_words.h"
+#include "engine/calibration/calibrate.h"
+#include "engine/tables/csv_reader.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace undermark {
+
+using Json = nlohmann::ordered_json;
+
+struct CliContext {
+    std::filesystem::path logbook;           // --logbook, or the default place
+    std::string vehicle;                     // --vehicle, or empty
+    bool json = false;                       // --json
+    std::function<Result<void>()> run;       // set by the command that was named
+};
+
+// Sets context.run when the user names this command.
+void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()> run);
+
+// Adds --json.
+void addJson(CLI::App& command, CliContext& context);
+
+// Adds a flag whose value must be a number in `range`: strict as in CSV files
+// (point, no unit, finite). `target` stays empty where the flag is not given.
+CLI::Option* addNumber(CLI::App& command, const std::string& flag, std::optional<double>& target,
+                       const NumberRange& range, const std::string& help);
+// The same for a whole number.
+CLI::Option* addCount(CLI::App& command, const std::string& flag, std::optional<int>& target,
+                      const NumberRange& range, const std::string& help);
+
+// One of the words of an enumeration of the records (engine/base/record_words.h).
+template <class E>
+CLI::Validator oneWordOf()
+{
+    return CLI::IsMember(std::vector<std::string>(kWords<E>.begin(), kWords<E>.end()));
+}
+
+const char* wordOf(LevelBound bound);    // exact, at-most, at-least
+const char* wordOf(Severity severity);   // info, warning, error
+
+// One line on stderr: "warning: TEXT".
+void warn(const std::string& text);
+void warn(const Sentence& sentence);
+
+// badInput of the command line itself, which speaks English only.
+tl::unexpected<Error> wrongUse(std::string detail, std::string expected = {},
+                               std::string found = {});
+
+// Prints a JSON object to stdout, unrounded.
+void print(const Json& json);
+
+// "12.3", rounded for reading.
+std::string fixed(double value, int decimals = 1);
+
+// The commands, each in app/cli/cli_NAME.cpp.
+void addCalibrateCommand(CLI::App& app, CliContext& context);
+void addVehicleCommand(CLI::App& app, CliContext& context);
+void addModeCommand(CLI::App& app, CliContext& context);
+void addFillCommand(CLI::App& app, CliContext& context);
+void addFillRule(CLI::App& fill, CliContext& context);   // under `fill`
+void addTripCommand(CLI::App& app, CliContext& context);
+void addProofCommand(CLI::App& app, CliContext& context);
+void addLogCommand(CLI::App& app, CliContext& context);
+void addCheckCommand(CLI::App& app, CliContext& context);
+void addImportCommand(CLI::App& app, CliContext& context);
+void addExportCommand(CLI::App& app, CliContext& context);
+void addBackupCommand(CLI::App& app, CliContext& context);
+void addRestoreCommand(CLI::App& app, CliContext& context);
+void addMergeCommand(CLI::App& app, CliContext& context);
+void addRangeCommand(CLI::App& app, CliContext& context);
+void addReserveCommand(CLI::App& app, CliContext& context);
+void addRatesCommand(CLI::App& app, CliContext& context);
+void addDemoCommand(CLI::App& app, CliContext& context);
+void addBacktestCommand(CLI::App& app, CliContext& context);
+void addPlanCommand(CLI::App& app, CliContext& context);
+void addCardCommand(CLI::App& app, CliContext& context);
+void addReplayCommand(CLI::App& app, CliContext& context);
+
+} // namespace undermark

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli demo: the demo car's logbook, made anew, and what it answers.
+#include "app/car/demo_logbook.h"
+#include "app/car/logbook_place.h"
+#include "app/cli/cli_plan.h"
+#include "app/cli/cli_range.h"
+
+#include <iostream>
+
+namespace undermark {
+
+namespace {
+
+Result<void> printDemoRange(const CarKnowledge& car)
+{
+    Question question;
+    question.mode = kOpenRoad;
+    const Result<Outlook> now = outlook(car, question);
+    if (!now)
+        return fail(now.error());
+    std::cout << "How far, on the open road (" << english(now->why) << ")\n";
+    printRange(distances(now->toZero), distances(now->toDry));
+    std::cout << format("%.1f ± %.1f L above the zero mark, %.2f ± %.2f L/100 km\n\n",
+                        now->aboveZero.mean.litres(), now->aboveZero.sd.litres(),
+                        now->rate.mean.litresPer100Km(), now->rate.sd.litresPer100Km());
+    return {};
+}
+
+Result<void> printDemoPlan(const CarKnowledge& car)
+{
+    const Result<TankAndRate> both = tankFromCar(car);
+    if (!both)
+        return fail(both.error());
+    PlanRequest request;
+    request.route = demoRoute();
+    request.tank = both->tank;
+    request.rates = both->rates;
+    const Result<Plan> answer = plan(request);
+    if (!answer)
+        return fail(answer.error());
+    std::cout << "\nA day of the Seven Weirs Rally, least cost at 99 % on every arrival\n";
+    if (answer->feasible)
+        printPlan(request, *answer);
+    else
+        std::cout << "no plan at this confidence\n";
+    return {};
+}
+
+Result<void> runDemo(const CliContext& context)
+{
+    const bool own = context.logbook != defaultLogbook();
+    const auto logbook = makeDemoLogbook(own ? context.logbook : demoLogbook(),
+                                         own ? Existing::refuse : Existing::replace);
+    if (!logbook)
+        return fail(logbook.error());
+    const auto vehicles = logbook->vehicles();
+    if (!vehicles)
+        return fail(vehicles.error());
+    auto log = logbook->load(vehicles->front().id);
+    if (!log)
+        return fail(log.error());
+    const Result<CarKnowledge> car = learn(std::move(*log));
+    if (!car)
+        return fail(car.error());
+    std::cout << car->vehicle().name << ", an invented car: " << car->log.fills.size() << " fills, "
+              << car->log.trips.size() << " trips\n\n";
+    if (const auto done = printDemoRange(*car); !done)
+        return done;
+    if (const auto done = printReserve(*car, kOpenRoad, false); !done)
+        return done;
+    return printDemoPlan(*car);
+}
+
+} // namespace
+
+void addDemoCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* demo = app.add_subcommand("demo", "make the demo car's logbook and show what it answers");
+    onRun(*demo, context, [&context] { return runDemo(context); });
+}
+
+} // namespace undermark

@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli fill add, trip add, proof add: entries of the log. Impossible
+// input is refused before anything is written; implausible input is stored and
+// flagged with its likely cause.
+#include "app/cli/cli_logbook.h"
+#include "engine/tables/fills_csv.h"
+
+#include <algorithm>
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+// What every entry can be asked for.
+struct Common {
+    std::string date;
+};
+
+void addCommon(CLI::App& command, CliContext& context, Common& common)
+{
+    command.add_option("--date", common.date, "2026-05-31 or 2026-05-31T14:05, UTC; default now");
+    addJson(command, context);
+}
+
+std::optional<Volume> litres(const std::optional<double>& v)
+{
+    return v ? std::optional(Volume::fromLitres(*v)) : std::nullopt;
+}
+
+std::optional<Distance> km(const std::optional<double>& v)
+{
+    return v ? std::optional(Distance::fromKm(*v)) : std::nullopt;
+}
+
+void warnAbout(const std::vector<FlagLine>& flags)
+{
+    for (const FlagLine& flag : flags)
+        warn(flag.cause + ": " + flag.text);
+}
+
+// Stores an entry and learns anew; gives the id and what is known since.
+template <class T>
+Result<std::pair<EntryId, CarKnowledge>> store(const T& value, const CliContext& context)
+{
+    auto open = openVehicle(context, OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    const auto id = open->logbook.add(open->vehicle.id, value, now());
+    if (!id)
+        return fail(id.error());
+    auto log = open->logbook.load(open->vehicle.id);
+    if (!log)
+        return fail(log.error());
+    auto car = learn(std::move(*log));
+    if (!car)
+        return fail(car.error());
+    return std::pair{*id, std::move(*car)};
+}
+
+template <class T>
+std::size_t indexOf(const std::vector<Entry<T>>& entries, const EntryId& id)
+{
+    const auto found = std::find_if(entries.begin(), entries.end(),
+                                    [&](const auto& entry) { return entry.id == id; });
+    return static_cast<std::size_t>(found - entries.begin());
+}
+
+struct FillOptions : Common {
+    std::optional<double> litres, odometer, tripMeter, price, signal, temperature, displayed;
+    bool full = false, partial = false, neck = false, reset = false;
+    std::string blend;
+};
+
+Result<Fill> fillFrom(const FillOptions& o)
+{
+    if (int(o.full) + int(o.partial) + int(o.neck) != 1)
+        return wrongUse("say how far the tank was filled", "one of --full, --partial, --neck");
+    if (!o.odometer && !o.tripMeter)
+        return wrongUse("say how far the car had driven", "--odometer-km or --trip-meter-km");
+    const auto time = instantOr(o.date, now());
+    if (!time)
+        return fail(time.error());
+    Fill fill;
+    fill.time = *time;
+    fill.volume = *litres(o.litres);
+    fill.extent = o.full ? FillExtent::full : o.neck ? FillExtent::neck : FillExtent::partial;
+    fill.odometer = km(o.odometer);
+    fill.sinceLast = km(o.tripMeter);
+    fill.odometerReset = o.reset;
+    fill.pricePerLitre = o.price;
+    if (o.signal)
+        fill.signalBefore = Signal::of(*o.signal);
+    if (!o.blend.empty())
+        fill.blend = o.blend;
+    if (o.temperature)
+        fill.temperature = Temperature::fromCelsius(*o.temperature);
+    if (o.displayed)
+        fill.displayed = Consumption::fromLitresPer100Km(*o.displayed);
+    return fill;
+}
+
+Result<void> runFill(const FillOptions& options, const CliContext& context)
+{
+    const Result<Fill> fill = fillFrom(options);
+    if (!fill)
+        return fail(fill.error());
+    const auto stored = store(*fill, context);
+    if (!stored)
+        return fail(stored.error());
+    const CarKnowledge& car = stored->second;
+    const std::size_t index = indexOf(car.log.fills, stored->first);
+    warnAbout(flagsOfFill(car, index));
+    if (context.json) {
+        print(fillJson(car, index));
+        return {};
+    }
+    const RateForecast rate = car.consumption.model.forecast();
+    std::cout << "Logged " << fixed(fill->volume.litres(), 2) << " L.\n"
+              << format("The usual mix now burns %.2f ± %.2f L/100 km (estimate).\n",
+                        rate.rate.mean.litresPer100Km(), rate.rate.sd.litresPer100Km());
+    return {};
+}
+
+struct TripOptions : Common {
+    std::optional<double> distance, idle;
+    std::optional<int> starts;
+    std::string mode;
+};
+
+Result<void> runTrip(const TripOptions& o, const CliContext& context)
+{
+    const auto time = instantOr(o.date, now());
+    if (!time)
+        return fail(time.error());
+    Trip trip;
+    trip.time = *time;
+    trip.distance = *km(o.distance);
+    trip.mode = o.mode;
+    if (o.idle)
+        trip.idle = std::chrono::duration<double, std::ratio<60>>(*o.idle);
+    trip.starts = o.starts;
+    const auto stored = store(trip, context);
+    if (!stored)
+        return fail(stored.error());
+    if (context.json)
+        print(tripJson(stored->second, indexOf(stored->second.log.trips, stored->first)));
+    else
+        std::cout << "Logged " << fixed(trip.distance.km()) << " km of " << trip.mode << ".\n";
+    return {};
+}
+
+struct ProofOptions : Common {
+    std::optional<double> litres, litresSd, leftBehind, leftBehindSd, signal, distance, distanceSd;
+    std::string mode;
+};
+
+// How well such things are measured where nothing is said: common practice, no
+// source.
+constexpr double kJugSdL = 0.2;
+constexpr double kTripMeterSdKm = 0.5;
+
+Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& context)
+{
+    const auto time = instantOr(o.date, now());
+    if (!time)
+        return fail(time.error());
+    Proof proof;
+    proof.time = *time;
+    proof.kind = kind;
+    if (o.litres)
+        proof.volume = Estimate<Volume>{*litres(o.litres), Volume::fromLitres(o.litresSd.value_or(kJugSdL))};
+    if (o.leftBehind)
+        proof.leftBehind = Estimate<Volume>{*litres(o.leftBehind),
+                                            Volume::fromLitres(o.leftBehindSd.value_or(kJugSdL))};
+    if (o.signal)
+        proof.signal = Signal::of(*o.signal);
+    if (o.distance)
+        proof.distance = Estimate<Distance>{*km(o.distance),
+                                            Distance::fromKm(o.distanceSd.value_or(kTripMeterSdKm))};
+    if (!o.mode.empty())
+        proof.mode = o.mode;
+    if (kind == ProofKind::drained && !proof.volume && !proof.leftBehind)
+        return wrongUse("say what was measured", "--litres drained, or --left-behind-l, or both");
+    const auto stored = store(proof, context);
+    if (!stored)
+        return fail(stored.error());
+    const CarKnowledge& car = stored->second;
+    const std::size_t index = indexOf(car.log.proofs, stored->first);
+    warnAbout(flagsOfProof(car, index));
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    if (context.json)
+        print(proofJson(car, index));
+    else
+        std::cout << format("Noted. The hidden reserve is now %.2f ± %.2f L (estimate).\n",
+                            reserve.mean.litres(), reserve.sd.litres());
+    return {};
+}
+
+void addDrainedOrBase(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+{
+    auto o = std::make_shared<ProofOptions>();
+    CLI::App* command = proof.add_subcommand(wordOf(kind), help);
+    CLI::Option* amount = addNumber(*command, "--litres", o->litres, kNotNegative, "litres measured");
+    addNumber(*command, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty, default 0.2");
+    if (kind == ProofKind::base) {
+        amount->required();
+    } else {
+        addNumber(*command, "--left-behind-l", o->leftBehind, kNotNegative,
+                  "litres found behind with the tank open");
+        addNumber(*command, "--left-behind-sd-l", o->leftBehindSd, kNotNegative,
+                  "their uncertainty, default 0.2");
+        addNumber(*command, "--signal", o->signal, kAnyNumber,
+                  "the reading it was drained from, default the zero mark");
+    }
+    addCommon(*command, context, *o);
+    onRun(*command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+}
+
+void addDriven(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+{
+    auto o = std::make_shared<ProofOptions>();
+    CLI::App* command = proof.add_subcommand(wordOf(kind), help);
+    addNumber(*command, "--km", o->distance, kNotNegative, "km past the zero mark")->required();
+    addNumber(*command, "--km-sd", o->distanceSd, kNotNegative, "their uncertainty, default 0.5");
+    command->add_option("--mode", o->mode, "kind of driving; default the usual mix");
+    addCommon(*command, context, *o);
+    onRun(*command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+}
+
+} // namespace
+
+void addFillCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* fill = app.add_subcommand("fill", "fuel put in: add, rule");
+    fill->require_subcommand(1);
+    addFillRule(*fill, context);
+    auto o = std::make_shared<FillOptions>();
+    CLI::App* add = fill->add_subcommand("add", "log a fill");
+    addNumber(*add, "--litres", o->litres, kPositive, "litres pumped")->required();
+    addNumber(*add, "--odometer-km", o->odometer, kNotNegative, "odometer");
+    addNumber(*add, "--trip-meter-km", o->tripMeter, kPositive, "km since the last fill");
+    add->add_flag("--full", o->full, "to the first click");
+    add->add_flag("--partial", o->partial, "short of full");
+    add->add_flag("--neck", o->neck, "past the click, to the neck");
+    add->add_flag("--odometer-reset", o->reset, "a swapped dash starts at another value");
+    addNumber(*add, "--price-per-l", o->price, kNotNegative, "price per litre");
+    addNumber(*add, "--signal", o->signal, kAnyNumber, "the sender's reading on arrival, before pumping");
+    add->add_option("--blend", o->blend, "e0, e5, e10, e85, diesel, …");
+    addNumber(*add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
+    addNumber(*add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
+    addCommon(*add, context, *o);
+    onRun(*add, context, [o, &context] { return runFill(*o, context); });
+}
+
+void addTripCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* trip = app.add_subcommand("trip", "distance driven in one mode: add");
+    trip->require_subcommand(1);
+    auto o = std::make_shared<TripOptions>();
+    CLI::App* add = trip->add_subcommand("add", "log a trip");
+    addNumber(*add, "--km", o->distance, kNotNegative, "km driven")->required();
+    add->add_option("--mode", o->mode, "driving mode")->required();
+    addNumber(*add, "--idle-min", o->idle, kNotNegative, "minutes standing with the engine running");
+    addCount(*add, "--starts", o->starts, kNotNegative, "cold starts");
+    addCommon(*add, context, *o);
+    onRun(*add, context, [o, &context] { return runTrip(*o, context); });
+}
+
+void addProofCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* proof = app.add_subcommand("proof", "evidence about the hidden reserve: add");
+    proof->require_subcommand(1);
+    CLI::App* add = proof->add_subcommand("add", "log a proof");
+    add->require_subcommand(1);
+    add->footer("Never test the reserve on a public road. Draining and pouring: engine cold and off, "
+                "no ignition source, ventilated, earthed, approved containers on the ground, "
+                "extinguisher in reach; by a qualified person, under local and event rules.");
+    addDrainedOrBase(*add, context, ProofKind::drained, "the tank was drained and measured");
+    addDrainedOrBase(*add, context, ProofKind::base, "a base was poured anew and zero read there");
+    addDriven(*add, context, ProofKind::stalled, "the engine starved past the zero mark (it happened)");
+    addDriven(*add, context, ProofKind::pastZero, "driven past the zero mark and still running (it happened)");
+}
+
+} // namespace undermark

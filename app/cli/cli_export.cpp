@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli export: the logbook as tables for a spreadsheet, or as a bundle for
+// another device; a route as GPX. Nothing that is there already is written over.
+#include "app/car/logbook_transfer.h"
+#include "app/cli/cli_logbook.h"
+#include "engine/tables/route_file.h"
+#include "engine/tables/route_gpx_writer.h"
+
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+struct Options {
+    std::string folder, bundle, gpx, route;
+};
+
+Result<void> exportFolder(const std::string& folder, const CliContext& context)
+{
+    const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
+    return logbook ? exportTables(*logbook, folder) : fail(logbook.error());
+}
+
+Result<void> exportBundle(const std::string& file, const CliContext& context)
+{
+    const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
+    return logbook ? logbook->copyTo(file) : fail(logbook.error());
+}
+
+Result<void> exportRoute(const Options& options)
+{
+    if (options.route.empty())
+        return wrongUse("say which route", "--route ROUTE.gpx, a route whose places are known");
+    if (std::filesystem::exists(options.gpx))
+        return fail(Error{ErrorCode::fileAccess,
+                          Sentence::just("the file is there already"),
+                          options.gpx,
+                          0,
+                          {},
+                          {},
+                          {}});
+    const auto route = readRouteFile(options.route);
+    if (!route)
+        return fail(route.error());
+    for (const Sentence& warning : route->warnings)
+        warn(warning);
+    return writeRouteGpx(*route, options.gpx);
+}
+
+Result<void> run(const Options& options, const CliContext& context)
+{
+    if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
+        return wrongUse("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
+    const auto done = !options.folder.empty() ? exportFolder(options.folder, context)
+                      : !options.bundle.empty() ? exportBundle(options.bundle, context)
+                                                : exportRoute(options);
+    if (!done)
+        return done;
+    const std::string made = options.folder + options.bundle + options.gpx;   // two are empty
+    if (context.json)
+        print({{"written", made}});
+    else
+        std::cout << "Written: " << made << '\n';
+    return {};
+}
+
+} // namespace
+
+void addExportCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App* command = app.add_subcommand("export", "tables for a spreadsheet, or a bundle for another device");
+    command->add_option("--csv", options->folder, "one CSV a table, into a new folder")->type_name("FOLDER");
+    command->add_option("--bundle", options->bundle, "the whole logbook as one new file")->type_name("FILE");
+    command->add_option("--gpx", options->gpx, "the route of --route as a new GPX file")->type_name("FILE.gpx");
+    command->add_option("--route", options->route, "for --gpx")->type_name("ROUTE");
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

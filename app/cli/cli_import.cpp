@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli import FILE.csv: fills or trips from another table. All of it or
+// nothing; what is there already is left out; --dry-run shows what would be added.
+#include "app/car/logbook_transfer.h"
+#include "app/cli/cli_logbook.h"
+
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::size_t kShown = 12;   // rows of the preview
+
+const std::map<std::string, Volume> kLitres{{"l", Volume::fromLitres(1)},
+                                            {"us-gal", Volume::fromUsGallons(1)},
+                                            {"imp-gal", Volume::fromImperialGallons(1)}};
+const std::map<std::string, Distance> kKm{{"km", Distance::fromKm(1)}, {"mi", Distance::fromMiles(1)}};
+
+const std::map<std::string, DateOrder> kDates{{"ymd", DateOrder::yearFirst},
+                                              {"dmy", DateOrder::dayFirst},
+                                              {"mdy", DateOrder::monthFirst}};
+const std::map<std::string, RateUnit> kRates{{"l-per-100km", RateUnit::litresPer100Km},
+                                             {"km-per-l", RateUnit::kmPerLitre},
+                                             {"mpg-us", RateUnit::mpgUs},
+                                             {"mpg-imp", RateUnit::mpgImperial}};
+
+struct Options {
+    std::string file, kind = "fills", litresIn = "l", kmIn = "km", dates = "ymd", rateIn = "l-per-100km",
+        temperatureIn = "c";
+    std::vector<std::string> columns;
+    bool dryRun = false;
+};
+
+Result<ImportOptions> importOptions(const Options& o)
+{
+    ImportOptions options;
+    options.litre = kLitres.at(o.litresIn);
+    options.km = kKm.at(o.kmIn);
+    options.dates = kDates.at(o.dates);
+    options.rate = kRates.at(o.rateIn);
+    options.fahrenheit = o.temperatureIn == "f";
+    for (const std::string& pair : o.columns) {
+        const std::size_t equals = pair.find('=');
+        if (equals == std::string::npos || equals == 0 || equals + 1 == pair.size())
+            return wrongUse("--column takes OURS=THEIRS", "litres=Quantity", pair);
+        options.columns[pair.substr(0, equals)] = pair.substr(equals + 1);
+    }
+    return options;
+}
+
+std::string lineOf(const Fill& fill)
+{
+    const Distance km = fill.odometer.value_or(fill.sinceLast.value_or(Distance()));
+    return format("%s %8.2f L %-7s %10.1f km", dateText(fill.time).c_str(), fill.volume.litres(),
+                  wordOf(fill.extent), km.km());
+}
+
+std::string lineOf(const Trip& trip)
+{
+    return format("%s %10.1f km %s", dateText(trip.time).c_str(), trip.distance.km(), trip.mode.c_str());
+}
+
+template <class T>
+void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, const Options& o,
+          const CliContext& context)
+{
+    const std::vector<T>& fresh = preview.fresh;
+    if (context.json) {
+        Json rows = Json::array();
+        for (const T& row : fresh)
+            rows.push_back(lineOf(row));
+        print({{"added", fresh.size()}, {"duplicates", preview.duplicates}, {"of_others", preview.ofOthers},
+               {"dry_run", o.dryRun}, {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
+        return;
+    }
+    std::cout << (o.dryRun ? "Would add " : "Added ") << fresh.size() << ' ' << o.kind;
+    if (preview.duplicates > 0)
+        std::cout << "; " << preview.duplicates << " are in the log already";
+    if (preview.ofOthers > 0)
+        std::cout << "; " << preview.ofOthers << " are of other vehicles";
+    std::cout << ".\n";
+    for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
+        std::cout << "  " << lineOf(fresh[i]) << '\n';
+    if (fresh.size() > kShown)
+        std::cout << "  … and " << fresh.size() - kShown << " more\n";
+    if (!kept.empty())
+        std::cout << "The logbook as it was: " << kept.filename().string() << '\n';
+}
+
+template <class T>
+Result<void> import(OpenVehicle& open, const ImportOptions& options, const Options& o,
+                    const CliContext& context)
+{
+    const auto preview = previewImport<T>(open.logbook, open.vehicle, o.file, options);
+    if (!preview)
+        return fail(preview.error());
+    for (const Sentence& warning : preview->warnings)
+        warn(warning);
+    ImportDone done;
+    if (!o.dryRun) {
+        auto taken = takeIn(open.logbook, open.vehicle.id, *preview, now());
+        if (!taken)
+            return fail(taken.error());
+        done = std::move(*taken);
+    }
+    tell(*preview, done.backup, o, context);
+    return {};
+}
+
+Result<void> run(const Options& o, const CliContext& context)
+{
+    const auto options = importOptions(o);
+    if (!options)
+        return fail(options.error());
+    auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    return o.kind == "fills" ? import<Fill>(*open, *options, o, context)
+                             : import<Trip>(*open, *options, o, context);
+}
+
+} // namespace
+
+void addImportCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App* command = app.add_subcommand("import", "fills or trips from another table");
+    command->add_option("file", options->file, "CSV: date,litres,… or date,km,mode,…")->required()->type_name("FILE.csv");
+    command->add_option("--kind", options->kind, "what its rows are")->check(CLI::IsMember({"fills", "trips"}));
+    command->add_option("--column", options->columns, "OURS=THEIRS: what the file calls a column; may be repeated")
+        ->type_name("NAME=NAME");
+    command->add_option("--litres-in", options->litresIn, "what its litres are: l, us-gal, imp-gal")
+        ->check(CLI::IsMember({"l", "us-gal", "imp-gal"}));
+    command->add_option("--km-in", options->kmIn, "what its kilometres are: km, mi")->check(CLI::IsMember({"km", "mi"}));
+    command->add_option("--dates", options->dates, "order of day, month and year: ymd, dmy, mdy")
+        ->check(CLI::IsMember({"ymd", "dmy", "mdy"}));
+    command->add_option("--rate-in", options->rateIn, "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp")
+        ->check(CLI::IsMember({"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"}));
+    command->add_option("--temperature-in", options->temperatureIn, "c or f")->check(CLI::IsMember({"c", "f"}));
+    command->add_flag("--dry-run", options->dryRun, "only show what would be added");
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

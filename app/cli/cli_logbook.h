@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the commands over a logbook share: opening it, finding the vehicle, the
+// time, and the entries as JSON.
+#pragma once
+
+#include "app/cli/cli_command.h"
+#include "engine/logbook/logbook.h"
+#include "engine/outlook/outlook.h"
+
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// A logbook and the vehicle that the command line means: the one named, or the
+// only one. notFound where there is none of that name, badInput where there are
+// several and none is named.
+struct OpenVehicle {
+    Logbook logbook;
+    Entry<Vehicle> vehicle;
+};
+Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode);
+
+// Everything learnt from the vehicle's entries.
+Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections = {});
+
+Instant now();
+
+// --date, or now where it is empty. badInput for what is no date.
+Result<Instant> instantOr(const std::string& date, Instant otherwise);
+std::string dateText(Instant time);       // "2026-05-31 14:05"
+
+// One entry of the log with its flags, for `log` and for the echo of an `add`.
+struct FlagLine {
+    std::string cause;
+    std::string text;
+    std::optional<FillFlag> fill;   // of a fill: probability and what would mend it
+};
+std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill);
+std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof);
+// {"litres", "missing_l", "odometer_km", "trip_meter_km"}: what is proposed, null where
+// nothing is.
+Json proposalJson(const FillFlag& flag);
+Json fillJson(const CarKnowledge& car, std::size_t fill);
+Json tripJson(const CarKnowledge& car, std::size_t trip);
+Json proofJson(const CarKnowledge& car, std::size_t proof);
+// The user's ruling on a fill: "counts", "left out", or null where there is none.
+Json rulingJson(const Fill& fill);
+// The shortest beginning of an id that people type: its first eight characters.
+std::string shortId(const EntryId& id);
+
+// {"mean": …, "sd": …}
+Json estimateJson(double mean, double sd);
+// {"p99": …, "p90": …, "p50": …, "p10": …}, km
+Json distancesJson(const Distances& distances);
+
+} // namespace undermark

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli mode add: a kind of driving of the user's own.
+#include "app/cli/cli_logbook.h"
+
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+struct Options {
+    std::string name;
+    std::optional<double> rate, rateSd;
+};
+
+Result<void> run(const Options& o, const CliContext& context)
+{
+    auto open = openVehicle(context, OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    Mode mode{o.name, std::nullopt};
+    if (o.rate)
+        mode.stated = Estimate<Consumption>{
+            Consumption::fromLitresPer100Km(*o.rate),
+            Consumption::fromLitresPer100Km(o.rateSd.value_or(0.2 * *o.rate))};
+    const auto id = open->logbook.add(open->vehicle.id, mode, now());
+    if (!id)
+        return fail(id.error());
+    if (context.json)
+        print({{"id", id->uuid}, {"name", mode.name}});
+    else
+        std::cout << "Added driving mode " << mode.name << ".\n";
+    return {};
+}
+
+} // namespace
+
+void addModeCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* mode = app.add_subcommand("mode", "driving modes: add");
+    mode->require_subcommand(1);
+    auto options = std::make_shared<Options>();
+    CLI::App* add = mode->add_subcommand("add", "a driving mode of your own");
+    add->add_option("name,--name", options->name, "its name")->required();
+    addNumber(*add, "--rate", options->rate, kPositive, "what it burns, as far as you know, L/100 km");
+    addNumber(*add, "--rate-sd", options->rateSd, kPositive, "how sure you are, L/100 km");
+    addJson(*add, context);
+    onRun(*add, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

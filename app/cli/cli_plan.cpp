@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli plan: fuel stops along a route, with the risk as a number.
+#include "app/cli/cli_plan.h"
+#include "app/car/plan_rows.h"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+// Cut and filled up to so many letters, which in UTF-8 are not bytes.
+std::string padded(const std::string& text, std::size_t letters)
+{
+    std::string out;
+    std::size_t count = 0;
+    for (const char c : text) {
+        const bool begins = (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+        if (begins && count++ == letters)
+            return out;
+        out += c;
+    }
+    return out + std::string(letters - count, ' ');
+}
+
+void printRow(const PlanRequest& request, const PlanRow& row, std::optional<double> kgPerLitre)
+{
+    const RoutePoint& point = request.route.points[row.point];
+    const bool last = row.point + 1 == request.route.points.size();
+    std::string take = row.stop ? fixed(row.stop->buy.litres()) : "";
+    if (row.stop && row.stop->toFull)
+        take += " full";
+    std::string note = row.note;
+    if (row.stop && kgPerLitre)
+        note += format("%s%.1f kg", note.empty() ? "" : "; ", row.stop->buy.litres() * *kgPerLitre);
+    std::printf("%8.1f %7.1f  %-18s %-13s %7s %8.1f %6.1f  %-10s %6.1f%s%s\n", row.at.km(),
+                row.leg.km(), padded(point.name, 18).c_str(),
+                padded(last ? "" : point.mode, 13).c_str(),
+                last ? "" : fixed(row.needs.litres()).c_str(), row.sure.litres(), row.even.litres(),
+                take.c_str(), row.leave.litres(), note.empty() ? "" : "  ", note.c_str());
+}
+
+void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
+                    const std::vector<Cure>& cures)
+{
+    const auto& points = request.route.points;
+    std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
+                "short of %s.\n",
+                shortfall.farthest.km(), placeName(points[shortfall.from]).c_str(),
+                shortfall.missing.litres(), placeName(points[shortfall.towards]).c_str());
+    if (cures.empty())
+        std::printf("  Neither more at the start nor own cans nor driving gentler would do.\n");
+    for (const Cure& cure : cures)
+        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n",
+                    cureWords(cure).c_str(), cure.plan.stops.size(),
+                    cure.plan.stops.size() == 1 ? "" : "s");
+}
+
+// "Birch 12.0, Elm 30.5"
+std::string whereOf(const PlanRequest& request, const Plan& plan)
+{
+    std::string where;
+    for (const PlannedStop& stop : plan.stops)
+        where += (where.empty() ? "" : ", ") + placeName(request.route.points[stop.point]) + " " +
+                 fixed(stop.buy.litres());
+    return where;
+}
+
+void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vector<WhatIf>& whatIfs)
+{
+    if (whatIfs.empty())
+        return;
+    std::printf("\n%-28s %5s %7s %9s %9s  %s\n", "what if", "stops", "litres", "cost", "dry risk",
+                "where, L");
+    const auto row = [](const std::string& words, const PlanRequest& asked, const Plan& plan) {
+        if (plan.feasible)
+            std::printf("%s %5zu %7.1f %9.2f %7s %%  %s\n", padded(words, 28).c_str(),
+                        plan.stops.size(), plan.bought.litres(), plan.cost,
+                        riskPercent(plan.dryRisk).c_str(), whereOf(asked, plan).c_str());
+        else
+            std::printf("%s no plan: %.1f L short, the fuel lasts to km %.1f\n",
+                        padded(words, 28).c_str(), plan.shortfall->missing.litres(),
+                        plan.shortfall->farthest.km());
+    };
+    row("as it is", request, base);
+    for (const WhatIf& whatIf : whatIfs)
+        row(english(whatIf.words), whatIf.request, whatIf.plan);
+}
+
+// The risk, the margin and the point of no return of every way between stops.
+void printLegs(const PlanRequest& request, const Plan& plan)
+{
+    const auto& points = request.route.points;
+    std::printf("\n%-40s %7s %9s %9s %9s %13s\n", "leg", "km", "dry risk", "margin L", "margin km",
+                "turn back by");
+    for (const Gap& gap : plan.gaps) {
+        const Passage& arrival = plan.passages[gap.to];
+        std::printf(
+            "%s %7.1f %7s %% %9.1f %9.1f %13s\n",
+            padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 40).c_str(),
+            (points[gap.to].at - points[gap.from].at).km(), riskPercent(arrival.dry).c_str(),
+            std::max(arrival.margin.litres(), 0.0), std::max(arrival.marginDistance.km(), 0.0),
+            gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
+    }
+}
+
+void printRules(const Plan& plan)
+{
+    for (const RuleFinding& finding : plan.rules)
+        std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN",
+                    english(finding.rule).c_str(), english(finding.text).c_str());
+    for (const Sentence& note : plan.notes)
+        std::printf("note: %s\n", english(note).c_str());
+}
+
+} // namespace
+
+void printPlan(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre)
+{
+    std::printf("%8s %7s  %-18s %-13s %7s %8s %6s  %-10s %6s  %s\n", "km", "leg", "place",
+                "mode on", "needs", "sure", "even", "take on", "leave", "note");
+    for (const PlanRow& row : planRows(request, plan))
+        printRow(request, row, kgPerLitre);
+    std::string bought = fixed(plan.bought.litres()) + " L";
+    if (kgPerLitre)
+        bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
+    printLegs(request, plan);
+    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
+                plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
+                riskPercent(plan.dryRisk).c_str());
+    if (plan.finish.sd == Volume())
+        std::printf(
+            "No spread was given (--rate-sd, --start-sd-l): these are bare sums without any "
+            "margin; --floor-l keeps one.\n");
+    std::printf(
+        "sure = litres on arrival with 99 %% probability; an estimate, not a promise.\n"
+        "margin = above what the confidence demands; turn back by that km, or there must be "
+        "fuel ahead.\n");
+}
+
+namespace {
+
+Result<void> run(const PlanOptions& options, const CliContext& context)
+{
+    const Result<PlanRequest> request = requestFrom(options, context);
+    if (!request)
+        return fail(request.error());
+    const Result<Plan> answer = plan(*request);
+    if (!answer)
+        return fail(answer.error());
+    const Result<std::vector<WhatIf>> whatIfs = whatIfsFrom(options, *request);
+    if (!whatIfs)
+        return fail(whatIfs.error());
+    const Result<std::vector<Cure>> cures =
+        answer->feasible ? std::vector<Cure>() : findCures(*request);
+    if (!cures)
+        return fail(cures.error());
+    if (context.json) {
+        Json json = planJson(*request, *answer, options.kgPerLitre);
+        if (!answer->feasible)
+            json["cures"] = curesJson(*cures);
+        if (!whatIfs->empty())
+            json["what_if"] = whatIfsJson(*answer, *whatIfs);
+        print(json);
+        return {};
+    }
+    if (answer->feasible)
+        printPlan(*request, *answer, options.kgPerLitre);
+    else
+        printShortfall(*request, *answer->shortfall, *cures);
+    printRules(*answer);
+    printWhatIfs(*request, *answer, *whatIfs);
+    return {};
+}
+
+} // namespace
+
+void addPlanCommand(CLI::App& app, CliContext& context)
+{
+    auto options = std::make_shared<PlanOptions>();
+    CLI::App* command =
+        app.add_subcommand("plan", "fuel stops along a route, with the risk as a number");
+    addPlanFlags(*command, *options);
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return run(*options, context); });
+}
+
+} // namespace undermark

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What `plan` and `card` share: the flags, and the request made from them.
+#pragma once
+
+#include "app/car/plan_request.h"
+#include "app/cli/cli_command.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+struct PlanOptions {
+    std::filesystem::path route;
+    std::optional<double> capacity, start, startSd, floor, end, fullSd, zeroAt; // L
+    std::optional<double> rate, rateSd;                                         // L/100 km
+    std::optional<double> legSd;                                                // L per sqrt(km)
+    std::optional<double> idleRate;                                             // L/h
+    std::optional<double> stopCost, confidence, tripConfidence, canLitres;
+    std::optional<int> cans;
+    std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
+    std::optional<double> autonomyKm, autonomySafety;
+    std::optional<std::vector<double>> check; // official, shown
+    std::string aim, departure, fuelWaypoints;
+    bool zonesOnly = false, noCans = false, zoneLimit = false;
+    std::vector<std::string> close, repeat;
+    std::optional<double> rateUp, fillLess;
+};
+
+void addPlanFlags(CLI::App& command, PlanOptions& options);
+
+// Reads the route file and gathers the request; warnings go to stderr.
+Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context);
+
+// The what-ifs that the flags ask for, planned.
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
+
+// A feasible plan as text, a row per point (app/cli/cli_plan.cpp).
+void printPlan(const PlanRequest& request, const Plan& plan,
+               std::optional<double> kgPerLitre = std::nullopt);
+
+// One JSON object with everything a plan says (app/cli/cli_plan_json.cpp).
+Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
+Json curesJson(const std::vector<Cure>& cures);
+Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs);
+
+} // namespace undermark

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/cli_plan.h"
+
+namespace undermark {
+
+namespace {
+
+Json estimate(const Estimate<Volume>& value)
+{
+    return {{"mean", value.mean.litres()}, {"sd", value.sd.litres()}};
+}
+
+Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional<double> kgPerLitre)
+{
+    const RoutePoint& point = request.route.points[stop.point];
+    Json json{{"at_km", point.at.km()},         {"name", point.name},
+              {"fuel", fuelWord(point.fuel)},   {"buy_l", stop.buy.litres()},
+              {"to_full", stop.toFull},         {"arrive_l", estimate(stop.arrive)},
+              {"leave_l", stop.leave.litres()}, {"cost", stop.cost}};
+    if (stop.cans > 0)
+        json["cans"] = stop.cans;
+    if (kgPerLitre) {
+        json["arrive_kg"] = {{"mean", stop.arrive.mean.litres() * *kgPerLitre},
+                             {"sd", stop.arrive.sd.litres() * *kgPerLitre}};
+        json["buy_kg"] = stop.buy.litres() * *kgPerLitre;
+        json["leave_kg"] = stop.leave.litres() * *kgPerLitre;
+    }
+    return json;
+}
+
+Json passageJson(const PlanRequest& request, const Passage& passage,
+                 std::optional<double> kgPerLitre)
+{
+    const RoutePoint& point = request.route.points[passage.point];
+    Json json{{"at_km", point.at.km()},
+              {"name", point.name},
+              {"mode", point.mode},
+              {"used_l", passage.used.litres()},
+              {"arrive_l", estimate(passage.arrive)},
+              {"leave_l", passage.leave.litres()},
+              {"below_floor_risk", passage.belowFloor},
+              {"dry_risk", passage.dry},
+              {"margin_l", passage.margin.litres()},
+              {"margin_km", passage.marginDistance.km()}};
+    if (kgPerLitre) {
+        json["arrive_kg"] = {{"mean", passage.arrive.mean.litres() * *kgPerLitre},
+                             {"sd", passage.arrive.sd.litres() * *kgPerLitre}};
+        json["leave_kg"] = passage.leave.litres() * *kgPerLitre;
+    }
+    return json;
+}
+
+Json gapsJson(const PlanRequest& request, const Plan& plan)
+{
+    Json gaps = Json::array();
+    for (const Gap& gap : plan.gaps) {
+        gaps.push_back({{"from_km", request.route.points[gap.from].at.km()},
+                        {"to_km", request.route.points[gap.to].at.km()},
+                        {"no_return_km", gap.noReturn ? Json(gap.noReturn->km()) : Json(nullptr)}});
+    }
+    return gaps;
+}
+
+Json rulesJson(const Plan& plan)
+{
+    Json rules = Json::array();
+    for (const RuleFinding& finding : plan.rules) {
+        rules.push_back({{"rule", english(finding.rule)},
+                         {"kept", finding.kept},
+                         {"text", english(finding.text)},
+                         {"over_km", finding.overBy.km()},
+                         {"short_l", finding.shortBy.litres()}});
+    }
+    return rules;
+}
+
+} // namespace
+
+Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre)
+{
+    Json json{{"feasible", plan.feasible}, {"stops", Json::array()}};
+    for (const PlannedStop& stop : plan.stops)
+        json["stops"].push_back(stopJson(request, stop, kgPerLitre));
+    if (plan.feasible) {
+        json["bought_l"] = plan.bought.litres();
+        json["cost"] = plan.cost;
+        json["finish_l"] = estimate(plan.finish);
+        json["dry_risk"] = plan.dryRisk;
+        json["below_floor_risk"] = plan.floorRisk;
+        json["stop_min"] = plan.stopTime.count();
+        json["litre_km"] = plan.litreKm;
+        json["trip_gap"] = plan.tripGap;
+        if (kgPerLitre)
+            json["bought_kg"] = plan.bought.litres() * *kgPerLitre;
+        json["gaps"] = gapsJson(request, plan);
+    } else {
+        for (const char* unknown : {"bought_l", "cost", "finish_l", "dry_risk"})
+            json[unknown] = nullptr;
+        json["farthest_km"] = plan.shortfall->farthest.km();
+        json["short_l"] = plan.shortfall->missing.litres();
+        json["short_before"] = request.route.points[plan.shortfall->towards].name;
+    }
+    json["points"] = Json::array();
+    for (const Passage& passage : plan.passages)
+        json["points"].push_back(passageJson(request, passage, kgPerLitre));
+    if (!plan.rules.empty())
+        json["rules"] = rulesJson(plan);
+    for (const Sentence& note : plan.notes)
+        json["notes"].push_back(english(note));
+    return json;
+}
+
+Json curesJson(const std::vector<Cure>& cures)
+{
+    Json json = Json::array();
+    for (const Cure& cure : cures) {
+        Json one{{"text", cureWords(cure)}, {"feasible", cure.plan.feasible}};
+        if (cure.kind == CureKind::driveGentler)
+            one["less_percent"] = cure.gentler.percent();
+        else
+            one["litres"] = cure.litres.litres();
+        one["kind"] = cure.kind == CureKind::startWithMore ? "start-with-more"
+                      : cure.kind == CureKind::carryInCans ? "carry-in-cans"
+                                                           : "drive-gentler";
+        one["stops"] = cure.plan.stops.size();
+        one["dry_risk"] = cure.plan.dryRisk;
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
+{
+    Json json = Json::array();
+    for (const WhatIf& whatIf : whatIfs) {
+        Json one{{"what", english(whatIf.words)},
+                 {"plan", planJson(whatIf.request, whatIf.plan, {})}};
+        if (base.feasible && whatIf.plan.feasible) {
+            one["cost_change"] = whatIf.plan.cost - base.cost;
+            one["bought_change_l"] = (whatIf.plan.bought - base.bought).litres();
+            one["stops_change"] =
+                static_cast<long>(whatIf.plan.stops.size()) - static_cast<long>(base.stops.size());
+        }
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+} // namespace undermark

@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/cli_plan.h"
+
+#include "app/cli/cli_logbook.h"
+#include "engine/tables/route_file.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+const NumberRange kConfidence{0.5, 0.9999999, Sentence::just("a probability from 0.5 to below 1")};
+const NumberRange kRate{1e-9, 1e6, Sentence::just("L/100 km above 0, a million at most")};
+
+void addTankFlags(CLI::App& command, PlanOptions& options)
+{
+    addNumber(command, "--capacity-l", options.capacity, kPositive, "usable litres when full");
+    addNumber(command, "--start-l", options.start, kNotNegative, "usable litres at the start");
+    addNumber(command, "--zero-at-l", options.zeroAt, kNotNegative,
+              "usable litres at the gauge's zero mark, for the card's picture");
+    addNumber(command, "--start-sd-l", options.startSd, kNotNegative, "standard deviation of that");
+    addNumber(command, "--floor-l", options.floor, kNotNegative, "never arrive with less");
+    addNumber(command, "--end-l", options.end, kNotNegative, "litres wanted at the finish");
+    addNumber(
+        command, "--full-sd-l", options.fullSd, kNotNegative,
+        "standard deviation of the level after a full fill (0.3 where anything is uncertain)");
+    addNumber(command, "--rate", options.rate, kRate, "consumption, L/100 km, for every mode");
+    addNumber(command, "--rate-sd", options.rateSd, kNotNegative,
+              "its standard deviation, L/100 km, common to the trip");
+    addNumber(command, "--leg-sd-per-sqrt-km", options.legSd, kNotNegative,
+              "each leg's own noise, L per square root of km");
+    addNumber(command, "--idle-l-per-h", options.idleRate, kNotNegative, "idling, for idle_min");
+    addCount(command, "--cans", options.cans, kNotNegative, "full own cans on board");
+    addNumber(command, "--can-l", options.canLitres, kPositive, "litres in each");
+}
+
+void addRouteFlags(CLI::App& command, PlanOptions& options)
+{
+    command.add_option("route", options.route, "route: CSV or GPX")->required()->type_name("FILE");
+    command.add_option("--fuel-waypoints", options.fuelWaypoints,
+                       "GPX: waypoints whose name holds this text are pumps");
+    addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
+    command
+        .add_option(
+            "--odometer-check", options.check,
+            "check section: official km and km shown; the route is read off the car's meter")
+        ->expected(2)
+        ->type_name("KM KM");
+}
+
+void addWhatIfFlags(CLI::App& command, PlanOptions& options)
+{
+    command.add_option("--close", options.close, "what if this fuel point were closed")
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    command
+        .add_option("--repeat", options.repeat, "what if the section from here were driven twice")
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    addNumber(command, "--rate-up", options.rateUp, kNotNegative,
+              "what if it burnt so many per cent more");
+    addNumber(command, "--fill-less", options.fillLess, kPositive,
+              "what if each fill ended so many litres earlier");
+}
+
+void addWishFlags(CLI::App& command, PlanOptions& options)
+{
+    command
+        .add_option("--aim", options.aim,
+                    "cost, stops, time or weight (cost where prices are known)")
+        ->check(CLI::IsMember({"cost", "stops", "time", "weight"}));
+    addNumber(command, "--confidence", options.confidence, kConfidence, "of each arrival (0.99)");
+    addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
+              "of the whole way");
+    addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
+    addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
+    addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
+    command.add_option("--depart", options.departure, "HH:MM, for opening hours")
+        ->type_name("HH:MM");
+    addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
+    addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
+              "the event demands this autonomy");
+    addNumber(command, "--autonomy-safety", options.autonomySafety, kNotNegative,
+              "per cent on top of it");
+    command.add_flag("--zones-only", options.zonesOnly, "fuel from refuel zones only");
+    command.add_flag("--no-cans", options.noCans, "own cans are forbidden");
+    command.add_flag("--zone-limits", options.zoneLimit, "every zone must state max_litres");
+}
+
+Result<double> needed(const char* flag, const std::optional<double>& value)
+{
+    if (value)
+        return *value;
+    return wrongUse(std::string(flag) + " is missing");
+}
+
+// Tank and rates from the logbook, for flags that were not given.
+Result<TankAndRate> tankFromLogbook(const CliContext& context)
+{
+    const Result<CarKnowledge> car = learnVehicle(context);
+    if (!car)
+        return fail(car.error());
+    return tankFromCar(*car);
+}
+
+Result<TankAndRate> levelled(Result<TankAndRate> both, const std::optional<double>& start)
+{
+    if (both && start)
+        both->tank.start = {Volume::fromLitres(*start), Volume()};
+    return both;
+}
+
+// From flags alone, where the tank and the rate are given there.
+Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& context)
+{
+    // A level alone is a new level for the car that the logbook knows.
+    if (!options.capacity && !options.rate)
+        return levelled(tankFromLogbook(context), options.start);
+    for (const auto& [flag, value] :
+         {std::pair("--capacity-l", options.capacity), std::pair("--start-l", options.start),
+          std::pair("--rate", options.rate)}) {
+        if (const auto given = needed(flag, value); !given)
+            return fail(given.error());
+    }
+    TankAndRate both;
+    both.tank.capacity = Volume::fromLitres(*options.capacity);
+    both.tank.start.mean = Volume::fromLitres(*options.start);
+    both.rates = RateModel::single({Consumption::fromLitresPer100Km(*options.rate),
+                                    Consumption::fromLitresPer100Km(options.rateSd.value_or(0.0))});
+    const bool uncertain = options.startSd.value_or(0) > 0 || options.rateSd.value_or(0) > 0 ||
+                           options.legSd.value_or(0) > 0;
+    both.tank.fullSd = uncertain ? kUsualFullSd : Volume();
+    return both;
+}
+
+void applyTankFlags(const PlanOptions& options, TankAndRate& both)
+{
+    const auto set = [](Volume& target, const std::optional<double>& litres) {
+        if (litres)
+            target = Volume::fromLitres(*litres);
+    };
+    set(both.tank.start.sd, options.startSd);
+    set(both.tank.floor, options.floor);
+    set(both.tank.end, options.end);
+    set(both.tank.fullSd, options.fullSd);
+    if (options.zeroAt)
+        both.tank.zeroMark = Volume::fromLitres(*options.zeroAt);
+    if (options.legSd)
+        both.rates.legNoiseSd = *options.legSd;
+    if (options.idleRate)
+        both.rates.idling = FlowRate::fromLitresPerHour(*options.idleRate);
+}
+
+Result<Route> readRoute(const PlanOptions& options)
+{
+    GpxOptions gpxOptions;
+    gpxOptions.fuelWaypoints = options.fuelWaypoints;
+    Result<RouteFile> file = readRouteFile(options.route, gpxOptions);
+    if (!file)
+        return fail(file.error());
+    for (const Sentence& text : file->warnings)
+        warn(text);
+    Route route = std::move(file->route);
+    if (options.check) {
+        const auto factor = tripMeterFactor(Distance::fromKm((*options.check)[0]),
+                                            Distance::fromKm((*options.check)[1]));
+        if (!factor)
+            return fail(factor.error());
+        route = withDistancesScaled(std::move(route), *factor);
+    }
+    return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
+}
+
+std::optional<Aim> aimOf(const std::string& word)
+{
+    for (const auto& [name, aim] :
+         {std::pair("cost", Aim::cost), std::pair("stops", Aim::stops),
+          std::pair("time", Aim::time), std::pair("weight", Aim::weight)}) {
+        if (word == name)
+            return aim;
+    }
+    return std::nullopt;
+}
+
+Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
+{
+    if (options.pumpFlow)
+        request.pumpFlow = FlowRate::fromLitresPerHour(*options.pumpFlow * 60);
+    if (options.speedKmh)
+        request.speed = Speed::fromKmPerHour(*options.speedKmh);
+    if (options.departure.empty())
+        return {};
+    const Result<Minutes> clock = parseClock(options.departure);
+    if (!clock)
+        return fail(clock.error());
+    request.departure = *clock;
+    return {};
+}
+
+} // namespace
+
+void addPlanFlags(CLI::App& command, PlanOptions& options)
+{
+    addRouteFlags(command, options);
+    addTankFlags(command, options);
+    addWishFlags(command, options);
+    addWhatIfFlags(command, options);
+}
+
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+{
+    std::vector<Result<WhatIf>> answers;
+    for (const std::string& name : options.close)
+        answers.push_back(whatIfClosed(request, name));
+    for (const std::string& name : options.repeat)
+        answers.push_back(whatIfRepeated(request, name));
+    if (options.rateUp)
+        answers.push_back(whatIfRateUp(request, Fraction::fromPercent(*options.rateUp)));
+    if (options.fillLess)
+        answers.push_back(whatIfFillsLess(request, Volume::fromLitres(*options.fillLess)));
+    std::vector<WhatIf> whatIfs;
+    for (Result<WhatIf>& answer : answers) {
+        if (!answer)
+            return fail(answer.error());
+        whatIfs.push_back(std::move(*answer));
+    }
+    return whatIfs;
+}
+
+Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context)
+{
+    Result<Route> route = readRoute(options);
+    if (!route)
+        return fail(route.error());
+    Result<TankAndRate> both = tankFromFlags(options, context);
+    if (!both)
+        return fail(both.error());
+    applyTankFlags(options, *both);
+    PlanRequest request = planRequest(std::move(*route), *both);
+    if (const auto aim = aimOf(options.aim)) {
+        if (*aim == Aim::cost && request.aim != Aim::cost)
+            warn("no point states a price: only stop costs count");
+        request.aim = *aim;
+    }
+    if (options.confidence)
+        request.confidence = Probability::of(*options.confidence);
+    if (options.tripConfidence)
+        request.tripConfidence = Probability::of(*options.tripConfidence);
+    request.stopCost = options.stopCost.value_or(0.0);
+    request.cans = options.cans.value_or(0);
+    if (request.cans > 0 && !options.canLitres)
+        return wrongUse("--cans needs the litres in each", "--can-l");
+    const auto isCan = [](const RoutePoint& point) { return point.fuel == FuelSource::can; };
+    if (request.cans > 0 && std::ranges::none_of(request.route.points, isCan))
+        warn("no point of the route has fuel 'can': the cans are not used");
+    request.canVolume = Volume::fromLitres(options.canLitres.value_or(0.0));
+    if (options.autonomyKm)
+        request.rules.autonomy = Distance::fromKm(*options.autonomyKm);
+    request.rules.autonomySafety = options.autonomySafety.value_or(0.0) / 100.0;
+    request.rules.zonesOnly = options.zonesOnly;
+    request.rules.cansForbidden = options.noCans;
+    request.rules.zoneLimitDemanded = options.zoneLimit;
+    if (const auto timed = addTimes(options, request); !timed)
+        return fail(timed.error());
+    return request;
+}
+
+} // namespace undermark

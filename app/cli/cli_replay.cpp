@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/cli_replay.h"
+
+#include "app/cli/cli_command.h"
+#include "engine/tracking/level_tracker.h"
+#include "engine/tracking/sender_reading.h"
+#include "engine/tracking/transfer_watch.h"
+
+#include <fstream>
+#include <iostream>
+#include <unistd.h>
+
+namespace undermark {
+
+namespace {
+
+// The track is written beside its place and moved there when all went well.
+class TrackFile {
+public:
+    TrackFile(const std::filesystem::path& file, bool prior)
+        : m_file(file), m_part(file), m_prior(prior)
+    {
+        m_part += ".part";
+        if (!m_file.empty()) {
+            m_out.open(m_part);
+            m_out << "t_s,litres,sd_l,left_km" << (m_prior ? ",prior\n" : "\n");
+        }
+    }
+    ~TrackFile()
+    {
+        std::error_code ignored;
+        if (m_out.is_open())
+            std::filesystem::remove(m_part, ignored);
+    }
+
+    void add(const LevelTracker& tracker)
+    {
+        if (!m_out.is_open())
+            return;
+        const TrackState& now = tracker.state();
+        m_out << format("%.17g,%.17g,%.17g,", now.time.count(), now.level.mean.litres(),
+                        now.level.sd.litres());
+        if (const auto rate = tracker.rate(); rate && rate->mean.litresPerKm() > 0.0)
+            m_out << format("%.17g", (now.level.mean / rate->mean).km());
+        m_out << (m_prior ? ",1\n" : "\n");
+    }
+
+    Result<void> finish()
+    {
+        if (m_file.empty())
+            return {};
+        m_out.flush();
+        const bool good = m_out.good();
+        m_out.close();
+        std::error_code problem;
+        if (good)
+            std::filesystem::rename(m_part, m_file, problem);
+        if (!good || problem)
+            return fail({ErrorCode::fileAccess,
+                         Sentence::just("cannot write the file"),
+                         m_file.string(),
+                         0,
+                         {},
+                         {},
+                         {}});
+        return {};
+    }
+
+private:
+    std::filesystem::path m_file, m_part;
+    bool m_prior;
+    std::ofstream m_out;
+};
+
+// Only a person at a terminal is told how far a long file has got; the line is
+// wiped before the answer.
+class Progress {
+public:
+    void at(long samples)
+    {
+        if (!m_terminal || samples % kEvery != 0)
+            return;
+        std::cerr << format("\r%ld million samples", samples / kEvery) << std::flush;
+        m_shown = true;
+    }
+    ~Progress()
+    {
+        if (m_shown)
+            std::cerr << "\r                              \r" << std::flush;
+    }
+
+private:
+    static constexpr long kEvery = 1000000;
+    bool m_terminal = isatty(STDERR_FILENO) != 0;
+    bool m_shown = false;
+};
+
+Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const TrackerSettings& settings,
+                         TrackFile& track)
+{
+    Replay out;
+    out.prior = sender.prior;
+    LevelTracker tracker(settings);
+    TransferWatch transfer(settings.highest - settings.lowest);
+    Progress progress;
+    long blocks = 0;
+    const auto take = [&](std::span<const TrackerEvent> events) {
+        out.events.insert(out.events.end(), events.begin(), events.end());
+        const TrackState& now = tracker.state();
+        if (now.blocks == blocks || now.mode == TrackerMode::waiting)
+            return;
+        blocks = now.blocks;
+        if (!out.firstL)
+            out.firstL = now.level.mean.litres();
+        track.add(tracker);
+        out.plot.add({now.time.count(), now.level.mean.litres(), now.level.sd.litres(),
+                      now.reading ? std::optional(now.reading->litres()) : std::nullopt});
+    };
+    SampleRow now;
+    Seconds before{};
+    for (;;) {
+        const Result<bool> more = file.next(now);
+        if (!more)
+            return fail(more.error());
+        if (!*more)
+            break;
+        out.equalTimes += out.samples > 0 && now.time == before;
+        before = now.time;
+        take(tracker.add({now.time, sender.read(now), now.speed, now.fuelRate, now.distance}));
+        if (sender.saddle && now.signal && now.signal2
+            && transfer.add(now.time, sender.saddle->first.read(*now.signal).added.mean,
+                            observe(sender.saddle->second, *now.signal2)))
+            out.events.push_back({.kind = TrackerEventKind::fault, .time = now.time,
+                                  .onset = now.time, .litres = {transfer.fallen(), {}},
+                                  .distance = {}, .fault = FaultCode::transfer});
+        progress.at(++out.samples);
+    }
+    take(tracker.finish());
+    out.last = tracker.state();
+    return out;
+}
+
+Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, double fullL)
+{
+    if (file.empty())
+        return {};
+    std::ofstream out(file);
+    out << replaySvg(replay.plot.points(), replay.events, fullL,
+                     replay.prior ? "; level by the tank's shape: a prior" : "");
+    out.close();
+    if (!out)
+        return fail({ErrorCode::fileAccess,
+                     Sentence::just("cannot write the file"),
+                     file.string(),
+                     0,
+                     {},
+                     {},
+                     {}});
+    return {};
+}
+
+Result<void> replay(const ReplayOptions& options, const CliContext& context)
+{
+    const Result<LevelSource> sender = levelSource(options);
+    if (!sender)
+        return fail(sender.error());
+    Result<SamplesCsv> samples = SamplesCsv::open(options.samples);
+    if (!samples)
+        return fail(samples.error());
+    for (const std::string& name : samples->unknownColumns())
+        warn(options.samples.string() + ": column '" + name + "' is not known and left out");
+    TrackerSettings settings = sender->settings();
+    if (options.rate)
+        settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
+                         Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};
+    TrackFile track(options.track, sender->prior);
+    const Result<Replay> done = runReplay(*samples, *sender, settings, track);
+    if (!done)
+        return fail(done.error());
+    if (const auto written = track.finish(); !written)
+        return written;
+    if (const auto drawn = writePlot(options.plot, *done, settings.highest.litres()); !drawn)
+        return drawn;
+    if (context.json)
+        printReplayJson(*done);
+    else
+        printReplayText(*done);
+    return {};
+}
+
+} // namespace
+
+void addReplayCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* command = app.add_subcommand("replay", "follow the level over a recorded drive");
+    const auto options = std::make_shared<ReplayOptions>();
+    command->add_option("samples", options->samples, "samples CSV")->required()->type_name("SAMPLES.csv");
+    command->add_option("--calibration", options->calibration, "points CSV")->type_name("POINTS.csv");
+    addShapeFlags(*command, options->shape);
+    addSeriesFlags(*command, options->lobe1, options->lobe2);
+    command->add_option("--out", options->track, "write time, litres, spread, distance left")
+        ->type_name("TRACK.csv");
+    command->add_option("--plot", options->plot, "draw reading, estimate and faults")
+        ->type_name("FILE.svg");
+    addNumber(*command, "--rate", options->rate, kPositive, "consumption, L/100 km");
+    addNumber(*command, "--rate-sd", options->rateSd, kNotNegative, "its sd, L/100 km (15 %)");
+    addJson(*command, context);
+    onRun(*command, context, [options, &context] { return replay(*options, context); });
+}
+
+} // namespace undermark

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The parts of `replay`: where the level comes from (cli_replay_source.cpp), the
+// run itself (cli_replay.cpp), and how it is printed (cli_replay_print.cpp).
+#pragma once
+
+#include "app/cli/cli_replay_plot.h"
+#include "app/cli/cli_shape.h"
+#include "engine/calibration/saddle.h"
+#include "engine/tables/samples_csv.h"
+
+#include <filesystem>
+
+namespace undermark {
+
+struct ReplayOptions {
+    std::filesystem::path samples, calibration, track, plot;
+    ShapeFlags shape;                        // instead of a calibration
+    std::optional<double> rate, rateSd, lobe1, lobe2;
+};
+
+// One sender, or the two of a saddle tank.
+struct LevelSource {
+    std::optional<LevelCurve> curve;
+    std::optional<SaddleCurves> saddle;
+    bool prior = false;                      // from the tank's shape
+    Volume seriesSpread;                     // two senders in series
+
+    std::optional<LevelObservation> read(const SampleRow& row) const;
+    TrackerSettings settings() const;
+};
+
+// From the calibration or the shape; findings become warnings.
+Result<LevelSource> levelSource(const ReplayOptions& options);
+
+struct Replay {
+    long samples = 0;
+    long equalTimes = 0;                     // rows at the time of the row before: averaged
+    std::optional<double> firstL;
+    TrackState last;
+    std::vector<TrackerEvent> events;
+    bool prior = false;
+    PlotPoints plot;
+};
+
+void printReplayJson(const Replay& replay);
+void printReplayText(const Replay& replay);
+
+} // namespace undermark

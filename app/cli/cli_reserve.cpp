@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli reserve: how far the hidden reserve goes, and on what evidence.
+#include "app/cli/cli_range.h"
+#include "engine/tank/next_proof.h"
+
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+const char* wordOf(EvidenceKind kind)
+{
+    switch (kind) {
+    case EvidenceKind::fill: return "fill";
+    case EvidenceKind::tankVolume: return "tank-volume";
+    case EvidenceKind::drained: return "drained";
+    case EvidenceKind::leftBehind: return "left-behind";
+    case EvidenceKind::base: return "base";
+    case EvidenceKind::stalled: return "stalled";
+    case EvidenceKind::pastZero: return "past-zero";
+    }
+    return "";
+}
+
+Json reserveJson(const CarKnowledge& car, const Distances& past, const std::optional<NextProof>& next)
+{
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    Json json{{"reserve_l", estimateJson(reserve.mean.litres(), reserve.sd.litres())},
+              {"past_zero_km", distancesJson(past)},
+              {"evidence", Json::array()}};
+    for (const EvidenceItem& item : car.reserve.evidence())
+        json["evidence"].push_back(
+            {{"kind", wordOf(item.kind)},
+             {"date", item.time ? Json(dateText(*item.time)) : Json()},
+             {"text", english(item.text)},
+             {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
+             {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
+             {"surprise_sd", item.surprise}});
+    if (next)
+        json["next_proof"] = {{"text", english(next->text)},
+                              {"caution", english(next->caution)},
+                              {"sd_now_l", next->sdNow.litres()},
+                              {"sd_after_l", next->sdAfter.litres()}};
+    return json;
+}
+
+} // namespace
+
+Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool json)
+{
+    Question question;
+    question.mode = mode;
+    question.usable = car.reserve.reserve();
+    const Result<Outlook> atZero = outlook(car, question);
+    if (!atZero)
+        return fail(atZero.error());
+    const Distances past = pastZero(car.reserve, atZero->toDry, car.surgeMargin(mode));
+    const auto next = suggestNextProof(car.reserve, NextProofKind::base);
+    if (json) {
+        print(reserveJson(car, past, next));
+        return {};
+    }
+    const Estimate<Volume> reserve = car.reserve.reserve();
+    std::cout << format("%s km past the zero mark are sure (99 %%), %s even, %s hopeful.\n",
+                        kmDown(past.p99).c_str(), kmDown(past.p50).c_str(), kmDown(past.p10).c_str())
+              << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
+                        reserve.sd.litres());
+    std::cout << (car.reserve.evidence().empty()
+                      ? "Evidence: the calibration and what is usually left behind; no proof yet.\n"
+                      : "Evidence:\n");
+    for (const EvidenceItem& item : car.reserve.evidence())
+        std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
+                            item.time ? dateText(*item.time).c_str() : "",
+                            english(item.text).c_str(), item.before.mean.litres(),
+                            item.before.sd.litres(), item.after.mean.litres(),
+                            item.after.sd.litres());
+    if (next)
+        std::cout << format("Next proof: %s. It would leave ± %.2f L.\n  Caution: %s\n",
+                            english(next->text).c_str(), next->sdAfter.litres(),
+                            english(next->caution).c_str());
+    std::cout << "Never test the reserve on a public road.\n";
+    return {};
+}
+
+void addReserveCommand(CLI::App& app, CliContext& context)
+{
+    auto mode = std::make_shared<std::string>();
+    CLI::App* reserve = app.add_subcommand("reserve", "how far the hidden reserve goes, and on what evidence");
+    reserve->add_option("--mode", *mode, "driving mode; default the usual mix");
+    addJson(*reserve, context);
+    onRun(*reserve, context, [mode, &context]() -> Result<void> {
+        const Result<CarKnowledge> car = learnVehicle(context);
+        if (!car)
+            return fail(car.error());
+        return printReserve(*car, *mode, context.json);
+    });
+}
+
+} // namespace undermark

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli fill rule: what the user says about a fill that was flagged. A
+// ruling supersedes the entry; the history keeps what was there.
+#include "app/cli/cli_logbook.h"
+#include "engine/consumption/correction.h"
+
+#include <algorithm>
+#include <iostream>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+enum class Verdict { accept, correct, leaveOut, reconsider };
+
+struct RuleOptions {
+    std::string id;
+    Verdict verdict = Verdict::accept;
+    std::optional<double> litres, odometer, tripMeter;   // with `correct`
+};
+
+Result<std::size_t> findFill(const CarKnowledge& car, const std::string& beginning)
+{
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < car.log.fills.size(); ++i)
+        if (car.log.fills[i].id.uuid.starts_with(beginning))
+            found.push_back(i);
+    if (found.size() == 1)
+        return found.front();
+    if (found.empty())
+        return fail(Error{ErrorCode::notFound,
+                          Sentence::just("there is no fill of this id"),
+                          {},
+                          0,
+                          "ID",
+                          Sentence::just("an id, or its beginning, as check prints it"),
+                          beginning});
+    return wrongUse("several fills begin with this id", "more characters of it", beginning);
+}
+
+Result<Fill> asTyped(Fill fill, const RuleOptions& o)
+{
+    if (o.odometer && !fill.odometer)
+        return wrongUse("this fill was logged without an odometer", "--trip-meter-km");
+    if (o.litres)
+        fill.volume = Volume::fromLitres(*o.litres);
+    if (o.odometer)
+        fill.odometer = Distance::fromKm(*o.odometer);
+    if (o.tripMeter)
+        fill.sinceLast = Distance::fromKm(*o.tripMeter);
+    fill.counted = std::nullopt;   // screened anew, with the figures the user stands for
+    return fill;
+}
+
+Result<Fill> asProposed(const CarKnowledge& car, std::size_t index)
+{
+    for (const FillFlag& flag : car.consumption.flags) {
+        if (flag.fill != index)
+            continue;
+        if (const auto fill = corrected(car.log.fills[index].value, flag))
+            return *fill;
+        if (flag.missing)
+            return wrongUse("a fill is missing before this one, and its litres are not known",
+                            "fill add --partial with its own date, or the ruling leave-out");
+    }
+    return wrongUse("nothing is proposed for this fill",
+                    "--litres, --odometer-km or --trip-meter-km with what is right");
+}
+
+Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions& o)
+{
+    Fill fill = car.log.fills[index].value;
+    const bool typed = o.litres || o.odometer || o.tripMeter;
+    if (o.verdict == Verdict::correct)
+        return typed ? asTyped(fill, o) : asProposed(car, index);
+    if (typed)
+        return wrongUse("figures go with the ruling correct");
+    fill.counted = o.verdict == Verdict::reconsider ? std::nullopt
+                                                    : std::optional(o.verdict == Verdict::accept);
+    return fill;
+}
+
+Result<void> runRule(const RuleOptions& o, const CliContext& context)
+{
+    auto open = openVehicle(context, OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    auto log = open->logbook.load(open->vehicle.id);
+    if (!log)
+        return fail(log.error());
+    const auto before = learn(std::move(*log));
+    if (!before)
+        return fail(before.error());
+    const auto index = findFill(*before, o.id);
+    if (!index)
+        return fail(index.error());
+    const auto fill = ruled(*before, *index, o);
+    if (!fill)
+        return fail(fill.error());
+    const EntryId id = before->log.fills[*index].id;
+    if (const auto done = open->logbook.supersede(id, *fill, now()); !done)
+        return fail(done.error());
+    auto after = open->logbook.load(open->vehicle.id);
+    if (!after)
+        return fail(after.error());
+    const auto car = learn(std::move(*after));
+    if (!car)
+        return fail(car.error());
+    for (const FlagLine& flag : flagsOfFill(*car, *index))
+        warn(flag.cause + ": " + flag.text);
+    if (context.json) {
+        print(fillJson(*car, *index));
+        return {};
+    }
+    const auto usual = [](const CarKnowledge& c) {
+        return c.consumption.model.forecast().rate.mean.litresPer100Km();
+    };
+    std::cout << format("Ruled. The usual mix: %.2f -> %.2f L/100 km (estimate). The entry as it was "
+                        "stays in the history.\n", usual(*before), usual(*car));
+    return {};
+}
+
+} // namespace
+
+void addFillRule(CLI::App& fill, CliContext& context)
+{
+    auto o = std::make_shared<RuleOptions>();
+    CLI::App* rule = fill.add_subcommand("rule", "say what becomes of a flagged fill");
+    rule->add_option("id", o->id, "its id, or the beginning of it")->required()->type_name("ID");
+    rule->add_option("verdict", o->verdict,
+                     "accept: it is right as it is and counts; correct: take what is proposed, or "
+                     "the figures given; leave-out: keep it, learn nothing from it; reconsider: "
+                     "no ruling, let the screening decide")
+        ->required()
+        ->type_name("VERDICT")
+        ->transform(CLI::CheckedTransformer(std::map<std::string, Verdict>{
+            {"accept", Verdict::accept},
+            {"correct", Verdict::correct},
+            {"leave-out", Verdict::leaveOut},
+            {"reconsider", Verdict::reconsider}}));
+    addNumber(*rule, "--litres", o->litres, kPositive, "with correct: litres pumped");
+    addNumber(*rule, "--odometer-km", o->odometer, kNotNegative, "with correct: odometer");
+    addNumber(*rule, "--trip-meter-km", o->tripMeter, kPositive, "with correct: km since the last fill");
+    addJson(*rule, context);
+    onRun(*rule, context, [o, &context] { return runRule(*o, context); });
+}
+
+} // namespace undermark

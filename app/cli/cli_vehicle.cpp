@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// undermark-cli vehicle add|set|list|show: tank and sender.
+#include "app/cli/cli_logbook.h"
+
+#include <iostream>
+#include <map>
+#include <memory>
+
+namespace undermark {
+
+namespace {
+
+struct Options {
+    std::string name, fuel, circuit, signalUnit;
+    std::vector<std::string> surge;
+    std::optional<double> capacity, zero, leftBehind, leftBehindSd, unusable, unusableSd, lamp;
+    std::optional<double> supply, pullUp, resolution;
+};
+
+void addTankFlags(CLI::App& command, Options& o)
+{
+    addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
+    command.add_option("--fuel", o.fuel, "petrol, diesel, lpg or ethanol")->check(oneWordOf<FuelKind>());
+    addNumber(command, "--zero-at-l", o.zero, kNotNegative,
+              "litres at the zero mark: usable ones, or since drained where there is a calibration");
+    addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
+              "litres still there when the pump spits");
+    addNumber(command, "--left-behind-sd-l", o.leftBehindSd, kNotNegative, "their uncertainty");
+    addNumber(command, "--unusable-l", o.unusable, kNotNegative,
+              "litres still there when the engine starves");
+    addNumber(command, "--unusable-sd-l", o.unusableSd, kNotNegative, "their uncertainty");
+    command.add_option("--surge-margin-l", o.surge,
+                       "MODE=LITRES that surge makes unusable; may be repeated");
+    addNumber(command, "--lamp-l", o.lamp, kNotNegative, "usable litres at which the lamp lights");
+    command.add_option("--circuit", o.circuit, "direct, resistive, ratiometric, percent or counts")
+        ->check(oneWordOf<CircuitKind>());
+    addNumber(command, "--supply-v", o.supply, kPositive, "supply of the sender, V");
+    addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
+    command.add_option("--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
+    addNumber(command, "--resolution", o.resolution, kPositive, "one step of the reading");
+}
+
+// A new estimate where the mean or the spread is given; 0.7 L where no spread is.
+void setEstimate(std::optional<Estimate<Volume>>& target, const std::optional<double>& mean,
+                 const std::optional<double>& sd)
+{
+    constexpr double kUsualSdL = 0.7;
+    if (mean)
+        target = Estimate<Volume>{Volume::fromLitres(*mean), Volume::fromLitres(sd.value_or(kUsualSdL))};
+    else if (sd && target)
+        target->sd = Volume::fromLitres(*sd);
+}
+
+Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<Entry<Mode>>& modes,
+                      Vehicle& vehicle)
+{
+    for (const std::string& pair : surge) {
+        const std::size_t equals = pair.find('=');
+        if (equals == std::string::npos)
+            return wrongUse("--surge-margin-l takes MODE=LITRES", "special-stage=2", pair);
+        const std::string mode = pair.substr(0, equals);
+        std::string known;
+        bool found = false;
+        for (const auto& entry : modes) {
+            known += (known.empty() ? "" : ", ") + entry.value.name;
+            found = found || entry.value.name == mode;
+        }
+        if (!found)
+            return fail(Error{ErrorCode::notFound,
+                              Sentence::just("there is no driving mode of this name"),
+                              {},
+                              0,
+                              "--surge-margin-l",
+                              Sentence::just(known),
+                              mode});
+        const Result<double> litres = parseNumber(pair.substr(equals + 1), kNotNegative);
+        if (!litres)
+            return fail(litres.error());
+        vehicle.surgeMargin[mode] = Volume::fromLitres(*litres);
+    }
+    return {};
+}
+
+void apply(const Options& o, Vehicle& vehicle)
+{
+    if (o.capacity)
+        vehicle.capacity = Volume::fromLitres(*o.capacity);
+    if (!o.fuel.empty())
+        vehicle.fuel = *fromWord<FuelKind>(o.fuel);
+    setEstimate(vehicle.leftBehind, o.leftBehind, o.leftBehindSd);
+    setEstimate(vehicle.unusable, o.unusable, o.unusableSd);
+    if (o.zero)
+        vehicle.zeroMark = Volume::fromLitres(*o.zero);
+    if (o.lamp)
+        vehicle.lamp = Volume::fromLitres(*o.lamp);
+    if (!o.circuit.empty())
+        vehicle.sender.circuit = *fromWord<CircuitKind>(o.circuit);
+    if (o.supply)
+        vehicle.sender.supplyVolts = *o.supply;
+    if (o.pullUp)
+        vehicle.sender.pullUpOhms = *o.pullUp;
+    if (!o.signalUnit.empty())
+        vehicle.sender.unit = o.signalUnit;
+    if (o.resolution)
+        vehicle.sender.resolution = Signal::of(*o.resolution);
+}
+
+std::vector<Entry<Mode>> standardModes()
+{
+    std::vector<Entry<Mode>> modes;
+    for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+        modes.push_back({{}, {}, Mode{name, std::nullopt}});
+    return modes;
+}
+
+Result<void> runAdd(const Options& o, const CliContext& context)
+{
+    Vehicle vehicle;
+    vehicle.name = o.name;
+    apply(o, vehicle);
+    if (const auto set = setSurge(o.surge, standardModes(), vehicle); !set)
+        return set;
+    auto logbook = Logbook::open(context.logbook, OpenMode::createIfMissing);
+    if (!logbook)
+        return fail(logbook.error());
+    const auto id = logbook->addVehicle(vehicle, now());
+    if (!id)
+        return fail(id.error());
+    if (context.json)
+        print({{"id", id->uuid}, {"name", vehicle.name}});
+    else
+        std::cout << "Added " << vehicle.name << ", " << fixed(vehicle.capacity.litres())
+                  << " L to the first click.\n";
+    return {};
+}
+
+Result<void> runSet(const Options& o, const CliContext& context)
+{
+    auto open = openVehicle(context, OpenMode::readWrite);
+    if (!open)
+        return fail(open.error());
+    auto log = open->logbook.load(open->vehicle.id);
+    if (!log)
+        return fail(log.error());
+    Vehicle vehicle = log->vehicle.value;
+    apply(o, vehicle);
+    if (const auto set = setSurge(o.surge, log->modes, vehicle); !set)
+        return set;
+    // With a calibration the zero mark is a point of its curve.
+    if (o.zero && log->calibration) {
+        Calibration calibration = log->calibration->value;
+        calibration.zeroMark = Volume::fromLitres(*o.zero);
+        vehicle.zeroMark = log->vehicle.value.zeroMark;
+        if (const auto done = open->logbook.supersede(log->calibration->id, calibration, now()); !done)
+            return fail(done.error());
+    }
+    if (!(vehicle == log->vehicle.value))
+        if (const auto done = open->logbook.supersede(log->vehicle.id, vehicle, now()); !done)
+            return fail(done.error());
+    if (context.json)
+        print({{"id", log->vehicle.id.uuid}, {"name", vehicle.name}});
+    else
+        std::cout << "Noted for " << vehicle.name << ".\n";
+    return {};
+}
+
+Json vehicleJson(const Vehicle& v)
+{
+    const auto litres = [](const auto& volume) { return volume ? Json(volume->litres()) : Json(); };
+    const auto pair = [](const std::optional<Estimate<Volume>>& e) {
+        return e ? estimateJson(e->mean.litres(), e->sd.litres()) : Json();
+    };
+    Json surge = Json::object();
+    for (const auto& [mode, margin] : v.surgeMargin)
+        surge[mode] = margin.litres();
+    return {{"name", v.name},
+            {"capacity_l", v.capacity.litres()},
+            {"fuel", wordOf(v.fuel)},
+            {"zero_at_l", litres(v.zeroMark)},
+            {"left_behind_l", pair(v.leftBehind)},
+            {"unusable_l", pair(v.unusable)},
+            {"surge_margin_l", surge},
+            {"lamp_l", litres(v.lamp)},
+            {"circuit", wordOf(v.sender.circuit)},
+            {"supply_v", v.sender.supplyVolts ? Json(*v.sender.supplyVolts) : Json()},
+            {"pull_up_ohm", v.sender.pullUpOhms ? Json(*v.sender.pullUpOhms) : Json()},
+            {"signal_unit", v.sender.unit}};
+}
+
+Result<void> runList(const CliContext& context)
+{
+    auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
+    if (!logbook)
+        return fail(logbook.error());
+    const auto vehicles = logbook->vehicles();
+    if (!vehicles)
+        return fail(vehicles.error());
+    Json list = Json::array();
+    for (const auto& entry : *vehicles) {
+        if (context.json)
+            list.push_back(vehicleJson(entry.value));
+        else
+            std::cout << format("%-24s %6.1f L  %s\n", entry.value.name.c_str(),
+                                entry.value.capacity.litres(), wordOf(entry.value.fuel));
+    }
+    if (context.json)
+        print({{"vehicles", list}});
+    return {};
+}
+
+Result<void> runShow(const CliContext& context)
+{
+    auto open = openVehicle(context, OpenMode::readOnly);
+    if (!open)
+        return fail(open.error());
+    auto log = open->logbook.load(open->vehicle.id);
+    if (!log)
+        return fail(log.error());
+    const Vehicle& v = log->vehicle.value;
+    if (context.json) {
+        Json json = vehicleJson(v);
+        json["modes"] = Json::array();
+        for (const auto& mode : log->modes)
+            json["modes"].push_back(mode.value.name);
+        json["calibration_zero_at_l"] =
+            log->calibration ? Json(log->calibration->value.zeroMark.litres()) : Json();
+        print(json);
+        return {};
+    }
+    const auto line = [](const char* what, const std::string& value) {
+        std::cout << format("%-22s %s\n", what, value.c_str());
+    };
+    const auto spread = [](const std::optional<Estimate<Volume>>& e) {
+        return e ? fixed(e->mean.litres()) + " ± " + fixed(e->sd.litres()) + " L"
+                 : std::string("not stated");
+    };
+    line("vehicle", v.name);
+    line("fuel", wordOf(v.fuel));
+    line("first click", fixed(v.capacity.litres()) + " L");
+    line("left behind", spread(v.leftBehind));
+    line("unusable", spread(v.unusable));
+    line("sender", std::string(wordOf(v.sender.circuit)) + ", " + v.sender.unit);
+    line("calibration", log->calibration
+             ? std::to_string(log->calibration->value.points.size()) + " points, zero mark at "
+                 + fixed(log->calibration->value.zeroMark.litres()) + " L since drained"
+             : std::string("none yet"));
+    for (const auto& [mode, margin] : v.surgeMargin)
+        line("surge margin", fixed(margin.litres()) + " L on " + mode);
+    for (const auto& mode : log->modes)
+        line("driving mode", mode.value.name);
+    return {};
+}
+
+} // namespace
+
+void addVehicleCommand(CLI::App& app, CliContext& context)
+{
+    CLI::App* vehicle = app.add_subcommand("vehicle", "tank and sender: add, set, list, show");
+    vehicle->require_subcommand(1);
+    auto options = std::make_shared<Options>();
+    CLI::App* add = vehicle->add_subcommand("add", "a new vehicle");
+    add->add_option("--name", options->name, "its name")->required();
+    addTankFlags(*add, *options);
+    add->get_option("--capacity-l")->required();
+    add->get_option("--fuel")->required();
+    addJson(*add, context);
+    onRun(*add, context, [options, &context] { return runAdd(*options, context); });
+    CLI::App* set = vehicle->add_subcommand("set", "change what is known of a vehicle");
+    addTankFlags(*set, *options);
+    addJson(*set, context);
+    onRun(*set, context, [options, &context] { return runSet(*options, context); });
+    CLI::App* list = vehicle->add_subcommand("list", "all vehicles");
+    addJson(*list, context);
+    onRun(*list, context, [&context] { return runList(context); });
+    CLI::App* show = vehicle->add_subcommand("show", "one vehicle");
+    addJson(*show, context);
+    onRun(*show, context, [&context] { return runShow(context); });
+}
+
+} // namespace undermark

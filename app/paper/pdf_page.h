@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One page of PDF in black and grey, over libharu, which needs no display and
+// loads in well under a millisecond. Lengths are points of 1/72 inch, y up.
+#pragma once
+
+#include "engine/base/error.h"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+
+namespace undermark {
+
+enum class Paper {
+    a5, // lying: as wide as an A4 page that stands
+    a4, // standing
+};
+
+class PdfPage {
+public:
+    explicit PdfPage(Paper paper);
+    ~PdfPage();
+    PdfPage(const PdfPage&) = delete;
+    PdfPage& operator=(const PdfPage&) = delete;
+
+    double width() const;
+    double height() const;
+
+    enum class Weight { normal, bold };
+    enum class Align { left, right };
+    // Words are set in WinAnsi (Latin-1 and some quotes and dashes); other letters
+    // become '?'. Text that is wider than
+    // `room` (if above 0) is cut and ends in an ellipsis.
+    void text(double x, double y, const std::string& words, double size,
+              Weight weight = Weight::normal, Align align = Align::left, double room = 0.0);
+
+    double textWidth(const std::string& words, double size, Weight weight = Weight::normal);
+
+    // Grey from 0 (black) to 1 (white).
+    void fill(double x, double y, double width, double height, double grey);
+    void frame(double x, double y, double width, double height, double line);
+    void line(double x1, double y1, double x2, double y2, double width, double grey = 0.0);
+
+    // fileAccess where it cannot be written.
+    Result<void> save(const std::filesystem::path& file);
+
+private:
+    struct Document;
+    std::unique_ptr<Document> m_document;
+};
+
+} // namespace undermark

@@ -1,0 +1,278 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/ahead/route_edit_model.h"
+
+#include "app/screen/base/mode_name.h"
+#include "engine/tables/route_csv_writer.h"
+
+#include <QRegularExpression>
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+constexpr FuelSource kFuels[] = {FuelSource::none, FuelSource::pump, FuelSource::zone,
+                                 FuelSource::can};
+
+// FOLDER/NAME.csv, or NAME-2, NAME-3 … where that is taken.
+std::filesystem::path freeFile(const std::filesystem::path& folder, QString name)
+{
+    static const QRegularExpression unfit(QStringLiteral("[/\\x00-\\x1f]"));
+    static const QRegularExpression count(QStringLiteral("-[0-9]+$"));
+    name = name.replace(unfit, QStringLiteral(" ")).remove(count);
+    while (name.startsWith(u'.')) // a hidden file would not be listed
+        name.remove(0, 1);
+    const std::string stem = name.isEmpty() ? "route" : name.toStdString();
+    std::filesystem::path file = folder / (stem + ".csv");
+    for (int n = 2; std::filesystem::exists(file); ++n)
+        file = folder / (stem + '-' + std::to_string(n) + ".csv");
+    return file;
+}
+
+} // namespace
+
+RouteEditModel::RouteEditModel(Planner planner, std::filesystem::path folder, QObject* parent)
+    : QObject(parent), m_planner(std::move(planner)), m_folder(std::move(folder))
+{
+    connect(&m_form, &NumberForm::edited, this, &RouteEditModel::changed);
+}
+
+void RouteEditModel::load(Route route, const QString& name, const std::vector<std::string>& modes)
+{
+    m_kept = route;
+    m_editor = RouteEditor(std::move(route));
+    m_routeName = name;
+    m_modes = modes;
+    m_modes.emplace_back(); // none stated: the usual mix
+    m_row.reset();
+    m_notices.clear();
+    m_saved.clear();
+    emit changed();
+}
+
+void RouteEditModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    m_form.setDecimalMark(format.decimalMark());
+    if (m_row)
+        show(*m_row, m_behind);
+}
+
+void RouteEditModel::show(std::size_t row, Behind behind)
+{
+    m_row = std::min(row, route().points.size() - 1);
+    m_behind = behind;
+    m_typedName.reset();
+    m_form.setEntries(entries());
+    emit changed();
+}
+
+QList<NumberEntry> RouteEditModel::entries() const
+{
+    const RoutePoint& point = route().points[*m_row];
+    const auto leg = m_editor.leg(*m_row);
+    const QString price = point.pricePerLitre ? m_format.typedPrice(*point.pricePerLitre) : QString();
+    const QString most = point.mostPurchase ? m_format.typed(*point.mostPurchase) : QString();
+    const bool fuelPart = m_part == 1;
+    return {{Leg, tr("leg to here"), m_format.distanceUnit(),
+             leg ? m_format.typed(*leg) : QString(), false, m_part == 0 && leg.has_value()},
+            {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), price, false, fuelPart},
+            {Most, tr("at most"), m_format.volumeUnit(), most, false, fuelPart}};
+}
+
+bool RouteEditModel::typed() const
+{
+    const QList<NumberEntry> shown = m_row ? entries() : QList<NumberEntry>();
+    return typedName() != name() || std::ranges::any_of(shown, [this](const NumberEntry& entry) {
+        return m_form.text(entry.id) != entry.text;
+    });
+}
+
+Result<RowEdit> RouteEditModel::edit() const
+{
+    RowEdit edit = m_editor.row(*m_row);
+    edit.behind = m_behind;
+    if (m_typedName)
+        edit.name = m_typedName->simplified().toStdString();
+    std::optional<Error> failed;
+    // A field that was not touched keeps its exact value; an emptied one says nothing.
+    const auto take = [&](const NumberEntry& entry, auto& target, auto read) {
+        const QString text = m_form.text(entry.id);
+        if (text == entry.text)
+            return;
+        target = read(text);
+        if (!target && (!text.isEmpty() || entry.id == Leg))
+            failed = Error{ErrorCode::badInput,
+                           Sentence::of("this is no number"),
+                           {},
+                           0,
+                           entry.name.toStdString(),
+                           {},
+                           text.toStdString()};
+    };
+    const QList<NumberEntry> shown = entries();
+    take(shown[Leg], edit.leg, [this](const QString& text) { return m_format.distanceFrom(text); });
+    take(shown[Price], edit.pricePerLitre,
+         [this](const QString& text) { return m_format.pricePerLitreFrom(text); });
+    take(shown[Most], edit.mostPurchase,
+         [this](const QString& text) { return m_format.volumeFrom(text); });
+    if (failed)
+        return fail(*failed);
+    return edit;
+}
+
+bool RouteEditModel::apply(const std::function<Result<void>(RouteEditor&)>& edit)
+{
+    const Route before = route();
+    Result<void> done = edit(m_editor);
+    if (done && route() != before) {
+        m_saved.clear();
+        done = m_planner(route());
+        if (!done)
+            m_editor.undo();
+    }
+    m_notices.clear();
+    if (!done)
+        m_notices = {noticeOf(done.error())};
+    emit changed();
+    return done.has_value();
+}
+
+bool RouteEditModel::change(const std::function<void(RowEdit&)>& alter)
+{
+    if (!m_row)
+        return false;
+    const bool done = apply([&](RouteEditor& editor) -> Result<void> {
+        Result<RowEdit> wanted = edit();
+        if (!wanted)
+            return fail(wanted.error());
+        if (alter)
+            alter(*wanted);
+        return editor.change(*m_row, *wanted);
+    });
+    if (done)
+        show(*m_row, m_behind);
+    return done;
+}
+
+void RouteEditModel::open(int row)
+{
+    if (row < 0 || std::size_t(row) >= route().points.size())
+        return;
+    m_part = 0;
+    m_notices.clear();
+    show(std::size_t(row));
+}
+
+void RouteEditModel::step(int rows)
+{
+    if (!m_row || (rows < 0 && first()) || (rows > 0 && last()))
+        return;
+    if (!typed() || change())
+        show(*m_row + std::size_t(rows));
+}
+
+void RouteEditModel::selectPart(int part)
+{
+    if (!m_row || part < 0 || part >= parts().size() || (typed() && !change()))
+        return;
+    m_part = part;
+    show(*m_row, m_behind);
+}
+
+void RouteEditModel::typeName(const QString& name)
+{
+    if (!m_row)
+        return;
+    m_typedName = name;
+    m_notices.clear();
+    emit changed();
+}
+
+void RouteEditModel::switchBehind()
+{
+    m_behind = m_behind == Behind::moves ? Behind::stays : Behind::moves;
+    emit changed();
+}
+
+void RouteEditModel::selectMode(int mode)
+{
+    if (mode >= 0 && std::size_t(mode) < m_modes.size())
+        change([&](RowEdit& row) { row.mode = m_modes[std::size_t(mode)]; });
+}
+
+void RouteEditModel::selectFuel(int fuel)
+{
+    if (fuel >= 0 && fuel < int(std::size(kFuels)))
+        change([&](RowEdit& row) { row.fuel = kFuels[fuel]; });
+}
+
+void RouteEditModel::done()
+{
+    if (typed())
+        change();
+    else
+        close();
+}
+
+void RouteEditModel::close()
+{
+    m_row.reset();
+    m_typedName.reset();
+    m_notices.clear();
+    emit changed();
+}
+
+void RouteEditModel::addRow()
+{
+    if (typed() && !change())
+        return;
+    const std::string name = freshName().toStdString();
+    if (m_row && apply([&](RouteEditor& editor) { return editor.addAfter(*m_row, name); })) {
+        m_part = 0;
+        show(*m_row + 1, last() ? Behind::moves : Behind::stays);
+        m_form.setText(Leg, m_form.text(Leg), true); // half-way is but a guess
+    }
+}
+
+void RouteEditModel::removeRow()
+{
+    if (m_row && apply([&](RouteEditor& editor) { return editor.remove(*m_row); })) {
+        m_part = 0;
+        show(*m_row);
+    }
+}
+
+void RouteEditModel::undo()
+{
+    m_notices.clear();
+    if (m_row && typed())
+        return show(*m_row, m_behind);
+    m_editor.undo();
+    m_saved.clear();
+    if (const auto planned = m_planner(route()); !planned)
+        m_notices = {noticeOf(planned.error())};
+    if (m_row)
+        show(*m_row);
+    emit changed();
+}
+
+void RouteEditModel::save()
+{
+    std::error_code failed;
+    std::filesystem::create_directories(m_folder, failed); // said by what follows
+    const std::filesystem::path file = freeFile(m_folder, m_routeName);
+    const auto written = writeRouteCsv(route(), file);
+    m_notices.clear();
+    if (written) {
+        m_kept = route();
+        m_routeName = QString::fromStdString(file.stem().string());
+        m_saved = tr("Written to %1").arg(QString::fromStdString(file.string()));
+        emit stored();
+    } else {
+        m_notices = {noticeOf(written.error())};
+    }
+    emit changed();
+}
+
+} // namespace undermark

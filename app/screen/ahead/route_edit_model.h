@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One row of the route opened to be changed, on the Ahead page.
+//
+// Guarantees (each has a test in tests/app/screen/ahead/route_edit_model_test.cpp):
+//  * every edit is shown to the planner before it counts; one that the route or the
+//    planner refuses is said in one sentence and changes nothing;
+//  * what was typed is taken with whatever is touched next, never dropped unasked;
+//  * save() makes a new file in the program's own folder: nothing is written over.
+#pragma once
+
+#include "app/screen/ahead/route_editor.h"
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/number_form.h"
+#include "app/screen/base/unit_format.h"
+
+#include <QObject>
+#include <QStringList>
+#include <filesystem>
+#include <functional>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class RouteEditModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the plan's view model")
+    Q_PROPERTY(bool opened READ opened NOTIFY changed FINAL)
+    Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(QString typedName READ typedName NOTIFY changed FINAL)
+    Q_PROPERTY(QString place READ place NOTIFY changed FINAL)
+    Q_PROPERTY(bool first READ first NOTIFY changed FINAL)
+    Q_PROPERTY(bool last READ last NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> parts READ parts NOTIFY changed FINAL)
+    Q_PROPERTY(int part READ part NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QString behindWord READ behindWord NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
+    Q_PROPERTY(int mode READ mode NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
+    Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
+    Q_PROPERTY(QString doneWord READ doneWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString undoWord READ undoWord NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
+    Q_PROPERTY(bool unsaved READ unsaved NOTIFY changed FINAL)
+
+public:
+    // Plans the changed route; an error refuses the edit.
+    using Planner = std::function<Result<void>(const Route&)>;
+
+    RouteEditModel(Planner planner, std::filesystem::path folder, QObject* parent = nullptr);
+
+    // Another route, and the modes that the car knows.
+    void load(Route route, const QString& name, const std::vector<std::string>& modes);
+    const Route& route() const { return m_editor.route(); }
+    const QString& routeName() const { return m_routeName; }
+    void setFormat(const UnitFormat& format);
+
+    bool opened() const { return m_row.has_value(); }
+    QString name() const;
+    QString typedName() const { return m_typedName.value_or(name()); }
+    QString place() const; // "row 3 of 10, at 77.1 km"
+    bool first() const { return m_row && *m_row == 0; }
+    bool last() const { return m_row && *m_row + 1 == route().points.size(); }
+    QStringList parts() const;
+    int part() const { return m_part; }
+    NumberForm* form() { return &m_form; }
+    QString behindWord() const;
+    QStringList modes() const;
+    int mode() const;
+    QStringList fuels() const;
+    int fuel() const;
+    QString doneWord() const; // what done() would do
+    QString undoWord() const; // empty: nothing to undo
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
+    QString saved() const { return m_saved; } // where to, once it is
+    bool unsaved() const { return route() != m_kept; }
+
+    Q_INVOKABLE void open(int row);
+    Q_INVOKABLE void step(int rows); // to another row, -1 or 1
+    Q_INVOKABLE void selectPart(int part);
+    Q_INVOKABLE void typeName(const QString& name);
+    Q_INVOKABLE void switchBehind();
+    Q_INVOKABLE void selectMode(int mode);
+    Q_INVOKABLE void selectFuel(int fuel);
+    // Takes what is typed; with nothing typed, closes.
+    Q_INVOKABLE void done();
+    Q_INVOKABLE void close(); // drops what is typed
+    Q_INVOKABLE void addRow(); // after this one; it is opened
+    Q_INVOKABLE void removeRow();
+    Q_INVOKABLE void undo(); // drops what is typed first
+    Q_INVOKABLE void save();
+
+signals:
+    void changed();
+    void stored(); // as a file: the route has another name now
+
+private:
+    enum Entry { Leg, Price, Most };
+
+    void show(std::size_t row, Behind behind = Behind::moves);
+    QList<NumberEntry> entries() const;
+    bool typed() const;
+    Result<RowEdit> edit() const;
+    // Runs an edit, and takes it back where the planner refuses it.
+    bool apply(const std::function<Result<void>(RouteEditor&)>& edit);
+    bool change(const std::function<void(RowEdit&)>& alter = {});
+    QString freshName() const;
+
+    Planner m_planner;
+    std::filesystem::path m_folder;
+    UnitFormat m_format;
+    RouteEditor m_editor;
+    Route m_kept; // as it was loaded or saved
+    QString m_routeName;
+    std::vector<std::string> m_modes;
+    std::optional<std::size_t> m_row;
+    int m_part = 0;
+    Behind m_behind = Behind::moves;
+    NumberForm m_form;
+    std::optional<QString> m_typedName; // until it is taken or dropped
+    std::vector<Notice> m_notices;
+    QString m_saved;
+};
+
+} // namespace undermark

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the row opened on the Ahead page says.
+#include "app/screen/ahead/route_edit_model.h"
+#include "app/screen/base/mode_name.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+QString RouteEditModel::name() const
+{
+    return m_row ? QString::fromStdString(route().points[*m_row].name) : QString();
+}
+
+QString RouteEditModel::place() const
+{
+    if (!m_row)
+        return {};
+    const QString at = m_format.number(m_format.inUnit(route().points[*m_row].at), 1);
+    return tr("row %1 of %2, at %3 %4")
+        .arg(*m_row + 1)
+        .arg(route().points.size())
+        .arg(at, m_format.distanceUnit());
+}
+
+QStringList RouteEditModel::parts() const
+{
+    return {tr("Road"), tr("Fuel"), tr("Row")};
+}
+
+QString RouteEditModel::behindWord() const
+{
+    return m_behind == Behind::moves ? tr("rows behind move along") : tr("rows behind stay");
+}
+
+QStringList RouteEditModel::modes() const
+{
+    QStringList names;
+    for (const std::string& mode : m_modes)
+        names.append(mode.empty() ? tr("Usual mix") : modeName(mode));
+    return names;
+}
+
+int RouteEditModel::mode() const
+{
+    if (!m_row)
+        return -1;
+    const auto found = std::ranges::find(m_modes, route().points[*m_row].mode);
+    return found == m_modes.end() ? -1 : int(found - m_modes.begin());
+}
+
+QStringList RouteEditModel::fuels() const
+{
+    return {tr("No fuel"), tr("Pump"), tr("Refuel zone"), tr("Own can")};
+}
+
+int RouteEditModel::fuel() const
+{
+    return m_row ? int(route().points[*m_row].fuel) : -1;
+}
+
+QString RouteEditModel::doneWord() const
+{
+    if (typed())
+        return m_part == 2 ? tr("Take the name") : tr("Take the numbers");
+    return tr("Back to the plan");
+}
+
+QString RouteEditModel::undoWord() const
+{
+    if (typed())
+        return m_part == 2 ? tr("Drop the name") : tr("Drop the numbers");
+    return m_editor.canUndo() ? tr("Undo the change") : QString();
+}
+
+// "New row 1": what-ifs name rows, so no two of these are alike.
+QString RouteEditModel::freshName() const
+{
+    for (int n = 1;; ++n) {
+        const QString name = tr("New row %1").arg(n);
+        if (std::ranges::find(route().points, name.toStdString(), &RoutePoint::name) ==
+            route().points.end())
+            return name;
+    }
+}
+
+} // namespace undermark

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/application.h"
+
+#include "app/car/demo_logbook.h"
+#include "app/screen/base/screen.h"
+#include "app/screen/base/screen_options.h"
+#include "app/screen/base/translations.h"
+#include "app/screen/base/typeface.h"
+
+#include <QGuiApplication>
+#include <QImage>
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QSurfaceFormat>
+#include <QtPlugin>
+#include <atomic>
+#include <cstdio>
+
+namespace undermark {
+
+namespace {
+
+std::atomic<int> g_warnings = 0; // Qt's message handler takes no context
+QtMessageHandler g_defaultHandler = nullptr;
+
+void countWarnings(QtMsgType type, const QMessageLogContext& context, const QString& text)
+{
+    if (type == QtWarningMsg || type == QtCriticalMsg)
+        ++g_warnings;
+    g_defaultHandler(type, context, text);
+}
+
+int refuse(const Error& error)
+{
+    std::fprintf(stderr, "undermark: %s\n", describe(error).c_str());
+    return 2;
+}
+
+// A picture or a test needs no display; nor does --help.
+void useOffscreenIfHeadless(int argc, char** argv)
+{
+    bool draws = true;
+    for (int i = 1; i < argc; ++i) {
+        const QByteArray argument(argv[i]);
+        if (argument.startsWith("--grab") || argument == "--self-test" || argument == "--help" ||
+            argument == "--version")
+            draws = false;
+    }
+    const bool display =
+        qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
+    if (!draws && !display && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+void prepareDrawing()
+{
+    if (QGuiApplication::platformName() == u"offscreen") {
+        QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
+        return;
+    }
+    QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+    format.setSamples(4); // Shapes have no antialiasing of their own on a GPU
+    QSurfaceFormat::setDefaultFormat(format);
+}
+
+// The picture of the window once its layouts have come to rest.
+QImage picture(QQuickWindow& window)
+{
+    QGuiApplication::processEvents();
+    window.grabWindow();
+    QGuiApplication::processEvents();
+    return window.grabWindow();
+}
+
+int grab(QQuickWindow& window, const QString& file)
+{
+    const QImage image = picture(window);
+    if (!image.isNull() && image.save(file))
+        return 0;
+    std::fprintf(stderr, "undermark: the picture could not be saved: %s\n", qPrintable(file));
+    return 1;
+}
+
+// Draws every page by day and, in large letters, by night; upright and wide.
+int selfTest(QQuickWindow& window, ScreenSettings& settings)
+{
+    const QSize sizes[] = {{800, 480}, {480, 800}, {1920, 1080}};
+    for (const QSize size : sizes) {
+        for (const bool night : {false, true}) {
+            settings.override(u"text"_qs, night ? 200 : 100);
+            settings.override(u"night"_qs, night);
+            for (int page = 0; page < screenPages().size(); ++page) {
+                window.resize(size);
+                window.setProperty("page", page);
+                if (picture(window).isNull())
+                    return 1;
+            }
+        }
+    }
+    return g_warnings == 0 ? 0 : 1;
+}
+
+int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
+{
+    Translations translations;
+    Screen screen(car, options.settingsFile());
+    options.applyTo(screen.settings);
+    translations.use(screen.settings.language());
+    screen.setFormat();
+    if (!options.speeds.isEmpty() && !screen.lock.follow(options.speeds))
+        return refuse({ErrorCode::fileAccess,
+                       Sentence::just("the speeds cannot be read"),
+                       options.speeds.toStdString(),
+                       0,
+                       {},
+                       {},
+                       {}});
+    if (!options.signal.isEmpty() && !screen.tank.guide()->live().follow(options.signal))
+        return refuse({ErrorCode::fileAccess,
+                       Sentence::just("the source cannot be read"),
+                       options.signal.toStdString(),
+                       0,
+                       {},
+                       {},
+                       {}});
+    if (options.source.demo)
+        screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
+    QVariantMap properties = screen.properties();
+    properties.insert({{u"page"_qs, options.page},
+                       {u"width"_qs, options.size.width()},
+                       {u"height"_qs, options.size.height()}});
+    QQmlApplicationEngine engine;
+    QObject::connect(&screen, &Screen::languageChanged, &engine, [&] {
+        translations.use(screen.settings.language());
+        engine.retranslate();
+    });
+    engine.addImportPath(u"qrc:/qt/qml"_qs);
+    engine.setInitialProperties(properties);
+    engine.load(QUrl(u"qrc:/qt/qml/Undermark/Ui/Main.qml"_qs));
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    if (!window)
+        return 1;
+    if (options.selfTest)
+        return selfTest(*window, screen.settings);
+    if (!options.grab.isEmpty())
+        return grab(*window, options.grab);
+    return application.exec();
+}
+
+} // namespace
+
+int runScreen(int argc, char** argv, const CarOpener& open)
+{
+    useOffscreenIfHeadless(argc, argv);
+    hideMonoLetters();
+    QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationName(u"undermark"_qs);
+    QGuiApplication::setApplicationDisplayName(u"Undermark"_qs);
+    QGuiApplication::setDesktopFileName(u"org.undermark.Undermark"_qs);
+
+    const Result<LaunchOptions> options = parseLaunchOptions(QGuiApplication::arguments());
+    if (!options)
+        return refuse(options.error());
+    if (!options->answer.isEmpty()) {
+        std::fputs(qPrintable(options->answer), stdout);
+        return 0;
+    }
+    useTypeface();
+    prepareDrawing();
+    // From here on, so that what Qt says about the machine is not held against us.
+    g_defaultHandler = qInstallMessageHandler(countWarnings);
+    Result<std::unique_ptr<CarService>> car = open(options->source);
+    if (!car)
+        car = unavailableCar(car.error());
+    return show(application, *options, **car);
+}
+
+} // namespace undermark

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/screen.h"
+
+namespace undermark {
+
+namespace {
+
+// The car that was shown last, if the logbook still has it.
+CarService& remembered(CarService& car, const ScreenSettings& settings)
+{
+    if (!settings.car().isEmpty())
+        (void)car.showCar(settings.car().toStdString());
+    return car;
+}
+
+} // namespace
+
+Screen::Screen(CarService& car, const QString& settingsFile)
+    : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
+      now(car), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
+      m_car(car)
+{
+    connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
+    connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
+    connect(&settings, &ScreenSettings::anotherCarWanted, &setup, &SetupViewModel::addAnother);
+    connect(&pump, &PumpViewModel::stored, this, [this] { readAnew(&pump); });
+    connect(&tank, &TankViewModel::stored, this, [this] { readAnew(&tank); });
+    connect(&logbook, &LogbookViewModel::stored, this, [this] { readAnew(&logbook); });
+    connect(&settings, &ScreenSettings::formatChanged, this, [this] {
+        emit languageChanged();
+        setFormat();
+    });
+    connect(&m_watch, &QTimer::timeout, this, [this] {
+        if (m_car.writtenElsewhere()) {
+            readAnew(nullptr);
+            listCars();
+        }
+    });
+    m_watch.start(kWatch);
+    setFormat();
+}
+
+void Screen::setFormat()
+{
+    const UnitFormat format = settings.format();
+    setup.setFormat(format);
+    now.setFormat(format);
+    pump.setFormat(format);
+    ahead.setFormat(format);
+    tank.setFormat(format);
+    logbook.setFormat(format);
+    listCars(); // and its own words, too
+}
+
+void Screen::listCars()
+{
+    QStringList names;
+    int shown = -1;
+    if (const auto cars = m_car.cars()) {
+        for (const Entry<Vehicle>& each : *cars) {
+            if (each.id.uuid == m_car.shownCar())
+                shown = int(names.size());
+            names.append(QString::fromStdString(each.value.name));
+        }
+    }
+    settings.setCars(names, shown);
+}
+
+void Screen::showCar(int row)
+{
+    const auto cars = m_car.cars();
+    if (cars && std::size_t(row) < cars->size() && m_car.showCar((*cars)[std::size_t(row)].id.uuid))
+        startOver();
+    else
+        listCars();
+}
+
+void Screen::startOver()
+{
+    settings.keepCar(QString::fromStdString(m_car.shownCar()));
+    listCars();
+    tank.guide()->takeUp();
+    pump.startAgain();
+    logbook.close();
+    readAnew(nullptr);
+}
+
+void Screen::readAnew(const QObject* writer)
+{
+    now.refresh();
+    if (writer != &pump)
+        pump.refresh();
+    ahead.refresh();
+    if (writer != &tank)
+        tank.refresh();
+    if (writer != &logbook)
+        logbook.refresh();
+}
+
+QVariantMap Screen::properties()
+{
+    return {{QStringLiteral("settings"), QVariant::fromValue(&settings)},
+            {QStringLiteral("lock"), QVariant::fromValue(&lock)},
+            {QStringLiteral("setup"), QVariant::fromValue(&setup)},
+            {QStringLiteral("now"), QVariant::fromValue(&now)},
+            {QStringLiteral("pump"), QVariant::fromValue(&pump)},
+            {QStringLiteral("ahead"), QVariant::fromValue(&ahead)},
+            {QStringLiteral("tank"), QVariant::fromValue(&tank)},
+            {QStringLiteral("logbook"), QVariant::fromValue(&logbook)}};
+}
+
+} // namespace undermark

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The view models of all pages over one car, kept in step: what one of them
+// writes, the others read anew; so they do, within kWatch, with what another program
+// writes to the logbook, and nothing that is being typed is lost by it.
+#pragma once
+
+#include "app/screen/ahead/plan_view_model.h"
+#include "app/screen/base/driving_lock.h"
+#include "app/screen/base/screen_settings.h"
+#include "app/screen/base/setup_view_model.h"
+#include "app/screen/logbook/logbook_view_model.h"
+#include "app/screen/now/now_view_model.h"
+#include "app/screen/pump/pump_view_model.h"
+#include "app/screen/tank/tank_view_model.h"
+
+#include <QTimer>
+#include <QVariantMap>
+#include <chrono>
+
+namespace undermark {
+
+inline constexpr std::chrono::seconds kWatch{2};
+
+class Screen : public QObject {
+    Q_OBJECT
+
+public:
+    // `car` outlives the screen. Settings and half-typed answers are kept in the
+    // INI file `settingsFile`; empty: nothing is kept.
+    explicit Screen(CarService& car, const QString& settingsFile = {});
+
+    ScreenSettings settings;
+    DrivingLock lock;
+    SetupViewModel setup;
+    NowViewModel now;
+    PumpViewModel pump;
+    PlanViewModel ahead;
+    TankViewModel tank;
+    LogbookViewModel logbook;
+
+    // What Main.qml requires.
+    QVariantMap properties();
+
+    // Units and language anew, in every text.
+    void setFormat();
+    // The cars of the logbook, for the settings.
+    void listCars();
+
+signals:
+    void languageChanged();
+
+private:
+    void readAnew(const QObject* writer);
+    void showCar(int row);
+    void startOver(); // with another car
+
+    CarService& m_car;
+    QTimer m_watch;
+};
+
+} // namespace undermark

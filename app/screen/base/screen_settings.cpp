@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/screen_settings.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+constexpr int kTextPercents[] = {100, 125, 150, 200};
+constexpr const char* kLanguages[] = {"en", "de", "fr"};
+constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language"};
+
+template <class List, class Value> int indexOf(const List& list, const Value& value)
+{
+    const auto found = std::ranges::find(list, value);
+    return found == std::end(list) ? 0 : int(found - std::begin(list));
+}
+
+// A stored number that no choice has counts as the first one.
+int within(const QVariant& value, int count)
+{
+    const int index = value.toInt();
+    return index >= 0 && index < count ? index : 0;
+}
+
+} // namespace
+
+ScreenSettings::ScreenSettings(const QString& file, QObject* parent) : QObject(parent)
+{
+    if (!file.isEmpty())
+        m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
+}
+
+QVariant ScreenSettings::value(const char* key) const
+{
+    const QString name = QString::fromLatin1(key);
+    if (m_now.contains(name))
+        return m_now[name];
+    return m_store ? m_store->value(name) : QVariant();
+}
+
+void ScreenSettings::keep(const QString& key, const QVariant& value)
+{
+    m_now.remove(key);
+    if (m_store) {
+        m_store->setValue(key, value);
+        m_store->sync();
+    } else {
+        m_now[key] = value;
+    }
+    emit changed();
+}
+
+void ScreenSettings::override(const QString& key, const QVariant& value)
+{
+    m_now[key] = value;
+    emit changed();
+}
+
+Units ScreenSettings::units() const
+{
+    Units units;
+    units.distance = Units::Distances(within(value("distance"), 2));
+    units.volume = Units::Volumes(within(value("volume"), 3));
+    units.rate = Units::Rates(within(value("rate"), 4));
+    return units;
+}
+
+QString ScreenSettings::language() const
+{
+    const QString chosen = value("language").toString();
+    const QString wanted = chosen.isEmpty() ? QLocale::system().name().left(2) : chosen;
+    return QString::fromLatin1(kLanguages[indexOf(kLanguages, wanted)]);
+}
+
+void ScreenSettings::setNight(bool night)
+{
+    keep(QStringLiteral("night"), night);
+}
+
+qreal ScreenSettings::textScale() const
+{
+    return std::clamp(value("text").toInt(), 100, 200) / 100.0;
+}
+
+QList<Choice> ScreenSettings::choices() const
+{
+    const Units now = units();
+    const int percent = qRound(textScale() * 100);
+    return {{tr("distance"), {tr("km"), tr("miles")}, int(now.distance)},
+            {tr("fuel"), {tr("litres"), tr("US gallons"), tr("imperial gallons")}, int(now.volume)},
+            {tr("rate"), {tr("L/100 km"), tr("km/L"), tr("mpg US"), tr("mpg imperial")}, int(now.rate)},
+            {tr("letters"), {tr("100 %"), tr("125 %"), tr("150 %"), tr("200 %")},
+             indexOf(kTextPercents, percent)},
+            {tr("language"),
+             {QStringLiteral("English"), QStringLiteral("Deutsch"), QStringLiteral("Français")},
+             indexOf(kLanguages, language())}};
+}
+
+void ScreenSettings::setCars(const QStringList& names, int shown)
+{
+    m_cars = {tr("car"), names + QStringList(tr("Another car")), shown};
+    emit changed();
+}
+
+void ScreenSettings::keepCar(const QString& id)
+{
+    keep(QStringLiteral("car"), id);
+}
+
+void ScreenSettings::chooseCar(int option)
+{
+    const int another = int(m_cars.options.size()) - 1;
+    if (option == another)
+        emit anotherCarWanted();
+    else if (option >= 0 && option < another)
+        emit carChosen(option);
+}
+
+void ScreenSettings::choose(int choice, int option)
+{
+    const QList<Choice> all = choices();
+    if (choice < 0 || choice >= all.size() || option < 0 || option >= all[choice].options.size())
+        return;
+    const QString key = QString::fromLatin1(kKeys[choice]);
+    if (key == QStringLiteral("text"))
+        return keep(key, kTextPercents[option]);
+    keep(key, key == QStringLiteral("language") ? QVariant(QString::fromLatin1(kLanguages[option]))
+                                                : QVariant(option));
+    emit formatChanged();
+}
+
+} // namespace undermark

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The first run: a car is set up in a minute, or the demo car looked at; or
+// another car later. What was typed outlives a program that is closed half-way.
+#pragma once
+
+#include "app/car/car_service.h"
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/number_form.h"
+#include "app/screen/base/unit_format.h"
+
+#include <QObject>
+#include <QSettings>
+#include <QStringList>
+#include <memory>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class SetupViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(bool needed READ needed NOTIFY changed FINAL)
+    Q_PROPERTY(bool another READ another NOTIFY changed FINAL)
+    Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
+    Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+
+public:
+    // `car` outlives the view model; half-typed answers are kept in the INI file
+    // `draft` (empty: not kept).
+    SetupViewModel(CarService& car, const UnitFormat& format, const QString& draft,
+                   QObject* parent = nullptr);
+
+    bool needed() const { return m_needed || m_another; } // a car is to be set up
+    bool another() const { return !m_needed && m_another; } // one more, which may be left
+    QString name() const { return m_name; }
+    void setName(const QString& name);
+    QStringList fuels() const;
+    int fuel() const { return m_fuel; }
+    NumberForm* form() { return &m_form; }
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
+
+    void setFormat(const UnitFormat& format);
+    Q_INVOKABLE void refresh();
+    Q_INVOKABLE void selectFuel(int fuel);
+    Q_INVOKABLE void save();
+    Q_INVOKABLE void lookAtDemo();
+    Q_INVOKABLE void addAnother();
+    Q_INVOKABLE void leave(); // what was typed is kept
+
+signals:
+    void changed();
+    void stored(); // there is a car
+
+private:
+    enum Entry { Capacity, Reserve };
+    QList<NumberEntry> entries() const;
+    void keep();
+    void refuse(const Error& error);
+
+    CarService& m_car;
+    UnitFormat m_format;
+    std::unique_ptr<QSettings> m_draft;
+    NumberForm m_form;
+    QString m_name;
+    int m_fuel = 0;
+    bool m_needed = false;
+    bool m_another = false;
+    std::vector<Notice> m_notices;
+};
+
+} // namespace undermark

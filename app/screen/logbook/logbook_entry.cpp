@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Logbook page's opened entry.
+#include "app/screen/logbook/logbook_view_model.h"
+#include "app/screen/pump/fill_mend.h"
+
+namespace undermark {
+
+namespace {
+
+QString summary(const LogValue& value, const UnitFormat& format)
+{
+    if (const auto* fill = std::get_if<Fill>(&value))
+        return fillSummary(*fill, format);
+    if (const auto* trip = std::get_if<Trip>(&value))
+        return tripSummary(*trip, format);
+    return proofSummary(std::get<Proof>(value), format);
+}
+
+} // namespace
+
+std::optional<LogValue> LogbookViewModel::openedValue() const
+{
+    if (!m_opened)
+        return std::nullopt;
+    if (const auto* fill = std::get_if<Fill>(&m_opened->value))
+        return *fill;
+    if (const auto* trip = std::get_if<Trip>(&m_opened->value))
+        return *trip;
+    if (const auto* proof = std::get_if<Proof>(&m_opened->value))
+        return *proof;
+    return std::nullopt; // a calibration
+}
+
+EntryLesson LogbookViewModel::openedLesson() const
+{
+    return m_opened && m_rows.known() ? lessonOf(*m_rows.known(), *m_opened) : EntryLesson{};
+}
+
+void LogbookViewModel::open(int row)
+{
+    const LogRow* entry = m_rows.row(row);
+    if (!entry)
+        return;
+    m_opened = *entry;
+    m_correcting = false;
+    m_problem.reset();
+    readVersions();
+    emit changed();
+}
+
+void LogbookViewModel::close()
+{
+    if (m_correcting)
+        m_correcting = false;
+    else
+        m_opened.reset();
+    m_problem.reset();
+    emit changed();
+}
+
+void LogbookViewModel::readVersions()
+{
+    m_versions.clear();
+    const auto value = openedValue();
+    if (!value)
+        return;
+    const auto history = m_car.history(openedId(), *value);
+    if (!history || history->size() < 2)
+        return;
+    for (const LogVersion& version : *history) {
+        const QString what = summary(version.value, m_format);
+        m_versions.append({dateTimeText(version.recorded),
+                           version.withdrawn ? tr("%1, taken back").arg(what) : what});
+    }
+}
+
+QString LogbookViewModel::title() const
+{
+    return m_opened ? tr("%1, %2").arg(kindName(m_opened->place.kind), dateTimeText(m_opened->place.time))
+                    : QString();
+}
+
+QList<Fact> LogbookViewModel::facts() const
+{
+    const auto value = openedValue();
+    if (!value)
+        return {};
+    if (const auto* trip = std::get_if<Trip>(&*value))
+        return tripFacts(*trip, m_format);
+    if (const auto* proof = std::get_if<Proof>(&*value))
+        return proofFacts(*proof, m_format);
+    QList<Fact> facts = fillFacts(std::get<Fill>(*value), m_format);
+    if (const Interval* stretch = openedLesson().stretch) {
+        facts.append({tr("driven since the fill before"), m_format.distanceWithUnit(stretch->distance)});
+        facts.append({tr("burnt on it"), m_format.rate({stretch->burnt.mean / stretch->distance, {}})});
+    }
+    return facts;
+}
+
+bool LogbookViewModel::correctable() const
+{
+    return m_opened && m_opened->place.kind == LogKind::fill;
+}
+
+bool LogbookViewModel::changeable() const
+{
+    return openedValue().has_value();
+}
+
+void LogbookViewModel::correct()
+{
+    const auto value = openedValue();
+    if (!value || !correctable())
+        return;
+    m_editor.edit(openedId(), std::get<Fill>(*value));
+    m_correcting = true;
+    emit changed();
+}
+
+QString LogbookViewModel::ruleWord() const
+{
+    const auto value = openedValue();
+    const auto* fill = value ? std::get_if<Fill>(&*value) : nullptr;
+    if (!fill)
+        return {};
+    if (fill->counted)
+        return tr("Lift the ruling");
+    return openedLesson().fillFlag ? tr("It is right: count it") : tr("Leave it out");
+}
+
+void LogbookViewModel::rule()
+{
+    if (ruleWord().isEmpty())
+        return;
+    Fill fill = std::get<Fill>(*openedValue());
+    if (fill.counted)
+        fill.counted.reset();
+    else
+        fill.counted = openedLesson().fillFlag != nullptr;
+    revise(fill, tr("Undo the ruling"));
+}
+
+QString LogbookViewModel::mendWord() const
+{
+    const FillFlag* flag = openedLesson().fillFlag;
+    if (!flag)
+        return {};
+    const auto better = mended(std::get<Fill>(*openedValue()), *flag);
+    if (!better)
+        return {};
+    if (flag->volume)
+        return tr("Make it %1").arg(m_format.volume({better->volume, {}}));
+    return tr("Make it %1").arg(m_format.distanceWithUnit(*better->odometer));
+}
+
+void LogbookViewModel::mend()
+{
+    if (!mendWord().isEmpty())
+        revise(*mended(std::get<Fill>(*openedValue()), *openedLesson().fillFlag), tr("Undo the correction"));
+}
+
+void LogbookViewModel::revise(const LogValue& value, const QString& word)
+{
+    const std::string id = openedId();
+    if (!applied(m_car.revise(id, value)))
+        return;
+    addStep(id, word);
+    emit stored();
+}
+
+void LogbookViewModel::takeBack()
+{
+    const auto value = openedValue();
+    const std::string id = openedId();
+    if (!value || !applied(m_car.takeBack(id)))
+        return;
+    m_steps.push_back({[this, id, value] { return m_car.revise(id, *value); }, tr("Undo taking back")});
+    emit stored();
+}
+
+} // namespace undermark

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/logbook/logbook_view_model.h"
+
+#include "app/screen/base/mode_name.h"
+#include "app/screen/logbook/consumption_picture.h"
+#include "engine/consumption/rate_report.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+constexpr std::size_t kStretchesDrawn = 60;
+constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof};
+
+template <class T>
+std::optional<LogRow> among(const std::vector<Entry<T>>& entries, const LogRow& row)
+{
+    const auto found = std::ranges::find(entries, row.id, &Entry<T>::id);
+    if (found == entries.end())
+        return std::nullopt;
+    return LogRow{row.id, {found->value.time, row.place.kind, row.place.order}, found->value};
+}
+
+// The entry as the log has it, if it still has it.
+std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
+{
+    switch (row.place.kind) {
+    case LogKind::fill:
+        return among(log.fills, row);
+    case LogKind::trip:
+        return among(log.trips, row);
+    case LogKind::proof:
+        return among(log.proofs, row);
+    case LogKind::calibration:
+        return log.calibration ? among(std::vector{*log.calibration}, row) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& folder,
+                                   QObject* parent)
+    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
+      m_transfer(car, folder)
+{
+    connect(&m_editor, &PumpViewModel::stored, this, [this] {
+        addStep(openedId(), tr("Undo the correction"));
+        m_correcting = false;
+        emit stored();
+    });
+    connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
+        const auto back = [this, added](Logbook& logbook) {
+            return logbook.undoAll(added, m_car.time());
+        };
+        if (!added.empty())
+            m_steps.push_back({[this, back] { return m_car.withLogbook(back); }, tr("Undo the import")});
+        emit stored();
+    });
+    connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
+    connect(&m_rows, &HistoryModel::stuck, this, &LogbookViewModel::readOn, Qt::QueuedConnection);
+    refresh();
+}
+
+void LogbookViewModel::refresh()
+{
+    m_rows.refresh(m_format, kFilters[m_filter]);
+    m_consumption.reset();
+    if (m_opened && m_rows.known())
+        m_opened = asItIsNow(m_rows.known()->log, *m_opened);
+    readVersions();
+    emit changed();
+}
+
+void LogbookViewModel::readOn()
+{
+    if (m_rows.problem())
+        emit changed();
+    else
+        refresh();
+}
+
+void LogbookViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    m_editor.setFormat(format);
+    m_transfer.setFormat(format);
+    m_correcting = false;
+    refresh();
+}
+
+QStringList LogbookViewModel::filters() const
+{
+    return {tr("All"), tr("Fills"), tr("Proofs")};
+}
+
+void LogbookViewModel::selectFilter(int filter)
+{
+    if (filter < 0 || filter >= filters().size())
+        return;
+    m_filter = filter;
+    close();
+    refresh();
+}
+
+QString LogbookViewModel::emptyText() const
+{
+    if (m_rows.rowCount() > 0 || m_rows.problem())
+        return {};
+    return tr("Nothing is written here yet. A fill at the pump is the first line.");
+}
+
+QList<NoticeText> LogbookViewModel::notices() const
+{
+    QList<NoticeText> notices;
+    if (m_problem)
+        notices.append(noticeText(*m_problem, m_format));
+    const EntryLesson lesson = openedLesson();
+    if (lesson.fillFlag)
+        notices.append(noticeText({Notice::Severity::warning, lesson.fillFlag->text}, m_format));
+    if (lesson.proofFlag)
+        notices.append(noticeText({Notice::Severity::warning, lesson.proofFlag->text}, m_format));
+    return notices;
+}
+
+QList<NoticeText> LogbookViewModel::listNotices() const
+{
+    if (!m_rows.problem())
+        return {};
+    return {noticeText(noticeOf(*m_rows.problem()), m_format)};
+}
+
+QString LogbookViewModel::undoWord() const
+{
+    return m_steps.empty() ? QString() : m_steps.back().word;
+}
+
+PlotPicture LogbookViewModel::consumption() const
+{
+    if (!m_consumption)
+        m_consumption =
+            m_rows.known()
+                ? consumptionPicture(foreseenStretches(*m_rows.known(), kStretchesDrawn), m_format)
+                : PlotPicture{};
+    return *m_consumption;
+}
+
+QList<Fact> LogbookViewModel::rates() const
+{
+    if (!m_rows.known())
+        return {};
+    const ConsumptionModel& model = m_rows.known()->consumption.model;
+    QList<Fact> facts{{tr("usual mix"), m_format.rate(model.forecast().rate)}};
+    for (const Mode& mode : model.setup().modes)
+        facts.append({modeName(mode.name),
+                      m_format.rate(model.forecast(Mix{{mode.name, Distance::fromKm(1)}}).rate)});
+    return facts;
+}
+
+void LogbookViewModel::undo()
+{
+    if (m_steps.empty())
+        return;
+    if (!applied(m_steps.back().back()))
+        return;
+    m_steps.pop_back();
+    emit stored();
+}
+
+void LogbookViewModel::addStep(const std::string& entryId, const QString& word)
+{
+    m_steps.push_back({[this, entryId] { return m_car.takeBack(entryId); }, word});
+}
+
+bool LogbookViewModel::applied(const Result<void>& result)
+{
+    m_problem.reset();
+    if (!result)
+        m_problem = noticeOf(result.error());
+    emit changed();
+    return result.has_value();
+}
+
+} // namespace undermark

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Logbook page: the log as a list, one entry of it opened, corrections, and
+// consumption over time.
+//
+// Guarantees (each has a test in tests/app/screen/logbook/logbook_view_model_test.cpp):
+//  * nothing is ever lost: a correction and a taking back are rows on top, and
+//    undo() takes the last of this session back;
+//  * an odd fill says its likely cause and, where there is one, the correction
+//    that would mend it; the user rules, nothing is changed unasked.
+#pragma once
+
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/plot_picture.h"
+#include "app/screen/logbook/history_model.h"
+#include "app/screen/logbook/transfer_view_model.h"
+#include "app/screen/pump/pump_view_model.h"
+
+#include <QObject>
+#include <QStringList>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class LogbookViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(undermark::HistoryModel* rows READ rows CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> filters READ filters NOTIFY changed FINAL)
+    Q_PROPERTY(int filter READ filter NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> listNotices READ listNotices NOTIFY changed FINAL)
+    Q_PROPERTY(QString undoWord READ undoWord NOTIFY changed FINAL)
+    Q_PROPERTY(bool opened READ opened NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> versions READ versions NOTIFY changed FINAL)
+    Q_PROPERTY(bool correctable READ correctable NOTIFY changed FINAL)
+    Q_PROPERTY(bool changeable READ changeable NOTIFY changed FINAL)
+    Q_PROPERTY(QString ruleWord READ ruleWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString mendWord READ mendWord NOTIFY changed FINAL)
+    Q_PROPERTY(bool correcting READ correcting NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PumpViewModel* editor READ editor CONSTANT FINAL)
+    Q_PROPERTY(undermark::TransferViewModel* transfer READ transfer CONSTANT FINAL)
+    Q_PROPERTY(undermark::PlotPicture consumption READ consumption NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
+
+public:
+    // `car` outlives the view model. Files to take in are looked for in `folder`.
+    explicit LogbookViewModel(CarService& car, Units units = {}, const QString& folder = {},
+                              QObject* parent = nullptr);
+
+    HistoryModel* rows() { return &m_rows; }
+    QStringList filters() const;
+    int filter() const { return m_filter; }
+    QString emptyText() const;
+    QList<NoticeText> notices() const;
+    QList<NoticeText> listNotices() const; // why the list has no rows, or not all
+    QString undoWord() const; // empty: nothing to undo
+    bool opened() const { return m_opened.has_value(); }
+    QString title() const;
+    QList<Fact> facts() const;
+    QList<Fact> versions() const { return m_versions; }
+    bool correctable() const; // with the form of the Pump page
+    bool changeable() const;  // can be taken back
+    QString ruleWord() const; // what rule() would do; empty where there is nothing to rule on
+    QString mendWord() const; // what mend() would do; empty where nothing is proposed
+    bool correcting() const { return m_correcting; }
+    PumpViewModel* editor() { return &m_editor; }
+    TransferViewModel* transfer() { return &m_transfer; }
+    PlotPicture consumption() const;
+    QList<Fact> rates() const;
+
+    // Asks the car again: after a change elsewhere, or in other units.
+    Q_INVOKABLE void refresh();
+    void setFormat(const UnitFormat& format);
+    Q_INVOKABLE void selectFilter(int filter);
+    Q_INVOKABLE void open(int row);
+    Q_INVOKABLE void close();
+    Q_INVOKABLE void correct();
+    // Rules on an odd fill: counts, or is left out; asked again, the ruling is lifted.
+    Q_INVOKABLE void rule();
+    // Takes the correction that is proposed for an odd fill.
+    Q_INVOKABLE void mend();
+    Q_INVOKABLE void takeBack();
+    Q_INVOKABLE void undo();
+
+signals:
+    void changed();
+    void stored(); // the logbook has changed
+
+private:
+    struct Step {
+        std::function<Result<void>()> back;
+        QString word;
+    };
+    void addStep(const std::string& entryId, const QString& word);
+    std::string openedId() const { return m_opened ? m_opened->id.uuid : std::string(); }
+    std::optional<LogValue> openedValue() const;
+    EntryLesson openedLesson() const;
+    void readOn(); // a row could not be had
+    void readVersions();
+    void revise(const LogValue& value, const QString& word);
+    bool applied(const Result<void>& result);
+
+    CarService& m_car;
+    UnitFormat m_format;
+    HistoryModel m_rows;
+    PumpViewModel m_editor;
+    TransferViewModel m_transfer;
+    int m_filter = 0;
+    std::optional<LogRow> m_opened;
+    bool m_correcting = false;
+    QList<Fact> m_versions;
+    std::vector<Step> m_steps;
+    std::optional<Notice> m_problem;
+    mutable std::optional<PlotPicture> m_consumption; // drawn when first looked at
+};
+
+} // namespace undermark

@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/logbook/transfer_view_model.h"
+
+namespace undermark {
+
+namespace {
+
+const Volume kLitres[] = {Volume::fromLitres(1), Volume::fromUsGallons(1),
+                          Volume::fromImperialGallons(1)};
+const Distance kKm[] = {Distance::fromKm(1), Distance::fromMiles(1)};
+constexpr DateOrder kDates[] = {DateOrder::yearFirst, DateOrder::dayFirst, DateOrder::monthFirst};
+constexpr RateUnit kRates[] = {RateUnit::litresPer100Km, RateUnit::kmPerLitre, RateUnit::mpgUs,
+                               RateUnit::mpgImperial};
+
+QString nameOf(const std::filesystem::path& file)
+{
+    return QString::fromStdString(file.filename().string());
+}
+
+} // namespace
+
+TransferViewModel::TransferViewModel(CarService& car, const QString& folder, QObject* parent)
+    : QObject(parent), m_car(car),
+      m_tables(folder, {QStringLiteral("*.csv")}, QString::fromStdString(car.folder().string())),
+      m_logbooks(folder, {QStringLiteral("*.sqlite")}, QString::fromStdString(car.folder().string()))
+{
+}
+
+void TransferViewModel::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    emit changed();
+}
+
+void TransferViewModel::go(Stage stage)
+{
+    m_stage = stage;
+    emit changed();
+}
+
+bool TransferViewModel::run(const LogbookWork& work)
+{
+    m_notices.clear();
+    const Result<void> done = m_car.withLogbook(work);
+    if (!done) {
+        m_notices = {noticeOf(done.error())};
+        emit changed();
+    }
+    return done.has_value();
+}
+
+bool TransferViewModel::runOnCar(
+    const std::function<Result<void>(Logbook&, const Entry<Vehicle>&)>& work)
+{
+    const auto car = m_car.knowledge();
+    if (!car)
+        return run([&](Logbook&) -> Result<void> { return fail(car.error()); });
+    const Entry<Vehicle> vehicle = (*car)->log.vehicle;
+    return run([&](Logbook& logbook) { return work(logbook, vehicle); });
+}
+
+void TransferViewModel::warn(const std::vector<Sentence>& warnings)
+{
+    for (const Sentence& warning : warnings)
+        m_notices.push_back({Notice::Severity::warning, warning});
+}
+
+void TransferViewModel::exportAll()
+{
+    std::filesystem::path folder;
+    const bool made = run([&](Logbook& logbook) -> Result<void> {
+        auto written = exportEverything(logbook, m_car.time());
+        if (!written)
+            return fail(written.error());
+        folder = *written;
+        return {};
+    });
+    if (!made)
+        return;
+    m_done = tr("Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for "
+                "another device.")
+                 .arg(QString::fromStdString(folder.string()));
+    go(Stage::done);
+}
+
+void TransferViewModel::chooseFile(bool merging)
+{
+    m_merging = merging;
+    m_notices.clear();
+    files()->refresh();
+    go(Stage::files);
+}
+
+void TransferViewModel::chooseTable()
+{
+    m_preview = ImportPreview<Fill>();
+    chooseFile(false);
+}
+
+void TransferViewModel::chooseTrips()
+{
+    m_preview = ImportPreview<Trip>();
+    chooseFile(false);
+}
+
+void TransferViewModel::chooseLogbook()
+{
+    chooseFile(true);
+}
+
+void TransferViewModel::pick(int row)
+{
+    const QString path = files()->pick(row);
+    if (path.isEmpty())
+        return;
+    m_file = path.toStdString();
+    m_notices.clear();
+    go(m_merging ? Stage::merge : Stage::units);
+}
+
+void TransferViewModel::chooseUnit(int choice, int option)
+{
+    const QList<Choice> all = units();
+    if (choice < 0 || choice >= all.size() || option < 0 || option >= all[choice].options.size())
+        return;
+    m_units[unitsStated()[choice]] = option;
+    m_notices.clear();
+    emit changed();
+}
+
+ImportOptions TransferViewModel::importOptions() const
+{
+    ImportOptions options;
+    options.litre = kLitres[m_units[Litres]];
+    options.km = kKm[m_units[Kilometres]];
+    options.dates = kDates[m_units[Dates]];
+    options.rate = kRates[m_units[Rates]];
+    options.fahrenheit = m_units[Temperatures] == 1;
+    return options;
+}
+
+void TransferViewModel::lookIn()
+{
+    std::vector<Sentence> warnings;
+    const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
+        return std::visit([&]<class T>(ImportPreview<T>& shown) -> Result<void> {
+            auto preview = previewImport<T>(logbook, vehicle, m_file, importOptions());
+            if (!preview)
+                return fail(preview.error());
+            shown = std::move(*preview);
+            warnings = shown.warnings;
+            return {};
+        }, m_preview);
+    });
+    if (!read)
+        return;
+    warn(warnings);
+    go(Stage::preview);
+}
+
+// What another program wrote since it was shown must not come in twice.
+void TransferViewModel::import()
+{
+    ImportDone done;
+    const bool added = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
+        return std::visit([&]<class T>(const ImportPreview<T>& shown) -> Result<void> {
+            const auto now = previewImport<T>(logbook, vehicle, m_file, importOptions());
+            if (!now)
+                return fail(now.error());
+            if (now->fresh != shown.fresh)
+                return failInput(
+                    Sentence::of("table or logbook have changed since they were looked at: go "
+                                 "back and look again"));
+            auto taken = takeIn(logbook, vehicle.id, shown, m_car.time());
+            if (!taken)
+                return fail(taken.error());
+            done = std::move(*taken);
+            return {};
+        }, m_preview);
+    });
+    if (!added)
+        return;
+    m_done = (ofTrips() ? tr("Added %1 trips. The logbook as it was: %2")
+                        : tr("Added %1 fills. The logbook as it was: %2"))
+                 .arg(done.added.size())
+                 .arg(nameOf(done.backup));
+    go(Stage::done);
+    emit stored(done.added);
+}
+
+void TransferViewModel::merge()
+{
+    MergeDone done;
+    const bool merged = run([&](Logbook& logbook) -> Result<void> {
+        auto taken = takeInLogbook(logbook, m_file, m_car.time());
+        if (!taken)
+            return fail(taken.error());
+        done = std::move(*taken);
+        return {};
+    });
+    if (!merged)
+        return;
+    warn(done.warnings);
+    m_done = tr("Took in %1 records, %2 were here already. The logbook as it was: %3")
+                 .arg(done.report.added)
+                 .arg(done.report.known)
+                 .arg(nameOf(done.backup));
+    go(Stage::done);
+    emit stored({});
+}
+
+void TransferViewModel::confirm()
+{
+    switch (m_stage) {
+    case Stage::units:
+        return lookIn();
+    case Stage::preview:
+        if (freshRows() > 0)
+            import();
+        return;
+    case Stage::merge:
+        return merge();
+    case Stage::start:
+    case Stage::files:
+    case Stage::done:
+        return;
+    }
+}
+
+void TransferViewModel::back()
+{
+    m_notices.clear();
+    go(m_stage == Stage::preview                              ? Stage::units
+       : m_stage == Stage::units || m_stage == Stage::merge   ? Stage::files
+                                                              : Stage::start);
+}
+
+} // namespace undermark

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Pump page: a fill typed on the number pad, and what it taught. The Logbook
+// page corrects a fill with the same form.
+//
+// Guarantees (each has a test in tests/app/screen/pump/pump_view_model_test.cpp):
+//  * guesses are filled in and marked (typing: app/screen/base/number_form.h);
+//  * what cannot be a number is refused here and named, nothing is stored;
+//  * after save() the lesson is there at once; undo() takes the fill back and
+//    returns to the numbers as they were typed;
+//  * refresh() renews what is still a guess; nothing typed or chosen is lost;
+//  * an odd fill is stored, said, and mended only if the user takes the proposal.
+#pragma once
+
+#include "app/car/car_service.h"
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/number_form.h"
+#include "app/screen/base/unit_format.h"
+
+#include <QObject>
+#include <QStringList>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+// What a fill did to one estimate.
+struct LessonRow {
+    Q_GADGET
+    QML_VALUE_TYPE(lessonRow)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(QString before MEMBER before FINAL)
+    Q_PROPERTY(QString after MEMBER after FINAL)
+public:
+    QString name;
+    QString before;
+    QString after;
+    friend bool operator==(const LessonRow&, const LessonRow&) = default;
+};
+
+class PumpViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> extents READ extents NOTIFY changed FINAL)
+    Q_PROPERTY(int extent READ extent NOTIFY changed FINAL)
+    Q_PROPERTY(QString meterSwitch READ meterSwitch NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(bool saved READ saved NOTIFY changed FINAL)
+    Q_PROPERTY(QString savedTitle READ savedTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::LessonRow> lesson READ lesson NOTIFY changed FINAL)
+    Q_PROPERTY(QString mendWord READ mendWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString saveWord READ saveWord NOTIFY changed FINAL)
+
+public:
+    // `car` outlives the view model. Asks the car for its guesses once.
+    explicit PumpViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+
+    NumberForm* form() { return &m_form; }
+    QStringList extents() const;
+    int extent() const { return int(m_extent); }
+    QString meterSwitch() const;
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
+    bool saved() const { return m_lesson.has_value(); }
+    QString savedTitle() const;
+    QList<LessonRow> lesson() const;
+    QString saveWord() const;
+    QString mendWord() const; // what mend() would do; empty where nothing is proposed
+
+    // Corrects a fill of the log instead of adding one: save() replaces it.
+    void edit(const std::string& entryId, const Fill& fill);
+    // Typed numbers stay as they are; guesses are made anew.
+    void setFormat(const UnitFormat& format);
+
+    Q_INVOKABLE void selectExtent(int extent);
+    // Odometer or trip meter.
+    Q_INVOKABLE void switchMeter();
+    Q_INVOKABLE void save();
+    // Takes the correction that is proposed for the fill just saved.
+    Q_INVOKABLE void mend();
+    Q_INVOKABLE void undo();
+    // The log has changed elsewhere.
+    void refresh();
+    // A new fill, with new guesses.
+    Q_INVOKABLE void startAgain();
+
+signals:
+    void changed();
+    // The logbook has changed: a fill was stored or taken back.
+    void stored();
+
+private:
+    enum Entry { Litres, Odometer, TripMeter, Price };
+
+    QList<NumberEntry> entries() const;
+    void fillIn(const FillDraft& numbers, bool guessed);
+    void showMeter();
+    Result<FillDraft> draft() const;
+    Result<FillLesson> store(const FillDraft& fill);
+
+    CarService& m_car;
+    UnitFormat m_format;
+    NumberForm m_form;
+    bool m_touched = false; // something was typed or chosen
+    bool m_byTripMeter = false;
+    FillExtent m_extent = FillExtent::full;
+    std::vector<Notice> m_notices;
+    std::optional<FillLesson> m_lesson;
+    FillDraft m_savedFill;
+    bool m_mended = false;
+    std::string m_editedId; // empty: a new fill
+    Fill m_edited;
+};
+
+} // namespace undermark

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The guided calibration of the Tank page: prepare, drained, base, pours, full,
+// verify, review.
+//
+// Guarantees (each has a test in tests/app/screen/tank/calibration_guide_test.cpp):
+//  * nothing is poured before every caution has been acknowledged;
+//  * every reading and every step is on disk before it is shown as taken, and
+//    another start takes the procedure up at that very place;
+//  * what is wrong is said while pouring, not at the end: no movement above all;
+//  * of a live source only a settled reading is taken, and only at a touch;
+//  * nothing reaches the logbook before save().
+#pragma once
+
+#include "app/car/car_service.h"
+#include "app/screen/base/fact.h"
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/number_form.h"
+#include "app/screen/base/plot_picture.h"
+#include "app/screen/tank/calibration_draft.h"
+#include "app/screen/tank/live_signal.h"
+#include "engine/calibration/calibrate.h"
+#include "engine/calibration/saddle.h"
+
+#include <QObject>
+#include <QStringList>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+struct Caution {
+    Q_GADGET
+    QML_VALUE_TYPE(caution)
+    Q_PROPERTY(QString text MEMBER text FINAL)
+    Q_PROPERTY(bool acknowledged MEMBER acknowledged FINAL)
+public:
+    QString text;
+    bool acknowledged = false;
+    friend bool operator==(const Caution&, const Caution&) = default;
+};
+
+class CalibrationGuide : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the tank's view model")
+    Q_PROPERTY(int stage READ stage NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString text READ text NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Caution> cautions READ cautions NOTIFY changed FINAL)
+    Q_PROPERTY(bool preparing READ preparing NOTIFY changed FINAL)
+    Q_PROPERTY(bool reviewing READ reviewing NOTIFY changed FINAL)
+    Q_PROPERTY(bool started READ started NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> done READ done NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> wirings READ wirings NOTIFY changed FINAL)
+    Q_PROPERTY(int wiring READ wiring NOTIFY changed FINAL)
+    Q_PROPERTY(QString liveReading READ liveReading NOTIFY liveChanged FINAL)
+    Q_PROPERTY(QString liveState READ liveState NOTIFY liveChanged FINAL)
+    Q_PROPERTY(QList<undermark::Fact> liveFacts READ liveFacts NOTIFY liveChanged FINAL)
+    Q_PROPERTY(bool liveSettled READ liveSettled NOTIFY liveChanged FINAL)
+    Q_PROPERTY(QString goWord READ goWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString otherWord READ otherWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString backWord READ backWord NOTIFY changed FINAL)
+
+public:
+    // `car` outlives the guide. Takes up the draft beside the logbook, if any.
+    explicit CalibrationGuide(CarService& car, Units units = {}, QObject* parent = nullptr);
+
+    int stage() const { return int(m_draft.stage); }
+    QString title() const;
+    QString text() const;
+    QList<Caution> cautions() const;
+    bool preparing() const { return m_draft.stage == CalibrationStage::prepare; }
+    bool reviewing() const { return m_draft.stage == CalibrationStage::review; }
+    bool started() const; // something has been taken that could be lost
+    NumberForm* form() { return &m_form; }
+    QList<Fact> facts() const; // the readings at this level, or the review
+    QList<Fact> done() const;  // levels taken so far, the last one first
+    QList<NoticeText> notices() const;
+    PlotPicture plot() const;       // two signals: the first lobe's curve
+    PlotPicture secondPlot() const; // and the other's, at the review; else empty
+    QStringList wirings() const;    // how the tank is read, to be chosen while preparing
+    int wiring() const { return int(m_draft.wiring); }
+    // The source, if there is one: what it says now (empty without a source), what
+    // is to be done about it, how far it has settled, and whether it may be taken.
+    LiveSignal& live() { return m_live; }
+    QString liveReading() const;
+    QString liveState() const;
+    QList<Fact> liveFacts() const;
+    bool liveSettled() const { return settledNow().has_value(); }
+    QString goWord() const;    // what go() does now
+    QString otherWord() const; // what other() does now; empty where there is no other way
+    QString backWord() const;
+
+    void setFormat(const UnitFormat& format);
+    // The car is another one: looks for its draft.
+    void takeUp();
+    Q_INVOKABLE void acknowledge(int caution);
+    Q_INVOKABLE void chooseWiring(int wiring);
+    // Takes the settled reading of the source.
+    Q_INVOKABLE void takeLive();
+    // Takes the reading that is typed, else goes on to the next level.
+    Q_INVOKABLE void go();
+    // Pours: the tank is full now. Verify: skip it.
+    Q_INVOKABLE void other();
+    // Takes the last reading back, else opens the level before again.
+    Q_INVOKABLE void back();
+    Q_INVOKABLE void startAgain();
+
+signals:
+    void changed();
+    void liveChanged();
+    void stored(); // the logbook has a new calibration
+
+private:
+    enum Field { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
+
+    bool takesLitres() const;
+    QList<NumberEntry> entries() const;
+    void showStage();
+    void keep();
+    void keepReview();
+    void moveTo(CalibrationStage next);
+    void refuse(const Sentence& why);
+    void takeTyped();
+    void take(const DraftReading& reading);
+    void goOn(CalibrationStage next);
+    void save();
+    std::optional<Volume> typedLitres() const;
+    std::vector<CalibrationPoint> points() const; // with the level being taken
+    bool twoSignals() const { return m_draft.wiring == TankWiring::twoSignals; }
+    std::optional<CalibrationFit> fit() const;       // by one signal
+    Result<SaddleCurves> saddle() const;             // by two
+    std::optional<Error> whyNoCurve() const;
+    QList<Fact> reviewFacts() const;
+    QList<Fact> readingFacts() const;
+    std::vector<Notice> findings() const;            // one signal: of the readings so far
+    std::optional<Notice> stillness() const;         // two signals: neither has moved
+    std::optional<DraftReading> settledNow() const;  // what the source has settled at
+    QString inLitres(Signal spread, Signal at) const;
+    Signal tolerance(bool second = false) const;
+    QString reading(Signal signal) const;
+    QString reading(Signal signal, std::optional<Signal> second) const;
+    Sender sender() const;
+    std::filesystem::path draftFile() const;
+
+    CarService& m_car;
+    UnitFormat m_format;
+    CalibrationDraft m_draft;
+    NumberForm m_form;
+    LiveSignal m_live;
+    std::optional<Notice> m_problem;
+    bool m_resumed = false;
+    bool m_saved = false;
+};
+
+} // namespace undermark

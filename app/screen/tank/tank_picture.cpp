@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/tank/tank_picture.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace undermark {
+
+namespace {
+
+struct TankWords {
+    Q_DECLARE_TR_FUNCTIONS(TankWords)
+};
+
+constexpr int kDrawnPerPiece = 12;
+constexpr int kMostTicks = 6;
+constexpr std::size_t kMostWithoutOne = 40; // more points are drawn without whiskers
+
+// Litres by which the curve through the other points misses point `i`; nothing
+// at the ends, which no curve of the others reaches.
+std::optional<Volume> missOf(std::span<const CalibrationPoint> points, std::size_t i,
+                             const Sender& sender)
+{
+    if (points.size() < 4 || points.size() > kMostWithoutOne)
+        return std::nullopt;
+    std::vector<CalibrationPoint> others(points.begin(), points.end());
+    others.erase(others.begin() + std::ptrdiff_t(i));
+    const auto fit = fitCalibration(others, sender);
+    if (!fit || !fit->curve)
+        return std::nullopt;
+    const LevelReading read = fit->curve->read(points[i].signal);
+    if (read.bound != LevelBound::exact)
+        return std::nullopt;
+    return read.added.mean - points[i].added;
+}
+
+// Some width to see it in where nothing moved.
+PlotAxis signalAxis(double lowest, double highest)
+{
+    if (highest <= lowest)
+        highest = lowest + std::max(1.0, std::abs(lowest) * 0.1);
+    return PlotAxis::around(lowest, highest, kMostTicks);
+}
+
+QList<QPointF> lineOf(const LevelCurve& curve, const PlotAxis& x, const PlotAxis& y,
+                      const UnitFormat& format)
+{
+    QList<QPointF> line;
+    const auto add = [&](Signal signal, Volume added) {
+        line.append({x.share(signal.value()), 1.0 - y.share(format.inUnit(added))});
+    };
+    const auto knots = curve.knots();
+    for (std::size_t i = 0; i + 1 < knots.size(); ++i) {
+        add(knots[i].signal, knots[i].added);
+        for (int k = 1; k < kDrawnPerPiece; ++k) {
+            const Signal between =
+                knots[i].signal + (knots[i + 1].signal - knots[i].signal) * (double(k) / kDrawnPerPiece);
+            add(between, curve.read(between).added.mean);
+        }
+    }
+    add(knots.back().signal, knots.back().added);
+    return line;
+}
+
+} // namespace
+
+PlotPicture tankPicture(std::span<const CalibrationPoint> points, const CalibrationFit& fit,
+                        const Sender& sender, std::optional<Volume> zeroMark,
+                        const UnitFormat& format)
+{
+    PlotPicture picture;
+    if (points.size() < 2)
+        return picture;
+    double lowest = points[0].signal.value(), highest = lowest, most = 0.0;
+    for (const CalibrationPoint& point : points) {
+        lowest = std::min(lowest, point.signal.value());
+        highest = std::max(highest, point.signal.value());
+        most = std::max(most, format.inUnit(point.added));
+    }
+    const PlotAxis x = signalAxis(lowest, highest);
+    const PlotAxis y = PlotAxis::around(0.0, most, kMostTicks);
+    const double usual = fit.residualSd ? format.inUnit(*fit.residualSd) : 0.0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const double miss = format.inUnit(missOf(points, i, sender).value_or(Volume{}));
+        picture.marks.append({x.share(points[i].signal.value()),
+                              1.0 - y.share(format.inUnit(points[i].added)),
+                              -miss / (y.high() - y.low()), usual > 0.0 && std::abs(miss) > 2 * usual});
+    }
+    if (fit.curve)
+        picture.line = lineOf(*fit.curve, x, y, format);
+    picture.xTicks = x.ticks(format, false);
+    picture.yTicks = y.ticks(format, true);
+    picture.xTitle = QString::fromStdString(sender.unit);
+    picture.yTitle = TankWords::tr("%1 since drained").arg(format.volumeUnit());
+    if (zeroMark) {
+        picture.postAt = 1.0 - y.share(format.inUnit(*zeroMark));
+        picture.postName = TankWords::tr("zero mark");
+    }
+    picture.spoken = TankWords::tr("Level curve, points: %1, up to %2")
+                         .arg(int(points.size()))
+                         .arg(format.volume({points.back().added, {}}));
+    return picture;
+}
+
+PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
+                        const UnitFormat& format)
+{
+    PlotPicture picture;
+    const double a = curve.lowest().signal.value(), b = curve.highest().signal.value();
+    const PlotAxis x = signalAxis(std::min(a, b), std::max(a, b));
+    const PlotAxis y = PlotAxis::around(0.0, format.inUnit(curve.highest().added), kMostTicks);
+    for (const CurveKnot& knot : curve.knots())
+        picture.marks.append({x.share(knot.signal.value()), 1.0 - y.share(format.inUnit(knot.added)),
+                              0.0, false});
+    picture.line = lineOf(curve, x, y, format);
+    picture.xTicks = x.ticks(format, false);
+    picture.yTicks = y.ticks(format, true);
+    picture.xTitle = QString::fromStdString(sender.unit);
+    picture.yTitle = (lobe == Lobe::withPump ? TankWords::tr("%1 in the lobe with the pump")
+                                             : TankWords::tr("%1 in the other lobe"))
+                         .arg(format.volumeUnit());
+    picture.spoken = (lobe == Lobe::withPump
+                          ? TankWords::tr("Curve of the lobe with the pump, up to %1")
+                          : TankWords::tr("Curve of the other lobe, up to %1"))
+                         .arg(format.volume({curve.highest().added, {}}));
+    return picture;
+}
+
+QList<Fact> lobeFacts(const SaddleCurves& curves, const UnitFormat& format)
+{
+    const auto holds = [&format](const LevelCurve& curve) {
+        const CurveKnot& top = curve.highest();
+        return format.volume({top.added + top.width, top.sd});
+    };
+    return {{TankWords::tr("the lobe with the pump takes"), holds(curves.first)},
+            {TankWords::tr("the other lobe takes"), holds(curves.second)}};
+}
+
+} // namespace undermark

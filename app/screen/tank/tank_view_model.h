@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Tank page: level curve, gauge table, hidden reserve with its evidence, and
+// the guided calibration.
+#pragma once
+
+#include "app/screen/tank/calibration_guide.h"
+#include "engine/calibration/gauge_table.h"
+
+#include <QObject>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class TankViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(bool calibrated READ calibrated NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
+    Q_PROPERTY(bool hasTable READ hasTable NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> curveFacts READ curveFacts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> findings READ findings NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> table READ table NOTIFY changed FINAL)
+    Q_PROPERTY(QString tableNote READ tableNote NOTIFY changed FINAL)
+    Q_PROPERTY(QString tableUnit READ tableUnit NOTIFY changed FINAL)
+    Q_PROPERTY(QString tableSize READ tableSize NOTIFY changed FINAL)
+    Q_PROPERTY(QString tableDecimals READ tableDecimals NOTIFY changed FINAL)
+    Q_PROPERTY(QString tableDone READ tableDone NOTIFY changed FINAL)
+    Q_PROPERTY(QString reserve READ reserve NOTIFY changed FINAL)
+    Q_PROPERTY(QString pastZero READ pastZero NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> evidence READ evidence NOTIFY changed FINAL)
+    Q_PROPERTY(QString nextProof READ nextProof NOTIFY changed FINAL)
+    Q_PROPERTY(QString nextProofCaution READ nextProofCaution NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::CalibrationGuide* guide READ guide CONSTANT FINAL)
+
+public:
+    // `car` outlives the view model.
+    explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+
+    bool calibrated() const { return m_known && (m_known->curve() || m_known->saddle); }
+    PlotPicture plot() const;       // two signals: of the lobe with the pump
+    PlotPicture secondPlot() const; // and of the other one; else empty
+    bool hasTable() const { return m_known && m_known->curve(); }
+    QList<Fact> curveFacts() const;
+    QList<NoticeText> findings() const;
+    QList<Fact> table() const; // signal by value
+    QString tableNote() const;
+    QString tableUnit() const;
+    QString tableSize() const;
+    QString tableDecimals() const;
+    QString tableDone() const { return m_tableDone; } // what copy or export has done
+    QString reserve() const;
+    QString pastZero() const;
+    QList<Fact> evidence() const; // what was seen, by what it made of the reserve
+    QString nextProof() const;
+    QString nextProofCaution() const;
+    CalibrationGuide* guide() { return &m_guide; }
+
+    Q_INVOKABLE void refresh();
+    void setFormat(const UnitFormat& format);
+    Q_INVOKABLE void changeTableSize(int by);
+    Q_INVOKABLE void changeTableDecimals(); // 0, 1, 2, and 0 again
+    Q_INVOKABLE void switchTableUnit();
+    Q_INVOKABLE void copyTable();
+    // Writes gauge-table.csv beside the logbook.
+    Q_INVOKABLE void exportTable();
+
+signals:
+    void changed();
+    void stored(); // the logbook has changed
+
+private:
+    void changeTable();
+    const GaugeTable* gauge() const; // nothing without a curve
+    QString tableText() const; // as CSV, in the file's own form: point, no unit
+
+    CarService& m_car;
+    UnitFormat m_format;
+    std::optional<CarKnowledge> m_known;
+    CalibrationGuide m_guide;
+    mutable std::optional<PlotPicture> m_plot; // both made when first looked at
+    GaugeTableRequest m_request;
+    mutable std::optional<GaugeTable> m_table;
+    mutable bool m_tableMade = false;
+    QString m_tableDone;
+};
+
+} // namespace undermark

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/planning/risk/risk.h"
+
+#include <algorithm>
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/quadrature/gauss.hpp>
+#include <cmath>
+
+namespace undermark::planning {
+
+namespace {
+
+constexpr double kFarthest = 8.5; // the normal tail beyond is 1e-17
+constexpr double kNoRisk = 1e-14;
+constexpr double kSmall = 1e-8;
+constexpr double kLeastSd = 1e-9; // L
+constexpr double kSmooth = 0.7;   // c; a turn as wide as this needs no panels of its own
+
+double tail(double below)
+{
+    return 0.5 * std::erfc(below / std::sqrt(2.0));
+}
+
+} // namespace
+
+TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
+    : m_levels(std::move(levels))
+{
+    for (std::size_t i = 0; i < m_levels.size();) {
+        std::vector<double> variances;
+        const std::size_t first = i;
+        for (; i < m_levels.size() && m_levels[i].run == m_levels[first].run; ++i)
+            variances.push_back(m_levels[i].variance);
+        m_runs.push_back(
+            {first, RunRisk(variances, rounding), std::vector<double>(variances.size()), {}, 0.0});
+    }
+    for (const ArrivalLevel& level : m_levels)
+        m_sd.push_back(std::sqrt(level.variance));
+    m_room.resize(m_levels.size());
+    m_nodes = errorNodes(m_levels);
+}
+
+double TripLaw::below(double limit, std::vector<double>* slope)
+{
+    const double most = sumOfRisks(limit, slope);
+    if (most < kSmall)
+        return most;
+    if (slope)
+        slope->assign(m_levels.size(), 0.0);
+    double risk = 0.0;
+    for (const ErrorNode& node : m_nodes) {
+        for (std::size_t i = 0; i < m_levels.size(); ++i) {
+            m_room[i] = m_levels[i].mean - limit;
+            for (std::size_t e = 0; e < node.c.size(); ++e)
+                m_room[i] -= m_levels[i].common[e + 1] * node.c[e];
+        }
+        risk += overFirst(node.weight, slope);
+    }
+    return std::clamp(risk, 0.0, 1.0);
+}
+
+TripLaw TripLaw::rough() const
+{
+    std::vector<ArrivalLevel> levels = m_levels;
+    for (std::size_t i = 0; i < levels.size(); ++i) {
+        ArrivalLevel& level = levels[i];
+        const double first = level.first();
+        level.variance = std::pow(level.sd(), 2) - first * first;
+        if (i > 0 && levels[i - 1].run == level.run) // not falling
+            level.variance = std::max(level.variance, levels[i - 1].variance);
+        level.common = {first};
+    }
+    return TripLaw(std::move(levels), RunRisk::Rounding::roughly);
+}
+
+std::size_t TripLaw::work() const
+{
+    double work = 0.0;
+    for (const Run& run : m_runs) {
+        const auto arrivals = static_cast<double>(run.room.size());
+        work += arrivals * (arrivals > 1 ? 100 + 500 * std::sqrt(arrivals) : 100);
+    }
+    return static_cast<std::size_t>(work) * m_nodes.size();
+}
+
+// As if all were independent: of small risks the sum.
+double TripLaw::sumOfRisks(double limit, std::vector<double>* slope) const
+{
+    double sum = 0.0;
+    if (slope)
+        slope->clear();
+    for (const ArrivalLevel& level : m_levels) {
+        const double sd = level.sd();
+        sum += arrivalRisk(level.mean, sd, limit);
+        if (slope)
+            slope->push_back(arrivalRiskSlope(level.mean, sd, limit));
+    }
+    return std::min(sum, 1.0);
+}
+
+// Times `weight`, and so is what is added to `slope`.
+double TripLaw::overFirst(double weight, std::vector<double>* slope)
+{
+    using Rule = boost::math::quadrature::gauss<double, 10>;
+    const std::vector<double> places = this->places();
+    if (places.empty())
+        return weight * given(0.0, weight, slope);
+    double risk = 0.0;
+    for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+        const double half = (places[i + 1] - places[i]) / 2;
+        for (std::size_t k = 0; k < Rule::abscissa().size(); ++k) {
+            for (const double sign : {-1.0, 1.0}) {
+                const double c = places[i] + half + sign * half * Rule::abscissa()[k];
+                const double here = weight * half * Rule::weights()[k] * normalDensity(c);
+                risk += here * given(c, here, slope);
+            }
+        }
+    }
+    return risk;
+}
+
+// P(below the limit somewhere | c); its slope times `weight` is added to `slope`.
+double TripLaw::given(double first, double weight, std::vector<double>* slope)
+{
+    double allWell = 1.0;
+    for (Run& run : m_runs) {
+        double most = 0.0; // what the risk may be
+        for (std::size_t k = 0; k < run.room.size(); ++k) {
+            run.room[k] = m_room[run.first + k] - m_levels[run.first + k].first() * first;
+            const double own = arrivalRisk(run.room[k], m_sd[run.first + k], 0.0);
+            if (own > 1 - kNoRisk)
+                return 1.0;
+            most += own;
+        }
+        run.risk = 0.0;
+        if (most > kNoRisk)
+            run.risk = run.law.at(run.room, slope ? &run.slope : nullptr);
+        allWell *= 1.0 - run.risk;
+        if (allWell <= 0)
+            return 1.0;
+    }
+    for (const Run& run : m_runs) {
+        if (!slope || run.risk == 0)
+            continue;
+        for (std::size_t k = 0; k < run.room.size(); ++k)
+            (*slope)[run.first + k] += weight * allWell / (1.0 - run.risk) * run.slope[k];
+    }
+    return 1.0 - allWell;
+}
+
+// The ends of the panels. None where nothing depends on c.
+std::vector<double> TripLaw::places() const
+{
+    if (std::ranges::all_of(m_levels, [](const ArrivalLevel& l) { return l.first() == 0; }))
+        return {};
+    std::vector<Turn> near;
+    for (const double place : {-kFarthest, -5.0, -3.0, -1.0, 1.0, 3.0, 5.0, kFarthest})
+        near.push_back({place, kSmooth});
+    for (const Turn& turn : turns()) {
+        for (const double steps : {-4.0, -1.5, 0.0, 1.5, 4.0}) {
+            const double place = turn.at + steps * turn.width;
+            if (turn.width < kSmooth && std::fabs(place) < kFarthest)
+                near.push_back({place, turn.width});
+        }
+    }
+    std::ranges::sort(near, {}, &Turn::at);
+    std::vector<double> places;
+    for (const Turn& turn : near) {
+        if (places.empty() || turn.at - places.back() > std::max(turn.width, 1e-12))
+            places.push_back(turn.at);
+    }
+    places.back() = kFarthest;
+    return places;
+}
+
+// Where the integrand turns: where an arrival meets the limit, and where another arrival
+// of a run becomes the tightest.
+std::vector<TripLaw::Turn> TripLaw::turns() const
+{
+    std::vector<Turn> turns;
+    for (std::size_t i = 0; i < m_levels.size(); ++i) {
+        const double common = m_levels[i].first();
+        if (common != 0 && m_room[i] < kFarthest * (std::fabs(common) + m_sd[i]))
+            turns.push_back({m_room[i] / common, m_sd[i] / std::fabs(common)});
+    }
+    for (const Run& run : m_runs)
+        addCorners(run, turns);
+    return turns;
+}
+
+// The tightest has the least room in deviations. Two whose rests have a correlation r
+// differ by sqrt(2 - 2r), over which their corner is rounded off.
+void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
+{
+    const std::size_t end = run.first + run.room.size();
+    const auto sd = [&](std::size_t i) { return std::max(m_sd[i], kLeastSd); };
+    const auto by = [&](std::size_t i) { return m_levels[i].first() / sd(i); };
+    const auto room = [&](std::size_t i) { return m_room[i] / sd(i); };
+    std::size_t tightest = run.first;
+    for (std::size_t i = run.first; i < end; ++i) {
+        if (std::pair(by(i), room(i)) < std::pair(by(tightest), room(tightest)))
+            tightest = i;
+    }
+    for (double corner = -kFarthest; corner < kFarthest;) { // as c grows
+        corner = kFarthest;
+        std::size_t next = tightest;
+        for (std::size_t i = run.first; i < end; ++i) {
+            const double more = by(i) - by(tightest);
+            if (more <= 0 || (room(i) - room(tightest)) / more >= corner)
+                continue;
+            corner = (room(i) - room(tightest)) / more;
+            next = i;
+        }
+        if (std::fabs(corner) < kFarthest) {
+            const auto [less, more] = std::minmax({sd(tightest), sd(next)});
+            turns.push_back({corner, std::sqrt(2 * (1 - less / more)) / (by(next) - by(tightest))});
+        }
+        tightest = next;
+    }
+}
+
+double normalDensity(double z)
+{
+    return std::exp(-z * z / 2) / std::sqrt(2 * M_PI);
+}
+
+double quantileForRisk(double risk)
+{
+    return -boost::math::quantile(boost::math::normal(), std::clamp(risk, 1e-280, 1.0 - 1e-15));
+}
+
+double arrivalRisk(double mean, double sd, double limit)
+{
+    if (sd > 0)
+        return tail((mean - limit) / sd);
+    return mean < limit - 1e-9 ? 1.0 : 0.0;
+}
+
+double arrivalRiskSlope(double mean, double sd, double limit)
+{
+    return sd > 0 ? -normalDensity((mean - limit) / sd) / sd : 0.0;
+}
+
+} // namespace undermark::planning

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tables/gpx_fields.h"
+
+#include "engine/tables/csv_reader.h"
+#include "engine/tables/route_csv.h"
+
+#include <charconv>
+
+namespace undermark {
+
+namespace {
+
+struct NumberField {
+    const char* name;
+    void (*set)(RoutePoint&, double);
+    std::optional<double> (*get)(const RoutePoint&);
+};
+
+template <auto Member, auto Make, auto Value> constexpr NumberField numberField(const char* name)
+{
+    return {name, [](RoutePoint& point, double value) { point.*Member = Make(value); },
+            [](const RoutePoint& point) -> std::optional<double> {
+                return point.*Member ? std::optional(Value(*(point.*Member))) : std::nullopt;
+            }};
+}
+
+constexpr auto kSame = [](double value) { return value; };
+constexpr auto kLitres = [](Volume volume) { return volume.litres(); };
+constexpr auto kToLitres = [](double value) { return Volume::fromLitres(value); };
+constexpr auto kMinutes = [](Minutes minutes) { return minutes.count(); };
+constexpr auto kToMinutes = [](double value) { return Minutes(value); };
+constexpr auto kKm = [](Distance distance) { return distance.km(); };
+constexpr auto kToKm = [](double value) { return Distance::fromKm(value); };
+
+constexpr NumberField kNumbers[] = {
+    numberField<&RoutePoint::pricePerLitre, kSame, kSame>("price_per_l"),
+    numberField<&RoutePoint::leastPurchase, kToLitres, kLitres>("min_litres"),
+    numberField<&RoutePoint::mostPurchase, kToLitres, kLitres>("max_litres"),
+    numberField<&RoutePoint::stopTime, kToMinutes, kMinutes>("stop_min"),
+    numberField<&RoutePoint::detour, kToKm, kKm>("detour_km"),
+    numberField<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
+};
+
+Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
+                     std::string_view found)
+{
+    auto error = failInput(std::move(detail), std::move(expected), std::string(found));
+    error.value().column = std::string(name);
+    return error;
+}
+
+Result<void> setFuel(RoutePoint& point, std::string_view text)
+{
+    for (const FuelSource source :
+         {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can}) {
+        if (text == fuelWord(source)) {
+            point.fuel = source;
+            return {};
+        }
+    }
+    return refused("fuel", Sentence::of("this kind of fuel point is not known"),
+                   Sentence::of("none, pump, zone or can"), text);
+}
+
+Result<void> setClock(std::optional<Minutes>& target, std::string_view name, std::string_view text)
+{
+    const Result<Minutes> clock = parseClock(text);
+    if (!clock)
+        return refused(name, clock.error().detail, clock.error().expected, text);
+    target = *clock;
+    return {};
+}
+
+} // namespace
+
+Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_view text)
+{
+    if (name == "fuel")
+        return setFuel(point, text);
+    if (name == "opens" || name == "closes")
+        return setClock(name == "opens" ? point.opens : point.closes, name, text);
+    if (name == "mode")
+        point.mode = std::string(text);
+    if (name == "timed") {
+        if (text != "0" && text != "1")
+            return refused(name, Sentence::of("a section is timed or it is not"),
+                           Sentence::of("1 or 0"), text);
+        point.timed = text == "1";
+    }
+    for (const NumberField& field : kNumbers) {
+        if (name != field.name)
+            continue;
+        const Result<double> value = parseNumber(text, kNotNegative);
+        if (!value) {
+            Error error = value.error();
+            error.column = std::string(name);
+            return fail(error);
+        }
+        field.set(point, *value);
+    }
+    return {};
+}
+
+std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& point)
+{
+    std::vector<std::pair<std::string, std::string>> fields;
+    if (point.fuel != FuelSource::none)
+        fields.emplace_back("fuel", fuelWord(point.fuel));
+    if (!point.mode.empty())
+        fields.emplace_back("mode", point.mode);
+    for (const NumberField& field : kNumbers) {
+        if (const auto value = field.get(point))
+            fields.emplace_back(field.name, unrounded(*value));
+    }
+    if (point.opens)
+        fields.emplace_back("opens", clockText(*point.opens));
+    if (point.closes)
+        fields.emplace_back("closes", clockText(*point.closes));
+    if (point.timed)
+        fields.emplace_back("timed", "1");
+    return fields;
+}
+
+std::string unrounded(double value)
+{
+    char text[400]; // 5e-324 has 1074 decimals, but nothing here is that small
+    const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::fixed);
+    return end.ec == std::errc() ? std::string(text, end.ptr) : std::to_string(value);
+}
+
+} // namespace undermark

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/tables/route_csv.h"
+
+#include "engine/base/format.h"
+#include "engine/tables/csv_reader.h"
+#include "engine/tables/csv_writer.h"
+
+#include <array>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+enum Column : std::size_t {
+    atKm,
+    legKm,
+    name,
+    mode,
+    fuel,
+    price,
+    least,
+    most,
+    stopMin,
+    detour,
+    opens,
+    closes,
+    timed,
+    idle,
+};
+
+constexpr std::array<CsvColumn, 14> kColumns{{
+    {"at_km", false},
+    {"leg_km", false},
+    {"name", false},
+    {"mode", false},
+    {"fuel", true},
+    {"price_per_l", false},
+    {"min_litres", false},
+    {"max_litres", false},
+    {"stop_min", false},
+    {"detour_km", false},
+    {"opens", false},
+    {"closes", false},
+    {"timed", false},
+    {"idle_min", false},
+}};
+
+const NumberRange kKm{0.0, 1e7, Sentence::of("km of 0 or more")};
+
+class RouteReader {
+public:
+    explicit RouteReader(CsvReader reader) : m_reader(std::move(reader)) {}
+
+    Result<RouteFile> read()
+    {
+        if (!m_reader.has(atKm) && !m_reader.has(legKm))
+            return fail(m_reader.errorAt(atKm, Sentence::of("the header lacks the distance"),
+                                         Sentence::of("'at_km' or 'leg_km'")));
+        if (m_reader.has(atKm) && m_reader.has(legKm))
+            return fail(m_reader.errorAt(
+                legKm, Sentence::of("two columns of distance contradict each other"),
+                Sentence::of("'at_km' or 'leg_km', not both")));
+        RouteFile file;
+        for (const std::string& unknown : m_reader.unknownColumns())
+            file.warnings.push_back(Sentence::of("unknown column '%1' is not used", unknown));
+        for (;;) {
+            const Result<bool> more = m_reader.nextRow();
+            if (!more)
+                return fail(more.error());
+            if (!*more)
+                break;
+            if (auto added = addRow(file.route.points); !added)
+                return fail(added.error());
+        }
+        if (file.route.points.size() < 2)
+            return fail(m_reader.errorAt(m_reader.has(atKm) ? atKm : legKm,
+                                         Sentence::of("the route has no finish"),
+                                         Sentence::of("two rows or more")));
+        return file;
+    }
+
+private:
+    Result<void> addRow(std::vector<RoutePoint>& points)
+    {
+        if (points.size() == kMostRoutePointsInFile)
+            return fail(
+                m_reader.errorAt(fuel, Sentence::of("the route is too long"),
+                                 Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile))));
+        RoutePoint point;
+        const RoutePoint* before = points.empty() ? nullptr : &points.back();
+        if (auto placed = place(point, before); !placed)
+            return placed;
+        if (auto fuelled = readFuel(point); !fuelled)
+            return fuelled;
+        point.name = std::string(plainText(m_reader.text(name)));
+        point.mode = std::string(plainText(m_reader.text(mode)));
+        if (point.mode.empty() && before)
+            point.mode = before->mode;
+        else if (point.mode == kUsualMixWord)
+            point.mode.clear();
+        if (auto amounts = readAmounts(point); !amounts)
+            return amounts;
+        points.push_back(std::move(point));
+        return {};
+    }
+
+    Result<void> place(RoutePoint& point, const RoutePoint* before)
+    {
+        const Column column = m_reader.has(atKm) ? atKm : legKm;
+        const Result<double> km = m_reader.number(column, kKm);
+        if (!km)
+            return fail(km.error());
+        point.at = Distance::fromKm(*km);
+        if (column == legKm && before)
+            point.at += before->at;
+        if (before && point.at < before->at)
+            return fail(m_reader.errorAt(column, Sentence::of("the distance runs backwards"),
+                                         Sentence::of("%1 or more", amount(before->at, 6))));
+        return {};
+    }
+
+    Result<void> readFuel(RoutePoint& point)
+    {
+        const std::string_view word = m_reader.text(fuel);
+        for (const FuelSource source :
+             {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can}) {
+            if (word == fuelWord(source)) {
+                point.fuel = source;
+                return {};
+            }
+        }
+        return fail(m_reader.errorAt(fuel, Sentence::of("this kind of fuel point is not known"),
+                                     Sentence::of("none, pump, zone or can")));
+    }
+
+    template <class Q, class Make>
+    Result<void> readAmount(Column column, std::optional<Q>& target, const NumberRange& range,
+                            Make make)
+    {
+        const auto value = m_reader.optionalNumber(column, range);
+        if (!value)
+            return fail(value.error());
+        if (*value)
+            target = make(**value);
+        return {};
+    }
+
+    Result<void> readClock(Column column, std::optional<Minutes>& target)
+    {
+        if (m_reader.text(column).empty())
+            return {};
+        const Result<Minutes> clock = parseClock(m_reader.text(column));
+        if (!clock)
+            return fail(m_reader.errorAt(column, clock.error().detail, clock.error().expected));
+        target = *clock;
+        return {};
+    }
+
+    Result<void> readAmounts(RoutePoint& point)
+    {
+        const auto asIs = [](double value) { return value; };
+        const auto minutes = [](double value) { return Minutes(value); };
+        Result<void> done = readAmount(price, point.pricePerLitre, kNotNegative, asIs);
+        const auto then = [&done](auto&& next) {
+            if (done)
+                done = next();
+        };
+        then([&] {
+            return readAmount(least, point.leastPurchase, kNotNegative, Volume::fromLitres);
+        });
+        then([&] { return readAmount(most, point.mostPurchase, kPositive, Volume::fromLitres); });
+        then([&] { return readAmount(stopMin, point.stopTime, kNotNegative, minutes); });
+        then([&] { return readAmount(detour, point.detour, kKm, Distance::fromKm); });
+        then([&] { return readAmount(idle, point.idle, kNotNegative, minutes); });
+        then([&] { return readClock(opens, point.opens); });
+        then([&] { return readClock(closes, point.closes); });
+        then([&] { return readTimed(point); });
+        if (done && point.leastPurchase && point.mostPurchase &&
+            *point.leastPurchase > *point.mostPurchase)
+            return fail(m_reader.errorAt(least,
+                                         Sentence::of("the minimum purchase is above the limit"),
+                                         Sentence::of("max_litres or less")));
+        return done;
+    }
+
+    Result<void> readTimed(RoutePoint& point)
+    {
+        const std::string_view text = m_reader.text(timed);
+        if (!text.empty() && text != "0" && text != "1")
+            return fail(m_reader.errorAt(timed, Sentence::of("a section is timed or it is not"),
+                                         Sentence::of("1 or 0")));
+        point.timed = text == "1";
+        return {};
+    }
+
+    CsvReader m_reader;
+};
+
+} // namespace
+
+std::string clockText(Minutes clock)
+{
+    const int minutes = static_cast<int>(std::lround(clock.count()));
+    return format("%02d:%02d", minutes / 60, minutes % 60);
+}
+
+Result<Minutes> parseClock(std::string_view text)
+{
+    const auto wrong = [&] {
+        return failInput(Sentence::of("this is not a time of day"),
+                         Sentence::of("HH:MM, 00:00 to 24:00"), std::string(text));
+    };
+    const auto isDigit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
+    if (text.size() != 5 || text[2] != ':' || !isDigit(0) || !isDigit(1) || !isDigit(3) ||
+        !isDigit(4))
+        return wrong();
+    const int hours = (text[0] - '0') * 10 + (text[1] - '0');
+    const int minutes = (text[3] - '0') * 10 + (text[4] - '0');
+    if (minutes > 59 || hours * 60 + minutes > 24 * 60)
+        return wrong();
+    return Minutes(hours * 60 + minutes);
+}
+
+Result<RouteFile> readRouteCsv(const std::filesystem::path& file)
+{
+    Result<CsvReader> reader = CsvReader::open(file, kColumns);
+    if (!reader)
+        return fail(reader.error());
+    return RouteReader(std::move(*reader)).read();
+}
+
+} // namespace undermark

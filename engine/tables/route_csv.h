@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A route from a CSV file: at_km (or leg_km, the distance since the row before),
+// name, mode, fuel, and what may follow.
+#pragma once
+
+#include "engine/planning/route.h"
+#include "engine/tables/gpx_line.h"
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+struct RouteFile {
+    Route route;
+    std::vector<GeoPosition> positions; // of every point, or empty where the file has none
+    std::vector<Sentence> warnings;     // unknown columns, gaps in a track
+};
+
+// A mode that is none: road driven in the car's usual mix, whatever the row above says.
+inline constexpr const char* kUsualMixWord = "usual-mix";
+
+// Columns: at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
+// mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
+// max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),
+// idle_min may be there. Errors: badInput with line and column, also for more
+// than kMostRoutePointsInFile rows and for what checkRoute refuses.
+Result<RouteFile> readRouteCsv(const std::filesystem::path& file);
+
+// "HH:MM", 00:00 to 24:00, as minutes since midnight.
+Result<Minutes> parseClock(std::string_view text);
+// "hh:mm", to the whole minute: what parseClock reads.
+std::string clockText(Minutes clock);
+
+} // namespace undermark

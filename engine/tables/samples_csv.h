@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Recorded drives: t_s,signal[,signal2][,speed_kmh][,fuel_rate_l_h][,distance_km].
+// Read row by row: memory is constant in the length of the file.
+#pragma once
+
+#include "engine/base/quantity.h"
+#include "engine/tables/csv_reader.h"
+#include "engine/tracking/slosh.h"
+
+namespace undermark {
+
+struct SampleRow {
+    Seconds time{};
+    std::optional<Signal> signal;        // an empty cell: no reading then
+    std::optional<Signal> signal2;
+    std::optional<Speed> speed;
+    std::optional<FlowRate> fuelRate;
+    std::optional<Distance> distance;
+};
+
+class SamplesCsv {
+public:
+    // Errors as CsvReader::open.
+    static Result<SamplesCsv> open(const std::filesystem::path& file);
+
+    // Fills in the next row; false at the end, `row` is then untouched. badInput
+    // for text, a negative speed, fuel rate or distance, and a missing time.
+    Result<bool> next(SampleRow& row);
+
+    const std::vector<std::string>& unknownColumns() const { return m_reader.unknownColumns(); }
+    bool hasSecondSignal() const;
+
+private:
+    explicit SamplesCsv(CsvReader reader) : m_reader(std::move(reader)) {}
+    CsvReader m_reader;
+};
+
+} // namespace undermark

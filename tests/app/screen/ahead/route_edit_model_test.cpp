@@ -1,0 +1,278 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/demo_logbook.h"
+#include "app/screen/ahead/plan_view_model.h"
+#include "engine/tables/route_file.h"
+#include "tests/support/fake_car.h"
+#include "tests/support/test_main.h"
+
+#include <QRegularExpression>
+#include <QTest>
+
+using namespace undermark;
+
+namespace {
+
+struct Ahead {
+    test::TestFolder folder;
+    std::unique_ptr<CarService> car = test::demoCar(folder.path);
+    PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
+    RouteEditModel& row = *plan.editor();
+    Ahead() { plan.setRoute(demoRoute(), "Rally"); }
+
+    void type(int field, const QString& text)
+    {
+        row.form()->select(field);
+        for (int i = 0; i < 8; ++i)
+            row.form()->erase();
+        for (const QChar key : text)
+            row.form()->press(key);
+    }
+    QStringList files() const
+    {
+        QStringList names;
+        for (const auto& entry : std::filesystem::directory_iterator(folder.path / "routes"))
+            names.append(QString::fromStdString(entry.path().filename().string()));
+        names.sort();
+        return names;
+    }
+};
+
+} // namespace
+
+class RouteEditModelTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aChangedLegIsPlannedAtOnceAndUndone()
+    {
+        Ahead ahead;
+        const QString summary = ahead.plan.summary();
+        ahead.plan.editRow(3);
+        QCOMPARE(ahead.row.name(), "Harrow Mill pump");
+        QCOMPARE(ahead.row.place(), "row 4 of 10, at 118.6 km");
+        QCOMPARE(ahead.row.form()->text(0), "41.5");
+        ahead.type(0, "61.5");
+        QCOMPARE(ahead.row.doneWord(), "Take the numbers");
+        ahead.row.done();
+        QVERIFY(ahead.row.opened());
+        QCOMPARE(ahead.row.doneWord(), "Back to the plan");
+        QCOMPARE(ahead.plan.title(), "Rally, 342 km");
+        QVERIFY(ahead.plan.summary() != summary);
+        ahead.row.done();
+        QVERIFY(!ahead.row.opened());
+        ahead.row.undo();
+        QCOMPARE(ahead.plan.summary(), summary);
+        QVERIFY(ahead.row.undoWord().isEmpty());
+        QVERIFY(!ahead.row.unsaved());
+    }
+    void aClosedPumpIsTakenAwayWithOneTouch()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(3);
+        ahead.row.selectPart(1);
+        QCOMPARE(ahead.row.fuel(), 1);
+        ahead.row.selectFuel(0);
+        QVERIFY(ahead.plan.stops().isEmpty() || ahead.plan.stops()[0].name != "Harrow Mill pump");
+        ahead.row.selectPart(0);
+        ahead.row.selectMode(0);
+        QCOMPARE(ahead.row.route().points[3].mode, std::string(kTown));
+        ahead.row.selectMode(4); // the usual mix
+        QCOMPARE(ahead.row.modes()[4], "Usual mix");
+        QVERIFY(ahead.row.route().points[3].mode.empty());
+        QVERIFY(ahead.plan.rows()[3].detail.isEmpty());
+    }
+    void aPumpIsAddedWithItsPriceAndItsLimit()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(1);
+        ahead.row.addRow();
+        QCOMPARE(ahead.row.name(), "New row 1");
+        QVERIFY(ahead.row.form()->fields()[0].hint.size() > 0); // half-way is a guess
+        ahead.row.form()->press("5");                           // 5 km behind the stage's start
+        ahead.row.selectPart(1);                                // takes it
+        QCOMPARE(ahead.row.place(), "row 3 of 11, at 63.4 km");
+        QCOMPARE(ahead.plan.title(), "Rally, 322 km"); // the rows behind stayed
+        ahead.type(0, "1.5");
+        ahead.type(1, "12.5");
+        ahead.row.selectFuel(1);
+        const RoutePoint& point = ahead.row.route().points[2];
+        QCOMPARE(point.fuel, FuelSource::pump);
+        QCOMPARE(*point.pricePerLitre, 1.5);
+        QCOMPARE(point.mostPurchase->litres(), 12.5);
+        QCOMPARE(ahead.plan.stops()[0].name, "New row 1"); // the cheapest fuel there is
+        ahead.type(1, "");
+        ahead.row.done();
+        QVERIFY(!ahead.row.route().points[2].mostPurchase);
+        ahead.row.selectPart(2);
+        ahead.row.removeRow();
+        QCOMPARE(ahead.row.route().points.size(), std::size_t(10));
+        QVERIFY(ahead.row.route() == demoRoute());
+    }
+    void whatCannotBePlannedIsRefusedInOneSentence()
+    {
+        Ahead ahead;
+        const QString summary = ahead.plan.summary();
+        ahead.plan.editRow(5);
+        ahead.row.selectPart(1);
+        ahead.row.selectFuel(1); // other pumps state a price
+        QCOMPARE(ahead.row.notices().size(), 1);
+        QVERIFY(ahead.row.notices()[0].problem());
+        QVERIFY2(ahead.row.notices()[0].text.contains("price"), qPrintable(ahead.row.notices()[0].text));
+        QCOMPARE(ahead.row.fuel(), 0);
+        QVERIFY(ahead.row.route() == demoRoute());
+        QCOMPARE(ahead.plan.summary(), summary);
+        QVERIFY(ahead.row.undoWord().isEmpty());
+        ahead.type(1, "0"); // at most nothing
+        ahead.row.done();
+        QCOMPARE(ahead.row.notices().size(), 1);
+        QCOMPARE(ahead.row.form()->text(2), "0"); // what was typed is still there
+        ahead.row.selectPart(0); // is not left with what is refused
+        QCOMPARE(ahead.row.part(), 1);
+        ahead.row.undo();
+        QVERIFY(ahead.row.form()->text(2).isEmpty());
+        QVERIFY(ahead.row.notices().isEmpty());
+        ahead.row.selectPart(0);
+        ahead.type(0, "");
+        ahead.row.step(1);
+        QCOMPARE(ahead.row.name(), "Weir end");
+        QVERIFY(ahead.row.notices()[0].text.contains("leg to here"));
+        QVERIFY(ahead.row.route() == demoRoute());
+    }
+    void onlyTheFieldThatWasTypedChanges()
+    {
+        Ahead ahead;
+        Route route = demoRoute();
+        route.points[3].at = Distance::fromKm(118.6423); // shown as 41.5
+        ahead.plan.setRoute(route, "Rally");
+        ahead.plan.editRow(3);
+        ahead.row.selectPart(1);
+        ahead.type(1, "30");
+        ahead.row.done();
+        QCOMPARE(ahead.row.route().points[3].at.km(), 118.6423);
+        QCOMPARE(*ahead.row.route().points[3].pricePerLitre, 1.809);
+    }
+    void aNewRowIsGivenAName()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(1);
+        ahead.row.addRow();
+        ahead.row.selectPart(2);
+        ahead.row.typeName("  Ford at\tHollow Lane ");
+        QCOMPARE(ahead.row.name(), "New row 1"); // not yet
+        QCOMPARE(ahead.row.doneWord(), "Take the name");
+        ahead.row.done();
+        QCOMPARE(ahead.row.name(), "Ford at Hollow Lane");
+        QCOMPARE(ahead.row.typedName(), ahead.row.name());
+        QCOMPARE(ahead.plan.rows()[2].name, "Ford at Hollow Lane");
+        ahead.row.undo();
+        QCOMPARE(ahead.row.name(), "New row 1");
+        ahead.row.typeName("Ford");
+        ahead.row.step(1); // taken with what is touched next
+        QCOMPARE(ahead.row.route().points[2].name, std::string("Ford"));
+        QCOMPARE(ahead.row.typedName(), "Callow end");
+    }
+    void aNameThatIsEmptyOrTakenIsRefusedInOneSentence()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(3);
+        ahead.row.selectPart(2);
+        for (const char* name : {"", "   ", "Callow end"}) {
+            ahead.row.typeName(name);
+            ahead.row.done();
+            QCOMPARE(ahead.row.notices().size(), 1);
+            QVERIFY(ahead.row.notices()[0].problem());
+            QCOMPARE(ahead.row.typedName(), name); // to be mended
+            QVERIFY(ahead.row.route() == demoRoute());
+        }
+        QCOMPARE(ahead.row.undoWord(), "Drop the name");
+        ahead.row.undo();
+        QCOMPARE(ahead.row.typedName(), "Harrow Mill pump");
+        QVERIFY(ahead.row.notices().isEmpty());
+    }
+    void theRestOfARouteIsChangedInTheWholeOfIt()
+    {
+        Ahead ahead;
+        for (const char* key : {"1", "0", "0"})
+            ahead.plan.here()->press(key);
+        ahead.plan.planFromHere();
+        ahead.plan.editRow(0); // here: the row behind the car
+        QCOMPARE(ahead.row.name(), "Callow end");
+        ahead.plan.editRow(1);
+        QCOMPARE(ahead.row.name(), "Harrow Mill pump");
+        ahead.type(0, "61.5");
+        ahead.row.done();
+        QCOMPARE(ahead.plan.rows().size(), 8); // still from here
+        QCOMPARE(ahead.plan.rows()[1].at, "138.6");
+        ahead.plan.planWholeRoute();
+        QCOMPARE(ahead.plan.rows().size(), 10);
+        QCOMPARE(ahead.plan.rows()[3].at, "138.6");
+    }
+    void aRouteThatCannotBePlannedIsMendedHere()
+    {
+        Ahead ahead;
+        Route route = demoRoute();
+        route.points[4].mode = "river";
+        ahead.plan.setRoute(route, "Rally");
+        QVERIFY(ahead.plan.notices()[0].problem());
+        QCOMPARE(ahead.plan.rows().size(), 10);
+        ahead.plan.editRow(4);
+        QCOMPARE(ahead.row.mode(), -1);
+        ahead.row.selectMode(1);
+        QVERIFY(ahead.plan.feasible());
+    }
+    void whatIsSavedIsAFileOfItsOwnEachTime()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(3);
+        ahead.type(0, "51.5");
+        ahead.row.done();
+        QVERIFY(ahead.row.unsaved());
+        ahead.row.save();
+        QVERIFY2(ahead.row.saved().contains("routes/Rally.csv"), qPrintable(ahead.row.saved()));
+        QVERIFY(!ahead.row.unsaved());
+        const auto file = readRouteFile(ahead.folder.path / "routes" / "Rally.csv");
+        QVERIFY(file->route == ahead.row.route());
+        ahead.type(0, "52.5");
+        ahead.row.done();
+        ahead.row.save();
+        QCOMPARE(ahead.files(), (QStringList{"Rally-2.csv", "Rally.csv"}));
+        QCOMPARE(ahead.plan.title(), "Rally-2, 333 km");
+        QVERIFY(readRouteFile(ahead.folder.path / "routes" / "Rally.csv")->route == file->route);
+        ahead.row.load(ahead.row.route(), "../up/=x-3", {});
+        ahead.row.save();
+        QVERIFY(ahead.files().contains(" up =x.csv"));
+    }
+    void aSavedRouteIsFoundInTheListAgain()
+    {
+        Ahead ahead;
+        FileList elsewhere("/", {"*.csv"}, QString::fromStdString((ahead.folder.path / "routes").string()));
+        const auto named = [&](const QString& name) {
+            for (int row = 0; row < elsewhere.rowCount(); ++row)
+                if (elsewhere.data(elsewhere.index(row), FileList::Name) == name)
+                    return row;
+            return -1;
+        };
+        QCOMPARE(named("Undermark's own folder"), -1);
+        ahead.row.save();
+        elsewhere.refresh();
+        QVERIFY(named("Undermark's own folder") >= 0);
+        QVERIFY(elsewhere.pick(named("Undermark's own folder")).isEmpty());
+        QVERIFY(elsewhere.pick(named("Rally.csv")).endsWith("routes/Rally.csv"));
+        QVERIFY(elsewhere.pick(named("One folder up")).isEmpty());
+        QCOMPARE(elsewhere.folder(), "/");
+    }
+    void anUnsavedRouteIsLeftOnlyWhenAskedTwice()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(9);
+        ahead.row.removeRow();
+        ahead.row.done();
+        ahead.plan.otherRoute();
+        QVERIFY(ahead.plan.loaded());
+        QVERIFY(ahead.plan.notices()[0].caution());
+        ahead.plan.otherRoute();
+        QVERIFY(!ahead.plan.loaded());
+    }
+};
+
+UNDERMARK_TEST(RouteEditModelTest)
+#include "route_edit_model_test.moc"

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/number_form.h"
+#include "tests/support/test_main.h"
+
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace undermark;
+
+namespace {
+
+enum { Litres = 3, Km = 7, Trip = 9 };
+
+void fill(NumberForm& form)
+{
+    form.setEntries({{Litres, "fuel", "L", "41.5", true, true},
+                     {Km, "odometer", "km", "48210", true, true},
+                     {Trip, "trip", "km", "312", false, false}});
+}
+
+void type(NumberForm& form, const QString& text)
+{
+    for (const QChar key : text)
+        form.press(key);
+}
+
+} // namespace
+
+class NumberFormTest : public QObject {
+    Q_OBJECT
+private slots:
+    void theFirstKeyReplacesAGuess()
+    {
+        NumberForm form;
+        fill(form);
+        QCOMPARE(form.fields()[0].hint, "guess");
+        type(form, "38.2");
+        QCOMPARE(form.text(Litres), "38.2");
+        QCOMPARE(form.fields()[0].hint, "");
+        QCOMPARE(form.fields()[1].hint, "guess");
+    }
+    void erasingTakesAGuessWholeAndTypedDigitsOneByOne()
+    {
+        NumberForm form;
+        fill(form);
+        form.erase();
+        QCOMPARE(form.text(Litres), "");
+        form.erase();
+        type(form, "12");
+        form.erase();
+        QCOMPARE(form.text(Litres), "1");
+    }
+    void onlyDigitsAndOneDecimalMarkAreTaken()
+    {
+        NumberForm form;
+        fill(form);
+        type(form, "4-x1..5e");
+        QCOMPARE(form.text(Litres), "41.5");
+        QVERIFY(!form.press("-"));
+        form.select(1);
+        type(form, "1234567890");
+        QCOMPARE(form.text(Km), "12345678");
+    }
+    void theOtherDecimalMarkIsRefusedAndSaid()
+    {
+        NumberForm form;
+        fill(form);
+        type(form, "1,5");
+        QCOMPARE(form.text(Litres), "15");
+        type(form, ",");
+        QVERIFY(form.refused().contains('.'));
+        type(form, "7");
+        QVERIFY(form.refused().isEmpty());
+        form.setDecimalMark(",");
+        fill(form);
+        type(form, "1.");
+        QVERIFY(form.refused().contains(','));
+        type(form, ",5");
+        QCOMPARE(form.text(Litres), "1,5");
+    }
+    void aHiddenFieldKeepsItsTextAndTakesNoKeys()
+    {
+        NumberForm form;
+        fill(form);
+        QCOMPARE(form.fields().size(), 2);
+        form.activate(Trip);
+        QVERIFY(!form.press("5"));
+        QCOMPARE(form.text(Trip), "312");
+        form.setShown(Trip, true);
+        type(form, "5");
+        QCOMPARE(form.text(Trip), "3125");
+    }
+    void arrowsMoveBetweenFields()
+    {
+        NumberForm form;
+        fill(form);
+        QCOMPARE(form.padTitle(), "fuel, L");
+        QVERIFY(form.takeKey(Qt::Key_Down, {}));
+        QCOMPARE(form.activeId(), int(Km));
+        form.takeKey(Qt::Key_Down, {});
+        QCOMPARE(form.activeId(), int(Km));
+        form.takeKey(Qt::Key_Up, {});
+        QCOMPARE(form.activeField(), 0);
+        QVERIFY(!form.takeKey(Qt::Key_Tab, {}));
+    }
+    void whileLockedNothingIsTyped()
+    {
+        NumberForm form;
+        fill(form);
+        form.setLocked(true);
+        QSignalSpy edited(&form, &NumberForm::edited);
+        type(form, "4");
+        form.erase();
+        QCOMPARE(form.text(Litres), "41.5");
+        QCOMPARE(edited.count(), 0);
+    }
+    void namesAndUnitsChangeAndTextsStay()
+    {
+        NumberForm form;
+        fill(form);
+        form.rename({{Litres, "Menge", "gal", {}, false, true}});
+        QCOMPARE(form.padTitle(), "Menge, gal");
+        QCOMPARE(form.text(Litres), "41.5");
+    }
+};
+
+UNDERMARK_TEST(NumberFormTest)
+#include "number_form_test.moc"

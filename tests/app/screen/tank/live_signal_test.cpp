@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/line_source.h"
+#include "app/screen/tank/live_signal.h"
+#include "tests/support/test_main.h"
+
+#include <QFile>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <sys/stat.h>
+
+using namespace undermark;
+
+namespace {
+
+// A pipe with a writer's end to close and open.
+struct Pipe {
+    Pipe()
+    {
+        path = folder.filePath("pipe");
+        made = mkfifo(QFile::encodeName(path).constData(), 0600) == 0;
+    }
+    void write(const QByteArray& text) const
+    {
+        QFile writer(path);
+        QVERIFY(writer.open(QIODevice::WriteOnly | QIODevice::Unbuffered));
+        QCOMPARE(writer.write(text), text.size());
+    }
+    QTemporaryDir folder;
+    QString path;
+    bool made = false;
+};
+
+// A signal with a clock that stands until it is moved.
+struct Clocked {
+    Clocked()
+    {
+        signal.setClock([this] { return now; });
+    }
+    void take(const QByteArray& line, double after)
+    {
+        now += LiveSignal::Seconds(after);
+        signal.take(line);
+    }
+    LiveSignal::Seconds now{1000};
+    LiveSignal signal;
+};
+
+} // namespace
+
+class LiveSignalTest : public QObject {
+    Q_OBJECT
+private slots:
+    void numbersComeThroughAPipeThatManyMayWriteTo()
+    {
+        const Pipe pipe;
+        QVERIFY(pipe.made);
+        LiveSignal live;
+        QVERIFY(live.follow(pipe.path));
+        QCOMPARE(live.state(), LiveSignal::State::waiting);
+        pipe.write("2.84\n2.8");
+        QTRY_COMPARE(live.first().size(), 1u);
+        pipe.write("5\r\n"); // the rest of the line, by another writer
+        QTRY_COMPARE(live.first().size(), 2u);
+        QCOMPARE(live.first()[0].signal, Signal::of(2.84));
+        QCOMPARE(live.first()[1].signal, Signal::of(2.85));
+        QCOMPARE(live.state(), LiveSignal::State::live);
+        QCOMPARE(live.refused(), 0);
+    }
+    void whatIsNoNumberIsCountedAndNeverGuessed_data()
+    {
+        QTest::addColumn<QByteArray>("line");
+        for (const char* line : {"", "abc", "2.84 V", "2,84", "nan", "inf", "2.84,", ",", "1.2.3", "1e999", "0x10"})
+            QTest::newRow(line) << QByteArray(line);
+    }
+    void whatIsNoNumberIsCountedAndNeverGuessed()
+    {
+        QFETCH(QByteArray, line);
+        LiveSignal live;
+        live.take("1.5");
+        live.take(line);
+        QCOMPARE(live.first().size(), 1u);
+        QCOMPARE(live.refused(), 1);
+        QCOMPARE(live.lastRefused(), QString::fromUtf8(line));
+    }
+    void twoSignalsNeedTwoNumbers()
+    {
+        LiveSignal live;
+        live.setCount(2);
+        live.take("1.5, 2.5");
+        live.take("1.5");
+        live.take("1,2,3");
+        QCOMPARE(live.first().size(), 1u);
+        QCOMPARE(live.second()[0].signal, Signal::of(2.5));
+        QCOMPARE(live.refused(), 2);
+        live.setCount(1); // another tank: nothing of it is left
+        QCOMPARE(live.first().size(), 0u);
+        QCOMPARE(live.refused(), 0);
+    }
+    void onlyTheLastReadingsAreKept()
+    {
+        Clocked fast;
+        for (int i = 0; i < 100'000; ++i)
+            fast.take("1.5", 0.001);
+        QCOMPARE(fast.signal.first().size(), LiveSignal::kMost);
+        Clocked usual;
+        for (int i = 0; i < 100; ++i)
+            usual.take("1.5", 1.0);
+        QCOMPARE(usual.signal.gathered(), LiveSignal::kWindow);
+        Clocked slow; // five seconds apart: the window holds too few, so older ones stay
+        for (int i = 0; i < 100; ++i)
+            slow.take("1.5", 5.0);
+        QCOMPARE(slow.signal.first().size(), LiveSignal::kFewest);
+    }
+    void silenceIsToldAndEndsWhatWasGathered()
+    {
+        Clocked source;
+        source.take("1.5", 1.0);
+        source.now += LiveSignal::kSilentAfter;
+        source.signal.look();
+        QCOMPARE(source.signal.state(), LiveSignal::State::live);
+        source.now += LiveSignal::Seconds(0.5);
+        source.signal.look();
+        QCOMPARE(source.signal.state(), LiveSignal::State::silent);
+        QCOMPARE(source.signal.quietFor(), LiveSignal::kSilentAfter + LiveSignal::Seconds(0.5));
+        QVERIFY(source.signal.first().empty());
+        source.take("1.6", 1.0);
+        QCOMPARE(source.signal.state(), LiveSignal::State::live);
+        QCOMPARE(source.signal.first().size(), 1u);
+    }
+    void readingsBeforeASilenceNobodySawAreForgotten()
+    {
+        Clocked source;
+        source.take("1.5", 1.0);
+        source.take("1.6", 60.0);
+        QCOMPARE(source.signal.first().size(), 1u);
+        QCOMPARE(source.signal.first()[0].signal, Signal::of(1.6));
+    }
+    void aFileIsPlayedToItsEndWhichIsTold()
+    {
+        QTemporaryDir folder;
+        QFile file(folder.filePath("drive.txt"));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("1.5\nabc\n1.25"); // the last line without its end
+        file.close();
+        LiveSignal live;
+        QSignalSpy changes(&live, &LiveSignal::changed);
+        QVERIFY(live.follow(file.fileName()));
+        QTRY_COMPARE(live.first().size(), 2u);
+        QCOMPARE(live.first()[1].signal, Signal::of(1.25));
+        QTRY_COMPARE(live.state(), LiveSignal::State::ended);
+        QVERIFY(live.first().empty());
+        QCOMPARE(live.refused(), 1);
+        QVERIFY(changes.count() > 0);
+    }
+    void aLineWithoutEndTakesNoMemoryAndIsNoNumber()
+    {
+        const Pipe pipe;
+        LineSource source;
+        QSignalSpy lines(&source, &LineSource::line);
+        QVERIFY(source.open(pipe.path));
+        for (int i = 0; i < 40; ++i) {
+            pipe.write(QByteArray(4096, '1'));
+            QTest::qWait(1);
+        }
+        pipe.write("\n2.5\n");
+        QTRY_COMPARE(lines.count(), 2);
+        QCOMPARE(lines[0][0].toByteArray(), QByteArray());
+        QCOMPARE(lines[1][0].toByteArray(), QByteArray("2.5"));
+    }
+    void whatCannotBeOpenedIsRefused()
+    {
+        QTemporaryDir folder;
+        QVERIFY(!LineSource().open(folder.filePath("nothing")));
+        QVERIFY(!LineSource().open(folder.path()));
+    }
+};
+
+UNDERMARK_TEST(LiveSignalTest)
+#include "live_signal_test.moc"

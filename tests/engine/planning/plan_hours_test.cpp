@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Opening hours: exact against every combination of stops.
+#include "engine/planning/search/solve.h"
+#include "tests/support/plan_exhaustive.h"
+#include "tests/support/plan_oracles.h"
+#include "tests/support/test_main.h"
+
+#include <QTest>
+
+using namespace undermark;
+using namespace undermark::planning;
+
+namespace {
+
+// Six points in one day; about half of them open for an hour or two only.
+PlanRequest randomDay(std::mt19937& random, bool pouringTakesTime, bool spread)
+{
+    const auto between = [&](double low, double high) {
+        return std::uniform_real_distribution<double>(low, high)(random);
+    };
+    PlanRequest request;
+    double km = 0.0;
+    for (int i = 0; i <= 5; ++i, km += between(40, 160)) {
+        RoutePoint point;
+        point.at = Distance::fromKm(km);
+        point.fuel = i < 5 ? FuelSource::pump : FuelSource::none;
+        point.pricePerLitre = between(1.4, 2.2);
+        point.stopTime = Minutes(std::round(between(0, 12)));
+        if (between(0, 1) < 0.6) {
+            const double opens = 8 * 60 + km * 0.75 + between(-60, 30);
+            point.opens = Minutes(std::clamp(opens, 0.0, 1440.0));
+            point.closes = Minutes(std::clamp(opens + between(10, 80), 0.0, 1440.0));
+        }
+        request.route.points.push_back(point);
+    }
+    request.tank.capacity = Volume::fromLitres(40);
+    request.tank.start.mean = Volume::fromLitres(between(10, 25));
+    request.stopCost = between(0, 3);
+    request.departure = Minutes(8 * 60);
+    request.speed = Speed::fromKmPerHour(80);
+    if (pouringTakesTime)
+        request.pumpFlow = FlowRate::fromLitresPerHour(60 * between(1.5, 8)); // slow: it matters
+    request.rates = RateModel::single(
+        {Consumption::fromLitresPer100Km(10), Consumption::fromLitresPer100Km(spread ? 0.4 : 0)});
+    request.tank.fullSd = Volume::fromLitres(spread ? 0.3 : 0.0);
+    request.aim = between(0, 1) < 0.7 ? Aim::cost : Aim::time;
+    return request;
+}
+
+} // namespace
+
+class PlanHoursTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void equalsEveryCombinationTriedWithinTheHours_data()
+    {
+        QTest::addColumn<bool>("pouringTakesTime");
+        QTest::addColumn<bool>("spread");
+        QTest::newRow("stops take minutes") << false << false;
+        QTest::newRow("litres take minutes as well") << true << false;
+        QTest::newRow("litres take minutes, with spread") << true << true;
+    }
+
+    void equalsEveryCombinationTriedWithinTheHours()
+    {
+        QFETCH(bool, pouringTakesTime);
+        QFETCH(bool, spread);
+        std::mt19937 random(31);
+        int feasible = 0;
+        int changed = 0;
+        for (int i = 0; i < 300; ++i) {
+            PlanRequest request = randomDay(random, pouringTakesTime, spread);
+            const auto problem = makeProblem(request);
+            QVERIFY(problem);
+            const auto expected = test::Exhaustive(*problem).optimum();
+            const Solved found = solve(request, *problem);
+            QVERIFY2(expected.has_value() == found.plan.feasible,
+                     qPrintable(QString("case %1").arg(i)));
+            if (!expected)
+                continue;
+            ++feasible;
+            QVERIFY2(std::fabs(found.objective - *expected) < 1e-6 * std::max(1.0, *expected),
+                     qPrintable(QString("case %1: found %2, expected %3")
+                                    .arg(i)
+                                    .arg(found.objective, 0, 'g', 12)
+                                    .arg(*expected, 0, 'g', 12)));
+            request.departure.reset();
+            changed += solve(request, *makeProblem(request)).objective < *expected - 1e-6;
+        }
+        QVERIFY2(
+            feasible > 60 && changed > 15,
+            qPrintable(QString("%1 feasible, %2 changed by hours").arg(feasible).arg(changed)));
+    }
+
+    void hoursMaySpanMidnight()
+    {
+        PlanRequest request = test::longRoute(2, 1, 100);
+        request.tank.start.mean = Volume::fromLitres(18);
+        request.route.points[0].fuel = FuelSource::none;
+        request.route.points[0].stopTime = Minutes(0);
+        request.route.points[1].opens = Minutes(22 * 60);
+        request.route.points[1].closes = Minutes(2 * 60);
+        request.route.points[1].at = Distance::fromKm(120);
+        request.route.points[2].at = Distance::fromKm(240);
+        request.speed = Speed::fromKmPerHour(60);
+        request.departure = Minutes(23 * 60); // there at 01:00
+        QVERIFY(plan(request)->feasible);
+        request.departure = Minutes(6 * 60);
+        QVERIFY(!plan(request)->feasible);
+        request.departure = Minutes(20 * 60); // at 22:00 sharp
+        QVERIFY(plan(request)->feasible);
+    }
+
+    void aStopFoundClosedOnArrivalIsAvoided()
+    {
+        PlanRequest request = test::longRoute(20, 6, 40);
+        request.speed = Speed::fromKmPerHour(60);
+        request.departure = Minutes(8 * 60);
+        const auto open = plan(request);
+        const std::size_t first = open->stops.front().point;
+        request.route.points[first].opens = Minutes(23 * 60);
+        request.route.points[first].closes = Minutes(23 * 60 + 30);
+        const auto closed = plan(request);
+        for (const PlannedStop& stop : closed->stops)
+            QVERIFY(stop.point != first);
+        QVERIFY(closed->cost > open->cost);
+        QVERIFY(closed->notes.empty()); // exact: nothing to confess
+    }
+
+    // Forty points with hours and different stop minutes: many sums, still exact
+    // (no note says otherwise).
+    void aLongDayWithHoursEverywhereIsExact()
+    {
+        PlanRequest request = test::withRisk(test::longRoute(40, 3, 30));
+        std::mt19937 random(5);
+        for (std::size_t i = 0; i < request.route.points.size(); ++i) {
+            RoutePoint& point = request.route.points[i];
+            point.stopTime = Minutes(3 + random() % 5);
+            const double there = 6 * 60 + point.at.km();
+            point.opens = Minutes(std::fmod(there - 30 + double(random() % 60), 1440));
+            point.closes = Minutes(std::fmod(there + 60 + double(random() % 60), 1440));
+        }
+        request.departure = Minutes(6 * 60);
+        request.speed = Speed::fromKmPerHour(60);
+        const auto best = plan(request);
+        QVERIFY(best && best->feasible);
+        QVERIFY(best->notes.empty());
+    }
+
+    void hoursWithoutADepartureAreSaidNotToBeLookedAt()
+    {
+        PlanRequest request = test::longRoute(20, 6, 40);
+        request.route.points[4].opens = Minutes(8 * 60);
+        QVERIFY(english(plan(request)->notes.at(0)).find("departure") != std::string::npos);
+    }
+};
+
+UNDERMARK_TEST(PlanHoursTest)
+#include "plan_hours_test.moc"
