@@ -48,12 +48,12 @@ Calibration demoCalibration()
 }
 
 // One tank: the driving since the last fill, and the fill.
-struct Tank {
+struct DemoTank {
     int day;   // since kFirstDay
     double townKm, openRoadKm, motorwayKm, litres, pricePerLitre;
 };
 
-constexpr Tank kTanks[] = {
+constexpr DemoTank kTanks[] = {
     {12, 142.6, 301.4, 0.0, 34.92, 1.729},  {24, 168.3, 240.8, 96.2, 40.71, 1.744},
     {33, 88.9, 402.5, 0.0, 36.48, 1.699},   {47, 201.7, 188.4, 0.0, 33.86, 1.715},
     {58, 64.2, 276.3, 188.0, 41.35, 1.752}, {71, 155.1, 322.9, 0.0, 37.29, 1.738},
@@ -84,7 +84,7 @@ Entries demoEntries()
     first.odometer = km(odometerKm);
     first.pricePerLitre = 1.722;
     entries.fills.push_back(first);
-    for (const Tank& tank : kTanks) {
+    for (const DemoTank& tank : kTanks) {
         const Instant time = kFirstDay + std::chrono::days(tank.day) + 17h;
         addTrip(entries, time - 70h, tank.townKm, kTown, 9);
         addTrip(entries, time - 40h, tank.openRoadKm, kOpenRoad, 4);

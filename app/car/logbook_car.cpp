@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/logbook_car.h"
 
-#include "app/screen/pump/fill_mend.h"
+#include "app/car/fill_mend.h"
 
 #include <algorithm>
 #include <cmath>

@@ -16,7 +16,7 @@ namespace undermark {
 
 namespace {
 
-struct Options {
+struct BacktestOptions {
     std::filesystem::path file;
     std::filesystem::path plot;
     bool withoutDays = false;
@@ -125,7 +125,7 @@ Json forecastRow(const TankForecast& tank, long row)
             {"flagged", tank.flagged}};
 }
 
-Json toJson(const Backtest& test, const Backtest& withoutDays, const Log& log, bool days)
+Json backtestJson(const Backtest& test, const Backtest& withoutDays, const Log& log, bool days)
 {
     const auto& c = test.oneTank.coverage;
     Json json{{"tanks", test.tanks},
@@ -165,7 +165,7 @@ Json toJson(const Backtest& test, const Backtest& withoutDays, const Log& log, b
     return json;
 }
 
-void printText(const Backtest& test, const Backtest& withoutDays, const Log& log)
+void printBacktest(const Backtest& test, const Backtest& withoutDays, const Log& log)
 {
     const auto percent = [](double share) { return fixed(100 * share) + " %"; };
     std::cout << format("%zu tanks, %zu forecast from the tanks before them\n", test.tanks,
@@ -213,7 +213,7 @@ std::vector<Fill> fillsOf(const FillsFile& file)
 }
 
 // Adds to the JSON, or prints, what the corrections changed.
-void reportCorrections(const Options& options, const FillsFile& file, const CorrectedFills& corrected,
+void reportCorrections(const BacktestOptions& options, const FillsFile& file, const CorrectedFills& corrected,
                        const Backtest& shown, Json& json, bool print)
 {
     if (!anyOf(options.corrections))
@@ -230,7 +230,7 @@ void reportCorrections(const Options& options, const FillsFile& file, const Corr
                                 100 * shown.meanError));
 }
 
-Result<void> run(const Options& options, const CliContext& context)
+Result<void> runBacktest(const BacktestOptions& options, const CliContext& context)
 {
     const Result<FillsFile> file = readFillsCsv(options.file);
     if (!file)
@@ -248,9 +248,9 @@ Result<void> run(const Options& options, const CliContext& context)
         if (const auto written = writeBacktestPlot(options.plot, shown, when); !written)
             return fail(written.error());
     }
-    Json json = toJson(shown, withoutDays, log, !options.withoutDays);
+    Json json = backtestJson(shown, withoutDays, log, !options.withoutDays);
     if (!context.json)
-        printText(shown, withoutDays, log);
+        printBacktest(shown, withoutDays, log);
     reportCorrections(options, *file, corrected, shown, json, !context.json);
     if (context.json)
         print(json);
@@ -261,7 +261,7 @@ Result<void> run(const Options& options, const CliContext& context)
 
 void addBacktestCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<BacktestOptions>();
     CLI::App* command = app.add_subcommand(
         "backtest", "how good the forecast of each tank's distance would have been");
     command->add_option("file", options->file,
@@ -278,7 +278,7 @@ void addBacktestCommand(CLI::App& app, CliContext& context)
         ->transform(CLI::CheckedTransformer(
             std::map<std::string, FuelKind>{{"petrol", FuelKind::petrol}, {"diesel", FuelKind::diesel}}));
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runBacktest(*options, context); });
 }
 
 } // namespace undermark

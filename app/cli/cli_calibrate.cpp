@@ -179,7 +179,7 @@ Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
     return {};
 }
 
-Result<void> run(const CalibrateOptions& options, CliContext& context)
+Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
 {
     if (options.save && options.shape.given())
         return wrongUse("a prior is not saved: pour, read, and save that",
@@ -248,7 +248,7 @@ void addCalibrateCommand(CLI::App& app, CliContext& context)
     CLI::App* command = app.add_subcommand("calibrate", "level curve from readings and poured litres");
     addFlags(*command, *options);
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runCalibrate(*options, context); });
 }
 
 } // namespace undermark

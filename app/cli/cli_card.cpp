@@ -16,7 +16,7 @@ struct CardOptions {
     std::string paper = "a5";
 };
 
-Result<void> run(const CardOptions& options, const CliContext& context)
+Result<void> runCard(const CardOptions& options, const CliContext& context)
 {
     const Result<PlanRequest> request = requestFrom(options.plan, context);
     if (!request)
@@ -53,7 +53,7 @@ void addCardCommand(CLI::App& app, CliContext& context)
     command->add_option("--out", options->out, "PDF file to write")->required()->type_name("FILE");
     command->add_option("--paper", options->paper, "a5 or a4")->check(CLI::IsMember({"a5", "a4"}));
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runCard(*options, context); });
 }
 
 } // namespace undermark

@@ -126,7 +126,7 @@ Result<void> checkFile(const CliContext& context)
     return logbook ? logbook->checkIntegrity() : fail(logbook.error());
 }
 
-Result<void> run(const CliContext& context)
+Result<void> runCheck(const CliContext& context)
 {
     if (const auto sound = checkFile(context); !sound)
         return sound;
@@ -187,7 +187,7 @@ void addCheckCommand(CLI::App& app, CliContext& context)
         ->type_name("NEWFILE");
     addJson(*check, context);
     onRun(*check, context,
-          [fresh, &context] { return fresh->empty() ? run(context) : runSalvage(*fresh, context); });
+          [fresh, &context] { return fresh->empty() ? runCheck(context) : runSalvage(*fresh, context); });
 }
 
 } // namespace undermark

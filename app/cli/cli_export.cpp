@@ -14,7 +14,7 @@ namespace undermark {
 
 namespace {
 
-struct Options {
+struct ExportOptions {
     std::string folder, bundle, gpx, route;
 };
 
@@ -30,7 +30,7 @@ Result<void> exportBundle(const std::string& file, const CliContext& context)
     return logbook ? logbook->copyTo(file) : fail(logbook.error());
 }
 
-Result<void> exportRoute(const Options& options)
+Result<void> exportRoute(const ExportOptions& options)
 {
     if (options.route.empty())
         return wrongUse("say which route", "--route ROUTE.gpx, a route whose places are known");
@@ -50,7 +50,7 @@ Result<void> exportRoute(const Options& options)
     return writeRouteGpx(*route, options.gpx);
 }
 
-Result<void> run(const Options& options, const CliContext& context)
+Result<void> runExport(const ExportOptions& options, const CliContext& context)
 {
     if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
         return wrongUse("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
@@ -71,14 +71,14 @@ Result<void> run(const Options& options, const CliContext& context)
 
 void addExportCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ExportOptions>();
     CLI::App* command = app.add_subcommand("export", "tables for a spreadsheet, or a bundle for another device");
     command->add_option("--csv", options->folder, "one CSV a table, into a new folder")->type_name("FOLDER");
     command->add_option("--bundle", options->bundle, "the whole logbook as one new file")->type_name("FILE");
     command->add_option("--gpx", options->gpx, "the route of --route as a new GPX file")->type_name("FILE.gpx");
     command->add_option("--route", options->route, "for --gpx")->type_name("ROUTE");
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runExport(*options, context); });
 }
 
 } // namespace undermark

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli import FILE.csv: fills or trips from another table. All of it or
-// nothing; what is there already is left out; --dry-run shows what would be added.
+// nothing; what is there already is left out; --dry-runImport shows what would be added.
 #include "app/car/logbook_transfer.h"
 #include "app/cli/cli_logbook.h"
 
@@ -27,14 +27,14 @@ const std::map<std::string, RateUnit> kRates{{"l-per-100km", RateUnit::litresPer
                                              {"mpg-us", RateUnit::mpgUs},
                                              {"mpg-imp", RateUnit::mpgImperial}};
 
-struct Options {
+struct ImportFlags {
     std::string file, kind = "fills", litresIn = "l", kmIn = "km", dates = "ymd", rateIn = "l-per-100km",
         temperatureIn = "c";
     std::vector<std::string> columns;
     bool dryRun = false;
 };
 
-Result<ImportOptions> importOptions(const Options& o)
+Result<ImportOptions> importOptions(const ImportFlags& o)
 {
     ImportOptions options;
     options.litre = kLitres.at(o.litresIn);
@@ -64,7 +64,7 @@ std::string lineOf(const Trip& trip)
 }
 
 template <class T>
-void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, const Options& o,
+void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, const ImportFlags& o,
           const CliContext& context)
 {
     const std::vector<T>& fresh = preview.fresh;
@@ -91,7 +91,7 @@ void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, co
 }
 
 template <class T>
-Result<void> import(OpenVehicle& open, const ImportOptions& options, const Options& o,
+Result<void> import(OpenVehicle& open, const ImportOptions& options, const ImportFlags& o,
                     const CliContext& context)
 {
     const auto preview = previewImport<T>(open.logbook, open.vehicle, o.file, options);
@@ -110,7 +110,7 @@ Result<void> import(OpenVehicle& open, const ImportOptions& options, const Optio
     return {};
 }
 
-Result<void> run(const Options& o, const CliContext& context)
+Result<void> runImport(const ImportFlags& o, const CliContext& context)
 {
     const auto options = importOptions(o);
     if (!options)
@@ -126,7 +126,7 @@ Result<void> run(const Options& o, const CliContext& context)
 
 void addImportCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ImportFlags>();
     CLI::App* command = app.add_subcommand("import", "fills or trips from another table");
     command->add_option("file", options->file, "CSV: date,litres,… or date,km,mode,…")->required()->type_name("FILE.csv");
     command->add_option("--kind", options->kind, "what its rows are")->check(CLI::IsMember({"fills", "trips"}));
@@ -142,7 +142,7 @@ void addImportCommand(CLI::App& app, CliContext& context)
     command->add_option("--temperature-in", options->temperatureIn, "c or f")->check(CLI::IsMember({"c", "f"}));
     command->add_flag("--dry-run", options->dryRun, "only show what would be added");
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runImport(*options, context); });
 }
 
 } // namespace undermark

@@ -10,12 +10,12 @@ namespace undermark {
 
 namespace {
 
-struct Options {
+struct ModeOptions {
     std::string name;
     std::optional<double> rate, rateSd;
 };
 
-Result<void> run(const Options& o, const CliContext& context)
+Result<void> runMode(const ModeOptions& o, const CliContext& context)
 {
     auto open = openVehicle(context, OpenMode::readWrite);
     if (!open)
@@ -41,13 +41,13 @@ void addModeCommand(CLI::App& app, CliContext& context)
 {
     CLI::App* mode = app.add_subcommand("mode", "driving modes: add");
     mode->require_subcommand(1);
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ModeOptions>();
     CLI::App* add = mode->add_subcommand("add", "a driving mode of your own");
     add->add_option("name,--name", options->name, "its name")->required();
     addNumber(*add, "--rate", options->rate, kPositive, "what it burns, as far as you know, L/100 km");
     addNumber(*add, "--rate-sd", options->rateSd, kPositive, "how sure you are, L/100 km");
     addJson(*add, context);
-    onRun(*add, context, [options, &context] { return run(*options, context); });
+    onRun(*add, context, [options, &context] { return runMode(*options, context); });
 }
 
 } // namespace undermark

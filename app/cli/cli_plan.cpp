@@ -142,7 +142,7 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
 
 namespace {
 
-Result<void> run(const PlanOptions& options, const CliContext& context)
+Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 {
     const Result<PlanRequest> request = requestFrom(options, context);
     if (!request)
@@ -184,7 +184,7 @@ void addPlanCommand(CLI::App& app, CliContext& context)
         app.add_subcommand("plan", "fuel stops along a route, with the risk as a number");
     addPlanFlags(*command, *options);
     addJson(*command, context);
-    onRun(*command, context, [options, &context] { return run(*options, context); });
+    onRun(*command, context, [options, &context] { return runPlan(*options, context); });
 }
 
 } // namespace undermark

@@ -89,7 +89,7 @@ void printRange(const Distances& toZero, const Distances& toDry)
 
 namespace {
 
-void printText(const RangeAnswer& a)
+void printRange(const RangeAnswer& a)
 {
     printRange(a.toZero, a.toDry);
     std::cout << format("\n%.1f ± %.1f L usable, of them %.1f ± %.1f L hidden below the zero mark; "
@@ -106,7 +106,7 @@ void answer(const RangeAnswer& a, const CliContext& context)
     if (context.json)
         print(rangeJson(a));
     else
-        printText(a);
+        printRange(a);
 }
 
 // Usable litres by the tank's shape: what is in it, less what the engine cannot

@@ -14,7 +14,7 @@ namespace undermark {
 
 namespace {
 
-struct Options {
+struct RatesOptions {
     std::optional<double> width;   // L/100 km
     CorrectionOptions corrections;
 };
@@ -64,7 +64,7 @@ Json scaleJson(const std::optional<DisplayedScale>& scale)
             {"readings", scale->readings}};
 }
 
-Json toJson(const RateReport& report, const CarKnowledge& car)
+Json ratesJson(const RateReport& report, const CarKnowledge& car)
 {
     Json json{{"usual", lineJson(report.usual, report.trend)}, {"modes", Json::array()}};
     for (const RateLine& line : report.modes)
@@ -90,7 +90,7 @@ void printLine(const RateLine& line)
                         line.high90.litresPer100Km(), share.c_str(), tanks.c_str());
 }
 
-void printText(const RateReport& report, const CarKnowledge& car, double width)
+void printRates(const RateReport& report, const CarKnowledge& car, double width)
 {
     std::cout << format("%-16s %8s   %-16s %7s   more tanks to narrow it to %.2g\n", "L/100 km", "rate",
                         "90 % interval", "share", width);
@@ -98,7 +98,7 @@ void printText(const RateReport& report, const CarKnowledge& car, double width)
     for (const RateLine& line : report.modes)
         printLine(line);
     std::cout << format("\nidling %.2f ± %.2f L/h, a cold start %.2f ± %.2f L\n"
-                        "these are of the long run; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
+                        "these are of the long runRates; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
                         report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour(),
                         report.coldStart.mean.litres(), report.coldStart.sd.litres(),
                         report.trend.percent(), report.trendLow90.percent(),
@@ -118,7 +118,7 @@ void printText(const RateReport& report, const CarKnowledge& car, double width)
                             lesson.learnt ? "" : " (kept out)");
 }
 
-Result<void> run(const Options& o, const CliContext& context)
+Result<void> runRates(const RatesOptions& o, const CliContext& context)
 {
     const Result<CarKnowledge> car = learnVehicle(context, o.corrections);
     if (!car)
@@ -129,9 +129,9 @@ Result<void> run(const Options& o, const CliContext& context)
     const Screened& known = car->consumption;
     const RateReport report = reportRates(known.intervals, known.learnt,
                                           ConsumptionModel(known.model.setup()), options);
-    Json json = toJson(report, *car);
+    Json json = ratesJson(report, *car);
     if (!context.json)
-        printText(report, *car, o.width.value_or(1));
+        printRates(report, *car, o.width.value_or(1));
     if (anyOf(o.corrections)) {
         const Result<CarKnowledge> plain = learnVehicle(context);
         if (!plain)
@@ -156,12 +156,12 @@ Result<void> run(const Options& o, const CliContext& context)
 void addRatesCommand(CLI::App& app, CliContext& context)
 {
     CLI::App* rates = app.add_subcommand("rates", "consumption by driving mode, and what the last fills taught");
-    auto o = std::make_shared<Options>();
+    auto o = std::make_shared<RatesOptions>();
     addNumber(*rates, "--width", o->width, kPositive,
               "wanted width of the 90 % interval, L/100 km; default 1");
     addCorrections(*rates, o->corrections);
     addJson(*rates, context);
-    onRun(*rates, context, [o, &context] { return run(*o, context); });
+    onRun(*rates, context, [o, &context] { return runRates(*o, context); });
 }
 
 } // namespace undermark

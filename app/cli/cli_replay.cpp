@@ -95,7 +95,7 @@ private:
     bool m_shown = false;
 };
 
-Result<Replay> runReplay(SamplesCsv& file, const LevelSource& sender, const TrackerSettings& settings,
+Result<Replay> runReplay(SamplesCsv& file, const ReplaySource& sender, const TrackerSettings& settings,
                          TrackFile& track)
 {
     Replay out;
@@ -161,7 +161,7 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
 
 Result<void> replay(const ReplayOptions& options, const CliContext& context)
 {
-    const Result<LevelSource> sender = levelSource(options);
+    const Result<ReplaySource> sender = levelSource(options);
     if (!sender)
         return fail(sender.error());
     Result<SamplesCsv> samples = SamplesCsv::open(options.samples);

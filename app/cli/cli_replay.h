@@ -20,7 +20,7 @@ struct ReplayOptions {
 };
 
 // One sender, or the two of a saddle tank.
-struct LevelSource {
+struct ReplaySource {
     std::optional<LevelCurve> curve;
     std::optional<SaddleCurves> saddle;
     bool prior = false;                      // from the tank's shape
@@ -31,7 +31,7 @@ struct LevelSource {
 };
 
 // From the calibration or the shape; findings become warnings.
-Result<LevelSource> levelSource(const ReplayOptions& options);
+Result<ReplaySource> levelSource(const ReplayOptions& options);
 
 struct Replay {
     long samples = 0;

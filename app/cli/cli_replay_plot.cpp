@@ -10,14 +10,14 @@ namespace undermark {
 namespace {
 
 constexpr std::size_t kMostPoints = 2000;
-constexpr double kLeft = 60, kTop = 20, kWidth = 900, kHeight = 360;
+constexpr double kReplayLeft = 60, kReplayTop = 20, kReplayWidth = 900, kReplayHeight = 360;
 
 struct Axes {
     double startS, seconds, fullL;
-    double x(double timeS) const { return kLeft + kWidth * (timeS - startS) / seconds; }
+    double x(double timeS) const { return kReplayLeft + kReplayWidth * (timeS - startS) / seconds; }
     double y(double litres) const
     {
-        return kTop + kHeight * (1.0 - std::clamp(litres / fullL, 0.0, 1.0));
+        return kReplayTop + kReplayHeight * (1.0 - std::clamp(litres / fullL, 0.0, 1.0));
     }
 };
 
@@ -29,12 +29,12 @@ std::string grid(const Axes& axes)
     for (int i = 0; i <= 5; ++i) {
         const double litres = axes.fullL * i / 5.0;
         const double y = axes.y(litres);
-        svg += format("<path d='M%.0f %.1fh%.0f' stroke='#ccc'/>", kLeft, y, kWidth);
-        svg += format("<text x='%.0f' y='%.1f' text-anchor='end'>%.0f L</text>\n", kLeft - 6, y + 4,
+        svg += format("<path d='M%.0f %.1fh%.0f' stroke='#ccc'/>", kReplayLeft, y, kReplayWidth);
+        svg += format("<text x='%.0f' y='%.1f' text-anchor='end'>%.0f L</text>\n", kReplayLeft - 6, y + 4,
                       litres);
         const double timeS = axes.startS + axes.seconds * i / 5.0;
         svg += format("<text x='%.1f' y='%.0f' text-anchor='middle'>%.1f min</text>\n",
-                      axes.x(timeS), kTop + kHeight + 18, timeS / 60.0);
+                      axes.x(timeS), kReplayTop + kReplayHeight + 18, timeS / 60.0);
     }
     return svg;
 }
@@ -49,7 +49,7 @@ std::string band(const std::vector<PlotPoint>& points, const Axes& axes)
     return svg + "'/>\n";
 }
 
-std::string estimate(const std::vector<PlotPoint>& points, const Axes& axes)
+std::string estimateLine(const std::vector<PlotPoint>& points, const Axes& axes)
 {
     std::string svg = "<polyline fill='none' stroke='#1b6ca8' stroke-width='2' points='";
     for (const PlotPoint& point : points)
@@ -77,9 +77,9 @@ std::string marks(const std::vector<TrackerEvent>& events, const Axes& axes)
         const double x = axes.x(event.onset.count());
         const std::string label = refuel ? format("+%.1f L", event.litres.mean.litres())
                                          : std::string("fault: ") + faultWord(event.fault);
-        svg += format("<path d='M%.1f %.0fv%.0f' stroke='%s' stroke-dasharray='%s'/>", x, kTop,
-                      kHeight, refuel ? "#2e7d32" : "#b23b00", refuel ? "none" : "6 3");
-        svg += format("<text x='%.1f' y='%.0f'>%s</text>\n", x + 4, kTop + 12, label.c_str());
+        svg += format("<path d='M%.1f %.0fv%.0f' stroke='%s' stroke-dasharray='%s'/>", x, kReplayTop,
+                      kReplayHeight, refuel ? "#2e7d32" : "#b23b00", refuel ? "none" : "6 3");
+        svg += format("<text x='%.1f' y='%.0f'>%s</text>\n", x + 4, kReplayTop + 12, label.c_str());
     }
     return svg;
 }
@@ -109,10 +109,10 @@ std::string replaySvg(const std::vector<PlotPoint>& points,
     }
     return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1000 440' font-family='sans-serif'"
            " font-size='12'>\n<rect width='1000' height='440' fill='white'/>\n"
-        + grid(axes) + band(points, axes) + readings(points, axes) + estimate(points, axes)
+        + grid(axes) + band(points, axes) + readings(points, axes) + estimateLine(points, axes)
         + marks(events, axes)
         + format("<text x='%.0f' y='430'>dots: read (means of half a minute); line: litres since "
-                 "drained, estimated, with two standard deviations%s</text>\n</svg>\n", kLeft, caveat);
+                 "drained, estimated, with two standard deviations%s</text>\n</svg>\n", kReplayLeft, caveat);
 }
 
 } // namespace undermark

@@ -28,7 +28,7 @@ LevelObservation observeSaddle(const SaddleCurves& saddle, Signal first, Signal 
 
 } // namespace
 
-std::optional<LevelObservation> LevelSource::read(const SampleRow& row) const
+std::optional<LevelObservation> ReplaySource::read(const SampleRow& row) const
 {
     if (!row.signal || (saddle && !row.signal2))
         return std::nullopt;
@@ -40,7 +40,7 @@ std::optional<LevelObservation> LevelSource::read(const SampleRow& row) const
     return seen;
 }
 
-TrackerSettings LevelSource::settings() const
+TrackerSettings ReplaySource::settings() const
 {
     TrackerSettings out = trackerSettings(saddle ? saddle->first : *curve);
     if (saddle) {
@@ -53,14 +53,14 @@ TrackerSettings LevelSource::settings() const
 
 namespace {
 
-Result<LevelSource> calibratedSource(const std::filesystem::path& file)
+Result<ReplaySource> calibratedSource(const std::filesystem::path& file)
 {
     const Result<PointsFile> points = readPoints(file);
     if (!points)
         return fail(points.error());
     for (const Sentence& warning : points->warnings)
         warn(warning);
-    LevelSource sender;
+    ReplaySource sender;
     if (std::ranges::all_of(points->points, [](const auto& p) { return p.signal2.has_value(); })) {
         Result<SaddleCurves> saddle = fitSaddle(points->points);
         if (!saddle) {
@@ -90,7 +90,7 @@ Result<LevelSource> calibratedSource(const std::filesystem::path& file)
 
 } // namespace
 
-Result<LevelSource> levelSource(const ReplayOptions& options)
+Result<ReplaySource> levelSource(const ReplayOptions& options)
 {
     if (const auto sound = checkShapeFlags(options.shape); !sound)
         return fail(sound.error());
@@ -104,13 +104,13 @@ Result<LevelSource> levelSource(const ReplayOptions& options)
         Result<LevelCurve> curve = priorCurveFrom(options.shape);
         if (!curve)
             return fail(curve.error());
-        LevelSource source;
+        ReplaySource source;
         source.curve = std::move(*curve);
         source.prior = true;
         source.seriesSpread = *spread;
         return source;
     }
-    Result<LevelSource> source = calibratedSource(options.calibration);
+    Result<ReplaySource> source = calibratedSource(options.calibration);
     if (source)
         source->seriesSpread = *spread;
     return source;

@@ -11,7 +11,7 @@ namespace undermark {
 
 namespace {
 
-const char* wordOf(EvidenceKind kind)
+const char* proofWord(EvidenceKind kind)
 {
     switch (kind) {
     case EvidenceKind::fill: return "fill";
@@ -33,7 +33,7 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
               {"evidence", Json::array()}};
     for (const EvidenceItem& item : car.reserve.evidence())
         json["evidence"].push_back(
-            {{"kind", wordOf(item.kind)},
+            {{"kind", proofWord(item.kind)},
              {"date", item.time ? Json(dateText(*item.time)) : Json()},
              {"text", english(item.text)},
              {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},

@@ -11,14 +11,14 @@ namespace undermark {
 
 namespace {
 
-struct Options {
+struct VehicleOptions {
     std::string name, fuel, circuit, signalUnit;
     std::vector<std::string> surge;
     std::optional<double> capacity, zero, leftBehind, leftBehindSd, unusable, unusableSd, lamp;
     std::optional<double> supply, pullUp, resolution;
 };
 
-void addTankFlags(CLI::App& command, Options& o)
+void addVehicleFlags(CLI::App& command, VehicleOptions& o)
 {
     addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
     command.add_option("--fuel", o.fuel, "petrol, diesel, lpg or ethanol")->check(oneWordOf<FuelKind>());
@@ -82,7 +82,7 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
     return {};
 }
 
-void apply(const Options& o, Vehicle& vehicle)
+void apply(const VehicleOptions& o, Vehicle& vehicle)
 {
     if (o.capacity)
         vehicle.capacity = Volume::fromLitres(*o.capacity);
@@ -114,7 +114,7 @@ std::vector<Entry<Mode>> standardModes()
     return modes;
 }
 
-Result<void> runAdd(const Options& o, const CliContext& context)
+Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
 {
     Vehicle vehicle;
     vehicle.name = o.name;
@@ -135,7 +135,7 @@ Result<void> runAdd(const Options& o, const CliContext& context)
     return {};
 }
 
-Result<void> runSet(const Options& o, const CliContext& context)
+Result<void> runSet(const VehicleOptions& o, const CliContext& context)
 {
     auto open = openVehicle(context, OpenMode::readWrite);
     if (!open)
@@ -258,16 +258,16 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
 {
     CLI::App* vehicle = app.add_subcommand("vehicle", "tank and sender: add, set, list, show");
     vehicle->require_subcommand(1);
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<VehicleOptions>();
     CLI::App* add = vehicle->add_subcommand("add", "a new vehicle");
     add->add_option("--name", options->name, "its name")->required();
-    addTankFlags(*add, *options);
+    addVehicleFlags(*add, *options);
     add->get_option("--capacity-l")->required();
     add->get_option("--fuel")->required();
     addJson(*add, context);
     onRun(*add, context, [options, &context] { return runAdd(*options, context); });
     CLI::App* set = vehicle->add_subcommand("set", "change what is known of a vehicle");
-    addTankFlags(*set, *options);
+    addVehicleFlags(*set, *options);
     addJson(*set, context);
     onRun(*set, context, [options, &context] { return runSet(*options, context); });
     CLI::App* list = vehicle->add_subcommand("list", "all vehicles");

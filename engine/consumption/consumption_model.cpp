@@ -14,19 +14,19 @@ namespace undermark {
 namespace {
 
 // Degrees of freedom 2a of the prior noise: about four tanks' worth.
-constexpr double kPriorShape = 2.5;
+constexpr double kModelPriorShape = 2.5;
 // Scales beyond which a stretch counts less (Huber).
-constexpr double kBound = 2;
+constexpr double kModelBound = 2;
 constexpr double kLeastLitres = 1e-6;
 constexpr double kShortShare = 0.2;
 constexpr std::size_t kUsualTanks = 20;   // that the usual litres are the mean of
 // What a rate may not fall below, L/km.
 constexpr double kLeastRate = 0.002;
 
-ConjugateRegression priorRegression(const RatePrior& prior)
+ConjugateRegression ratePriorRegression(const RatePrior& prior)
 {
     // Prior mean of s2 is 1: the noise setup is believed as it stands.
-    return {prior.mean, prior.covariance, kPriorShape, kPriorShape - 1};
+    return {prior.mean, prior.covariance, kModelPriorShape, kModelPriorShape - 1};
 }
 
 Circumstances circumstancesOf(const Interval& stretch)
@@ -38,7 +38,7 @@ Circumstances circumstancesOf(const Interval& stretch)
 }
 
 // Which bands of a law held the outcome.
-std::array<bool, 3> hits(const StudentT& law, double outcome, const BandFactors& factors)
+std::array<bool, 3> bandHits(const StudentT& law, double outcome, const BandFactors& factors)
 {
     const StudentT standard{0, 1, law.degreesOfFreedom};
     const double away = std::abs(outcome - law.location) / law.scale;
@@ -51,7 +51,7 @@ std::array<bool, 3> hits(const StudentT& law, double outcome, const BandFactors&
 } // namespace
 
 ConsumptionModel::ConsumptionModel(ConsumptionSetup setup)
-    : m_setup(std::move(setup)), m_regression(priorRegression(ratePrior(m_setup.modes))),
+    : m_setup(std::move(setup)), m_regression(ratePriorRegression(ratePrior(m_setup.modes))),
       m_mix(ratePrior(m_setup.modes).usualMixKm)
 {
 }
@@ -154,11 +154,11 @@ void ConsumptionModel::observe(const Interval& interval)
     const Circumstances known = circumstancesOf(interval);
     const StudentT expected = m_trend.predict(known, relative);
     if (isShort(interval.burnt.mean))
-        m_shortBands.observe(hits(expected, y, m_shortBands.over(m_bands)));
+        m_shortBands.observe(bandHits(expected, y, m_shortBands.over(m_bands)));
     else {
-        m_bands.observe(hits(expected, y, m_bands));
+        m_bands.observe(bandHits(expected, y, m_bands));
         const StudentT ahead = m_trend.predict({known.begin, std::nullopt}, relative);
-        m_aheadBands.observe(hits(ahead, y, m_aheadBands));
+        m_aheadBands.observe(bandHits(ahead, y, m_aheadBands));
     }
     m_trend.observe(known, y, relative);
     const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
@@ -166,7 +166,7 @@ void ConsumptionModel::observe(const Interval& interval)
 
     // In litres, as the regression is: on a log scale the low side would count less.
     const double awayInLitres = std::abs(std::exp(y - expected.location) - 1) / expected.scale;
-    const double excess = std::max(1.0, awayInLitres / kBound);
+    const double excess = std::max(1.0, awayInLitres / kModelBound);
     m_regression.forget(keep);
     m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
     m_trend.rebase(std::log(expectedLitres(x) / before_l));

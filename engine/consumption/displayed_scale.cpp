@@ -14,7 +14,7 @@ constexpr double kPriorFactor = 1.05;
 constexpr double kPriorSpread = 0.10;
 // One reading scatters by about 3 %: click, and the display's own rounding.
 constexpr double kReadingSpread = 0.03;
-constexpr double kPriorShape = 2.5;
+constexpr double kScalePriorShape = 2.5;
 
 } // namespace
 
@@ -24,8 +24,8 @@ std::optional<DisplayedScale> learnDisplayedScale(std::span<const Fill> fills,
 {
     const double spread2 = kReadingSpread * kReadingSpread;
     ConjugateRegression regression({std::log(kPriorFactor)},
-                                   {kPriorSpread * kPriorSpread / spread2}, kPriorShape,
-                                   spread2 * (kPriorShape - 1));
+                                   {kPriorSpread * kPriorSpread / spread2}, kScalePriorShape,
+                                   spread2 * (kScalePriorShape - 1));
     DisplayedScale scale;
     for (std::size_t i = 0; i < intervals.size(); ++i) {
         const Interval& stretch = intervals[i];

@@ -14,9 +14,9 @@ namespace {
 // up to one (common practice), so the middle is the likeliest.
 constexpr std::array kSdFactor{0.5, 0.7, 1.0, 1.4, 2.0, 2.8};
 constexpr std::array kPrior{0.10, 0.20, 0.30, 0.20, 0.15, 0.05};
-constexpr double kKeep = 0.995;         // per stretch, towards the prior, as in the trend
-constexpr double kPriorShape = 3.5;     // of the scale, as in the trend
-constexpr double kBound = 3;            // scales beyond which an error counts no more
+constexpr double kSplitKeep = 0.995;         // per stretch, towards the prior, as in the trend
+constexpr double kSplitPriorShape = 3.5;     // of the scale, as in the trend
+constexpr double kSplitBound = 3;            // scales beyond which an error counts no more
 
 } // namespace
 
@@ -24,8 +24,8 @@ NoiseSplit::NoiseSplit()
 {
     for (std::size_t i = 0; i < kCandidates; ++i) {
         m_logWeight[i] = std::log(kPrior[i]);
-        m_shape[i] = kPriorShape;
-        m_rate[i] = kPriorShape - 1;
+        m_shape[i] = kSplitPriorShape;
+        m_rate[i] = kSplitPriorShape - 1;
     }
     m_clickFactor = meanFactor();
 }
@@ -48,11 +48,11 @@ void NoiseSplit::observe(double error, double clickVariance, double otherVarianc
     for (std::size_t i = 0; i < kCandidates; ++i) {
         const double variance = kSdFactor[i] * kSdFactor[i] * clickVariance + otherVariance;
         const StudentT law{0, std::sqrt(m_rate[i] / m_shape[i] * variance), 2 * m_shape[i]};
-        const double bounded = std::clamp(error, -kBound * law.scale, kBound * law.scale);
-        m_logWeight[i] = kKeep * m_logWeight[i] + (1 - kKeep) * std::log(kPrior[i])
+        const double bounded = std::clamp(error, -kSplitBound * law.scale, kSplitBound * law.scale);
+        m_logWeight[i] = kSplitKeep * m_logWeight[i] + (1 - kSplitKeep) * std::log(kPrior[i])
             + law.logDensity(bounded);
-        m_shape[i] = kKeep * m_shape[i] + (1 - kKeep) * kPriorShape + 0.5;
-        m_rate[i] = kKeep * m_rate[i] + (1 - kKeep) * (kPriorShape - 1)
+        m_shape[i] = kSplitKeep * m_shape[i] + (1 - kSplitKeep) * kSplitPriorShape + 0.5;
+        m_rate[i] = kSplitKeep * m_rate[i] + (1 - kSplitKeep) * (kSplitPriorShape - 1)
             + 0.5 * bounded * bounded / variance;
     }
     // Only differences of the weights mean anything.

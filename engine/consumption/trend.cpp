@@ -14,19 +14,19 @@ enum Feature : std::size_t { kLevel, kRecent, kCosine, kSine, kPace, kRecentPace
 // Round numbers, chosen on simulated cars together with one real log; none is a
 // sharp optimum.
 constexpr double kRecentWeight = 0.4;      // of the newest stretch
-constexpr double kKeep = 0.995;            // per stretch, towards the prior
+constexpr double kTrendKeep = 0.995;            // per stretch, towards the prior
 constexpr double kLongMemory = 60;         // stretches, of the usual pace
-constexpr double kBound = 2.0;             // scales beyond which a stretch counts less
-// Bounding takes from the scale: of a normal error only E[min(z^2, kBound^2)] =
+constexpr double kTrendBound = 2.0;             // scales beyond which a stretch counts less
+// Bounding takes from the scale: of a normal error only E[min(z^2, kTrendBound^2)] =
 // 0.9205 is seen, so what is learnt is that share of the variance.
 constexpr double kSeenOfVariance = 0.9205;
 constexpr double kPacePersists = 0.4;      // of the last stretch's pace, where the next is unknown
 constexpr double kPaceBound = 2.0;         // standard deviations of this driver's pace
 // Prior of the noise factor: mean 1, and about five tanks' worth.
-constexpr double kPriorShape = 3.5;
+constexpr double kTrendPriorShape = 3.5;
 constexpr double kDaysPerYear = 365.2425;
 
-ConjugateRegression priorRegression()
+ConjugateRegression trendPriorRegression()
 {
     // Of the recent pace: minus b * p, which takes out what the pace explained.
     constexpr double kMean[kFeatures] = {0, 0.4, 0, 0, -0.03, 0.012};
@@ -35,7 +35,7 @@ ConjugateRegression priorRegression()
     std::vector<double> covariance(kFeatures * kFeatures, 0.0);
     for (std::size_t i = 0; i < kFeatures; ++i)
         covariance[i * kFeatures + i] = kSd[i] * kSd[i];
-    return {{kMean, kMean + kFeatures}, covariance, kPriorShape, kPriorShape - 1};
+    return {{kMean, kMean + kFeatures}, covariance, kTrendPriorShape, kTrendPriorShape - 1};
 }
 
 double yearAngle(Instant time)
@@ -54,7 +54,7 @@ double litresPerDay(Volume burnt, Instant begin, Instant end)
     return burnt.litres() / (std::max(days, 0.0) + 1);
 }
 
-Trend::Trend() : m_regression(priorRegression()) {}
+Trend::Trend() : m_regression(trendPriorRegression()) {}
 
 std::vector<double> Trend::features(const Circumstances& now) const
 {
@@ -92,12 +92,12 @@ void Trend::observe(const Circumstances& then, double y, double relativeVariance
 {
     const StudentT expected = predict(then, relativeVariance);
     const double away = std::abs(y - expected.location) / expected.scale;
-    const double excess = std::max(1.0, away / kBound);
-    m_regression.forget(kKeep);
+    const double excess = std::max(1.0, away / kTrendBound);
+    m_regression.forget(kTrendKeep);
     m_regression.observe(features(then), y, relativeVariance * excess * excess);
 
     m_count = std::min(m_count + 1, kLongMemory);
-    const double reach = 1.25 * kBound * expected.scale;
+    const double reach = 1.25 * kTrendBound * expected.scale;
     const double bounded = std::clamp(y, expected.location - reach, expected.location + reach);
     m_recent += std::max(kRecentWeight, 1 / m_count) * (bounded - m_recent);
     if (!then.litresPerDay)

@@ -16,7 +16,7 @@ namespace {
 constexpr std::array kAllKinds{LogKind::fill, LogKind::trip, LogKind::proof, LogKind::calibration};
 
 // By LogKind.
-const char* tableOf(LogKind kind)
+const char* valueTableOf(LogKind kind)
 {
     static const std::array<const char*, 4> tables{Row<Fill>::table, Row<Trip>::table,
                                                    Row<Proof>::table, Row<Calibration>::table};
@@ -42,7 +42,7 @@ std::string keysOf(LogKind kind, const std::string& where)
 {
     std::string sql = "SELECT v.time AS time, " + std::to_string(int(kind)) + " AS sort, "
                       "coalesce(e.corrects, e.id) AS entry, v.id AS id FROM "
-                      + std::string(tableOf(kind)) + " AS v CROSS JOIN entries AS e ON e.id = v.id "
+                      + std::string(valueTableOf(kind)) + " AS v CROSS JOIN entries AS e ON e.id = v.id "
                       "WHERE e.vehicle = ?1 AND " + inForceSql("e") + where;
     return kind == LogKind::calibration ? sql + " AND " + latestCalibration() : sql;
 }
@@ -156,7 +156,7 @@ std::optional<LogPlace> placeOf(const SQLite::Database& database, const EntryId&
         return std::nullopt;
     const auto row = rowInForce(database, entry->id);
     for (const LogKind kind : kAllKinds) {
-        SQLite::Statement select(database, std::string("SELECT time FROM ") + tableOf(kind)
+        SQLite::Statement select(database, std::string("SELECT time FROM ") + valueTableOf(kind)
                                                + " WHERE id = ?");
         select.bind(1, row.value_or(0));
         if (select.executeStep())

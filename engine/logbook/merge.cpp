@@ -73,7 +73,7 @@ void takeValues(SQLite::Database& database, std::int64_t lastOfOurs)
     }
 }
 
-std::int64_t integer(SQLite::Database& database, const std::string& sql)
+std::int64_t count(SQLite::Database& database, const std::string& sql)
 {
     return database.execAndGet(sql.c_str()).getInt64();
 }
@@ -82,7 +82,7 @@ std::int64_t integer(SQLite::Database& database, const std::string& sql)
 // must have found what it refers to; else somebody has tampered with one of them.
 bool contradicts(SQLite::Database& database)
 {
-    return integer(database,
+    return count(database,
                    "SELECT EXISTS (SELECT 1 FROM other.entries AS theirs JOIN main.entries AS mine "
                    "ON mine.uuid = theirs.uuid WHERE mine.kind <> theirs.kind "
                    "OR mine.recorded <> theirs.recorded OR mine.revision <> theirs.revision "
@@ -161,10 +161,10 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
         SQLite::Database& database = m_impl->database;
         const Attached attached(database, copy);
         SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
-        const std::int64_t last = integer(database, "SELECT coalesce(max(id), 0) FROM main.entries");
+        const std::int64_t last = count(database, "SELECT coalesce(max(id), 0) FROM main.entries");
         MergeReport report;
         report.added = takeLedger(database);
-        report.known = integer(database, "SELECT count(*) FROM other.entries") - report.added;
+        report.known = count(database, "SELECT count(*) FROM other.entries") - report.added;
         if (report.known < 0 || contradicts(database))
             return tampered();
         takeValues(database, last);

@@ -17,14 +17,14 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr int kMostCopies = 9;
+constexpr int kMostOldCopies = 9;
 
 std::int64_t versionOf(SQLite::Database& database)
 {
     return database.execAndGet("PRAGMA user_version").getInt64();
 }
 
-Error errorAt(const fs::path& file, ErrorCode code, Sentence detail)
+Error migrationError(const fs::path& file, ErrorCode code, Sentence detail)
 {
     return {code, std::move(detail), file.string(), 0, {}, {}, {}};
 }
@@ -44,7 +44,7 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
     fs::remove(fresh, failed);
     if (const auto copied = copyWhole(database, fresh); !copied)
         return copied;
-    for (int n = 1; n <= kMostCopies; ++n) {
+    for (int n = 1; n <= kMostOldCopies; ++n) {
         const fs::path name = n == 1 ? base : base + "-" + std::to_string(n);
         const bool taken = fs::exists(name, failed);
         if (taken && !sameContent(fresh, name))
@@ -53,12 +53,12 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(errorAt(name, ErrorCode::fileAccess, Sentence::just(failed.message())))
+        return failed ? fail(migrationError(name, ErrorCode::fileAccess, Sentence::just(failed.message())))
                       : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
     return fail(
-        errorAt(file, ErrorCode::fileAccess,
+        migrationError(file, ErrorCode::fileAccess,
                 Sentence::of("there are too many copies of older schemas beside the logbook")));
 }
 
@@ -83,7 +83,7 @@ Result<void> takeStep(SQLite::Database& database, const fs::path& file, const Mi
     database.exec("UPDATE schema_info SET readable_by = " + std::to_string(step.readableBy));
     database.exec("PRAGMA user_version = " + std::to_string(step.from + 1));
     if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep())
-        return fail(errorAt(
+        return fail(migrationError(
             file, ErrorCode::damaged,
             Sentence::of(
                 "rows of the logbook refer to rows that are not there; it was left as it is")));
@@ -108,7 +108,7 @@ Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const S
          version = versionOf(database)) {
         const MigrationStep* step = stepFrom(schema, version);
         if (!step)
-            return fail(errorAt(file, ErrorCode::damaged,
+            return fail(migrationError(file, ErrorCode::damaged,
                                 Sentence::of("the logbook states schema %1, which no Undermark has "
                                              "written; it was left as it is",
                                              counted(version))));

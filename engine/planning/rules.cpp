@@ -14,7 +14,7 @@ Part km(double value)
 {
     return amount(Distance::fromKm(value), 2);
 }
-Part litres(double value)
+Part wholeLitres(double value)
 {
     return amount(Volume::fromLitres(value), 2);
 }
@@ -83,7 +83,7 @@ RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
     const double there = problem.capacity - request.tank.floor.litres();
     RuleFinding finding{Sentence::of("autonomy: a full tank"), needed <= there + 1e-9, {}, {}, {}};
     finding.text = Sentence::of("%1 need %2, a full tank has %3 above the floor", km(way),
-                                litres(needed), litres(there));
+                                wholeLitres(needed), wholeLitres(there));
     finding.shortBy = Volume::fromLitres(std::max(needed - there, 0.0));
     return finding;
 }

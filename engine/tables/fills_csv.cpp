@@ -8,8 +8,8 @@ namespace undermark {
 
 namespace {
 
-enum Column { kDate, kLitres, kKm, kOdometer, kFull, kPrice, kBlend, kTemperature, kColumns };
-constexpr std::array<CsvColumn, kColumns> kWanted{{{"date", true},
+enum FillsColumn { kFillDate, kFillLitres, kFillKm, kFillOdometer, kFillFull, kFillPrice, kFillBlend, kFillTemperature, kFillColumns };
+constexpr std::array<CsvColumn, kFillColumns> kWanted{{{"date", true},
                                                    {"litres", true},
                                                    {"km", false},
                                                    {"odometer_km", false},
@@ -44,37 +44,37 @@ int digits(std::string_view text, std::size_t at, std::size_t count)
 Result<Fill> readFill(const CsvReader& reader)
 {
     Fill fill;
-    const Result<Instant> time = parseInstant(reader.text(kDate));
+    const Result<Instant> time = parseInstant(reader.text(kFillDate));
     if (!time)
-        return fail(reader.errorAt(kDate, time.error().detail, time.error().expected));
+        return fail(reader.errorAt(kFillDate, time.error().detail, time.error().expected));
     fill.time = *time;
-    const auto litres = reader.number(kLitres, kPositive);
+    const auto litres = reader.number(kFillLitres, kPositive);
     if (!litres)
         return fail(litres.error());
     fill.volume = Volume::fromLitres(*litres);
-    if (reader.has(kKm)) {
-        const auto km = reader.number(kKm, kPositive);
+    if (reader.has(kFillKm)) {
+        const auto km = reader.number(kFillKm, kPositive);
         if (!km)
             return fail(km.error());
         fill.sinceLast = Distance::fromKm(*km);
     } else {
-        const auto km = reader.number(kOdometer, kNotNegative);
+        const auto km = reader.number(kFillOdometer, kNotNegative);
         if (!km)
             return fail(km.error());
         fill.odometer = Distance::fromKm(*km);
     }
-    const std::string_view full = reader.text(kFull);
+    const std::string_view full = reader.text(kFillFull);
     if (!full.empty() && full != "0" && full != "1")
-        return fail(reader.errorAt(kFull, Sentence::of("this is neither full nor partial"),
+        return fail(reader.errorAt(kFillFull, Sentence::of("this is neither full nor partial"),
                                    Sentence::of("1 or 0")));
     fill.extent = full == "0" ? FillExtent::partial : FillExtent::full;
-    const auto price = reader.optionalNumber(kPrice, kNotNegative);
+    const auto price = reader.optionalNumber(kFillPrice, kNotNegative);
     if (!price)
         return fail(price.error());
     fill.pricePerLitre = *price;
-    if (const std::string_view blend = reader.text(kBlend); !blend.empty())
+    if (const std::string_view blend = reader.text(kFillBlend); !blend.empty())
         fill.blend = std::string(blend);
-    const auto celsius = reader.optionalNumber(kTemperature, kFuelTemperature);
+    const auto celsius = reader.optionalNumber(kFillTemperature, kFuelTemperature);
     if (!celsius)
         return fail(celsius.error());
     if (*celsius)
@@ -112,14 +112,14 @@ Result<FillsFile> readFillsCsv(const std::filesystem::path& file)
     Result<CsvReader> reader = CsvReader::open(file, kWanted);
     if (!reader)
         return fail(reader.error());
-    if (reader->has(kKm) == reader->has(kOdometer)) {
+    if (reader->has(kFillKm) == reader->has(kFillOdometer)) {
         Error error{.code = ErrorCode::badInput,
                     .detail = Sentence::of("the header must name one of km and odometer_km"),
                     .file = file.string(),
                     .line = reader->line(),
                     .column = "km",
                     .expected = Sentence::of("km or odometer_km"),
-                    .found = Sentence::part(reader->has(kKm) ? Sentence::of("both")
+                    .found = Sentence::part(reader->has(kFillKm) ? Sentence::of("both")
                                                              : Sentence::of("neither"))};
         return fail(std::move(error));
     }
@@ -137,7 +137,7 @@ Result<FillsFile> readFillsCsv(const std::filesystem::path& file)
         fills.rows.push_back({std::move(*fill), long(fills.rows.size()) + 1, reader->line()});
     }
     if (fills.rows.empty()) {
-        Error error = reader->errorAt(kDate, Sentence::of("the file holds no fill"),
+        Error error = reader->errorAt(kFillDate, Sentence::of("the file holds no fill"),
                                       Sentence::of("at least one row"));
         return fail(std::move(error));
     }

@@ -25,19 +25,19 @@ template <auto Member, auto Make, auto Value> constexpr NumberField numberField(
 }
 
 constexpr auto kSame = [](double value) { return value; };
-constexpr auto kLitres = [](Volume volume) { return volume.litres(); };
+constexpr auto kLitresRange = [](Volume volume) { return volume.litres(); };
 constexpr auto kToLitres = [](double value) { return Volume::fromLitres(value); };
 constexpr auto kMinutes = [](Minutes minutes) { return minutes.count(); };
 constexpr auto kToMinutes = [](double value) { return Minutes(value); };
-constexpr auto kKm = [](Distance distance) { return distance.km(); };
+constexpr auto kKmRange = [](Distance distance) { return distance.km(); };
 constexpr auto kToKm = [](double value) { return Distance::fromKm(value); };
 
 constexpr NumberField kNumbers[] = {
     numberField<&RoutePoint::pricePerLitre, kSame, kSame>("price_per_l"),
-    numberField<&RoutePoint::leastPurchase, kToLitres, kLitres>("min_litres"),
-    numberField<&RoutePoint::mostPurchase, kToLitres, kLitres>("max_litres"),
+    numberField<&RoutePoint::leastPurchase, kToLitres, kLitresRange>("min_litres"),
+    numberField<&RoutePoint::mostPurchase, kToLitres, kLitresRange>("max_litres"),
     numberField<&RoutePoint::stopTime, kToMinutes, kMinutes>("stop_min"),
-    numberField<&RoutePoint::detour, kToKm, kKm>("detour_km"),
+    numberField<&RoutePoint::detour, kToKm, kKmRange>("detour_km"),
     numberField<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
 };
 

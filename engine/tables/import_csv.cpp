@@ -127,8 +127,8 @@ Instant dateAt(const CsvReader& reader, std::size_t column, DateOrder order,
     return time.value_or(Instant{});
 }
 
-enum FillColumn { kDate, kLitres, kOdometer, kTripMeter, kFull, kNeck, kReset, kPrice, kTotal, kSignal,
-                  kBlend, kTemperature, kDisplayed, kCounted };
+enum FillColumn { kImportDate, kImportLitres, kImportOdometer, kImportTripMeter, kImportFull, kImportNeck, kImportReset, kImportPrice, kImportTotal, kImportSignal,
+                  kImportBlend, kImportTemperature, kImportDisplayed, kImportCounted };
 
 Consumption rateOf(double number, RateUnit unit)
 {
@@ -145,8 +145,8 @@ Consumption rateOf(double number, RateUnit unit)
 std::optional<double> priceOf(const CsvReader& reader, const ImportOptions& options, Volume volume,
                               std::optional<Error>& failed)
 {
-    const auto byUnit = times(reader, kPrice, kNotNegative, 1.0 / options.litre.litres(), failed);
-    const auto total = times(reader, kTotal, kNotNegative, 1.0, failed);
+    const auto byUnit = times(reader, kImportPrice, kNotNegative, 1.0 / options.litre.litres(), failed);
+    const auto total = times(reader, kImportTotal, kNotNegative, 1.0, failed);
     return byUnit || !total || !(volume > Volume()) ? byUnit : std::optional(*total / volume.litres());
 }
 
@@ -154,58 +154,58 @@ std::optional<Temperature> temperatureOf(const CsvReader& reader, const ImportOp
                                          std::optional<Error>& failed)
 {
     if (!options.fahrenheit)
-        return times(reader, kTemperature, kCelsius, Temperature::fromCelsius(1), failed);
-    const auto degrees = times(reader, kTemperature, kFahrenheit, 1.0, failed);
+        return times(reader, kImportTemperature, kCelsius, Temperature::fromCelsius(1), failed);
+    const auto degrees = times(reader, kImportTemperature, kFahrenheit, 1.0, failed);
     return degrees ? std::optional(Temperature::fromCelsius((*degrees - 32.0) / 1.8)) : std::nullopt;
 }
 
-Result<Fill> readFill(const CsvReader& reader, const ImportOptions& options)
+Result<Fill> readImportedFill(const CsvReader& reader, const ImportOptions& options)
 {
     std::optional<Error> failed;
     Fill fill;
-    fill.time = dateAt(reader, kDate, options.dates, failed);
-    if (const auto litres = reader.number(kLitres, kPositive))
+    fill.time = dateAt(reader, kImportDate, options.dates, failed);
+    if (const auto litres = reader.number(kImportLitres, kPositive))
         fill.volume = options.litre * *litres;
     else if (!failed)
         failed = litres.error();
-    fill.odometer = times(reader, kOdometer, kNotNegative, options.km, failed);
-    fill.sinceLast = times(reader, kTripMeter, kNotNegative, options.km, failed);
-    const bool full = yesNo(reader, kFull, failed).value_or(true);
-    const bool neck = yesNo(reader, kNeck, failed).value_or(false);
+    fill.odometer = times(reader, kImportOdometer, kNotNegative, options.km, failed);
+    fill.sinceLast = times(reader, kImportTripMeter, kNotNegative, options.km, failed);
+    const bool full = yesNo(reader, kImportFull, failed).value_or(true);
+    const bool neck = yesNo(reader, kImportNeck, failed).value_or(false);
     fill.extent = neck ? FillExtent::neck : full ? FillExtent::full : FillExtent::partial;
-    fill.odometerReset = yesNo(reader, kReset, failed).value_or(false);
+    fill.odometerReset = yesNo(reader, kImportReset, failed).value_or(false);
     fill.pricePerLitre = priceOf(reader, options, fill.volume, failed);
-    fill.signalBefore = times(reader, kSignal, kAnyNumber, Signal::of(1), failed);
-    if (const auto blend = reader.text(kBlend); !blend.empty())
+    fill.signalBefore = times(reader, kImportSignal, kAnyNumber, Signal::of(1), failed);
+    if (const auto blend = reader.text(kImportBlend); !blend.empty())
         fill.blend = std::string(plainText(blend));
     fill.temperature = temperatureOf(reader, options, failed);
-    if (const auto rate = times(reader, kDisplayed, kPositive, 1.0, failed))
+    if (const auto rate = times(reader, kImportDisplayed, kPositive, 1.0, failed))
         fill.displayed = rateOf(*rate, options.rate);
-    fill.counted = yesNo(reader, kCounted, failed);
+    fill.counted = yesNo(reader, kImportCounted, failed);
     return failed ? Result<Fill>(fail(*failed)) : fill;
 }
 
-enum TripColumn { kTripDate, kKm, kMode, kIdle, kCount };
+enum TripColumn { kImportTripDate, kImportKm, kImportMode, kImportIdle, kImportCount };
 
 Result<Trip> readTrip(const CsvReader& reader, const ImportOptions& options)
 {
     std::optional<Error> failed;
     Trip trip;
-    trip.time = dateAt(reader, kTripDate, options.dates, failed);
-    if (const auto km = reader.number(kKm, kNotNegative))
+    trip.time = dateAt(reader, kImportTripDate, options.dates, failed);
+    if (const auto km = reader.number(kImportKm, kNotNegative))
         trip.distance = options.km * *km;
     else if (!failed)
         failed = km.error();
-    trip.mode = std::string(plainText(reader.text(kMode)));
+    trip.mode = std::string(plainText(reader.text(kImportMode)));
     if (trip.mode.empty() && !failed)
-        failed = reader.errorAt(kMode, Sentence::of("a trip needs its driving mode"),
+        failed = reader.errorAt(kImportMode, Sentence::of("a trip needs its driving mode"),
                                 Sentence::of("a mode of the vehicle"));
-    if (const auto idle = times(reader, kIdle, kNotNegative, 1.0, failed))
+    if (const auto idle = times(reader, kImportIdle, kNotNegative, 1.0, failed))
         trip.idle = std::chrono::duration<double, std::ratio<60>>(*idle);
-    if (const auto starts = times(reader, kCount, kStarts, 1.0, failed))
+    if (const auto starts = times(reader, kImportCount, kStarts, 1.0, failed))
         trip.starts = static_cast<int>(*starts);
     if (!(trip.distance > Distance()) && !trip.idle && !failed)
-        failed = reader.errorAt(kKm, Sentence::of("a trip without kilometres needs idle minutes"),
+        failed = reader.errorAt(kImportKm, Sentence::of("a trip without kilometres needs idle minutes"),
                                 Sentence::of("km above 0"));
     return failed ? Result<Trip>(fail(*failed)) : trip;
 }
@@ -257,7 +257,7 @@ Result<Imported<Fill>> readFillsToImport(const std::filesystem::path& file, cons
                               {"counted"}});
     if (!table)
         return fail(table.error());
-    return table->rows<Fill>([&](const CsvReader& reader) { return readFill(reader, options); });
+    return table->rows<Fill>([&](const CsvReader& reader) { return readImportedFill(reader, options); });
 }
 
 Result<Imported<Trip>> readTripsToImport(const std::filesystem::path& file, const ImportOptions& options)

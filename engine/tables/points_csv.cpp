@@ -11,8 +11,8 @@ namespace undermark {
 
 namespace {
 
-enum Column : std::size_t { kAdded, kSignal, kSignal2, kSignalSd, kReadings, kLoad };
-constexpr std::array<CsvColumn, 6> kColumns{{{"added_l", true},
+enum PointColumn : std::size_t { kPointAdded, kPointSignal, kPointSignal2, kPointSignalSd, kPointReadings, kPointLoad };
+constexpr std::array<CsvColumn, 6> kPointColumns{{{"added_l", true},
                                              {"signal", true},
                                              {"signal2", false},
                                              {"signal_sd", false},
@@ -26,7 +26,7 @@ struct Row {
     bool loaded = false;
 };
 
-Result<std::optional<double>> wholeNumber(const CsvReader& reader, Column column,
+Result<std::optional<double>> wholeNumber(const CsvReader& reader, PointColumn column,
                                           const NumberRange& range)
 {
     const auto value = reader.optionalNumber(column, range);
@@ -38,12 +38,12 @@ Result<std::optional<double>> wholeNumber(const CsvReader& reader, Column column
 
 Result<Row> readRow(const CsvReader& reader)
 {
-    const auto added = reader.number(kAdded, kNotNegative);
-    const auto signal = reader.number(kSignal);
-    const auto signal2 = reader.optionalNumber(kSignal2);
-    const auto signalSd = reader.optionalNumber(kSignalSd, kNotNegative);
-    const auto readings = wholeNumber(reader, kReadings, kReadingCount);
-    const auto load = wholeNumber(reader, kLoad, kSwitch);
+    const auto added = reader.number(kPointAdded, kNotNegative);
+    const auto signal = reader.number(kPointSignal);
+    const auto signal2 = reader.optionalNumber(kPointSignal2);
+    const auto signalSd = reader.optionalNumber(kPointSignalSd, kNotNegative);
+    const auto readings = wholeNumber(reader, kPointReadings, kReadingCount);
+    const auto load = wholeNumber(reader, kPointLoad, kSwitch);
     if (!added || !signal)
         return fail(!added ? added.error() : signal.error());
     for (const auto* value : {&signal2, &signalSd, &readings, &load})
@@ -66,7 +66,7 @@ Result<PointsFile> checked(PointsFile read, const std::string& file)
     const auto refuse = [&file](Sentence detail, Sentence expected, std::string found) {
         Error error = failInput(std::move(detail), std::move(expected), std::move(found)).value();
         error.file = file;
-        error.column = kColumns[kAdded].name;
+        error.column = kPointColumns[kPointAdded].name;
         return fail(error);
     };
     if (read.points.size() < 2)
@@ -92,7 +92,7 @@ Result<PointsFile> checked(PointsFile read, const std::string& file)
 
 Result<PointsFile> readPoints(const std::filesystem::path& file)
 {
-    auto reader = CsvReader::open(file, kColumns);
+    auto reader = CsvReader::open(file, kPointColumns);
     if (!reader)
         return fail(reader.error());
     PointsFile read;

@@ -12,7 +12,7 @@ namespace undermark {
 
 namespace {
 
-enum Column : std::size_t {
+enum RouteColumn : std::size_t {
     atKm,
     legKm,
     name,
@@ -29,7 +29,7 @@ enum Column : std::size_t {
     idle,
 };
 
-constexpr std::array<CsvColumn, 14> kColumns{{
+constexpr std::array<CsvColumn, 14> kRouteColumns{{
     {"at_km", false},
     {"leg_km", false},
     {"name", false},
@@ -46,7 +46,7 @@ constexpr std::array<CsvColumn, 14> kColumns{{
     {"idle_min", false},
 }};
 
-const NumberRange kKm{0.0, 1e7, Sentence::of("km of 0 or more")};
+const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
 
 class RouteReader {
 public:
@@ -107,8 +107,8 @@ private:
 
     Result<void> place(RoutePoint& point, const RoutePoint* before)
     {
-        const Column column = m_reader.has(atKm) ? atKm : legKm;
-        const Result<double> km = m_reader.number(column, kKm);
+        const RouteColumn column = m_reader.has(atKm) ? atKm : legKm;
+        const Result<double> km = m_reader.number(column, kRouteKmRange);
         if (!km)
             return fail(km.error());
         point.at = Distance::fromKm(*km);
@@ -135,7 +135,7 @@ private:
     }
 
     template <class Q, class Make>
-    Result<void> readAmount(Column column, std::optional<Q>& target, const NumberRange& range,
+    Result<void> readAmount(RouteColumn column, std::optional<Q>& target, const NumberRange& range,
                             Make make)
     {
         const auto value = m_reader.optionalNumber(column, range);
@@ -146,7 +146,7 @@ private:
         return {};
     }
 
-    Result<void> readClock(Column column, std::optional<Minutes>& target)
+    Result<void> readClock(RouteColumn column, std::optional<Minutes>& target)
     {
         if (m_reader.text(column).empty())
             return {};
@@ -171,7 +171,7 @@ private:
         });
         then([&] { return readAmount(most, point.mostPurchase, kPositive, Volume::fromLitres); });
         then([&] { return readAmount(stopMin, point.stopTime, kNotNegative, minutes); });
-        then([&] { return readAmount(detour, point.detour, kKm, Distance::fromKm); });
+        then([&] { return readAmount(detour, point.detour, kRouteKmRange, Distance::fromKm); });
         then([&] { return readAmount(idle, point.idle, kNotNegative, minutes); });
         then([&] { return readClock(opens, point.opens); });
         then([&] { return readClock(closes, point.closes); });
@@ -224,7 +224,7 @@ Result<Minutes> parseClock(std::string_view text)
 
 Result<RouteFile> readRouteCsv(const std::filesystem::path& file)
 {
-    Result<CsvReader> reader = CsvReader::open(file, kColumns);
+    Result<CsvReader> reader = CsvReader::open(file, kRouteColumns);
     if (!reader)
         return fail(reader.error());
     return RouteReader(std::move(*reader)).read();

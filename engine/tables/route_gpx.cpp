@@ -12,7 +12,7 @@ namespace undermark {
 
 namespace {
 
-constexpr std::uintmax_t kMostBytes = 256u << 20;
+constexpr std::uintmax_t kMostGpxBytes = 256u << 20;
 constexpr std::size_t kMostWarnings = 5; // of one kind
 
 Error wrong(const std::filesystem::path& file, Sentence detail, Sentence expected = {},
@@ -86,7 +86,7 @@ private:
             error.code = ErrorCode::fileAccess;
             return fail(error);
         }
-        if (bytes > kMostBytes)
+        if (bytes > kMostGpxBytes)
             return fail(wrong(m_path, Sentence::of("the file is too large"),
                               Sentence::of("256 MiB at most")));
         const auto parsed =

@@ -13,7 +13,7 @@ void addText(pugi::xml_node node, const std::string& name, const std::string& te
 }
 
 // The schema's order: name before extensions.
-void addPoint(pugi::xml_node rte, const RoutePoint& point, const GeoPosition& position)
+void addGpxPoint(pugi::xml_node rte, const RoutePoint& point, const GeoPosition& position)
 {
     pugi::xml_node node = rte.append_child("rtept");
     node.append_attribute("lat").set_value(unrounded(position.latitude).c_str());
@@ -45,7 +45,7 @@ Result<void> writeRouteGpx(const RouteFile& route, const std::filesystem::path& 
     gpx.append_attribute("xmlns:u") = kGpxNamespace;
     pugi::xml_node rte = gpx.append_child("rte");
     for (std::size_t i = 0; i < points.size(); ++i)
-        addPoint(rte, points[i], route.positions[i]);
+        addGpxPoint(rte, points[i], route.positions[i]);
     if (document.save_file(file.c_str(), "  "))
         return {};
     Error error;

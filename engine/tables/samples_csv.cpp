@@ -7,21 +7,21 @@ namespace undermark {
 
 namespace {
 
-enum Column { kTime, kSignal, kSignal2, kSpeed, kFuelRate, kDistance };
+enum SampleColumn { kSampleTime, kSampleSignal, kSampleSignal2, kSampleSpeed, kSampleFuelRate, kSampleDistance };
 
-constexpr std::array<CsvColumn, 6> kColumns{{
+constexpr std::array<CsvColumn, 6> kSampleColumns{{
     {"t_s", true}, {"signal", true}, {"signal2"}, {"speed_kmh"}, {"fuel_rate_l_h"}, {"distance_km"},
 }};
 
-void put(SampleRow& row, Column column, double value)
+void put(SampleRow& row, SampleColumn column, double value)
 {
     switch (column) {
-    case kTime: break;
-    case kSignal: row.signal = Signal::of(value); break;
-    case kSignal2: row.signal2 = Signal::of(value); break;
-    case kSpeed: row.speed = Speed::fromKmPerHour(value); break;
-    case kFuelRate: row.fuelRate = FlowRate::fromLitresPerHour(value); break;
-    case kDistance: row.distance = Distance::fromKm(value); break;
+    case kSampleTime: break;
+    case kSampleSignal: row.signal = Signal::of(value); break;
+    case kSampleSignal2: row.signal2 = Signal::of(value); break;
+    case kSampleSpeed: row.speed = Speed::fromKmPerHour(value); break;
+    case kSampleFuelRate: row.fuelRate = FlowRate::fromLitresPerHour(value); break;
+    case kSampleDistance: row.distance = Distance::fromKm(value); break;
     }
 }
 
@@ -29,12 +29,12 @@ void put(SampleRow& row, Column column, double value)
 
 Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
 {
-    return CsvReader::open(file, kColumns).map([](CsvReader reader) {
+    return CsvReader::open(file, kSampleColumns).map([](CsvReader reader) {
         return SamplesCsv(std::move(reader));
     });
 }
 
-bool SamplesCsv::hasSecondSignal() const { return m_reader.has(kSignal2); }
+bool SamplesCsv::hasSecondSignal() const { return m_reader.has(kSampleSignal2); }
 
 Result<bool> SamplesCsv::next(SampleRow& row)
 {
@@ -42,17 +42,17 @@ Result<bool> SamplesCsv::next(SampleRow& row)
     if (!more || !*more)
         return more;
     row = SampleRow{};
-    const Result<double> time = m_reader.number(kTime);
+    const Result<double> time = m_reader.number(kSampleTime);
     if (!time)
         return fail(time.error());
     row.time = Seconds(*time);
-    for (std::size_t i = kSignal; i < kColumns.size(); ++i) {
+    for (std::size_t i = kSampleSignal; i < kSampleColumns.size(); ++i) {
         if (m_reader.text(i).empty())
             continue;
-        const Result<double> cell = m_reader.number(i, i >= kSpeed ? kNotNegative : kAnyNumber);
+        const Result<double> cell = m_reader.number(i, i >= kSampleSpeed ? kNotNegative : kAnyNumber);
         if (!cell)
             return fail(cell.error());
-        put(row, static_cast<Column>(i), *cell);
+        put(row, static_cast<SampleColumn>(i), *cell);
     }
     return true;
 }

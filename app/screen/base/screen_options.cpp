@@ -12,7 +12,7 @@ namespace {
 const QSize kSmallest(480, 480);
 const QSize kLargest(7680, 7680);
 
-tl::unexpected<Error> refuse(const QString& flag, const QString& expected, const QString& found)
+tl::unexpected<Error> refuseOption(const QString& flag, const QString& expected, const QString& found)
 {
     Error error;
     error.code = ErrorCode::badInput;
@@ -29,7 +29,7 @@ Result<QSize> parseSize(const QString& text)
     const QRegularExpressionMatch match = pattern.match(text);
     const QSize size(match.captured(1).toInt(), match.captured(2).toInt());
     if (!match.hasMatch() || size.expandedTo(kSmallest) != size || size.boundedTo(kLargest) != size)
-        return refuse(u"--size"_qs, u"WIDTHxHEIGHT, each 480 to 7680"_qs, text);
+        return refuseOption(u"--size"_qs, u"WIDTHxHEIGHT, each 480 to 7680"_qs, text);
     return size;
 }
 
@@ -47,7 +47,7 @@ Result<QVariantMap> parseUnits(const QString& text)
         return of(Units::us());
     if (text == u"imperial")
         return of(Units::imperial());
-    return refuse(u"--units"_qs, u"metric, us or imperial"_qs, text);
+    return refuseOption(u"--units"_qs, u"metric, us or imperial"_qs, text);
 }
 
 // What is said about looks on the command line, for this run.
@@ -60,7 +60,7 @@ Result<QVariantMap> parseLooks(const QCommandLineParser& parser)
         bool isNumber = false;
         const int percent = parser.value(u"text"_qs).toInt(&isNumber);
         if (!isNumber || percent < 100 || percent > 200)
-            return refuse(u"--text"_qs, u"100 to 200"_qs, parser.value(u"text"_qs));
+            return refuseOption(u"--text"_qs, u"100 to 200"_qs, parser.value(u"text"_qs));
         settings[u"text"_qs] = percent;
     }
     if (parser.isSet(u"units"_qs)) {
@@ -72,7 +72,7 @@ Result<QVariantMap> parseLooks(const QCommandLineParser& parser)
     if (parser.isSet(u"language"_qs)) {
         const QString language = parser.value(u"language"_qs);
         if (!QStringList{u"en"_qs, u"de"_qs, u"fr"_qs}.contains(language))
-            return refuse(u"--language"_qs, u"en, de or fr"_qs, language);
+            return refuseOption(u"--language"_qs, u"en, de or fr"_qs, language);
         settings[u"language"_qs] = language;
     }
     return settings;
@@ -130,7 +130,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     options.source.demo = parser.isSet(demo);
     options.page = int(screenPages().indexOf(parser.value(page)));
     if (options.page < 0)
-        return refuse(u"--page"_qs, screenPages().join(u" or "), parser.value(page));
+        return refuseOption(u"--page"_qs, screenPages().join(u" or "), parser.value(page));
     const Result<QSize> wantedSize = parseSize(parser.value(size));
     if (!wantedSize)
         return fail(wantedSize.error());

@@ -13,7 +13,7 @@ namespace undermark {
 
 namespace {
 
-struct LogWords {
+struct EntryWords { // translated in the context of log_words.cpp
     Q_DECLARE_TR_FUNCTIONS(LogWords)
 };
 
@@ -34,10 +34,10 @@ LogLine fillLine(const Fill& fill, const EntryLesson& lesson, const UnitFormat& 
     if (fill.odometer)
         parts.append(format.distanceWithUnit(*fill.odometer));
     else if (fill.sinceLast)
-        parts.append(LogWords::tr("trip %1").arg(format.distanceWithUnit(*fill.sinceLast)));
+        parts.append(EntryWords::tr("trip %1").arg(format.distanceWithUnit(*fill.sinceLast)));
     if (fill.counted)
-        parts.append(*fill.counted ? LogWords::tr("counts, as you ruled")
-                                   : LogWords::tr("left out, as you ruled"));
+        parts.append(*fill.counted ? EntryWords::tr("counts, as you ruled")
+                                   : EntryWords::tr("left out, as you ruled"));
     line.detail = joined(parts);
     if (lesson.fillFlag)
         line.flag = causeText(lesson.fillFlag->cause);
@@ -46,7 +46,7 @@ LogLine fillLine(const Fill& fill, const EntryLesson& lesson, const UnitFormat& 
 
 QString calibrationSummary(const Calibration& calibration, const UnitFormat& format)
 {
-    return LogWords::tr("levels: %1, zero at %2")
+    return EntryWords::tr("levels: %1, zero at %2")
         .arg(int(calibration.points.size()))
         .arg(format.volume({calibration.zeroMark, {}}));
 }
@@ -116,7 +116,7 @@ LogLine logLine(const CarKnowledge& car, const LogRow& row, const UnitFormat& fo
 
 LogLine missingLine()
 {
-    return {{}, QStringLiteral("…"), LogWords::tr("not read"), {}, {}};
+    return {{}, QStringLiteral("…"), EntryWords::tr("not read"), {}, {}};
 }
 
 } // namespace undermark

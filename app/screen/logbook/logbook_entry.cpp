@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The Logbook page's opened entry.
+#include "app/car/fill_mend.h"
 #include "app/screen/logbook/logbook_view_model.h"
-#include "app/screen/pump/fill_mend.h"
 
 namespace undermark {
 

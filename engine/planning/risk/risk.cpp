@@ -10,7 +10,7 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kFarthest = 8.5; // the normal tail beyond is 1e-17
+constexpr double kFarthestSd = 8.5; // the normal tail beyond is 1e-17
 constexpr double kNoRisk = 1e-14;
 constexpr double kSmall = 1e-8;
 constexpr double kLeastSd = 1e-9; // L
@@ -154,12 +154,12 @@ std::vector<double> TripLaw::places() const
     if (std::ranges::all_of(m_levels, [](const ArrivalLevel& l) { return l.first() == 0; }))
         return {};
     std::vector<Turn> near;
-    for (const double place : {-kFarthest, -5.0, -3.0, -1.0, 1.0, 3.0, 5.0, kFarthest})
+    for (const double place : {-kFarthestSd, -5.0, -3.0, -1.0, 1.0, 3.0, 5.0, kFarthestSd})
         near.push_back({place, kSmooth});
     for (const Turn& turn : turns()) {
         for (const double steps : {-4.0, -1.5, 0.0, 1.5, 4.0}) {
             const double place = turn.at + steps * turn.width;
-            if (turn.width < kSmooth && std::fabs(place) < kFarthest)
+            if (turn.width < kSmooth && std::fabs(place) < kFarthestSd)
                 near.push_back({place, turn.width});
         }
     }
@@ -169,7 +169,7 @@ std::vector<double> TripLaw::places() const
         if (places.empty() || turn.at - places.back() > std::max(turn.width, 1e-12))
             places.push_back(turn.at);
     }
-    places.back() = kFarthest;
+    places.back() = kFarthestSd;
     return places;
 }
 
@@ -180,7 +180,7 @@ std::vector<TripLaw::Turn> TripLaw::turns() const
     std::vector<Turn> turns;
     for (std::size_t i = 0; i < m_levels.size(); ++i) {
         const double common = m_levels[i].first();
-        if (common != 0 && m_room[i] < kFarthest * (std::fabs(common) + m_sd[i]))
+        if (common != 0 && m_room[i] < kFarthestSd * (std::fabs(common) + m_sd[i]))
             turns.push_back({m_room[i] / common, m_sd[i] / std::fabs(common)});
     }
     for (const Run& run : m_runs)
@@ -201,8 +201,8 @@ void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
         if (std::pair(by(i), room(i)) < std::pair(by(tightest), room(tightest)))
             tightest = i;
     }
-    for (double corner = -kFarthest; corner < kFarthest;) { // as c grows
-        corner = kFarthest;
+    for (double corner = -kFarthestSd; corner < kFarthestSd;) { // as c grows
+        corner = kFarthestSd;
         std::size_t next = tightest;
         for (std::size_t i = run.first; i < end; ++i) {
             const double more = by(i) - by(tightest);
@@ -211,7 +211,7 @@ void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
             corner = (room(i) - room(tightest)) / more;
             next = i;
         }
-        if (std::fabs(corner) < kFarthest) {
+        if (std::fabs(corner) < kFarthestSd) {
             const auto [less, more] = std::minmax({sd(tightest), sd(next)});
             turns.push_back({corner, std::sqrt(2 * (1 - less / more)) / (by(next) - by(tightest))});
         }

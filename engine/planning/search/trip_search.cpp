@@ -12,7 +12,7 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kTolerance = 1e-6; // of the objective, relative
+constexpr double kTripTolerance = 1e-6; // of the objective, relative
 constexpr double kNothing = 1e-4;   // L; whoever buys less does not stop
 constexpr double kDrops = 0.05;     // L; nor whoever buys less for nothing
 constexpr double kMostSlip = 1e-5;  // where a passed pump can be counted as an arrival
@@ -65,7 +65,7 @@ public:
     }
 
 private:
-    static double tolerance(double objective) { return kTolerance * std::fabs(objective) + 1e-9; }
+    static double tolerance(double objective) { return kTripTolerance * std::fabs(objective) + 1e-9; }
     double slack() const { return m_result.purchases ? tolerance(m_result.objective) : 0.0; }
 
     // Where to stop or not is no choice.

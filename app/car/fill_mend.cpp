@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/screen/pump/fill_mend.h"
+#include "app/car/fill_mend.h"
 
 namespace undermark {
 
