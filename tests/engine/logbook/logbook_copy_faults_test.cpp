@@ -24,7 +24,7 @@ using namespace undermark::test;
 
 namespace {
 
-constexpr DiskFault kFaults[]{DiskFault::ioError, DiskFault::full, DiskFault::shortWrite,
+constexpr DiskFault kCopyFaults[]{DiskFault::ioError, DiskFault::full, DiskFault::shortWrite,
                               DiskFault::readOnly, DiskFault::powerCut};
 
 // Fills in force, or -1 where the file is no sound logbook.
@@ -62,7 +62,7 @@ class LogbookCopyFaultsTest : public QObject {
     // (told what was acknowledged) after each; first with SQLite's, then with the others.
     void failEverywhere(const std::function<bool()>& act, const std::function<void(bool)>& verify)
     {
-        for (const DiskFault fault : kFaults)
+        for (const DiskFault fault : kCopyFaults)
             for (long n = 1;; ++n, ++m_failed) {
                 startAnew();
                 FaultVfs disk(m_work);

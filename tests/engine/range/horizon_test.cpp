@@ -16,7 +16,7 @@ RangeLaw lawFor(double litres, double sd)
                            6.0, 0.001);
 }
 
-Distance km(double value) { return Distance::fromKm(value); }
+Distance stripKm(double value) { return Distance::fromKm(value); }
 
 } // namespace
 
@@ -68,11 +68,11 @@ private slots:
     void marksBeyondTheStripAreAbsent()
     {
         HorizonRequest request;
-        request.length = km(240);
+        request.length = stripKm(240);
         const Horizon strip = horizon(m_toZero, m_toDry, request);
         QVERIFY(strip.sureToZero && !strip.evenToDry);
         QVERIFY(!strip.zeroPost && !strip.tail);
-        request.length = km(300);
+        request.length = stripKm(300);
         const Horizon longer = horizon(m_toZero, m_toDry, request);
         QCOMPARE(longer.tail->to, 1.0);   // cut off at the end
     }
@@ -87,7 +87,7 @@ private slots:
     void ticksAreWholeStepsInTheUnitAskedFor()
     {
         HorizonRequest request;
-        request.length = km(400);
+        request.length = stripKm(400);
         request.mostTicks = 8;
         const Horizon strip = horizon(m_toZero, m_toDry, request);
         QCOMPARE(strip.ticks.size(), std::size_t(9));
@@ -98,7 +98,7 @@ private slots:
         QCOMPARE(miles.ticks[2].label, std::string("100"));
         QCOMPARE(miles.ticks[2].at, 100 * 1.609344 / 400);
         request.unit = Distance::fromKm(1);
-        request.length = km(2);
+        request.length = stripKm(2);
         QCOMPARE(horizon(m_toZero, m_toDry, request).ticks[1].label, std::string("0.5"));
     }
 
@@ -115,9 +115,9 @@ private slots:
     void labelsOfOneRowNeverTouch()
     {
         HorizonRequest request;
-        request.length = km(400);
+        request.length = stripKm(400);
         for (int i = 0; i < 30; ++i)
-            request.places.push_back({"Fuel point " + std::to_string(i), km((i * 137) % 400)});
+            request.places.push_back({"Fuel point " + std::to_string(i), stripKm((i * 137) % 400)});
         const Horizon strip = horizon(m_toZero, m_toDry, request);
         QCOMPARE(strip.pegs.size(), std::size_t(30));
         int labelled = 0;
@@ -138,8 +138,8 @@ private slots:
     void lonePegsKeepTheFirstRowAndTheirProbability()
     {
         HorizonRequest request;
-        request.length = km(400);
-        request.places = {{"Far", km(900)}, {"Depot", km(300)}, {"Pump", km(100)}};
+        request.length = stripKm(400);
+        request.places = {{"Far", stripKm(900)}, {"Depot", stripKm(300)}, {"Pump", stripKm(100)}};
         const Horizon strip = horizon(m_toZero, m_toDry, request);
         QCOMPARE(strip.placesBeyond, 1);
         QCOMPARE(strip.pegs.size(), std::size_t(2));
@@ -147,14 +147,14 @@ private slots:
         QCOMPARE(strip.pegs[0].at, 0.25);
         QCOMPARE(strip.pegs[0].row, std::optional(0));
         QCOMPARE(strip.pegs[1].row, std::optional(0));
-        QCOMPARE(strip.pegs[1].running, 1.0 - m_toDry.dryBefore(km(300)).value());
+        QCOMPARE(strip.pegs[1].running, 1.0 - m_toDry.dryBefore(stripKm(300)).value());
     }
 
     void labelsAreMeasuredInCharactersNotBytes()
     {
         HorizonRequest request;
-        request.length = km(400);
-        request.places = {{"\xC3\x96\xC3\x96\xC3\x96", km(200)}};
+        request.length = stripKm(400);
+        request.places = {{"\xC3\x96\xC3\x96\xC3\x96", stripKm(200)}};
         const HorizonPeg peg = horizon(m_toZero, m_toDry, request).pegs.front();
         QVERIFY(std::abs(peg.labelTo - peg.labelFrom - 3 * request.characterWidth) < 1e-12);
     }

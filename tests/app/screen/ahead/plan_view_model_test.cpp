@@ -13,7 +13,7 @@ using namespace undermark;
 
 namespace {
 
-struct Ahead {
+struct PlannedAhead {
     test::TestFolder folder;
     std::unique_ptr<CarService> car = test::demoCar(folder.path);
     PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
@@ -26,7 +26,7 @@ class PlanViewModelTest : public QObject {
 private slots:
     void theDemoDayIsPlannedAsTheCommandLineDoes()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         QVERIFY(ahead.plan.feasible());
         QCOMPARE(ahead.plan.rows().size(), 10);
@@ -45,7 +45,7 @@ private slots:
     }
     void moreConfidenceAsksForMoreFuel()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         const QString usual = ahead.plan.stops()[0].buy;
         ahead.plan.selectConfidence(0);
@@ -55,7 +55,7 @@ private slots:
     }
     void aWhatIfIsAnsweredAndChangesNothing()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         ahead.plan.askWhatIf(0);
         QVERIFY(ahead.plan.whatIfTitle().contains("Harrow Mill"));
@@ -65,7 +65,7 @@ private slots:
     }
     void whatIsLeftIsPlannedFromHere()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         ahead.plan.planFromHere();
         QVERIFY(ahead.plan.notices()[0].problem()); // where the car is, is missing
@@ -78,7 +78,7 @@ private slots:
     }
     void aRouteFileIsPickedFromTheList()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         QFile file(QString::fromStdString((ahead.folder.path / "sunday.csv").string()));
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\n80,Lake,open-road,none\n");
@@ -97,7 +97,7 @@ private slots:
     }
     void aBrokenFileChangesNothingAndIsSaid()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         QFile file(QString::fromStdString((ahead.folder.path / "a.csv").string()));
         QVERIFY(file.open(QIODevice::WriteOnly));
@@ -114,7 +114,7 @@ private slots:
     }
     void anInfeasibleWaySaysWhatIsMissingAndWhatWouldDo()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         Route route;
         for (const double km : {0.0, 900.0}) {
             RoutePoint point;
@@ -130,7 +130,7 @@ private slots:
     }
     void theCardIsWrittenBesideTheLogbook()
     {
-        Ahead ahead;
+        PlannedAhead ahead;
         ahead.plan.setRoute(demoRoute(), "Rally");
         ahead.plan.writeCard();
         QFile card(QString::fromStdString((ahead.folder.path / "fuel-card.pdf").string()));

@@ -9,16 +9,16 @@ using namespace undermark;
 
 namespace {
 
-enum { Litres = 3, Km = 7, Trip = 9 };
+enum { Litres = 3, Km = 7, TripMeter = 9 };
 
 void fill(NumberForm& form)
 {
     form.setEntries({{Litres, "fuel", "L", "41.5", true, true},
                      {Km, "odometer", "km", "48210", true, true},
-                     {Trip, "trip", "km", "312", false, false}});
+                     {TripMeter, "trip", "km", "312", false, false}});
 }
 
-void type(NumberForm& form, const QString& text)
+void typeKeys(NumberForm& form, const QString& text)
 {
     for (const QChar key : text)
         form.press(key);
@@ -34,7 +34,7 @@ private slots:
         NumberForm form;
         fill(form);
         QCOMPARE(form.fields()[0].hint, "guess");
-        type(form, "38.2");
+        typeKeys(form, "38.2");
         QCOMPARE(form.text(Litres), "38.2");
         QCOMPARE(form.fields()[0].hint, "");
         QCOMPARE(form.fields()[1].hint, "guess");
@@ -46,7 +46,7 @@ private slots:
         form.erase();
         QCOMPARE(form.text(Litres), "");
         form.erase();
-        type(form, "12");
+        typeKeys(form, "12");
         form.erase();
         QCOMPARE(form.text(Litres), "1");
     }
@@ -54,28 +54,28 @@ private slots:
     {
         NumberForm form;
         fill(form);
-        type(form, "4-x1..5e");
+        typeKeys(form, "4-x1..5e");
         QCOMPARE(form.text(Litres), "41.5");
         QVERIFY(!form.press("-"));
         form.select(1);
-        type(form, "1234567890");
+        typeKeys(form, "1234567890");
         QCOMPARE(form.text(Km), "12345678");
     }
     void theOtherDecimalMarkIsRefusedAndSaid()
     {
         NumberForm form;
         fill(form);
-        type(form, "1,5");
+        typeKeys(form, "1,5");
         QCOMPARE(form.text(Litres), "15");
-        type(form, ",");
+        typeKeys(form, ",");
         QVERIFY(form.refused().contains('.'));
-        type(form, "7");
+        typeKeys(form, "7");
         QVERIFY(form.refused().isEmpty());
         form.setDecimalMark(",");
         fill(form);
-        type(form, "1.");
+        typeKeys(form, "1.");
         QVERIFY(form.refused().contains(','));
-        type(form, ",5");
+        typeKeys(form, ",5");
         QCOMPARE(form.text(Litres), "1,5");
     }
     void aHiddenFieldKeepsItsTextAndTakesNoKeys()
@@ -83,12 +83,12 @@ private slots:
         NumberForm form;
         fill(form);
         QCOMPARE(form.fields().size(), 2);
-        form.activate(Trip);
+        form.activate(TripMeter);
         QVERIFY(!form.press("5"));
-        QCOMPARE(form.text(Trip), "312");
-        form.setShown(Trip, true);
-        type(form, "5");
-        QCOMPARE(form.text(Trip), "3125");
+        QCOMPARE(form.text(TripMeter), "312");
+        form.setShown(TripMeter, true);
+        typeKeys(form, "5");
+        QCOMPARE(form.text(TripMeter), "3125");
     }
     void arrowsMoveBetweenFields()
     {
@@ -109,7 +109,7 @@ private slots:
         fill(form);
         form.setLocked(true);
         QSignalSpy edited(&form, &NumberForm::edited);
-        type(form, "4");
+        typeKeys(form, "4");
         form.erase();
         QCOMPARE(form.text(Litres), "41.5");
         QCOMPARE(edited.count(), 0);

@@ -61,7 +61,7 @@ struct Log {
     std::unique_ptr<WatchedCar> car;
 };
 
-QString cell(const HistoryModel& rows, int row, int role = HistoryModel::Value)
+QString historyCell(const HistoryModel& rows, int row, int role = HistoryModel::Value)
 {
     return rows.data(rows.index(row), role).toString();
 }
@@ -88,7 +88,7 @@ private slots:
         for (int i = 0; i < 150; ++i) { // jumps, to both ends, too
             const int row = i == 0 ? kMany - 1 : i == 1 ? 0 : int(random() % kMany);
             QCOMPARE(rows.row(row)->id, log.ids[std::size_t(kMany - 1 - row)]);
-            QCOMPARE(cell(rows, row), valueOf(kMany - 1 - row));
+            QCOMPARE(historyCell(rows, row), valueOf(kMany - 1 - row));
         }
         for (int row = kMany - 1; row > kMany - 1000; --row) // sliding up
             QCOMPARE(rows.row(row)->id, log.ids[std::size_t(kMany - 1 - row)]);
@@ -100,10 +100,10 @@ private slots:
         rows.refresh({}, std::nullopt);
         QCOMPARE(log.car->asked, 1); // the count
         for (int row = 0; row < 4 * LogWindow::kPageRows; ++row)
-            (void)cell(rows, row);
+            (void)historyCell(rows, row);
         QCOMPARE(log.car->asked, 1 + 4);
         for (int row = 4 * LogWindow::kPageRows - 1; row >= 0; --row)
-            (void)cell(rows, row);
+            (void)historyCell(rows, row);
         QCOMPARE(log.car->asked, 1 + 4); // four pages are kept
     }
     void whatTheLogbookTeachesIsFoundByTheEntry()
@@ -115,37 +115,37 @@ private slots:
             const double day = 299 - row;
             const QString rate = UnitFormat().rate(
                 {Consumption::fromLitresPer100Km(Log::fill(int(day)).volume.litres() / 4.0), {}});
-            QVERIFY2(cell(rows, row, HistoryModel::Detail).startsWith(rate),
-                     qPrintable(cell(rows, row, HistoryModel::Detail) + " is not " + rate));
+            QVERIFY2(historyCell(rows, row, HistoryModel::Detail).startsWith(rate),
+                     qPrintable(historyCell(rows, row, HistoryModel::Detail) + " is not " + rate));
         }
-        QCOMPARE(cell(rows, 299, HistoryModel::Detail), "0 km"); // the first ended no stretch
+        QCOMPARE(historyCell(rows, 299, HistoryModel::Detail), "0 km"); // the first ended no stretch
     }
     void rowsWrittenElsewhereAreNeverMixedWithThoseOfBefore()
     {
         Log log(500);
         HistoryModel rows(*log.car);
         rows.refresh({}, std::nullopt);
-        const QString first = cell(rows, 0);
+        const QString first = historyCell(rows, 0);
         log.writeElsewhere(501); // on top
         QSignalSpy stuck(&rows, &HistoryModel::stuck);
-        QCOMPARE(cell(rows, 0), first);                             // its page is here
-        QCOMPARE(cell(rows, 200, HistoryModel::Kind), "…"); // and this is not, but of another state
-        QCOMPARE(cell(rows, 300, HistoryModel::Kind), "…");
+        QCOMPARE(historyCell(rows, 0), first);                             // its page is here
+        QCOMPARE(historyCell(rows, 200, HistoryModel::Kind), "…"); // and this is not, but of another state
+        QCOMPARE(historyCell(rows, 300, HistoryModel::Kind), "…");
         QCOMPARE(stuck.count(), 1);
         QVERIFY(!rows.problem());
         rows.refresh({}, std::nullopt);
         QCOMPARE(rows.rowCount(), 501);
-        QCOMPARE(cell(rows, 0), valueOf(501));
-        QCOMPARE(cell(rows, 201), valueOf(500 - 201));
+        QCOMPARE(historyCell(rows, 0), valueOf(501));
+        QCOMPARE(historyCell(rows, 201), valueOf(500 - 201));
     }
     void theScreenReadsOnByItselfWhenARowIsMissing()
     {
         Log log(500);
         LogbookViewModel view(*log.car);
         log.writeElsewhere(501);
-        QCOMPARE(cell(*view.rows(), 200, HistoryModel::Kind), "…");
+        QCOMPARE(historyCell(*view.rows(), 200, HistoryModel::Kind), "…");
         QTRY_COMPARE(view.rows()->rowCount(), 501);
-        QCOMPARE(cell(*view.rows(), 200), valueOf(500 - 200));
+        QCOMPARE(historyCell(*view.rows(), 200), valueOf(500 - 200));
         QVERIFY(view.listNotices().isEmpty());
     }
     void rowsThatAreKeptStayWithTheirEntries()
@@ -155,7 +155,7 @@ private slots:
         rows.refresh({}, std::nullopt);
         const QList<int> wanted{100, 120, 140};
         for (const int row : wanted)
-            (void)cell(rows, row); // in sight
+            (void)historyCell(rows, row); // in sight
         log.writeElsewhere(501);
         auto other = Logbook::open(log.file, OpenMode::readWrite).value();
         QVERIFY(other.undo(log.ids[499 - 120], test::kNow));
@@ -177,7 +177,7 @@ private slots:
         log.car->refusal = Error{ErrorCode::damaged, Sentence::of("the logbook is damaged"), {}, 0, {}, {}, {}};
         const int asked = log.car->asked;
         for (const int row : {10, 200, 300})
-            QCOMPARE(cell(*view.rows(), row, HistoryModel::Value), "not read");
+            QCOMPARE(historyCell(*view.rows(), row, HistoryModel::Value), "not read");
         QCOMPARE(log.car->asked, asked + 1); // not again for every row
         QTRY_COMPARE(changed.count(), 1);
         QCOMPARE(view.listNotices().size(), 1);
@@ -188,14 +188,14 @@ private slots:
         log.car->refusal.reset();
         view.refresh();
         QVERIFY(view.listNotices().isEmpty());
-        QCOMPARE(cell(*view.rows(), 200), valueOf(499 - 200));
+        QCOMPARE(historyCell(*view.rows(), 200), valueOf(499 - 200));
     }
     void aFileTakenAwayIsANotice()
     {
         Log log(500);
         LogbookViewModel view(*log.car);
         std::filesystem::rename(log.file, log.file.string() + ".elsewhere");
-        QCOMPARE(cell(*view.rows(), 200, HistoryModel::Value), "not read");
+        QCOMPARE(historyCell(*view.rows(), 200, HistoryModel::Value), "not read");
         QTRY_COMPARE(view.listNotices().size(), 1);
         QVERIFY2(view.listNotices()[0].text.contains("not there any more"),
                  qPrintable(view.listNotices()[0].text));
@@ -204,7 +204,7 @@ private slots:
     {
         Log log(kMany);
         LogbookViewModel view(*log.car);
-        QCOMPARE(cell(*view.rows(), 0), valueOf(kMany - 1));
+        QCOMPARE(historyCell(*view.rows(), 0), valueOf(kMany - 1));
         for (const std::string end : {"", "-wal"}) {
             const std::string name = log.file.string() + end;
             const auto size = std::filesystem::file_size(name);
@@ -213,7 +213,7 @@ private slots:
             file << std::string(size - 4096 * 20, '\x5a');
         }
         for (int row = 0; row < kMany; row += 500) // more than SQLite remembers
-            (void)cell(*view.rows(), row);
+            (void)historyCell(*view.rows(), row);
         QTRY_COMPARE(view.listNotices().size(), 1);
         QVERIFY(view.listNotices()[0].problem());
     }
