@@ -262,23 +262,22 @@ Result<void> runBacktest(const BacktestOptions& options, const CliContext& conte
 void addBacktestCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<BacktestOptions>();
-    CLI::App* command = app.add_subcommand(
-        "backtest", "how good the forecast of each tank's distance would have been");
-    command->add_option("file", options->file,
-                        "fills: date,litres,km (or odometer_km)[,full][,blend][,temperature_c]")
-        ->required()
-        ->type_name("FILLS.csv");
-    command->add_option("--plot", options->plot, "draw forecast, band and outcome over time")
-        ->type_name("FILE.svg");
-    command->add_flag("--without-days", options->withoutDays,
-                      "do not use how many days a tank lasted");
-    addCorrections(*command, options->corrections);
-    command
-        ->add_option("--fuel", options->corrections.fuel, "for --at-15c: petrol or diesel; default petrol")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, FuelKind>{{"petrol", FuelKind::petrol}, {"diesel", FuelKind::diesel}}));
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runBacktest(*options, context); });
+    CLI::App& command = addSubcommand(app, "backtest",
+                                      "how good the forecast of each tank's distance would have been");
+    required(addPath(command, "file", options->file,
+                     "fills: date,litres,km (or odometer_km)[,full][,blend][,temperature_c]",
+                     "FILLS.csv"));
+    addPath(command, "--plot", options->plot, "draw forecast, band and outcome over time",
+            "FILE.svg");
+    addFlag(command, "--without-days", options->withoutDays,
+            "do not use how many days a tank lasted");
+    addCorrections(command, options->corrections);
+    addOneOf(
+        command, "--fuel", {"petrol", "diesel"},
+        [options](const std::string& word) { options->corrections.fuel = *fromWord<FuelKind>(word); },
+        "for --at-15c: petrol or diesel; default petrol");
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runBacktest(*options, context); });
 }
 
 } // namespace undermark

@@ -68,28 +68,29 @@ Result<void> runMerge(const std::string& file, const CliContext& context)
 void addBackupCommand(CLI::App& app, CliContext& context)
 {
     auto keep = std::make_shared<std::optional<int>>();
-    CLI::App* command = app.add_subcommand("backup", "a dated copy beside the logbook");
-    addCount(*command, "--keep", *keep, {1, 1000, "1 to 1000 backups"}, "how many to keep (10)");
-    addJson(*command, context);
-    onRun(*command, context, [keep, &context] { return runBackup(*keep, context); });
+    CLI::App& command = addSubcommand(app, "backup", "a dated copy beside the logbook");
+    addCount(command, "--keep", *keep, {1, 1000, "1 to 1000 backups"}, "how many to keep (10)");
+    addJson(command, context);
+    onRun(command, context, [keep, &context] { return runBackup(*keep, context); });
 }
 
 void addRestoreCommand(CLI::App& app, CliContext& context)
 {
     auto file = std::make_shared<std::string>();
-    CLI::App* command = app.add_subcommand("restore", "a backup or bundle in the logbook's place; what was there is kept");
-    command->add_option("file", *file, "backup or bundle")->required()->type_name("FILE");
-    addJson(*command, context);
-    onRun(*command, context, [file, &context] { return runRestore(*file, context); });
+    CLI::App& command = addSubcommand(app, "restore",
+                                      "a backup or bundle in the logbook's place; what was there is kept");
+    required(addText(command, "file", *file, "backup or bundle", "FILE"));
+    addJson(command, context);
+    onRun(command, context, [file, &context] { return runRestore(*file, context); });
 }
 
 void addMergeCommand(CLI::App& app, CliContext& context)
 {
     auto file = std::make_shared<std::string>();
-    CLI::App* command = app.add_subcommand("merge", "take in another device's logbook or bundle");
-    command->add_option("file", *file, "logbook or bundle")->required()->type_name("BUNDLE");
-    addJson(*command, context);
-    onRun(*command, context, [file, &context] { return runMerge(*file, context); });
+    CLI::App& command = addSubcommand(app, "merge", "take in another device's logbook or bundle");
+    required(addText(command, "file", *file, "logbook or bundle", "BUNDLE"));
+    addJson(command, context);
+    onRun(command, context, [file, &context] { return runMerge(*file, context); });
 }
 
 } // namespace undermark

@@ -214,8 +214,8 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
 
 void addFlags(CLI::App& command, CalibrateOptions& options)
 {
-    command.add_option("points", options.file, "CSV: added_l,signal[,signal2][,signal_sd][,readings][,load]")
-        ->type_name("POINTS.csv");
+    addText(command, "points", options.file,
+            "CSV: added_l,signal[,signal2][,signal_sd][,readings][,load]", "POINTS.csv");
     addShapeFlags(command, options.shape);
     addSeriesFlags(command, options.lobe1, options.lobe2);
     addNumber(command, "--at", options.at, kAnyNumber, "litres at this signal");
@@ -223,21 +223,21 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addNumber(command, "--at-sd", options.noise, kNotNegative, "noise of that signal");
     addCount(command, "--table", options.tablePoints, {2, 100, "2 to 100 points"},
              "gauge table of so many points");
-    command.add_option("--unit", options.tableUnit, "of the gauge table")
-        ->check(CLI::IsMember({"percent", "litres"}));
-    addCount(command, "--decimals", options.decimals, {0, 6, "0 to 6 decimals"}, "of the gauge table");
+    addChoice(command, "--unit", options.tableUnit, {"percent", "litres"}, "of the gauge table");
+    addCount(command, "--decimals", options.decimals, {0, 6, "0 to 6 decimals"},
+             "of the gauge table");
     addNumber(command, "--zero-at-l", options.zeroLitres, kNotNegative,
               "litres since drained that are shown as 0");
     addNumber(command, "--full-at-l", options.fullLitres, kPositive,
               "litres since drained that are shown as full");
-    command.add_option("--circuit", options.circuit, "kind of the sender's circuit; the vehicle's with --save or --vehicle, else direct")
-        ->check(oneWordOf<CircuitKind>());
-    command.add_option("--signal-unit", options.signalUnit, "V, mV, ohm, %, ...");
+    addWordOf<CircuitKind>(command, "--circuit", options.circuit,
+                           "kind of the sender's circuit; the vehicle's with --save or --vehicle, else direct");
+    addText(command, "--signal-unit", options.signalUnit, "V, mV, ohm, %, ...");
     addNumber(command, "--supply-v", options.supplyVolts, kPositive, "supply of the sender, V");
     addNumber(command, "--pull-up-ohm", options.pullUpOhms, kPositive, "pull-up resistor, ohm");
     addNumber(command, "--signal-step", options.resolution, kPositive,
               "one step of the display; the last decimal in use if not given");
-    command.add_flag("--save", options.save, "keep this calibration in the logbook");
+    addFlag(command, "--save", options.save, "keep this calibration in the logbook");
 }
 
 } // namespace
@@ -245,10 +245,11 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
 void addCalibrateCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<CalibrateOptions>();
-    CLI::App* command = app.add_subcommand("calibrate", "level curve from readings and poured litres");
-    addFlags(*command, *options);
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runCalibrate(*options, context); });
+    CLI::App& command = addSubcommand(app, "calibrate",
+                                      "level curve from readings and poured litres");
+    addFlags(command, *options);
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runCalibrate(*options, context); });
 }
 
 } // namespace undermark

@@ -47,13 +47,13 @@ Result<void> runCard(const CardOptions& options, const CliContext& context)
 void addCardCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<CardOptions>();
-    CLI::App* command =
-        app.add_subcommand("card", "the plan as one page for the door pocket (PDF)");
-    addPlanFlags(*command, options->plan);
-    command->add_option("--out", options->out, "PDF file to write")->required()->type_name("FILE");
-    command->add_option("--paper", options->paper, "a5 or a4")->check(CLI::IsMember({"a5", "a4"}));
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runCard(*options, context); });
+    CLI::App& command = addSubcommand(app, "card",
+                                      "the plan as one page for the door pocket (PDF)");
+    addPlanFlags(command, options->plan);
+    required(addPath(command, "--out", options->out, "PDF file to write"));
+    addChoice(command, "--paper", options->paper, {"a5", "a4"}, "a5 or a4");
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runCard(*options, context); });
 }
 
 } // namespace undermark

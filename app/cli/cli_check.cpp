@@ -182,11 +182,12 @@ Result<void> runSalvage(const std::string& fresh, const CliContext& context)
 void addCheckCommand(CLI::App& app, CliContext& context)
 {
     auto fresh = std::make_shared<std::string>();
-    CLI::App* check = app.add_subcommand("check", "what looks wrong in the logbook, and how to mend it");
-    check->add_option("--salvage", *fresh, "take what can be read of a damaged logbook into a new file")
-        ->type_name("NEWFILE");
-    addJson(*check, context);
-    onRun(*check, context,
+    CLI::App& check = addSubcommand(app, "check",
+                                    "what looks wrong in the logbook, and how to mend it");
+    addText(check, "--salvage", *fresh,
+            "take what can be read of a damaged logbook into a new file", "NEWFILE");
+    addJson(check, context);
+    onRun(check, context,
           [fresh, &context] { return fresh->empty() ? runCheck(context) : runSalvage(*fresh, context); });
 }
 

@@ -5,11 +5,11 @@
 //
 //     void addNameCommand(CLI::App& app, CliContext& context)
 //     {
-//         auto options = std::make_shared<Options>();
-//         CLI::App* command = app.add_subcommand("name", "what it does");
-//         addNumber(*command, "--litres", options->litres, kNotNegative, "litres in the tank");
-//         addJson(*command, context);
-//         onRun(*command, context, [options, &context] { return run(*options, context); });
+//         auto options = std::make_shared<NameOptions>();
+//         CLI::App& command = addSubcommand(app, "name", "what it does");
+//         addNumber(command, "--litres", options->litres, kNotNegative, "litres in the tank");
+//         addJson(command, context);
+//         onRun(command, context, [options, &context] { return runName(*options, context); });
 //     }
 //
 // `run` returns Result<void>: an Error becomes one line on stderr and exit code
@@ -18,18 +18,15 @@
 // stderr, a line each, and do not change the exit code.
 #pragma once
 
+#include "app/cli/cli_options.h"
 #include "engine/base/error.h"
 #include "engine/base/format.h"
-#include "engine/base/record_words.h"
 #include "engine/calibration/calibrate.h"
-#include "engine/tables/csv_reader.h"
 
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
 #include <functional>
-#include <optional>
 #include <string>
 
 namespace undermark {
@@ -42,27 +39,6 @@ struct CliContext {
     bool json = false;                       // --json
     std::function<Result<void>()> run;       // set by the command that was named
 };
-
-// Sets context.run when the user names this command.
-void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()> run);
-
-// Adds --json.
-void addJson(CLI::App& command, CliContext& context);
-
-// Adds a flag whose value must be a number in `range`: strict as in CSV files
-// (point, no unit, finite). `target` stays empty where the flag is not given.
-CLI::Option* addNumber(CLI::App& command, const std::string& flag, std::optional<double>& target,
-                       const NumberRange& range, const std::string& help);
-// The same for a whole number.
-CLI::Option* addCount(CLI::App& command, const std::string& flag, std::optional<int>& target,
-                      const NumberRange& range, const std::string& help);
-
-// One of the words of an enumeration of the records (engine/base/record_words.h).
-template <class E>
-CLI::Validator oneWordOf()
-{
-    return CLI::IsMember(std::vector<std::string>(kWords<E>.begin(), kWords<E>.end()));
-}
 
 const char* wordOf(LevelBound bound);    // exact, at-most, at-least
 const char* wordOf(Severity severity);   // info, warning, error

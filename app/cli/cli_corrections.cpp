@@ -7,10 +7,10 @@ namespace undermark {
 
 void addCorrections(CLI::App& command, CorrectionOptions& options)
 {
-    command.add_flag("--at-15c", options.to15Celsius,
-                     "learn from litres at 15 C, where the fuel's temperature was logged (ASTM D1250)");
-    command.add_flag("--blend-energy", options.blendEnergy,
-                     "learn from litres of pure fuel of the same energy, where the blend was logged");
+    addFlag(command, "--at-15c", options.to15Celsius,
+            "learn from litres at 15 C, where the fuel's temperature was logged (ASTM D1250)");
+    addFlag(command, "--blend-energy", options.blendEnergy,
+            "learn from litres of pure fuel of the same energy, where the blend was logged");
 }
 
 Json correctionsJson(const CorrectionOptions& options, const CorrectedFills& corrected,

@@ -76,8 +76,9 @@ Result<void> runDemo(const CliContext& context)
 
 void addDemoCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* demo = app.add_subcommand("demo", "make the demo car's logbook and show what it answers");
-    onRun(*demo, context, [&context] { return runDemo(context); });
+    CLI::App& demo = addSubcommand(app, "demo",
+                                   "make the demo car's logbook and show what it answers");
+    onRun(demo, context, [&context] { return runDemo(context); });
 }
 
 } // namespace undermark

@@ -21,7 +21,7 @@ struct Common {
 
 void addCommon(CLI::App& command, CliContext& context, Common& common)
 {
-    command.add_option("--date", common.date, "2026-05-31 or 2026-05-31T14:05, UTC; default now");
+    addText(command, "--date", common.date, "2026-05-31 or 2026-05-31T14:05, UTC; default now");
     addJson(command, context);
 }
 
@@ -202,86 +202,86 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
 void addDrainedOrBase(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
 {
     auto o = std::make_shared<ProofOptions>();
-    CLI::App* command = proof.add_subcommand(wordOf(kind), help);
-    CLI::Option* amount = addNumber(*command, "--litres", o->litres, kNotNegative, "litres measured");
-    addNumber(*command, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty, default 0.2");
+    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
+    CLI::Option& amount = addNumber(command, "--litres", o->litres, kNotNegative, "litres measured");
+    addNumber(command, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty, default 0.2");
     if (kind == ProofKind::base) {
-        amount->required();
+        required(amount);
     } else {
-        addNumber(*command, "--left-behind-l", o->leftBehind, kNotNegative,
+        addNumber(command, "--left-behind-l", o->leftBehind, kNotNegative,
                   "litres found behind with the tank open");
-        addNumber(*command, "--left-behind-sd-l", o->leftBehindSd, kNotNegative,
+        addNumber(command, "--left-behind-sd-l", o->leftBehindSd, kNotNegative,
                   "their uncertainty, default 0.2");
-        addNumber(*command, "--signal", o->signal, kAnyNumber,
+        addNumber(command, "--signal", o->signal, kAnyNumber,
                   "the reading it was drained from, default the zero mark");
     }
-    addCommon(*command, context, *o);
-    onRun(*command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+    addCommon(command, context, *o);
+    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
 }
 
 void addDriven(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
 {
     auto o = std::make_shared<ProofOptions>();
-    CLI::App* command = proof.add_subcommand(wordOf(kind), help);
-    addNumber(*command, "--km", o->distance, kNotNegative, "km past the zero mark")->required();
-    addNumber(*command, "--km-sd", o->distanceSd, kNotNegative, "their uncertainty, default 0.5");
-    command->add_option("--mode", o->mode, "kind of driving; default the usual mix");
-    addCommon(*command, context, *o);
-    onRun(*command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
+    required(addNumber(command, "--km", o->distance, kNotNegative, "km past the zero mark"));
+    addNumber(command, "--km-sd", o->distanceSd, kNotNegative, "their uncertainty, default 0.5");
+    addText(command, "--mode", o->mode, "kind of driving; default the usual mix");
+    addCommon(command, context, *o);
+    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
 }
 
 } // namespace
 
 void addFillCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* fill = app.add_subcommand("fill", "fuel put in: add, rule");
-    fill->require_subcommand(1);
-    addFillRule(*fill, context);
+    CLI::App& fill = addGroup(app, "fill", "fuel put in: add, rule");
+    addFillRule(fill, context);
     auto o = std::make_shared<FillOptions>();
-    CLI::App* add = fill->add_subcommand("add", "log a fill");
-    addNumber(*add, "--litres", o->litres, kPositive, "litres pumped")->required();
-    addNumber(*add, "--odometer-km", o->odometer, kNotNegative, "odometer");
-    addNumber(*add, "--trip-meter-km", o->tripMeter, kPositive, "km since the last fill");
-    add->add_flag("--full", o->full, "to the first click");
-    add->add_flag("--partial", o->partial, "short of full");
-    add->add_flag("--neck", o->neck, "past the click, to the neck");
-    add->add_flag("--odometer-reset", o->reset, "a swapped dash starts at another value");
-    addNumber(*add, "--price-per-l", o->price, kNotNegative, "price per litre");
-    addNumber(*add, "--signal", o->signal, kAnyNumber, "the sender's reading on arrival, before pumping");
-    add->add_option("--blend", o->blend, "e0, e5, e10, e85, diesel, …");
-    addNumber(*add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
-    addNumber(*add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
-    addCommon(*add, context, *o);
-    onRun(*add, context, [o, &context] { return runFill(*o, context); });
+    CLI::App& add = addSubcommand(fill, "add", "log a fill");
+    required(addNumber(add, "--litres", o->litres, kPositive, "litres pumped"));
+    addNumber(add, "--odometer-km", o->odometer, kNotNegative, "odometer");
+    addNumber(add, "--trip-meter-km", o->tripMeter, kPositive, "km since the last fill");
+    addFlag(add, "--full", o->full, "to the first click");
+    addFlag(add, "--partial", o->partial, "short of full");
+    addFlag(add, "--neck", o->neck, "past the click, to the neck");
+    addFlag(add, "--odometer-reset", o->reset, "a swapped dash starts at another value");
+    addNumber(add, "--price-per-l", o->price, kNotNegative, "price per litre");
+    addNumber(add, "--signal", o->signal, kAnyNumber,
+              "the sender's reading on arrival, before pumping");
+    addText(add, "--blend", o->blend, "e0, e5, e10, e85, diesel, …");
+    addNumber(add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
+    addNumber(add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
+    addCommon(add, context, *o);
+    onRun(add, context, [o, &context] { return runFill(*o, context); });
 }
 
 void addTripCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* trip = app.add_subcommand("trip", "distance driven in one mode: add");
-    trip->require_subcommand(1);
+    CLI::App& trip = addGroup(app, "trip", "distance driven in one mode: add");
     auto o = std::make_shared<TripOptions>();
-    CLI::App* add = trip->add_subcommand("add", "log a trip");
-    addNumber(*add, "--km", o->distance, kNotNegative, "km driven")->required();
-    add->add_option("--mode", o->mode, "driving mode")->required();
-    addNumber(*add, "--idle-min", o->idle, kNotNegative, "minutes standing with the engine running");
-    addCount(*add, "--starts", o->starts, kNotNegative, "cold starts");
-    addCommon(*add, context, *o);
-    onRun(*add, context, [o, &context] { return runTrip(*o, context); });
+    CLI::App& add = addSubcommand(trip, "add", "log a trip");
+    required(addNumber(add, "--km", o->distance, kNotNegative, "km driven"));
+    required(addText(add, "--mode", o->mode, "driving mode"));
+    addNumber(add, "--idle-min", o->idle, kNotNegative, "minutes standing with the engine running");
+    addCount(add, "--starts", o->starts, kNotNegative, "cold starts");
+    addCommon(add, context, *o);
+    onRun(add, context, [o, &context] { return runTrip(*o, context); });
 }
 
 void addProofCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* proof = app.add_subcommand("proof", "evidence about the hidden reserve: add");
-    proof->require_subcommand(1);
-    CLI::App* add = proof->add_subcommand("add", "log a proof");
-    add->require_subcommand(1);
-    add->footer("Never test the reserve on a public road. Draining and pouring: engine cold and off, "
-                "no ignition source, ventilated, earthed, approved containers on the ground, "
-                "extinguisher in reach; by a qualified person, under local and event rules.");
-    addDrainedOrBase(*add, context, ProofKind::drained, "the tank was drained and measured");
-    addDrainedOrBase(*add, context, ProofKind::base, "a base was poured anew and zero read there");
-    addDriven(*add, context, ProofKind::stalled, "the engine starved past the zero mark (it happened)");
-    addDriven(*add, context, ProofKind::pastZero, "driven past the zero mark and still running (it happened)");
+    CLI::App& proof = addGroup(app, "proof", "evidence about the hidden reserve: add");
+    CLI::App& add = addGroup(proof, "add", "log a proof");
+    addFooter(add,
+              "Never test the reserve on a public road. Draining and pouring: engine cold and off, "
+              "no ignition source, ventilated, earthed, approved containers on the ground, "
+              "extinguisher in reach; by a qualified person, under local and event rules.");
+    addDrainedOrBase(add, context, ProofKind::drained, "the tank was drained and measured");
+    addDrainedOrBase(add, context, ProofKind::base, "a base was poured anew and zero read there");
+    addDriven(add, context, ProofKind::stalled,
+              "the engine starved past the zero mark (it happened)");
+    addDriven(add, context, ProofKind::pastZero,
+              "driven past the zero mark and still running (it happened)");
 }
 
 } // namespace undermark

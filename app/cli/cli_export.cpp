@@ -72,13 +72,14 @@ Result<void> runExport(const ExportOptions& options, const CliContext& context)
 void addExportCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<ExportOptions>();
-    CLI::App* command = app.add_subcommand("export", "tables for a spreadsheet, or a bundle for another device");
-    command->add_option("--csv", options->folder, "one CSV a table, into a new folder")->type_name("FOLDER");
-    command->add_option("--bundle", options->bundle, "the whole logbook as one new file")->type_name("FILE");
-    command->add_option("--gpx", options->gpx, "the route of --route as a new GPX file")->type_name("FILE.gpx");
-    command->add_option("--route", options->route, "for --gpx")->type_name("ROUTE");
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runExport(*options, context); });
+    CLI::App& command = addSubcommand(app, "export",
+                                      "tables for a spreadsheet, or a bundle for another device");
+    addText(command, "--csv", options->folder, "one CSV a table, into a new folder", "FOLDER");
+    addText(command, "--bundle", options->bundle, "the whole logbook as one new file", "FILE");
+    addText(command, "--gpx", options->gpx, "the route of --route as a new GPX file", "FILE.gpx");
+    addText(command, "--route", options->route, "for --gpx", "ROUTE");
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runExport(*options, context); });
 }
 
 } // namespace undermark

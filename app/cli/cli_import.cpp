@@ -127,22 +127,24 @@ Result<void> runImport(const ImportFlags& o, const CliContext& context)
 void addImportCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<ImportFlags>();
-    CLI::App* command = app.add_subcommand("import", "fills or trips from another table");
-    command->add_option("file", options->file, "CSV: date,litres,… or date,km,mode,…")->required()->type_name("FILE.csv");
-    command->add_option("--kind", options->kind, "what its rows are")->check(CLI::IsMember({"fills", "trips"}));
-    command->add_option("--column", options->columns, "OURS=THEIRS: what the file calls a column; may be repeated")
-        ->type_name("NAME=NAME");
-    command->add_option("--litres-in", options->litresIn, "what its litres are: l, us-gal, imp-gal")
-        ->check(CLI::IsMember({"l", "us-gal", "imp-gal"}));
-    command->add_option("--km-in", options->kmIn, "what its kilometres are: km, mi")->check(CLI::IsMember({"km", "mi"}));
-    command->add_option("--dates", options->dates, "order of day, month and year: ymd, dmy, mdy")
-        ->check(CLI::IsMember({"ymd", "dmy", "mdy"}));
-    command->add_option("--rate-in", options->rateIn, "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp")
-        ->check(CLI::IsMember({"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"}));
-    command->add_option("--temperature-in", options->temperatureIn, "c or f")->check(CLI::IsMember({"c", "f"}));
-    command->add_flag("--dry-run", options->dryRun, "only show what would be added");
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runImport(*options, context); });
+    CLI::App& command = addSubcommand(app, "import", "fills or trips from another table");
+    required(addText(command, "file", options->file, "CSV: date,litres,… or date,km,mode,…",
+                     "FILE.csv"));
+    addChoice(command, "--kind", options->kind, {"fills", "trips"}, "what its rows are");
+    addTexts(command, "--column", options->columns,
+             "OURS=THEIRS: what the file calls a column; may be repeated", "NAME=NAME");
+    addChoice(command, "--litres-in", options->litresIn, {"l", "us-gal", "imp-gal"},
+              "what its litres are: l, us-gal, imp-gal");
+    addChoice(command, "--km-in", options->kmIn, {"km", "mi"}, "what its kilometres are: km, mi");
+    addChoice(command, "--dates", options->dates, {"ymd", "dmy", "mdy"},
+              "order of day, month and year: ymd, dmy, mdy");
+    addChoice(command, "--rate-in", options->rateIn,
+              {"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"},
+              "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp");
+    addChoice(command, "--temperature-in", options->temperatureIn, {"c", "f"}, "c or f");
+    addFlag(command, "--dry-run", options->dryRun, "only show what would be added");
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runImport(*options, context); });
 }
 
 } // namespace undermark

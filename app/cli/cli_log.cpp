@@ -90,9 +90,9 @@ Result<void> runLog(const CliContext& context)
 
 void addLogCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* log = app.add_subcommand("log", "fills, trips and proofs, with what looks wrong");
-    addJson(*log, context);
-    onRun(*log, context, [&context] { return runLog(context); });
+    CLI::App& log = addSubcommand(app, "log", "fills, trips and proofs, with what looks wrong");
+    addJson(log, context);
+    onRun(log, context, [&context] { return runLog(context); });
 }
 
 } // namespace undermark

@@ -4,26 +4,28 @@
 // turns its result into an exit code: 0 done, 1 failed, 2 bad input.
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_command.h"
+#include "app/cli/nearest_word.h"
+
+#include <CLI/CLI.hpp>
 
 #include <iostream>
 #include <sys/stat.h>
 
 namespace undermark {
 
-static int exitCode(const Error& error)
+namespace {
+
+int exitCode(const Error& error)
 {
     const bool bad = error.code == ErrorCode::badInput || error.code == ErrorCode::notFound;
     return bad ? 2 : 1;
 }
 
-static int runCommandLine(int argc, char** argv)
+void addCommands(CLI::App& app, CliContext& context)
 {
-    CliContext context;
-    context.logbook = defaultLogbook();
-    CLI::App app("How far the fuel goes: to the zero mark, and past it to dry.", "undermark-cli");
     app.set_version_flag("--version", "undermark-cli " UNDERMARK_VERSION);
-    app.add_option("--logbook", context.logbook, "logbook file")->type_name("FILE");
-    app.add_option("--vehicle", context.vehicle, "vehicle by name, where the logbook has several");
+    addPath(app, "--logbook", context.logbook, "logbook file");
+    addText(app, "--vehicle", context.vehicle, "vehicle by name, where the logbook has several");
     app.require_subcommand(1);
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
@@ -33,12 +35,88 @@ static int runCommandLine(int argc, char** argv)
                            addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,
                            addMergeCommand})
         add(app, context);
+}
+
+// The command that was named, as far as it was understood.
+const CLI::App& namedCommand(const CLI::App& app)
+{
+    const std::vector<CLI::App*> below = app.get_subcommands();
+    return below.empty() ? app : namedCommand(*below.front());
+}
+
+// As it is typed: "undermark-cli fill add".
+std::string typedName(const CLI::App& command)
+{
+    const CLI::App* parent = command.get_parent();
+    return (parent ? typedName(*parent) + " " : "") + command.get_name();
+}
+
+std::vector<std::string> commandsBelow(const CLI::App& command)
+{
+    std::vector<std::string> names;
+    for (const CLI::App* below : command.get_subcommands([](const CLI::App*) { return true; }))
+        names.push_back(below->get_name());
+    return names;
+}
+
+// Of this command and of those above it.
+std::vector<std::string> flagsOf(const CLI::App& command)
+{
+    std::vector<std::string> flags;
+    for (const CLI::App* app = &command; app; app = app->get_parent())
+        for (const CLI::Option* option : app->get_options())
+            for (const std::string& name : option->get_lnames())
+                flags.push_back("--" + name);
+    return flags;
+}
+
+std::string noSuch(const std::string& thing, const std::string& typed,
+                   const std::vector<std::string>& known)
+{
+    const std::string meant = nearestWord(typed, known);
+    return "no " + thing + " '" + typed + "'" + (meant.empty() ? "" : ": did you mean '" + meant + "'?");
+}
+
+// What is wrong with the command line. A word that nothing is called tells more than what is
+// missing because of it.
+std::string wrongWith(const CLI::App& app, const CLI::ParseError& error)
+{
+    const CLI::App& command = namedCommand(app);
+    const std::vector<std::string> commands = commandsBelow(command);
+    const std::vector<std::string> left = app.remaining(true);
+    const bool missing = dynamic_cast<const CLI::RequiredError*>(&error) != nullptr;
+    if (!left.empty() && (missing || dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr)) {
+        if (left.front().starts_with('-'))
+            return noSuch("option", left.front().substr(0, left.front().find('=')), flagsOf(command));
+        if (!commands.empty())
+            return noSuch("command", left.front(), commands);
+        return "'" + left.front() + "' was not expected";
+    }
+    if (!missing || commands.empty())
+        return error.what();
+    std::string which;
+    for (const std::string& name : commands)
+        which += (which.empty() ? "" : ", ") + name;
+    return "a command is missing, one of " + which;
+}
+
+int runCommandLine(int argc, char** argv)
+{
+    CliContext context;
+    context.logbook = defaultLogbook();
+    CLI::App app("How far the fuel goes: to the zero mark, and past it to dry.", "undermark-cli");
+    addCommands(app, context);
+    if (argc <= 1) {
+        std::cout << app.help();
+        return 0;
+    }
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& help) {   // --help, --version
         return app.exit(help);
     } catch (const CLI::ParseError& error) {
-        std::cerr << "undermark-cli: " << error.what() << '\n';
+        std::cerr << "undermark-cli: " << wrongWith(app, error) << " (see "
+                  << typedName(namedCommand(app)) << " --help)\n";
         return 2;
     }
     const Result<void> result = context.run();
@@ -48,6 +126,8 @@ static int runCommandLine(int argc, char** argv)
     }
     return 0;
 }
+
+} // namespace
 
 } // namespace undermark
 

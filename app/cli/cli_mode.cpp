@@ -39,15 +39,15 @@ Result<void> runMode(const ModeOptions& o, const CliContext& context)
 
 void addModeCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* mode = app.add_subcommand("mode", "driving modes: add");
-    mode->require_subcommand(1);
+    CLI::App& mode = addGroup(app, "mode", "driving modes: add");
     auto options = std::make_shared<ModeOptions>();
-    CLI::App* add = mode->add_subcommand("add", "a driving mode of your own");
-    add->add_option("name,--name", options->name, "its name")->required();
-    addNumber(*add, "--rate", options->rate, kPositive, "what it burns, as far as you know, L/100 km");
-    addNumber(*add, "--rate-sd", options->rateSd, kPositive, "how sure you are, L/100 km");
-    addJson(*add, context);
-    onRun(*add, context, [options, &context] { return runMode(*options, context); });
+    CLI::App& add = addSubcommand(mode, "add", "a driving mode of your own");
+    required(addText(add, "name,--name", options->name, "its name"));
+    addNumber(add, "--rate", options->rate, kPositive,
+              "what it burns, as far as you know, L/100 km");
+    addNumber(add, "--rate-sd", options->rateSd, kPositive, "how sure you are, L/100 km");
+    addJson(add, context);
+    onRun(add, context, [options, &context] { return runMode(*options, context); });
 }
 
 } // namespace undermark

@@ -180,11 +180,11 @@ Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 void addPlanCommand(CLI::App& app, CliContext& context)
 {
     auto options = std::make_shared<PlanOptions>();
-    CLI::App* command =
-        app.add_subcommand("plan", "fuel stops along a route, with the risk as a number");
-    addPlanFlags(*command, *options);
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return runPlan(*options, context); });
+    CLI::App& command = addSubcommand(app, "plan",
+                                      "fuel stops along a route, with the risk as a number");
+    addPlanFlags(command, *options);
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return runPlan(*options, context); });
 }
 
 } // namespace undermark

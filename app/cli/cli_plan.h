@@ -23,7 +23,7 @@ struct PlanOptions {
     std::optional<int> cans;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
     std::optional<double> autonomyKm, autonomySafety;
-    std::optional<std::vector<double>> check; // official, shown
+    std::optional<std::pair<double, double>> check; // official, shown
     std::string aim, departure, fuelWaypoints;
     bool zonesOnly = false, noCans = false, zoneLimit = false;
     std::vector<std::string> close, repeat;

@@ -37,27 +37,20 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
 
 void addRouteFlags(CLI::App& command, PlanOptions& options)
 {
-    command.add_option("route", options.route, "route: CSV or GPX")->required()->type_name("FILE");
-    command.add_option("--fuel-waypoints", options.fuelWaypoints,
-                       "GPX: waypoints whose name holds this text are pumps");
+    required(addPath(command, "route", options.route, "route: CSV or GPX"));
+    addText(command, "--fuel-waypoints", options.fuelWaypoints,
+            "GPX: waypoints whose name holds this text are pumps");
     addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
-    command
-        .add_option(
-            "--odometer-check", options.check,
-            "check section: official km and km shown; the route is read off the car's meter")
-        ->expected(2)
-        ->type_name("KM KM");
+    addTwoNumbers(command, "--odometer-check", options.check, kPositive,
+                  "check section: official km and km shown; the route is read off the car's meter",
+                  "KM KM");
 }
 
 void addWhatIfFlags(CLI::App& command, PlanOptions& options)
 {
-    command.add_option("--close", options.close, "what if this fuel point were closed")
-        ->type_name("NAME")
-        ->allow_extra_args(false);
-    command
-        .add_option("--repeat", options.repeat, "what if the section from here were driven twice")
-        ->type_name("NAME")
-        ->allow_extra_args(false);
+    addTexts(command, "--close", options.close, "what if this fuel point were closed", "NAME");
+    addTexts(command, "--repeat", options.repeat,
+             "what if the section from here were driven twice", "NAME");
     addNumber(command, "--rate-up", options.rateUp, kNotNegative,
               "what if it burnt so many per cent more");
     addNumber(command, "--fill-less", options.fillLess, kPositive,
@@ -66,26 +59,23 @@ void addWhatIfFlags(CLI::App& command, PlanOptions& options)
 
 void addWishFlags(CLI::App& command, PlanOptions& options)
 {
-    command
-        .add_option("--aim", options.aim,
-                    "cost, stops, time or weight (cost where prices are known)")
-        ->check(CLI::IsMember({"cost", "stops", "time", "weight"}));
+    addChoice(command, "--aim", options.aim, {"cost", "stops", "time", "weight"},
+              "cost, stops, time or weight (cost where prices are known)");
     addNumber(command, "--confidence", options.confidence, kConfidence, "of each arrival (0.99)");
     addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
               "of the whole way");
     addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
-    command.add_option("--depart", options.departure, "HH:MM, for opening hours")
-        ->type_name("HH:MM");
+    addText(command, "--depart", options.departure, "HH:MM, for opening hours", "HH:MM");
     addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
     addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
               "the event demands this autonomy");
     addNumber(command, "--autonomy-safety", options.autonomySafety, kNotNegative,
               "per cent on top of it");
-    command.add_flag("--zones-only", options.zonesOnly, "fuel from refuel zones only");
-    command.add_flag("--no-cans", options.noCans, "own cans are forbidden");
-    command.add_flag("--zone-limits", options.zoneLimit, "every zone must state max_litres");
+    addFlag(command, "--zones-only", options.zonesOnly, "fuel from refuel zones only");
+    addFlag(command, "--no-cans", options.noCans, "own cans are forbidden");
+    addFlag(command, "--zone-limits", options.zoneLimit, "every zone must state max_litres");
 }
 
 Result<double> needed(const char* flag, const std::optional<double>& value)
@@ -163,8 +153,8 @@ Result<Route> readRoute(const PlanOptions& options)
         warn(text);
     Route route = std::move(file->route);
     if (options.check) {
-        const auto factor = tripMeterFactor(Distance::fromKm((*options.check)[0]),
-                                            Distance::fromKm((*options.check)[1]));
+        const auto factor = tripMeterFactor(Distance::fromKm(options.check->first),
+                                            Distance::fromKm(options.check->second));
         if (!factor)
             return fail(factor.error());
         route = withDistancesScaled(std::move(route), *factor);

@@ -250,24 +250,24 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
 void addRangeCommand(CLI::App& app, CliContext& context)
 {
     auto o = std::make_shared<RangeOptions>();
-    CLI::App* range = app.add_subcommand("range", "how far to the zero mark, and to dry");
-    addNumber(*range, "--signal", o->signal, kAnyNumber, "the sender's reading now");
-    addNumber(*range, "--signal2", o->signal2, kAnyNumber,
+    CLI::App& range = addSubcommand(app, "range", "how far to the zero mark, and to dry");
+    addNumber(range, "--signal", o->signal, kAnyNumber, "the sender's reading now");
+    addNumber(range, "--signal2", o->signal2, kAnyNumber,
               "and the second lobe's, of a saddle tank with two senders");
-    addSeriesFlags(*range, o->lobe1, o->lobe2);
-    addShapeFlags(*range, o->shape);
-    addNumber(*range, "--litres", o->litres, kNotNegative, "usable litres now");
-    addNumber(*range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
-    addNumber(*range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
-    range->add_option("--mode", o->mode, "driving mode ahead; default the usual mix");
-    addNumber(*range, "--rate", o->rate, kPositive, "without a logbook: consumption, L/100 km");
-    addNumber(*range, "--rate-sd", o->rateSd, kNotNegative, "its uncertainty, L/100 km");
-    addNumber(*range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
-    addNumber(*range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
+    addSeriesFlags(range, o->lobe1, o->lobe2);
+    addShapeFlags(range, o->shape);
+    addNumber(range, "--litres", o->litres, kNotNegative, "usable litres now");
+    addNumber(range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
+    addNumber(range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
+    addText(range, "--mode", o->mode, "driving mode ahead; default the usual mix");
+    addNumber(range, "--rate", o->rate, kPositive, "without a logbook: consumption, L/100 km");
+    addNumber(range, "--rate-sd", o->rateSd, kNotNegative, "its uncertainty, L/100 km");
+    addNumber(range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
+    addNumber(range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
               "noise of the road, L per square root of km");
-    addCorrections(*range, o->corrections);
-    addJson(*range, context);
-    onRun(*range, context, [o, &context] { return runRange(*o, context); });
+    addCorrections(range, o->corrections);
+    addJson(range, context);
+    onRun(range, context, [o, &context] { return runRange(*o, context); });
 }
 
 } // namespace undermark

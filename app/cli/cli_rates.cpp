@@ -155,13 +155,14 @@ Result<void> runRates(const RatesOptions& o, const CliContext& context)
 
 void addRatesCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* rates = app.add_subcommand("rates", "consumption by driving mode, and what the last fills taught");
+    CLI::App& rates = addSubcommand(app, "rates",
+                                    "consumption by driving mode, and what the last fills taught");
     auto o = std::make_shared<RatesOptions>();
-    addNumber(*rates, "--width", o->width, kPositive,
+    addNumber(rates, "--width", o->width, kPositive,
               "wanted width of the 90 % interval, L/100 km; default 1");
-    addCorrections(*rates, o->corrections);
-    addJson(*rates, context);
-    onRun(*rates, context, [o, &context] { return runRates(*o, context); });
+    addCorrections(rates, o->corrections);
+    addJson(rates, context);
+    onRun(rates, context, [o, &context] { return runRates(*o, context); });
 }
 
 } // namespace undermark

@@ -192,20 +192,19 @@ Result<void> replay(const ReplayOptions& options, const CliContext& context)
 
 void addReplayCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* command = app.add_subcommand("replay", "follow the level over a recorded drive");
+    CLI::App& command = addSubcommand(app, "replay", "follow the level over a recorded drive");
     const auto options = std::make_shared<ReplayOptions>();
-    command->add_option("samples", options->samples, "samples CSV")->required()->type_name("SAMPLES.csv");
-    command->add_option("--calibration", options->calibration, "points CSV")->type_name("POINTS.csv");
-    addShapeFlags(*command, options->shape);
-    addSeriesFlags(*command, options->lobe1, options->lobe2);
-    command->add_option("--out", options->track, "write time, litres, spread, distance left")
-        ->type_name("TRACK.csv");
-    command->add_option("--plot", options->plot, "draw reading, estimate and faults")
-        ->type_name("FILE.svg");
-    addNumber(*command, "--rate", options->rate, kPositive, "consumption, L/100 km");
-    addNumber(*command, "--rate-sd", options->rateSd, kNotNegative, "its sd, L/100 km (15 %)");
-    addJson(*command, context);
-    onRun(*command, context, [options, &context] { return replay(*options, context); });
+    required(addPath(command, "samples", options->samples, "samples CSV", "SAMPLES.csv"));
+    addPath(command, "--calibration", options->calibration, "points CSV", "POINTS.csv");
+    addShapeFlags(command, options->shape);
+    addSeriesFlags(command, options->lobe1, options->lobe2);
+    addPath(command, "--out", options->track, "write time, litres, spread, distance left",
+            "TRACK.csv");
+    addPath(command, "--plot", options->plot, "draw reading, estimate and faults", "FILE.svg");
+    addNumber(command, "--rate", options->rate, kPositive, "consumption, L/100 km");
+    addNumber(command, "--rate-sd", options->rateSd, kNotNegative, "its sd, L/100 km (15 %)");
+    addJson(command, context);
+    onRun(command, context, [options, &context] { return replay(*options, context); });
 }
 
 } // namespace undermark

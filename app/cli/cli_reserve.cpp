@@ -88,10 +88,11 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
 void addReserveCommand(CLI::App& app, CliContext& context)
 {
     auto mode = std::make_shared<std::string>();
-    CLI::App* reserve = app.add_subcommand("reserve", "how far the hidden reserve goes, and on what evidence");
-    reserve->add_option("--mode", *mode, "driving mode; default the usual mix");
-    addJson(*reserve, context);
-    onRun(*reserve, context, [mode, &context]() -> Result<void> {
+    CLI::App& reserve = addSubcommand(app, "reserve",
+                                      "how far the hidden reserve goes, and on what evidence");
+    addText(reserve, "--mode", *mode, "driving mode; default the usual mix");
+    addJson(reserve, context);
+    onRun(reserve, context, [mode, &context]() -> Result<void> {
         const Result<CarKnowledge> car = learnVehicle(context);
         if (!car)
             return fail(car.error());

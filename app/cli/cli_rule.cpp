@@ -15,6 +15,14 @@ namespace {
 
 enum class Verdict { accept, correct, leaveOut, reconsider };
 
+Verdict verdictOf(const std::string& word)
+{
+    return word == "accept" ? Verdict::accept
+        : word == "correct" ? Verdict::correct
+        : word == "leave-out" ? Verdict::leaveOut
+                              : Verdict::reconsider;
+}
+
 struct RuleOptions {
     std::string id;
     Verdict verdict = Verdict::accept;
@@ -127,24 +135,21 @@ Result<void> runRule(const RuleOptions& o, const CliContext& context)
 void addFillRule(CLI::App& fill, CliContext& context)
 {
     auto o = std::make_shared<RuleOptions>();
-    CLI::App* rule = fill.add_subcommand("rule", "say what becomes of a flagged fill");
-    rule->add_option("id", o->id, "its id, or the beginning of it")->required()->type_name("ID");
-    rule->add_option("verdict", o->verdict,
-                     "accept: it is right as it is and counts; correct: take what is proposed, or "
-                     "the figures given; leave-out: keep it, learn nothing from it; reconsider: "
-                     "no ruling, let the screening decide")
-        ->required()
-        ->type_name("VERDICT")
-        ->transform(CLI::CheckedTransformer(std::map<std::string, Verdict>{
-            {"accept", Verdict::accept},
-            {"correct", Verdict::correct},
-            {"leave-out", Verdict::leaveOut},
-            {"reconsider", Verdict::reconsider}}));
-    addNumber(*rule, "--litres", o->litres, kPositive, "with correct: litres pumped");
-    addNumber(*rule, "--odometer-km", o->odometer, kNotNegative, "with correct: odometer");
-    addNumber(*rule, "--trip-meter-km", o->tripMeter, kPositive, "with correct: km since the last fill");
-    addJson(*rule, context);
-    onRun(*rule, context, [o, &context] { return runRule(*o, context); });
+    CLI::App& rule = addSubcommand(fill, "rule", "say what becomes of a flagged fill");
+    required(addText(rule, "id", o->id, "its id, or the beginning of it", "ID"));
+    required(addOneOf(
+        rule, "verdict", {"accept", "correct", "leave-out", "reconsider"},
+        [o](const std::string& word) { o->verdict = verdictOf(word); },
+        "accept: it is right as it is and counts; correct: take what is proposed, or the figures "
+        "given; leave-out: keep it, learn nothing from it; reconsider: no ruling, let the "
+        "screening decide",
+        "VERDICT"));
+    addNumber(rule, "--litres", o->litres, kPositive, "with correct: litres pumped");
+    addNumber(rule, "--odometer-km", o->odometer, kNotNegative, "with correct: odometer");
+    addNumber(rule, "--trip-meter-km", o->tripMeter, kPositive,
+              "with correct: km since the last fill");
+    addJson(rule, context);
+    onRun(rule, context, [o, &context] { return runRule(*o, context); });
 }
 
 } // namespace undermark

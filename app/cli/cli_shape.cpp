@@ -46,16 +46,19 @@ Result<TankDimensions> dimensionsFrom(const ShapeFlags& flags)
 
 void addShapeFlags(CLI::App& command, ShapeFlags& flags)
 {
-    command.add_option("--shape", flags.form, "no pours yet: a prior from the tank's shape, lying on its side")
-        ->check(CLI::IsMember({"box", "cylinder", "ellipse"}));
+    addChoice(command, "--shape", flags.form, {"box", "cylinder", "ellipse"},
+              "no pours yet: a prior from the tank's shape, lying on its side");
     addNumber(command, "--width-m", flags.widthM, kPositive, "its inside width, m");
     addNumber(command, "--height-m", flags.heightM, kPositive, "its inside height, m");
     addNumber(command, "--length-m", flags.lengthM, kPositive, "its inside length, m");
     addNumber(command, "--radius-m", flags.radiusM, kPositive,
               "radius of the cylinder, or of the box's long edges (0), m");
-    addNumber(command, "--tilt-deg", flags.tiltDegrees, kAnyNumber, "tilt of its length, degrees (0)");
-    addNumber(command, "--empty-signal", flags.emptySignal, kAnyNumber, "signal with the float on the floor");
-    addNumber(command, "--full-signal", flags.fullSignal, kAnyNumber, "signal with the float under the roof");
+    addNumber(command, "--tilt-deg", flags.tiltDegrees, kAnyNumber,
+              "tilt of its length, degrees (0)");
+    addNumber(command, "--empty-signal", flags.emptySignal, kAnyNumber,
+              "signal with the float on the floor");
+    addNumber(command, "--full-signal", flags.fullSignal, kAnyNumber,
+              "signal with the float under the roof");
 }
 
 Result<void> checkShapeFlags(const ShapeFlags& flags)

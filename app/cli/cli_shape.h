@@ -5,9 +5,8 @@
 // rests on it says "prior".
 #pragma once
 
+#include "app/cli/cli_options.h"
 #include "engine/calibration/tank_shape.h"
-
-#include <CLI/CLI.hpp>
 
 #include <optional>
 #include <string>

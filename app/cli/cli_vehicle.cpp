@@ -18,10 +18,17 @@ struct VehicleOptions {
     std::optional<double> supply, pullUp, resolution;
 };
 
-void addVehicleFlags(CLI::App& command, VehicleOptions& o)
+// A new vehicle must state its capacity and its fuel.
+void addVehicleFlags(CLI::App& command, VehicleOptions& o, bool isNew)
 {
-    addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
-    command.add_option("--fuel", o.fuel, "petrol, diesel, lpg or ethanol")->check(oneWordOf<FuelKind>());
+    CLI::Option& capacity =
+        addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
+    CLI::Option& fuel =
+        addWordOf<FuelKind>(command, "--fuel", o.fuel, "petrol, diesel, lpg or ethanol");
+    if (isNew) {
+        required(capacity);
+        required(fuel);
+    }
     addNumber(command, "--zero-at-l", o.zero, kNotNegative,
               "litres at the zero mark: usable ones, or since drained where there is a calibration");
     addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
@@ -30,14 +37,14 @@ void addVehicleFlags(CLI::App& command, VehicleOptions& o)
     addNumber(command, "--unusable-l", o.unusable, kNotNegative,
               "litres still there when the engine starves");
     addNumber(command, "--unusable-sd-l", o.unusableSd, kNotNegative, "their uncertainty");
-    command.add_option("--surge-margin-l", o.surge,
-                       "MODE=LITRES that surge makes unusable; may be repeated");
+    addTexts(command, "--surge-margin-l", o.surge,
+             "MODE=LITRES that surge makes unusable; may be repeated", "MODE=LITRES");
     addNumber(command, "--lamp-l", o.lamp, kNotNegative, "usable litres at which the lamp lights");
-    command.add_option("--circuit", o.circuit, "direct, resistive, ratiometric, percent or counts")
-        ->check(oneWordOf<CircuitKind>());
+    addWordOf<CircuitKind>(command, "--circuit", o.circuit,
+                           "direct, resistive, ratiometric, percent or counts");
     addNumber(command, "--supply-v", o.supply, kPositive, "supply of the sender, V");
     addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
-    command.add_option("--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
+    addText(command, "--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
     addNumber(command, "--resolution", o.resolution, kPositive, "one step of the reading");
 }
 
@@ -256,26 +263,23 @@ Result<void> runShow(const CliContext& context)
 
 void addVehicleCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App* vehicle = app.add_subcommand("vehicle", "tank and sender: add, set, list, show");
-    vehicle->require_subcommand(1);
+    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, list, show");
     auto options = std::make_shared<VehicleOptions>();
-    CLI::App* add = vehicle->add_subcommand("add", "a new vehicle");
-    add->add_option("--name", options->name, "its name")->required();
-    addVehicleFlags(*add, *options);
-    add->get_option("--capacity-l")->required();
-    add->get_option("--fuel")->required();
-    addJson(*add, context);
-    onRun(*add, context, [options, &context] { return runAdd(*options, context); });
-    CLI::App* set = vehicle->add_subcommand("set", "change what is known of a vehicle");
-    addVehicleFlags(*set, *options);
-    addJson(*set, context);
-    onRun(*set, context, [options, &context] { return runSet(*options, context); });
-    CLI::App* list = vehicle->add_subcommand("list", "all vehicles");
-    addJson(*list, context);
-    onRun(*list, context, [&context] { return runList(context); });
-    CLI::App* show = vehicle->add_subcommand("show", "one vehicle");
-    addJson(*show, context);
-    onRun(*show, context, [&context] { return runShow(context); });
+    CLI::App& add = addSubcommand(vehicle, "add", "a new vehicle");
+    required(addText(add, "--name", options->name, "its name"));
+    addVehicleFlags(add, *options, true);
+    addJson(add, context);
+    onRun(add, context, [options, &context] { return runAdd(*options, context); });
+    CLI::App& set = addSubcommand(vehicle, "set", "change what is known of a vehicle");
+    addVehicleFlags(set, *options, false);
+    addJson(set, context);
+    onRun(set, context, [options, &context] { return runSet(*options, context); });
+    CLI::App& list = addSubcommand(vehicle, "list", "all vehicles");
+    addJson(list, context);
+    onRun(list, context, [&context] { return runList(context); });
+    CLI::App& show = addSubcommand(vehicle, "show", "one vehicle");
+    addJson(show, context);
+    onRun(show, context, [&context] { return runShow(context); });
 }
 
 } // namespace undermark
