@@ -1,12 +1,13 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
 # Sourced by app/run and tests/run: installs the Debian packages that are
-# missing (only those), says what and why, asks nothing.
+# missing (only those), says what and why, asks nothing; configures, builds, and
+# shows how far that is. All that it says goes to stderr.
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
-# package, then why it is needed
-app_packages="
+# package, then why it is needed; the command line needs these
+cli_packages="
 g++|the C++20 compiler
 cmake|configures the build
 ninja-build|runs the build
@@ -24,6 +25,8 @@ libpugixml-dev|reading GPX
 libhpdf-dev|the fuel card as PDF
 libgeographiclib-dev|distances on the WGS84 ellipsoid
 libnlopt-dev|litres of a plan that keeps the risk of the whole way
+"
+screen_packages="
 qt6-base-dev|the touch screen
 qt6-declarative-dev|the touch screen
 qt6-declarative-dev-tools|the touch screen's compiler and linter
@@ -55,17 +58,24 @@ installed()
     [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null)" = installed ]
 }
 
+# missing LIST: the packages of it that are not installed.
+missing()
+{
+    local package why
+    while IFS='|' read -r package why; do
+        [ -z "$package" ] || installed "$package" || echo "$package"
+    done <<< "$1"
+}
+
 # install_missing LIST: one apt-get call for all that is missing of it.
 install_missing()
 {
-    local missing=() line package
-    while IFS='|' read -r package why; do
-        [ -n "$package" ] || continue
-        installed "$package" && continue
-        missing+=("$package")
-        echo "missing: $package ($why)"
-    done <<< "$1"
+    local missing
+    mapfile -t missing < <(missing "$1")
     [ ${#missing[@]} -eq 0 ] && return 0
+    for package in "${missing[@]}"; do
+        echo "missing: $package ($(grep "^$package|" <<< "$1" | cut -d'|' -f2))" >&2
+    done
     local as_root=()
     if [ "$(id -u)" -ne 0 ]; then
         command -v sudo > /dev/null || {
@@ -74,7 +84,7 @@ install_missing()
         }
         as_root=(sudo)
     fi
-    echo "installing ${#missing[@]} Debian packages"
+    echo "installing ${#missing[@]} Debian packages" >&2
     local log
     log=$(mktemp)
     if ! { "${as_root[@]}" apt-get update \
@@ -87,16 +97,44 @@ install_missing()
     rm -f "$log"
 }
 
-# build TARGETS…: configures build/release where needed and builds; quiet when
-# all goes well.
+# configure -DNAME=VALUE…: configures build/release, where it is not so already.
+configure()
+{
+    local cache=$root/build/release/CMakeCache.txt option as_asked=1
+    [ -f "$root/build/release/build.ninja" ] || as_asked=
+    for option in "$@"; do
+        grep -qs "^$(sed 's/^-D//; s/=/:[A-Z]*=/' <<< "$option")\$" "$cache" || as_asked=
+    done
+    [ -n "$as_asked" ] || (cd "$root" && cmake --preset release "$@" > /dev/null)
+}
+
+# Reads what ninja prints, "[120/417] Building …": on a terminal one line that is
+# written over, elsewhere a line every half minute.
+show_progress()
+{
+    local line last=$SECONDS said=
+    while IFS= read -r line; do
+        [[ $line =~ ^\[([0-9]+/[0-9]+)\] ]] || continue
+        if [ -t 2 ]; then
+            printf '\rbuilding %s' "${BASH_REMATCH[1]}" >&2
+            said=1
+        elif [ $((SECONDS - last)) -ge 30 ]; then
+            echo "building ${BASH_REMATCH[1]}" >&2
+            last=$SECONDS
+        fi
+    done
+    [ -z "$said" ] || printf '\r\033[K' >&2
+}
+
+# build TARGETS…: builds them in build/release, with nothing but its progress when
+# all goes well, else with what the compiler said. (Needs pipefail.)
 build()
 {
-    local log
+    local log ended=0
     log=$(mktemp)
-    if ! ninja -C "$root/build/release" "$@" > "$log" 2>&1; then
-        cat "$log" >&2
-        rm -f "$log"
-        return 1
-    fi
+    NINJA_STATUS='[%f/%t] ' ninja -C "$root/build/release" "$@" 2>&1 | tee "$log" | show_progress \
+        || ended=1
+    [ "$ended" -eq 0 ] || sed '/^\[[0-9]/d' "$log" >&2
     rm -f "$log"
+    return "$ended"
 }
