@@ -38,14 +38,12 @@ std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std:
     if (!request.departure || !request.speed)
         return std::nullopt;
     const auto& points = request.route.points;
-    const auto driving = [&](Distance way) { return 60 * way.km() / request.speed->kmPerHour(); };
-    double clock = request.departure->count() + driving(points[point].at - points.front().at);
+    const Distance driven = points[point].at - points.front().at;
+    double clock = request.departure->count() + 60 * driven.km() / request.speed->kmPerHour();
     for (const PlannedStop& stop : plan.stops) {
         if (stop.point >= point)
             break;
-        const RoutePoint& at = points[stop.point];
-        clock += at.stopTime.value_or(Minutes{}).count() + driving(at.detour.value_or(Distance()));
-        clock += 60 * stop.buy.litres() / pumpFlowOf(request).litresPerHour();
+        clock += (stoppingTime(request, points[stop.point]) + pouringTime(request, stop.buy)).count();
     }
     return std::fmod(clock, 24 * 60.0);
 }

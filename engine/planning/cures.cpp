@@ -31,18 +31,11 @@ PlanRequest pricedAtNothing(const PlanRequest& request)
 Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
 {
     PlanRequest asked = pricedAtNothing(request);
-    RoutePoint before = asked.route.points.front();
-    before.fuel = FuelSource::pump;
-    if (asked.rules.zonesOnly)
-        before.fuel = FuelSource::zone;
+    const RoutePoint& first = asked.route.points.front();
+    RoutePoint before = pointOnSection(first, first.at, first.name);
+    before.fuel = FuelSource::zone; // which every rule lets one use
     before.pricePerLitre = 1.0;
-    before.leastPurchase.reset();
     before.mostPurchase = asked.tank.capacity;
-    before.stopTime.reset();
-    before.detour.reset();
-    before.opens.reset();
-    before.closes.reset();
-    before.idle.reset();
     asked.route.points.insert(asked.route.points.begin(), before);
     const Result<Plan> least = plan(asked);
     if (!least)
@@ -79,11 +72,8 @@ Route withPourPlaces(const PlanRequest& request, double price)
         const double length = (points[i + 1].at - points[i].at).km();
         const int places = static_cast<int>(std::min(std::floor(length / step), 1000.0));
         for (int k = 0; k <= places; ++k) {
-            RoutePoint pour;
-            pour.at = points[i].at + Distance::fromKm(length * k / (places + 1));
-            pour.name = "own can";
-            pour.mode = points[i].mode;
-            pour.timed = points[i].timed;
+            RoutePoint pour = pointOnSection(
+                points[i], points[i].at + Distance::fromKm(length * k / (places + 1)), "own can");
             pour.fuel = FuelSource::can;
             pour.pricePerLitre = price;
             pour.mostPurchase = request.tank.capacity;

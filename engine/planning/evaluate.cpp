@@ -84,10 +84,7 @@ private:
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
-        m_plan.stopTime += point.stopTime.value_or(Minutes{});
-        m_plan.stopTime += Minutes(60.0 * purchase.litres / pumpFlowOf(m_request).litresPerHour());
-        if (m_request.speed && point.detour)
-            m_plan.stopTime += Minutes(60.0 * point.detour->km() / m_request.speed->kmPerHour());
+        m_plan.stopTime += stoppingTime(m_request, point) + pouringTime(m_request, stop.buy);
         if (purchase.full)
             m_since = purchase.point;
         m_plan.stops.push_back(stop);

@@ -13,6 +13,23 @@ FlowRate pumpFlowOf(const PlanRequest& request)
     return request.pumpFlow.value_or(FlowRate::fromLitresPerHour(40 * 60));
 }
 
+Minutes pouringTime(const PlanRequest& request, Volume poured)
+{
+    return Minutes(60.0 * poured.litres() / pumpFlowOf(request).litresPerHour());
+}
+
+Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point)
+{
+    const double detour =
+        point.detour && request.speed ? 60.0 * point.detour->km() / request.speed->kmPerHour() : 0.0;
+    return point.stopTime.value_or(Minutes{}) + Minutes(detour);
+}
+
+bool sellsFuel(const Rules& rules, const RoutePoint& point)
+{
+    return point.fuel == FuelSource::zone || (point.fuel == FuelSource::pump && !rules.zonesOnly);
+}
+
 RateModel RateModel::single(Estimate<Consumption> rate, double legNoiseSd)
 {
     const double sd = rate.sd.litresPerKm();

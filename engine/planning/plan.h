@@ -77,6 +77,14 @@ struct PlanRequest {
 // What a pump delivers: as the request says, else 40 L/min (common practice, no
 // source: road pumps give 35 to 45).
 FlowRate pumpFlowOf(const PlanRequest& request);
+Minutes pouringTime(const PlanRequest& request, Volume poured);
+
+// What stopping at a point takes, without the pouring: the stop itself, and the detour
+// where the request knows the speed.
+Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point);
+
+// A pump or refuel zone from which the rules let one buy.
+bool sellsFuel(const Rules& rules, const RoutePoint& point);
 
 struct PlannedStop {
     std::size_t point = 0; // in the route

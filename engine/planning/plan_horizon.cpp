@@ -1,19 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/plan_horizon.h"
 
-#include <algorithm>
+#include "engine/planning/route_rates.h"
+
 #include <cassert>
 
 namespace undermark {
 
 namespace {
-
-std::size_t modeAt(const PlanRequest& request, std::size_t point)
-{
-    const auto& modes = request.rates.modes;
-    const auto found = std::ranges::find(modes, request.route.points[point].mode);
-    return modes.empty() ? 0 : static_cast<std::size_t>(found - modes.begin());
-}
 
 // Where the level was last known before one leaves `leg.from`, and what is
 // counted as aboard there: everything poured in since included.
@@ -48,7 +42,7 @@ RangeLaw lawOf(const PlanRequest& request, const Plan& plan, const Gap& leg, Vol
     basis.rateCovariance = request.rates.covariance;
     basis.routeVarianceL2PerKm = request.rates.legNoiseSd * request.rates.legNoiseSd;
     for (std::size_t i = known.point; i + 1 < points.size(); ++i) {
-        const RouteLeg road{points[i + 1].at - points[i].at, modeAt(request, i)};
+        const RouteLeg road{points[i + 1].at - points[i].at, *planning::modeOf(request.rates, points[i])};
         basis.legs.push_back(road);
         if (i < leg.to) // what idling burnt
             basis.fuel.mean -= plan.passages[i + 1].used - basis.rates[road.mode] * road.length;
@@ -56,12 +50,6 @@ RangeLaw lawOf(const PlanRequest& request, const Plan& plan, const Gap& leg, Vol
     const Result<RangeLaw> law = RangeLaw::make(std::move(basis));
     assert(law); // the planner has accepted these numbers
     return law->after(points[leg.from].at - points[known.point].at);
-}
-
-bool sellsFuel(const PlanRequest& request, const RoutePoint& point)
-{
-    return point.fuel == FuelSource::zone ||
-           (point.fuel == FuelSource::pump && !request.rules.zonesOnly);
 }
 
 } // namespace
@@ -82,7 +70,7 @@ std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& pla
         wish.characterWidth = names.characterWidth;
         wish.labelRows = names.labelRows;
         for (std::size_t i = leg.from + 1; i + 1 < points.size(); ++i) {
-            if (sellsFuel(request, points[i]))
+            if (sellsFuel(request.rules, points[i]))
                 wish.places.push_back({points[i].name, points[i].at - start});
         }
         const RangeLaw toDry = lawOf(request, plan, leg, Volume());

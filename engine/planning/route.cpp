@@ -53,6 +53,16 @@ Result<std::size_t> indexOf(const Route& route, const std::string& name)
 
 } // namespace
 
+RoutePoint pointOnSection(const RoutePoint& behind, Distance at, std::string name)
+{
+    RoutePoint point;
+    point.at = at;
+    point.name = std::move(name);
+    point.mode = behind.mode;
+    point.timed = behind.timed;
+    return point;
+}
+
 Result<void> checkRoute(const Route& route)
 {
     if (route.points.size() < 2)
@@ -107,15 +117,8 @@ Result<Route> routeFrom(const Route& route, Distance here)
                          amount(here, 6));
     const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
     Route rest{{next, points.end()}};
-    if (next->at > here) {
-        const RoutePoint& behind = *(next - 1);
-        RoutePoint start;
-        start.at = here;
-        start.name = "here";
-        start.mode = behind.mode;
-        start.timed = behind.timed;
-        rest.points.insert(rest.points.begin(), start);
-    }
+    if (next->at > here)
+        rest.points.insert(rest.points.begin(), pointOnSection(*(next - 1), here, "here"));
     return rest;
 }
 
@@ -142,12 +145,9 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
                          {}, name);
     Route changed = route;
     const Distance length = route.points[*index + 1].at - route.points[*index].at;
-    RoutePoint again;
-    again.name = name + " again";
-    again.mode = route.points[*index].mode;
-    again.timed = route.points[*index].timed;
+    RoutePoint again =
+        pointOnSection(route.points[*index], route.points[*index + 1].at, name + " again");
     again.idle = route.points[*index].idle;
-    again.at = route.points[*index + 1].at;
     for (std::size_t i = *index + 1; i < changed.points.size(); ++i)
         changed.points[i].at += length;
     changed.points.insert(changed.points.begin() + static_cast<std::ptrdiff_t>(*index) + 1, again);

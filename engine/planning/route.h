@@ -45,6 +45,9 @@ struct Route {
     friend bool operator==(const Route&, const Route&) = default;
 };
 
+// A point of the section that begins at `behind`: driven on from as that, without fuel.
+RoutePoint pointOnSection(const RoutePoint& behind, Distance at, std::string name);
+
 inline constexpr std::size_t kMostRoutePointsInFile = 200'000;
 
 // Errors (badInput): fewer than two points (no finish), a distance that is not

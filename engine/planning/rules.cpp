@@ -2,6 +2,7 @@
 #include "engine/planning/rules.h"
 
 #include "engine/base/format.h"
+#include "engine/planning/route_rates.h"
 
 #include <algorithm>
 #include <cmath>
@@ -66,14 +67,9 @@ std::vector<Way> waysBetweenChances(const PlanRequest& request, const Problem& p
 RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
 {
     const double way = request.rules.autonomy->km() * (1 + request.rules.autonomySafety);
-    const auto& rates = request.rates;
+    const RateModel rates = *ratesOnRoute(request); // the problem was made of it
     double needed = 0.0;
     for (std::size_t m = 0; m < rates.mean.size(); ++m) {
-        const bool driven = std::ranges::any_of(request.route.points, [&](const RoutePoint& point) {
-            return rates.modes.empty() || point.mode == rates.modes[m];
-        });
-        if (!driven)
-            continue;
         const double variance = problem.fullVariance +
                                 way * way * rates.covariance[m * rates.mean.size() + m] +
                                 way * rates.legNoiseSd * rates.legNoiseSd;

@@ -14,17 +14,9 @@ namespace {
 
 bool isOpen(const PlanRequest& request, const RoutePoint& point)
 {
-    switch (point.fuel) {
-    case FuelSource::none:
-        return false;
-    case FuelSource::pump:
-        return !request.rules.zonesOnly;
-    case FuelSource::zone:
-        return true;
-    case FuelSource::can:
+    if (point.fuel == FuelSource::can)
         return !request.rules.cansForbidden && (request.cans > 0 || point.mostPurchase);
-    }
-    return false;
+    return sellsFuel(request.rules, point);
 }
 
 // What the prices and limits of the aims need to know of the whole route.
@@ -128,15 +120,15 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
     Timetable table;
     table.departure = request.departure->count();
     table.minutesPerKm = 60.0 / request.speed->kmPerHour();
-    table.minutesPerLitre = 60.0 / pumpFlowOf(request).litresPerHour();
+    table.minutesPerLitre = pouringTime(request, Volume::fromLitres(1)).count();
     table.startKm = problem.at.front();
     table.startLitres = problem.start;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
         table.hours.push_back({point.opens.value_or(Minutes(0)).count(),
                                point.closes.value_or(Minutes(24 * 60)).count()});
-        table.stopMinutes.push_back(point.stopTime.value_or(Minutes{}).count() +
-                                    point.detour.value_or(Distance()).km() * table.minutesPerKm +
+        // The clock takes the supply gained for what was poured: more by what the detour burnt.
+        table.stopMinutes.push_back(stoppingTime(request, point).count() +
                                     problem.offers[i].detourLitres * table.minutesPerLitre);
         if (problem.offers[i].open && (point.opens || point.closes))
             table.last = static_cast<int>(i);
@@ -159,7 +151,6 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
         1.0 + request.stopCost * problem.points +
         dearest * (problem.fuelTo.back() + 2 * std::min(problem.capacity, problem.fuelTo.back()));
     const double money = (request.aim == Aim::stops ? 0.5 : kTie) / mostMoney;
-    const double flow = pumpFlowOf(request).litresPerHour();
     problem.carryingCosts = request.aim == Aim::weight;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
@@ -171,10 +162,8 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
         if (request.aim == Aim::weight)
             offer.perStop += kFewerStops;
         if (request.aim == Aim::time) {
-            offer.perLitre += 60.0 / flow;
-            offer.perStop += point.stopTime.value_or(Minutes{}).count();
-            if (point.detour && request.speed)
-                offer.perStop += 60.0 * point.detour->km() / request.speed->kmPerHour();
+            offer.perLitre += pouringTime(request, Volume::fromLitres(1)).count();
+            offer.perStop += stoppingTime(request, point).count();
         }
     }
 }

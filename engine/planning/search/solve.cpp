@@ -3,7 +3,6 @@
 
 #include "engine/planning/evaluate.h"
 #include "engine/planning/risk/risk.h"
-#include "engine/planning/search/greedy.h"
 #include "engine/planning/search/search.h"
 #include "engine/planning/search/trip_search.h"
 
@@ -13,10 +12,6 @@
 namespace undermark::planning {
 
 namespace {
-
-// Up to here the search is quick as well, and of plans of equal cost it finds
-// one with fewer stops, which the greedy does not look for.
-constexpr int kSearchFirst = 2'000;
 
 // Up to here closed places are taken off one by one where the exact search gave up.
 constexpr int kOneByOne = 200;
@@ -51,23 +46,6 @@ bool keepsHours(const Problem& problem, const std::vector<Purchase>& purchases)
     return closedPlaces(problem, purchases, Among::purchases).empty();
 }
 
-// The best without hours; most often it keeps them anyway.
-SearchResult withoutHours(const Problem& problem)
-{
-    if (problem.points > kSearchFirst && isPriceOnly(problem)) {
-        if (auto purchases = cheapestByPriceOnly(problem)) {
-            SearchResult result;
-            for (const Purchase& purchase : *purchases)
-                result.objective +=
-                    purchase.litres *
-                    problem.offers[static_cast<std::size_t>(purchase.point)].perLitre;
-            result.purchases = std::move(*purchases);
-            return result;
-        }
-    }
-    return search(problem, Hours::ignored);
-}
-
 // The first stop that would be found closed is taken off the route (on long routes
 // every place that is closed when passed), and the rest is planned again: hours are
 // kept, but another order of stops might be better.
@@ -81,7 +59,7 @@ SearchResult withoutClosed(Problem problem, SearchResult result)
             closed.resize(1);
         for (const std::size_t point : closed)
             problem.offers[point].open = false;
-        result = withoutHours(problem);
+        result = search(problem);
     }
     return result;
 }
@@ -190,7 +168,7 @@ void noteGap(const PlanRequest& request, Solved& answer, double bound)
 
 Solved solve(const PlanRequest& request, const Problem& problem)
 {
-    SearchResult result = withoutHours(problem);
+    SearchResult result = search(problem); // mostly it keeps the hours as it is
     if (!problem.timetable || result.stuckBefore || keepsHours(problem, result.purchases))
         return solved(request, problem, result);
     SearchResult kept = search(problem, Hours::kept);

@@ -1,37 +1,37 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/planning/search/greedy.h"
+//
+// The cheapest way by price alone, found another way than by the search: a queue of the fuel
+// on board, sorted by price. Fill up at every pump, pay only for what is burnt, burn the
+// cheapest first, hand back whatever is dearer than the pump one stands at. The monotone queue
+// of S. Lin, N. Gertsch and J. Russell, "A linear-time algorithm for finding optimal vehicle
+// refueling policies", Operations Research Letters 35 (2007), 290.
+#pragma once
 
 #include "engine/planning/search/pieces.h"
+#include "engine/planning/search/problem.h"
 
 #include <algorithm>
 #include <deque>
+#include <optional>
 
-namespace undermark::planning {
+namespace undermark::test {
 
-namespace {
-
-constexpr double kFree = 2e-9; // the tie-breaking cost of a stop is not a stop cost
-
-struct Batch {
-    int point; // kStart: aboard from the beginning, cannot be handed back
-    double price;
-    double litres;
-};
-
-class Greedy {
+// Of a problem without stop cost, limits, cans, detours, carried weight and spread.
+class PriceOnlyGreedy {
 public:
-    explicit Greedy(const Problem& problem) : m_problem(problem)
+    explicit PriceOnlyGreedy(const planning::Problem& problem) : m_problem(problem)
     {
         m_used.assign(static_cast<std::size_t>(problem.points), 0.0);
         // The floor is fuel that stays aboard: everything is counted above it.
         m_room = problem.capacity - problem.floor;
         const double start = problem.start - problem.floor;
         if (start > 0)
-            add({kStart, -kNoLimit, start});
+            add({planning::kStart, -planning::kNoLimit, start});
         m_owed = std::max(-start, 0.0);
     }
 
-    std::optional<std::vector<Purchase>> run()
+    // The purchases in driving order; nothing if the finish cannot be reached. O(points).
+    std::optional<std::vector<planning::Purchase>> run()
     {
         const int last = m_problem.points - 1;
         for (int i = 0; i < last; ++i) {
@@ -46,16 +46,22 @@ public:
             if (!burn(need))
                 return std::nullopt;
         }
-        std::vector<Purchase> purchases;
+        std::vector<planning::Purchase> purchases;
         for (int i = 0; i < last; ++i) {
             const double litres = m_used[static_cast<std::size_t>(i)];
-            if (litres > kLitreTolerance)
+            if (litres > planning::kLitreTolerance)
                 purchases.push_back({i, litres, false, 0});
         }
         return purchases;
     }
 
 private:
+    struct Batch {
+        int point; // kStart: aboard from the beginning, cannot be handed back
+        double price;
+        double litres;
+    };
+
     void add(const Batch& batch)
     {
         m_aboard.push_back(batch);
@@ -80,7 +86,7 @@ private:
         while (litres > 0 && !m_aboard.empty()) {
             Batch& cheapest = m_aboard.front();
             const double part = std::min(cheapest.litres, litres);
-            if (cheapest.point != kStart)
+            if (cheapest.point != planning::kStart)
                 m_used[static_cast<std::size_t>(cheapest.point)] += part;
             cheapest.litres -= part;
             m_content -= part;
@@ -88,10 +94,10 @@ private:
             if (cheapest.litres <= 0)
                 m_aboard.pop_front();
         }
-        return litres <= kLitreTolerance;
+        return litres <= planning::kLitreTolerance;
     }
 
-    const Problem& m_problem;
+    const planning::Problem& m_problem;
     std::deque<Batch> m_aboard; // cheapest first
     std::vector<double> m_used; // litres burnt of each point's fuel
     double m_room = 0.0;
@@ -99,21 +105,4 @@ private:
     double m_owed = 0.0; // litres the start lies below the floor
 };
 
-} // namespace
-
-bool isPriceOnly(const Problem& problem)
-{
-    const auto plain = [&](const Offer& offer) {
-        return !offer.open || (!offer.fromCans && offer.perStop <= kFree && offer.least == 0 &&
-                               offer.most >= problem.capacity && offer.detourLitres == 0);
-    };
-    return !problem.uncertain && !problem.carryingCosts &&
-           std::ranges::all_of(problem.offers, plain);
-}
-
-std::optional<std::vector<Purchase>> cheapestByPriceOnly(const Problem& problem)
-{
-    return Greedy(problem).run();
-}
-
-} // namespace undermark::planning
+} // namespace undermark::test
