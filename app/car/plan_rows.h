@@ -12,9 +12,6 @@
 
 namespace undermark {
 
-// z of "sure": the normal 99 % quantile.
-inline constexpr double kSureQuantile = 2.3263478740408408;
-
 struct PlanRow {
     std::size_t point = 0; // of the route
     Distance at;
@@ -28,13 +25,13 @@ struct PlanRow {
 };
 
 // How sentences are written: english() for the terminal.
-using Writer = std::function<std::string(const Sentence&)>;
+using SentenceWriter = std::function<std::string(const Sentence&)>;
 
 // One row for each of `points` (ascending), or for every point of the route where
 // none are given. Rows point into `plan`, which must outlive them.
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
                               const std::vector<std::size_t>& points = {},
-                              const Writer& write = english);
+                              const SentenceWriter& write = english);
 
 // The point's name, or "km 12.3" where it has none.
 std::string placeName(const RoutePoint& point);

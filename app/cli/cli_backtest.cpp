@@ -71,7 +71,7 @@ void warnOf(const FillsFile& file, const std::string& name)
 ConsumptionModel freshModel()
 {
     ConsumptionSetup setup;
-    for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+    for (const char* name : kStandardModes)
         setup.modes.push_back({name, std::nullopt});
     return ConsumptionModel(std::move(setup));
 }

@@ -119,7 +119,7 @@ Result<EntryId> Logbook::addVehicle(const Vehicle& vehicle, Instant now)
         const auto [id, uuid] = Writer<Vehicle>(m_impl->database).write(row, vehicle);
         row.vehicle = id;
         Writer<Mode> modes(m_impl->database);
-        for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+        for (const char* name : kStandardModes)
             modes.write(row, Mode{name, std::nullopt});
         transaction.commit();
         return uuid;
