@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <cmath>
 #include <cstdio>
@@ -23,7 +24,7 @@ double numberOf(const std::string& flag, const std::string& text, const NumberRa
 {
     const Result<double> value = parseNumber(text, range);
     if (!value)
-        throw CLI::ValidationError(flag, describe(value.error()));
+        throw CLI::ValidationError(flag, said(value.error()));
     return *value;
 }
 
@@ -60,7 +61,7 @@ void warn(const std::string& text) { std::cerr << "warning: " << text << '\n'; }
 
 void warn(const Sentence& sentence)
 {
-    warn(english(sentence));
+    warn(said(sentence));
 }
 
 tl::unexpected<Error> wrongUse(std::string detail, std::string expected, std::string found)

@@ -4,6 +4,7 @@
 // turns its result into an exit code: 0 done, 1 failed, 2 bad input.
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 #include <sys/stat.h>
@@ -43,7 +44,7 @@ static int runCommandLine(int argc, char** argv)
     }
     const Result<void> result = context.run();
     if (!result) {
-        std::cerr << "undermark-cli: " << describe(result.error()) << '\n';
+        std::cerr << "undermark-cli: " << said(result.error()) << '\n';
         return exitCode(result.error());
     }
     return 0;

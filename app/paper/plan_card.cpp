@@ -75,7 +75,7 @@ public:
         if (spare < 0)
             return failInput(
                 Sentence::of("the plan has too many stops for one page"),
-                Sentence::of("a shorter way").onTerminal("--paper a4, or a shorter way"),
+                Sentence::of("a shorter way"),
                 std::to_string(m_plan.stops.size()) + " stops");
         m_row = std::min(kTallRow, kRow + spare / static_cast<double>(rows.size() + 1));
         table(rows);
