@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A plan as rows that a navigator follows with a finger, for text, card and
-// screen alike. Numbers are left to be formatted where they are shown.
+// A plan as rows that a navigator follows with a finger, for text and card (the screen
+// makes its own, app/screen/ahead/plan_words.cpp). Numbers are left to be formatted where
+// they are shown.
 #pragma once
 
 #include "engine/planning/plan.h"
