@@ -2,6 +2,7 @@
 #include "app/car/plan_rows.h"
 
 #include "engine/base/format.h"
+#include "engine/base/normal_law.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,7 +16,7 @@ constexpr double kRiskWorthSaying = 0.0005;
 // A note of several, each in so many words.
 class Note {
 public:
-    explicit Note(const Writer& write) : m_write(write) {}
+    explicit Note(const SentenceWriter& write) : m_write(write) {}
     void add(const Sentence& sentence)
     {
         text += (text.empty() ? "" : "; ") + m_write(sentence);
@@ -23,7 +24,7 @@ public:
     std::string text;
 
 private:
-    const Writer& m_write;
+    const SentenceWriter& m_write;
 };
 
 // Litres and km whatever the screen's units: the route's file is in those.
@@ -68,7 +69,7 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
         note.add(Sentence::of("%1 min", amount(point.stopTime->count(), 0)));
 }
 
-Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const Writer& write)
+Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const SentenceWriter& write)
 {
     const RoutePoint& point = request.route.points[row.point];
     const Passage& passage = plan.passages[row.point];
@@ -96,7 +97,7 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
 } // namespace
 
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
-                              const std::vector<std::size_t>& points, const Writer& write)
+                              const std::vector<std::size_t>& points, const SentenceWriter& write)
 {
     const std::size_t count = points.empty() ? plan.passages.size() : points.size();
     const auto pointOf = [&](std::size_t k) { return points.empty() ? k : points[k]; };

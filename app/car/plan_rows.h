@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A plan as rows that a navigator follows with a finger, for text, card and
-// screen alike. Numbers are left to be formatted where they are shown.
+// A plan as rows that a navigator follows with a finger, for text and card (the screen
+// makes its own, app/screen/ahead/plan_words.cpp). Numbers are left to be formatted where
+// they are shown.
 #pragma once
 
 #include "engine/planning/plan.h"
@@ -11,9 +12,6 @@
 #include <vector>
 
 namespace undermark {
-
-// z of "sure": the normal 99 % quantile.
-inline constexpr double kSureQuantile = 2.3263478740408408;
 
 struct PlanRow {
     std::size_t point = 0; // of the route
@@ -28,13 +26,13 @@ struct PlanRow {
 };
 
 // How sentences are written: english() for the terminal.
-using Writer = std::function<std::string(const Sentence&)>;
+using SentenceWriter = std::function<std::string(const Sentence&)>;
 
 // One row for each of `points` (ascending), or for every point of the route where
 // none are given. Rows point into `plan`, which must outlive them.
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
                               const std::vector<std::size_t>& points = {},
-                              const Writer& write = english);
+                              const SentenceWriter& write = english);
 
 // The point's name, or "km 12.3" where it has none.
 std::string placeName(const RoutePoint& point);

@@ -5,6 +5,7 @@
 #include "app/cli/cli_backtest_plot.h"
 #include "app/cli/cli_command.h"
 #include "app/cli/cli_corrections.h"
+#include "app/cli/terminal_words.h"
 #include "engine/consumption/backtest.h"
 #include "engine/tables/fills_csv.h"
 
@@ -71,7 +72,7 @@ void warnOf(const FillsFile& file, const std::string& name)
 ConsumptionModel freshModel()
 {
     ConsumptionSetup setup;
-    for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+    for (const char* name : kStandardModes)
         setup.modes.push_back({name, std::nullopt});
     return ConsumptionModel(std::move(setup));
 }
@@ -155,7 +156,7 @@ Json backtestJson(const Backtest& test, const Backtest& withoutDays, const Log& 
     for (const FillFlag& flag : test.flags)
         flagged.push_back({{"row", log.row[flag.fill]},
                            {"cause", causeName(flag.cause)},
-                           {"text", english(flag.text)},
+                           {"text", said(flag.text)},
                            {"probability", flag.probability}});
     Json forecasts = Json::array();
     for (const TankForecast& tank : test.forecasts)
@@ -201,7 +202,7 @@ void printBacktest(const Backtest& test, const Backtest& withoutDays, const Log&
     std::cout << format("\nflagged: %zu, kept out until you rule on them\n", test.flags.size());
     for (const FillFlag& flag : test.flags)
         std::cout << format("  row %ld, %s: ", log.row[flag.fill], causeName(flag.cause))
-                  << english(flag.text) << '\n';
+                  << said(flag.text) << '\n';
 }
 
 std::vector<Fill> fillsOf(const FillsFile& file)

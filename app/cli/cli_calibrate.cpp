@@ -6,6 +6,7 @@
 #include "app/cli/cli_calibrate.h"
 
 #include "app/cli/cli_logbook.h"
+#include "app/cli/terminal_words.h"
 
 #include <set>
 
@@ -55,7 +56,7 @@ Result<void> needCurve(const CalibrateAnswer& answer)
         return {};
     std::string why = "these readings allow no curve";
     if (!fit.findings.empty())
-        why += ": " + english(fit.findings.front().text);
+        why += ": " + said(fit.findings.front().text);
     return wrongUse(why);
 }
 

@@ -2,6 +2,7 @@
 #include "app/cli/cli_calibrate.h"
 
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 
@@ -51,7 +52,7 @@ void addCurveJson(const CalibrationFit& fit, Json& json)
     for (const Finding& finding : fit.findings)
         json["findings"].push_back({{"code", finding.code},
                                     {"severity", wordOf(finding.severity)},
-                                    {"text", english(finding.text)}});
+                                    {"text", said(finding.text)}});
 }
 
 // Along the pours: both signals and what they read as. Each lobe's own curve apart.
@@ -177,7 +178,7 @@ void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions&
         std::cout << kPriorText << "\n\n";
     for (const Finding& finding : answer.fit.findings)
         std::cout << format("%-8s%s: %s\n", wordOf(finding.severity), finding.code.c_str(),
-                            english(finding.text).c_str());
+                            said(finding.text).c_str());
     if (!answer.fit.findings.empty())
         std::cout << '\n';
     if (answer.saddle) {

@@ -5,6 +5,7 @@
 // it and how to rule on it, and whether the sender still says what it did. Findings are
 // an answer: exit code 0. With --salvage, what can be read of a damaged logbook.
 #include "app/cli/cli_logbook.h"
+#include "app/cli/terminal_words.h"
 #include "engine/consumption/odometer_gaps.h"
 #include "engine/logbook/backup.h"
 #include "engine/logbook/salvage.h"
@@ -31,7 +32,7 @@ Json suspectJson(const CarKnowledge& car, const FillFlag& flag)
     return {{"id", entry.id.uuid},
             {"date", dateText(entry.value.time)},
             {"cause", causeName(flag.cause)},
-            {"text", english(flag.text)},
+            {"text", said(flag.text)},
             {"probability", flag.probability},
             {"proposed", proposalJson(flag)}};
 }
@@ -43,7 +44,7 @@ Json gapJson(const CarKnowledge& car, const OdometerGap& gap)
             {"date", dateText(entry.value.time)},
             {"kind", gapName(gap.kind)},
             {"unexplained_km", gap.unexplained ? Json(gap.unexplained->km()) : Json()},
-            {"text", english(gap.text)}};
+            {"text", said(gap.text)}};
 }
 
 Json checkJson(const CarKnowledge& car)
@@ -58,7 +59,7 @@ Json checkJson(const CarKnowledge& car)
         json["odometer_gaps"].push_back(gapJson(car, gap));
     for (const ProofFlag& flag : car.proofFlags)
         json["suspect_proofs"].push_back(
-            {{"id", car.log.proofs[flag.proof].id.uuid}, {"text", english(flag.text)}});
+            {{"id", car.log.proofs[flag.proof].id.uuid}, {"text", said(flag.text)}});
     return json;
 }
 
@@ -72,7 +73,7 @@ void printSuspects(const CarKnowledge& car)
         std::cout << format("  %s  %s  %.2f L  %s: ", shortId(entry.id).c_str(),
                             dateText(entry.value.time).c_str(), entry.value.volume.litres(),
                             causeName(flag.cause))
-                  << english(flag.text) << '\n';
+                  << said(flag.text) << '\n';
     }
     if (!flags.empty())
         std::cout << "  To rule: fill rule ID accept | correct | leave-out\n";
@@ -86,7 +87,7 @@ void printGaps(const CarKnowledge& car)
         const Entry<Fill>& entry = car.log.fills[gap.fill];
         std::cout << format("  %s  %s  ", shortId(entry.id).c_str(),
                             dateText(entry.value.time).c_str())
-                  << english(gap.text) << '\n';
+                  << said(gap.text) << '\n';
     }
 }
 
@@ -105,7 +106,7 @@ Json senderJson(const SenderHealth& health)
     for (const Finding& finding : health.findings)
         json["findings"].push_back({{"code", finding.code},
                                     {"severity", wordOf(finding.severity)},
-                                    {"text", english(finding.text)}});
+                                    {"text", said(finding.text)}});
     return json;
 }
 
@@ -117,7 +118,7 @@ void printSender(const SenderHealth& health)
         std::cout << format("The sender at %zu full fills: %+.2f ± %.2f L against the calibration (estimate).\n",
                             drift->fills, drift->shift.mean.litres(), drift->shift.sd.litres());
     for (const Finding& finding : health.findings)
-        std::cout << "  " << wordOf(finding.severity) << ": " << english(finding.text) << '\n';
+        std::cout << "  " << wordOf(finding.severity) << ": " << said(finding.text) << '\n';
 }
 
 Result<void> checkFile(const CliContext& context)
@@ -152,7 +153,7 @@ Result<void> runCheck(const CliContext& context)
     for (const ProofFlag& flag : car->proofFlags)
         std::cout << format("Proof of %s: ",
                             dateText(car->log.proofs[flag.proof].value.time).c_str())
-                  << english(flag.text) << '\n';
+                  << said(flag.text) << '\n';
     printSender(sender);
     return {};
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 
@@ -9,7 +10,7 @@ void warn(const std::string& text) { std::cerr << "warning: " << text << '\n'; }
 
 void warn(const Sentence& sentence)
 {
-    warn(english(sentence));
+    warn(said(sentence));
 }
 
 tl::unexpected<Error> wrongUse(std::string detail, std::string expected, std::string found)

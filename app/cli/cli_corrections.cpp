@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_corrections.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 
@@ -24,7 +25,7 @@ Json correctionsJson(const CorrectionOptions& options, const CorrectedFills& cor
     for (const Correction& change : corrected.changes) {
         std::string why;
         for (const Sentence& reason : change.why)
-            why += (why.empty() ? "" : "; ") + english(reason);
+            why += (why.empty() ? "" : "; ") + said(reason);
         json["changed"].push_back({{"fill", nameOf(change.fill)},
                                    {"before_l", change.before.litres()},
                                    {"after_l", change.after.litres()},

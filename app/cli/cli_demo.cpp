@@ -5,6 +5,7 @@
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_plan.h"
 #include "app/cli/cli_range.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 
@@ -19,7 +20,7 @@ Result<void> printDemoRange(const CarKnowledge& car)
     const Result<Outlook> now = outlook(car, question);
     if (!now)
         return fail(now.error());
-    std::cout << "How far, on the open road (" << english(now->why) << ")\n";
+    std::cout << "How far, on the open road (" << said(now->why) << ")\n";
     printRange(distances(now->toZero), distances(now->toDry));
     std::cout << format("%.1f ± %.1f L above the zero mark, %.2f ± %.2f L/100 km\n\n",
                         now->aboveZero.mean.litres(), now->aboveZero.sd.litres(),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_logbook.h"
 
+#include "app/cli/terminal_words.h"
 #include "engine/tables/fills_csv.h"
 
 #include <algorithm>
@@ -87,7 +88,7 @@ std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
     std::vector<FlagLine> flags;
     for (const FillFlag& flag : car.consumption.flags)
         if (flag.fill == fill)
-            flags.push_back({causeName(flag.cause), english(flag.text), flag});
+            flags.push_back({causeName(flag.cause), said(flag.text), flag});
     return flags;
 }
 
@@ -96,7 +97,7 @@ std::vector<FlagLine> flagsOfProof(const CarKnowledge& car, std::size_t proof)
     std::vector<FlagLine> flags;
     for (const ProofFlag& flag : car.proofFlags)
         if (flag.proof == proof)
-            flags.push_back({"proof", english(flag.text), std::nullopt});
+            flags.push_back({"proof", said(flag.text), std::nullopt});
     return flags;
 }
 

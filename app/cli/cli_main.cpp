@@ -5,6 +5,7 @@
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_command.h"
 #include "app/cli/nearest_word.h"
+#include "app/cli/terminal_words.h"
 
 #include <CLI/CLI.hpp>
 
@@ -121,7 +122,7 @@ int runCommandLine(int argc, char** argv)
     }
     const Result<void> result = context.run();
     if (!result) {
-        std::cerr << "undermark-cli: " << describe(result.error()) << '\n';
+        std::cerr << "undermark-cli: " << said(result.error()) << '\n';
         return exitCode(result.error());
     }
     return 0;

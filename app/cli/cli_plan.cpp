@@ -3,6 +3,7 @@
 // undermark-cli plan: fuel stops along a route, with the risk as a number.
 #include "app/cli/cli_plan.h"
 #include "app/car/plan_rows.h"
+#include "app/cli/terminal_words.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -86,7 +87,7 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
     };
     row("as it is", request, base);
     for (const WhatIf& whatIf : whatIfs)
-        row(english(whatIf.words), whatIf.request, whatIf.plan);
+        row(said(whatIf.words), whatIf.request, whatIf.plan);
 }
 
 // The risk, the margin and the point of no return of every way between stops.
@@ -110,9 +111,9 @@ void printRules(const Plan& plan)
 {
     for (const RuleFinding& finding : plan.rules)
         std::printf("%s %s: %s\n", finding.kept ? "kept  " : "BROKEN",
-                    english(finding.rule).c_str(), english(finding.text).c_str());
+                    said(finding.rule).c_str(), said(finding.text).c_str());
     for (const Sentence& note : plan.notes)
-        std::printf("note: %s\n", english(note).c_str());
+        std::printf("note: %s\n", said(note).c_str());
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_plan.h"
+#include "app/cli/terminal_words.h"
 
 namespace undermark {
 
@@ -65,9 +66,9 @@ Json rulesJson(const Plan& plan)
 {
     Json rules = Json::array();
     for (const RuleFinding& finding : plan.rules) {
-        rules.push_back({{"rule", english(finding.rule)},
+        rules.push_back({{"rule", said(finding.rule)},
                          {"kept", finding.kept},
-                         {"text", english(finding.text)},
+                         {"text", said(finding.text)},
                          {"over_km", finding.overBy.km()},
                          {"short_l", finding.shortBy.litres()}});
     }
@@ -106,7 +107,7 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
     if (!plan.rules.empty())
         json["rules"] = rulesJson(plan);
     for (const Sentence& note : plan.notes)
-        json["notes"].push_back(english(note));
+        json["notes"].push_back(said(note));
     return json;
 }
 
@@ -133,7 +134,7 @@ Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
 {
     Json json = Json::array();
     for (const WhatIf& whatIf : whatIfs) {
-        Json one{{"what", english(whatIf.words)},
+        Json one{{"what", said(whatIf.words)},
                  {"plan", planJson(whatIf.request, whatIf.plan, {})}};
         if (base.feasible && whatIf.plan.feasible) {
             one["cost_change"] = whatIf.plan.cost - base.cost;

@@ -5,6 +5,7 @@
 
 #include "app/cli/cli_corrections.h"
 #include "app/cli/cli_shape.h"
+#include "app/cli/terminal_words.h"
 
 #include <cmath>
 #include <iostream>
@@ -47,7 +48,7 @@ void addDetails(const Outlook& now, Json& json)
     json["bound_l"] = now.boundAt ? Json(now.boundAt->litres()) : Json();
     json["warnings"] = Json::array();
     for (const Sentence& warning : now.warnings)
-        json["warnings"].push_back(english(warning));
+        json["warnings"].push_back(said(warning));
 }
 
 Json rangeJson(const RangeAnswer& a)
@@ -200,7 +201,7 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
                   now->rate,
                   distances(now->toZero),
                   distances(now->toDry),
-                  (o.shape.given() ? "level by the tank's shape (prior)" : english(now->why)) +
+                  (o.shape.given() ? "level by the tank's shape (prior)" : said(now->why)) +
                       "; " + mode,
                   &*now,
                   o.shape.given(),

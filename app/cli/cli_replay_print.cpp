@@ -2,6 +2,7 @@
 #include "app/cli/cli_replay.h"
 
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <array>
 #include <iostream>
@@ -33,7 +34,7 @@ Json eventJson(const TrackerEvent& event)
     case TrackerEventKind::fault:
         return {{"code", faultWord(event.fault)},
                 {"at_s", at},
-                {"text", english(faultText(event.fault))},
+                {"text", said(faultText(event.fault))},
                 {"onset_s", onset},
                 {"litres_since_onset", event.litres.mean.litres()},
                 {"km_since_onset", event.distance.km()}};
@@ -93,7 +94,7 @@ std::string eventLine(const TrackerEvent& event)
         return at +
                format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),
                       (event.time - event.onset).count(), litres) +
-               english(faultText(event.fault));
+               said(faultText(event.fault));
     case TrackerEventKind::faultCleared:
         return at + format("fault %s is over since %.0f s", faultWord(event.fault),
                            event.time.count());

@@ -2,6 +2,7 @@
 //
 // undermark-cli reserve: how far the hidden reserve goes, and on what evidence.
 #include "app/cli/cli_range.h"
+#include "app/cli/terminal_words.h"
 #include "engine/tank/next_proof.h"
 
 #include <iostream>
@@ -35,13 +36,13 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
         json["evidence"].push_back(
             {{"kind", proofWord(item.kind)},
              {"date", item.time ? Json(dateText(*item.time)) : Json()},
-             {"text", english(item.text)},
+             {"text", said(item.text)},
              {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
              {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
              {"surprise_sd", item.surprise}});
     if (next)
-        json["next_proof"] = {{"text", english(next->text)},
-                              {"caution", english(next->caution)},
+        json["next_proof"] = {{"text", said(next->text)},
+                              {"caution", said(next->caution)},
                               {"sd_now_l", next->sdNow.litres()},
                               {"sd_after_l", next->sdAfter.litres()}};
     return json;
@@ -74,13 +75,13 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
     for (const EvidenceItem& item : car.reserve.evidence())
         std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
                             item.time ? dateText(*item.time).c_str() : "",
-                            english(item.text).c_str(), item.before.mean.litres(),
+                            said(item.text).c_str(), item.before.mean.litres(),
                             item.before.sd.litres(), item.after.mean.litres(),
                             item.after.sd.litres());
     if (next)
         std::cout << format("Next proof: %s. It would leave ± %.2f L.\n  Caution: %s\n",
-                            english(next->text).c_str(), next->sdAfter.litres(),
-                            english(next->caution).c_str());
+                            said(next->text).c_str(), next->sdAfter.litres(),
+                            said(next->caution).c_str());
     std::cout << "Never test the reserve on a public road.\n";
     return {};
 }

@@ -116,7 +116,7 @@ void apply(const VehicleOptions& o, Vehicle& vehicle)
 std::vector<Entry<Mode>> standardModes()
 {
     std::vector<Entry<Mode>> modes;
-    for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+    for (const char* name : kStandardModes)
         modes.push_back({{}, {}, Mode{name, std::nullopt}});
     return modes;
 }

@@ -122,13 +122,6 @@ void PdfPage::fill(double x, double y, double width, double height, double grey)
     HPDF_Page_SetGrayFill(m_document->page, 0);
 }
 
-void PdfPage::frame(double x, double y, double width, double height, double line)
-{
-    HPDF_Page_SetLineWidth(m_document->page, real(line));
-    HPDF_Page_Rectangle(m_document->page, real(x), real(y), real(width), real(height));
-    HPDF_Page_Stroke(m_document->page);
-}
-
 void PdfPage::line(double x1, double y1, double x2, double y2, double width, double grey)
 {
     HPDF_Page_SetGrayStroke(m_document->page, real(grey));

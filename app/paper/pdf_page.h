@@ -39,7 +39,6 @@ public:
 
     // Grey from 0 (black) to 1 (white).
     void fill(double x, double y, double width, double height, double grey);
-    void frame(double x, double y, double width, double height, double line);
     void line(double x1, double y1, double x2, double y2, double width, double grey = 0.0);
 
     // fileAccess where it cannot be written.

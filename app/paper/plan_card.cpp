@@ -55,7 +55,7 @@ using Cells = std::string[std::size(kColumns)];
 class Card {
 public:
     Card(const PlanRequest& request, const Plan& plan, Paper paper,
-         std::optional<double> kgPerLitre, const Writer& write)
+         std::optional<double> kgPerLitre, const SentenceWriter& write)
         : m_request(request), m_plan(plan), m_kgPerLitre(kgPerLitre), m_write(write),
           m_page(paper),
           m_width(m_page.width() - 2 * kMargin), m_y(m_page.height() - kMargin - 12)
@@ -75,7 +75,7 @@ public:
         if (spare < 0)
             return failInput(
                 Sentence::of("the plan has too many stops for one page"),
-                Sentence::of("a shorter way").onTerminal("--paper a4, or a shorter way"),
+                Sentence::of("a shorter way"),
                 std::to_string(m_plan.stops.size()) + " stops");
         m_row = std::min(kTallRow, kRow + spare / static_cast<double>(rows.size() + 1));
         table(rows);
@@ -222,7 +222,7 @@ private:
     const PlanRequest& m_request;
     const Plan& m_plan;
     std::optional<double> m_kgPerLitre;
-    const Writer& m_write;
+    const SentenceWriter& m_write;
     PdfPage m_page;
     double m_width;
     double m_y;
@@ -233,7 +233,7 @@ private:
 
 Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, Paper paper,
                            const std::filesystem::path& file, std::optional<double> kgPerLitre,
-                           const Writer& write)
+                           const SentenceWriter& write)
 {
     return Card(request, plan, paper, kgPerLitre, write).draw(file);
 }

@@ -21,6 +21,6 @@ namespace undermark {
 Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, Paper paper,
                            const std::filesystem::path& file,
                            std::optional<double> kgPerLitre = std::nullopt,
-                           const Writer& write = english);
+                           const SentenceWriter& write = english);
 
 } // namespace undermark

@@ -7,6 +7,7 @@
 
 #include "engine/base/quantity.h"
 
+#include <array>
 #include <chrono>
 #include <map>
 #include <optional>
@@ -81,6 +82,8 @@ inline constexpr const char* kTown = "town";
 inline constexpr const char* kOpenRoad = "open-road";
 inline constexpr const char* kMotorway = "motorway";
 inline constexpr const char* kSpecialStage = "special-stage";
+// What every new vehicle has, in the order in which they are shown.
+inline constexpr std::array kStandardModes{kTown, kOpenRoad, kMotorway, kSpecialStage};
 
 enum class FillExtent {
     full,    // to the first click

@@ -43,14 +43,12 @@ Sentence Sentence::just(Part part)
     const auto* text = std::get_if<std::string>(&part);
     if (text && text->empty())
         return {};
-    return Sentence{"%1", {std::move(part)}, {}, {}};
+    return Sentence{"%1", {std::move(part)}, {}};
 }
 
 std::string english(const Sentence& sentence)
 {
-    const std::string_view pattern =
-        sentence.terminal.empty() ? sentence.pattern : std::string_view(sentence.terminal);
-    std::string text = filledIn(pattern, sentence.parts.size(), [&](std::size_t i) {
+    std::string text = filledIn(sentence.pattern, sentence.parts.size(), [&](std::size_t i) {
         return std::visit(InEnglish{}, sentence.parts[i]);
     });
     for (const Sentence& next : sentence.next)

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A sentence with figures in it that nobody has written out yet: the terminal writes it in
-// English, litres and km (english()), the screen in its own language and units
+// A sentence with figures in it that nobody has written out yet: english() writes it in
+// English, litres and km; the terminal a few of them in words of its own
+// (app/cli/terminal_words.h), the screen in its own language and units
 // (app/screen/base/sentence_text.h).
 //
 //     Sentence::of("%1 is about %2 more than was burnt: was a can filled as well?",
 //                  amount(pumped), amount(more, 0))
 //
-// `of` is what lupdate looks for: its pattern goes into app/i18n, context
+// `of` is what lupdate looks for: its pattern goes into app/screen/i18n, context
 // "undermark::Sentence". Hence whole sentences, one per case: no words from a variable,
 // which other languages would have to bend. Units belong to the figures, not to the pattern.
 #pragma once
@@ -76,22 +77,14 @@ struct Sentence {
     std::string_view pattern; // English; empty: no sentence
     std::vector<Part> parts;
     std::vector<Sentence> next; // said after it, a space between
-    std::string terminal;       // the pattern of a terminal, where it is another
 
     template <class... Parts> static Sentence of(Pattern<sizeof...(Parts)> pattern, Parts... parts)
     {
-        return Sentence{pattern.text, {part(std::move(parts))...}, {}, {}};
+        return Sentence{pattern.text, {part(std::move(parts))...}, {}};
     }
     // A part by itself, nothing to translate: a figure of a list, a name, what the system
     // says. Of an empty text it is no sentence.
     static Sentence just(Part part);
-
-    // For words that suit a terminal only: the flag of a command, litres in the words.
-    Sentence onTerminal(std::string otherPattern) &&
-    {
-        terminal = std::move(otherPattern);
-        return std::move(*this);
-    }
     Sentence& operator+=(Sentence more)
     {
         next.push_back(std::move(more));

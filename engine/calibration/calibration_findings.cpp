@@ -92,11 +92,7 @@ void findDisorder(const Evidence& e, std::vector<Finding>& findings)
                 "The signal turned back while the level went on one way, at and above %1. "
                 "The float may be fouling the tank or a baffle, or a row was noted wrongly: "
                 "repeat these readings.",
-                listOf(where))
-                .onTerminal(
-                    "The signal turned back while the litres went on one way, at and above %1. "
-                    "The float may be fouling the tank or a baffle, or a row was noted "
-                    "wrongly: repeat these readings."));
+                listOf(where)));
 }
 
 void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Finding>& findings)

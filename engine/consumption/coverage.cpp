@@ -3,8 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
-#include <vector>
 
 namespace undermark {
 
@@ -34,17 +32,6 @@ BandFactors BandFactors::over(const BandFactors& base) const
     for (std::size_t k = 0; k < m_factor.size(); ++k)
         both.m_factor[k] *= base[k];
     return both;
-}
-
-double splitConformal(std::span<const double> scores, double alpha)
-{
-    std::vector<double> sorted(scores.begin(), scores.end());
-    std::ranges::sort(sorted);
-    // The small term keeps (n + 1)(1 - alpha) from rounding above a whole number.
-    const double rank = std::ceil((double(sorted.size()) + 1) * (1 - alpha) - 1e-9);
-    if (rank > double(sorted.size()))
-        return std::numeric_limits<double>::infinity();
-    return sorted[std::size_t(std::max(rank, 1.0)) - 1];
 }
 
 double intervalScore(double low, double high, double outcome, double level)

@@ -5,7 +5,6 @@
 
 #include <array>
 #include <cstddef>
-#include <span>
 
 namespace undermark {
 
@@ -29,11 +28,6 @@ public:
 private:
     std::array<double, 3> m_factor;
 };
-
-// Split conformal: the k-th smallest score, k = ceil((n + 1)(1 - alpha));
-// infinite where k > n (Vovk et al. 2005; Lei et al. 2018). `scores` in any
-// order. O(n log n).
-double splitConformal(std::span<const double> scores, double alpha);
 
 // Interval score of a central band of level `level`, in the outcome's unit:
 // width + 2/alpha times how far the outcome lies outside, alpha = 1 - level

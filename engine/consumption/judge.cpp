@@ -71,9 +71,7 @@ public:
         } else {
             plain.text =
                 Sentence::of("%1 where about %2 were expected: please check fuel and distance",
-                             amount(m_stretch.burnt.mean), amount(expected()))
-                    .onTerminal(
-                        "%1 where about %2 were expected: please check litres and distance");
+                             amount(m_stretch.burnt.mean), amount(expected()));
         }
         // Unexplained slips are as rare as they are broad.
         add(std::move(plain), -std::log(20.0) - 2);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/truncation.h"
 
+#include "engine/base/normal_law.h"
+
 #include <Eigen/Core>
-#include <boost/math/distributions/normal.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -21,9 +22,7 @@ void conditionAbove(std::vector<double>& mean, std::vector<double>& covariance, 
     const double cut = (least - mean[i]) / std::sqrt(variance);
     if (cut < -4)
         return;   // the condition changes nothing that matters
-    const boost::math::normal law;
-    const double beyond = boost::math::cdf(boost::math::complement(law, cut));
-    const double hazard = beyond > 1e-12 ? boost::math::pdf(law, cut) / beyond : cut + 1 / cut;
+    const double hazard = normalHazard(cut);
     const double shrink = std::clamp(hazard * (hazard - cut), 0.0, 1.0);
     const Eigen::VectorXd gain = square.col(k) / variance;
     Eigen::Map<Eigen::VectorXd>(mean.data(), n) += gain * (hazard * std::sqrt(variance));

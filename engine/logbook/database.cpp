@@ -169,9 +169,7 @@ Result<void> prepareFile(const fs::path& file, OpenMode mode)
 Sentence withWhatToDo(const Sentence& detail)
 {
     return Sentence::of("%1; undermark-cli can take out what is readable, or bring a backup back",
-                        detail)
-        .onTerminal("%1; check --salvage NEWFILE takes out what can be read, restore FILE brings a "
-                    "backup back");
+                        detail);
 }
 
 Error toError(const SQLite::Exception& exception, const fs::path& file)

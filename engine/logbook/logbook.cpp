@@ -17,9 +17,9 @@ namespace {
 
 using SQLite::TransactionBehavior;
 
-Sentence noSuchEntry(const std::string& kind)
+Sentence noSuchEntry()
 {
-    return Sentence::of("there is no such entry").onTerminal("there is no such " + kind);
+    return Sentence::of("there is no such entry");
 }
 
 std::set<std::string> modeNames(const SQLite::Database& database, RowId vehicle)
@@ -119,7 +119,7 @@ Result<EntryId> Logbook::addVehicle(const Vehicle& vehicle, Instant now)
         const auto [id, uuid] = Writer<Vehicle>(m_impl->database).write(row, vehicle);
         row.vehicle = id;
         Writer<Mode> modes(m_impl->database);
-        for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
+        for (const char* name : kStandardModes)
             modes.write(row, Mode{name, std::nullopt});
         transaction.commit();
         return uuid;
@@ -216,7 +216,7 @@ Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
         SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
+            return notFound(noSuchEntry(), id.uuid);
         if (const auto fitting = fitsAsCorrection(m_impl->database, id, *entry, value); !fitting)
             return fitting;
         LedgerRow row;
@@ -276,7 +276,7 @@ Result<std::vector<Version<T>>> Logbook::versions(const EntryId& id) const
         SQLite::Transaction snapshot(m_impl->database);
         const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
         if (!entry)
-            return notFound(noSuchEntry(Row<T>::kind), id.uuid);
+            return notFound(noSuchEntry(), id.uuid);
         return readVersions<T>(m_impl->database, entry->id);
     });
 }

@@ -65,9 +65,7 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     SinceFull since = sinceFull(car, rates);
     if (!since.full)
         return failInput(
-            Sentence::of("the level is not known: the log holds no full fill yet")
-                .onTerminal("the level is not known: the log holds no full fill, give a "
-                            "reading (--signal) or the usable litres (--litres)"));
+            Sentence::of("the level is not known: the log holds no full fill yet"));
     std::optional<Distance> odometer = question.odometer;
     if (!odometer)
         odometer = latestOdometer(car, *since.full);
@@ -114,7 +112,7 @@ Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
     level.usable = usable;
     level.aboveZero = {usable.mean - reserve.mean,
                        Volume::fromLitres(std::hypot(usable.sd.litres(), reserve.sd.litres()))};
-    level.why = Sentence::of("the fuel as given").onTerminal("litres as given");
+    level.why = Sentence::of("the fuel as given");
     return level;
 }
 
@@ -182,12 +180,9 @@ Sentence faultText(CircuitFault fault)
 // What a reading on a stop of the float bounds.
 Sentence boundText(const Level& reading)
 {
-    const double litres = reading.boundAt->litres();
     return reading.bound == LevelBound::atMost
                ? Sentence::of("at most %1 usable", amount(*reading.boundAt))
-                     .onTerminal(format("at most %.1f usable litres", litres))
-               : Sentence::of("at least %1 usable", amount(*reading.boundAt))
-                     .onTerminal(format("at least %.1f usable litres", litres));
+               : Sentence::of("at least %1 usable", amount(*reading.boundAt));
 }
 
 // What the circuit does not tell, the calibrated sweep may: a reading of nothing
@@ -224,10 +219,10 @@ Result<void> checkSignals(const CarKnowledge& car, const Question& question)
     if (car.saddle && !question.signal2)
         return failInput(
             Sentence::of("this saddle tank has two senders: one reading is not enough"),
-            Sentence::of("both readings").onTerminal("--signal and --signal2"));
+            Sentence::of("both readings"));
     if (!car.saddle && question.signal2)
         return failInput(Sentence::of("this tank was calibrated with one signal"),
-                         Sentence::of("one reading").onTerminal("--signal alone"));
+                         Sentence::of("one reading"));
     return {};
 }
 

@@ -120,16 +120,10 @@ void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
                        "over %1 full fills reading and fuel pumped come to %2 more than the full "
                        "tank of the calibration: %3",
                        counted(drift.fills), amount(shift), mendSender())
-                       .onTerminal(
-                           "over %1 full fills reading and litres pumped come to %2 more than "
-                           "the full tank of the calibration: %3")
                  : Sentence::of(
                        "over %1 full fills reading and fuel pumped come to %2 less than the full "
                        "tank of the calibration: %3",
-                       counted(drift.fills), amount(abs(shift)), mendSender())
-                       .onTerminal(
-                           "over %1 full fills reading and litres pumped come to %2 less than "
-                           "the full tank of the calibration: %3")});
+                       counted(drift.fills), amount(abs(shift)), mendSender())});
 }
 
 } // namespace
@@ -140,9 +134,7 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
     if (!car.log.calibration) {
         health.findings.push_back(
             {"no-calibration", Severity::info,
-             Sentence::of("no calibration is stored: readings cannot be used")
-                 .onTerminal("no calibration is stored: readings cannot be used "
-                             "(calibrate --save)")});
+             Sentence::of("no calibration is stored: readings cannot be used")});
         return health;
     }
     if (car.fit)
@@ -161,10 +153,7 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
              Sentence::of(
                  "%1 of %2 full fills since the calibration note the reading before pumping: note "
                  "it and the sender is watched",
-                 counted(checks.size()), counted(kFewestChecks))
-                 .onTerminal(
-                     "%1 of %2 full fills since the calibration note the reading before pumping: "
-                     "note it (fill add --signal) and the sender is watched")});
+                 counted(checks.size()), counted(kFewestChecks))});
     if (age > kOld)
         health.findings.push_back(
             {"calibration-old", Severity::info,

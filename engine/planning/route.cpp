@@ -110,10 +110,7 @@ Result<Route> routeFrom(const Route& route, Distance here)
     if (!(here >= points.front().at && here < points.back().at))
         return failInput(Sentence::of("this place is not on the way to the finish"),
                          Sentence::of("from %1 to below %2", amount(points.front().at, 6),
-                                      amount(points.back().at, 6))
-                             .onTerminal("from " + std::to_string(points.front().at.km()) +
-                                         " to below " + std::to_string(points.back().at.km()) +
-                                         " km"),
+                                      amount(points.back().at, 6)),
                          amount(here, 6));
     const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
     Route rest{{next, points.end()}};

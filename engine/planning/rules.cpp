@@ -24,8 +24,7 @@ Sentence nameOf(const RoutePoint& point)
 {
     if (!point.name.empty())
         return Sentence::just(point.name);
-    return Sentence::of("the point at %1", amount(point.at, 2))
-        .onTerminal(format("km %.2f", point.at.km()));
+    return Sentence::of("the point at %1", amount(point.at, 2));
 }
 
 // A way between two chances to refuel, or to the finish.

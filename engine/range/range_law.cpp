@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/range/range_law.h"
 
+#include "engine/base/normal_law.h"
+
 #include <algorithm>
 #include <boost/math/tools/roots.hpp>
 #include <cassert>
 #include <limits>
-#include <numbers>
 
 namespace undermark {
 
 namespace {
-
-double phi(double x)
-{
-    return 0.5 * std::erfc(-x / std::numbers::sqrt2);
-}
 
 bool notNegative(double x)
 {
@@ -143,7 +139,7 @@ double RangeLaw::positive(const Segment& segment) const
     double sum = 0.0;
     for (const Component& part : m_components) {
         const double sd = std::sqrt(part.stretch * segment.squareL2PerKm2);
-        sum += part.weight * phi(segment.rateLPerKm / sd);
+        sum += part.weight * normalCdf(segment.rateLPerKm / sd);
     }
     return sum;
 }
@@ -234,7 +230,7 @@ Probability RangeLaw::dryBefore(Distance d) const
     double sum = 0.0;
     for (const Component& part : m_components) {
         const double here = peakWithin(segment, part.stretch, atKm - segment.startKm);
-        sum += part.weight * phi(std::max(part.peakBefore[index], here));
+        sum += part.weight * normalCdf(std::max(part.peakBefore[index], here));
     }
     return Probability::of(std::min(1.0, sum / m_positive));
 }

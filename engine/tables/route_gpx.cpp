@@ -186,11 +186,7 @@ private:
         m_warnings.push_back(
             Sentence::of(
                 "the track has a gap of %1 after %2: it is not bridged and adds no distance",
-                amount(width, 3), amount(m_line.length(), 3))
-                .onTerminal(
-                    format("the track has a gap of %.3f km at km %.3f: it is not bridged and "
-                           "adds no distance",
-                           width.km(), m_line.length().km())));
+                amount(width, 3), amount(m_line.length(), 3)));
     }
 
     // `at` takes at_km where a point of a route states it.

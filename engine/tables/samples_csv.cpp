@@ -34,8 +34,6 @@ Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
     });
 }
 
-bool SamplesCsv::hasSecondSignal() const { return m_reader.has(kSampleSignal2); }
-
 Result<bool> SamplesCsv::next(SampleRow& row)
 {
     const Result<bool> more = m_reader.nextRow();

@@ -29,7 +29,6 @@ public:
     Result<bool> next(SampleRow& row);
 
     const std::vector<std::string>& unknownColumns() const { return m_reader.unknownColumns(); }
-    bool hasSecondSignal() const;
 
 private:
     explicit SamplesCsv(CsvReader reader) : m_reader(std::move(reader)) {}

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tank/gaussian_state.h"
 
+#include "engine/base/normal_law.h"
+
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace undermark {
 
@@ -17,18 +18,6 @@ using ConstMatrix = Eigen::Map<const Eigen::Matrix<double, -1, -1, Eigen::RowMaj
 
 // A projected variance below this share of its terms' is taken as 0.
 constexpr double kRounding = 1e-13;
-
-// phi(z)/Phi(z). Far below 0 both vanish; there the asymptotic series of Mills'
-// ratio, -z/(1 - 1/z^2 + 3/z^4 - 15/z^6), is good to 1e-9.
-double hazardBelow(double z)
-{
-    if (z < -25.0) {
-        const double w = 1.0 / (z * z);
-        return -z / (1.0 - w * (1.0 - w * (3.0 - 15.0 * w)));
-    }
-    const double density = std::exp(-0.5 * z * z) / std::sqrt(2.0 * std::numbers::pi);
-    return density / (0.5 * std::erfc(-z / std::numbers::sqrt2));
-}
 
 } // namespace
 
@@ -75,7 +64,7 @@ double conditionOnAbove(std::span<double> mean, std::span<double> covariance,
     Matrix p(covariance.data(), n, n);
     const ConstVector row(h.data(), n);
     const double z = (seen.mean - limit) / std::sqrt(total);
-    const double hazard = hazardBelow(z);
+    const double hazard = normalHazard(-z);
     // Share of the projected variance that is taken away, within 0 to 1.
     const double shrink = std::clamp(hazard * (z + hazard), 0.0, 1.0);
     const Eigen::VectorXd gain = p * row;

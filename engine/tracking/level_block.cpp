@@ -102,54 +102,60 @@ int LevelBlock::medianBin() const
     return kBins - 1;
 }
 
+// The mean of all instants near the median one.
+void LevelBlock::sumUp(BlockSummary& out) const
+{
+    const int median = medianBin();
+    const int reach = static_cast<int>(kNear * kBins);
+    const int endReach = static_cast<int>(kNearEnd * kBins);
+    int used = 0, outside = m_mixed + m_low + m_high;
+    double sum = 0.0, squares = 0.0;
+    for (int i = 0; i < kBins; ++i) {
+        const Bin& bin = m_bins[static_cast<std::size_t>(i)];
+        const bool end = i == 0 || i == kBins - 1;
+        if (std::abs(i - median) <= (end ? endReach : reach)) {
+            used += bin.count;
+            sum += bin.sum;
+            squares += bin.squares;
+        } else if (end && std::abs(i - median) > reach) {
+            outside += bin.count;
+        }
+    }
+    const double mean = sum / used;
+    out.levelL = m_lowL + mean;
+    out.sdL = std::sqrt(std::max(0.0, squares / used - mean * mean));
+    out.flatL = m_flatL;
+    out.curveSdL = m_curveSdSum / m_level;
+    out.atStopShare = double(m_atMost + m_atLeast) / m_level;
+    out.outlierShare = std::min(1.0, double(outside) / m_instants);
+}
+
+BlockKind LevelBlock::kind() const
+{
+    if (2 * m_low > m_instants)
+        return BlockKind::tooLow;
+    if (2 * m_high > m_instants)
+        return BlockKind::tooHigh;
+    if (m_level == 0)
+        return BlockKind::empty;
+    if (2 * m_atMost > m_level)
+        return BlockKind::atMost;
+    return 2 * m_atLeast > m_level ? BlockKind::atLeast : BlockKind::exact;
+}
+
 BlockSummary LevelBlock::take()
 {
     if (m_now.readings > 0)
         closeInstant();
     BlockSummary out;
+    out.kind = kind();
     out.startS = m_firstS;
     out.seconds = m_lastS - m_firstS;
     out.instants = m_instants;
     if (m_level > 0) {
-        const int median = medianBin();
-        const int reach = static_cast<int>(kNear * kBins);
-        const int endReach = static_cast<int>(kNearEnd * kBins);
-        int used = 0, outside = m_mixed + m_low + m_high;
-        double sum = 0.0, squares = 0.0;
-        for (int i = 0; i < kBins; ++i) {
-            const Bin& bin = m_bins[static_cast<std::size_t>(i)];
-            const bool end = i == 0 || i == kBins - 1;
-            if (std::abs(i - median) <= (end ? endReach : reach)) {
-                used += bin.count;
-                sum += bin.sum;
-                squares += bin.squares;
-            } else if (end && std::abs(i - median) > reach) {
-                outside += bin.count;
-            }
-        }
-        const double mean = sum / used;
-        out.levelL = m_lowL + mean;
-        out.sdL = std::sqrt(std::max(0.0, squares / used - mean * mean));
-        out.flatL = m_flatL;
-        out.curveSdL = m_curveSdSum / m_level;
-        out.atStopShare = double(m_atMost + m_atLeast) / m_level;
-        out.outlierShare = std::min(1.0, double(outside) / m_instants);
-    }
-    if (m_instants > 0) {
-        out.kind = BlockKind::exact;
-        if (2 * m_low > m_instants)
-            out.kind = BlockKind::tooLow;
-        else if (2 * m_high > m_instants)
-            out.kind = BlockKind::tooHigh;
-        else if (m_level == 0)
-            out.kind = BlockKind::empty;
-        else if (2 * m_atMost > m_level)
-            out.kind = BlockKind::atMost;
-        else if (2 * m_atLeast > m_level)
-            out.kind = BlockKind::atLeast;
-    }
-    if (m_level > 0)
+        sumUp(out);
         m_bins.fill(Bin{});
+    }
     m_instants = m_level = m_atMost = m_atLeast = m_low = m_high = m_mixed = 0;
     m_curveSdSum = m_flatL = 0.0;
     return out;

@@ -53,6 +53,8 @@ private:
     void addLevel(double levelL);
     int binOf(double levelL) const;
     int medianBin() const;
+    void sumUp(BlockSummary& out) const;
+    BlockKind kind() const;
 
     double m_lowL, m_rangeL, m_binsPerL;
     Now m_now;

@@ -11,7 +11,14 @@
 //     tracker.finish();
 //     tracker.state().level;
 //
-// Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp):
+// It composes small types that each own their state: how much a block is worth
+// (ReadingNoise), what a reading that leaves the count is (StandingRise, ReadingJump),
+// the watches (Stillness, DriftWatch, SourceWatch, signal_watch.h), the fault while it
+// lasts (SenderFault) and what is shown (ShownLevel). A new fault is a FaultCode, its
+// words (tracker_words.cpp) and a watch asked in level_tracker_verdicts.cpp.
+//
+// Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp;
+// of the parts tracker_watches_test.cpp):
 //  * the level never rises, but by a refuel or a correction that is said;
 //  * a step upwards while the car stands is asked about, never smoothed away;
 //  * on a fault the level goes on by consumption alone, its spread grows, and
@@ -30,13 +37,16 @@
 // all this holds for cars unlike the model: tests/accuracy/tracker_campaign.cpp.
 #pragma once
 
-#include "engine/tracking/cusum.h"
-#include "engine/tracking/fuel_filter.h"
-#include "engine/tracking/fuel_use.h"
-#include "engine/tracking/level_block.h"
-#include "engine/tracking/tracker_types.h"
-
-#include <span>
+#include "engine/tracking/drift_watch.h"
+#include "engine/tracking/event_list.h"
+#include "engine/tracking/reading_jump.h"
+#include "engine/tracking/sender_fault.h"
+#include "engine/tracking/shown_level.h"
+#include "engine/tracking/signal_watch.h"
+#include "engine/tracking/source_watch.h"
+#include "engine/tracking/standing_rise.h"
+#include "engine/tracking/stillness.h"
+#include "engine/tracking/stop_notice.h"
 
 namespace undermark {
 
@@ -59,129 +69,74 @@ public:
     void tellFull(Estimate<Volume> full);
 
     const TrackState& state() const { return m_state; }
-    bool onFault() const { return m_fault.active; }
+    bool onFault() const { return m_fault.active(); }
     // Litres the source counts per km, scaled by what the level taught; nothing
     // where the source does not count km.
     std::optional<Estimate<Consumption>> rate() const;
 
 private:
-    // Enough to start again from an earlier moment.
-    struct Checkpoint {
-        FuelFilter filter;
-        double timeS = 0.0, usedL = 0.0, km = 0.0;
-    };
-    struct Interval {                 // since the last block ended
-        double startS = 0.0, seconds = 0.0, usedL = 0.0, unknownL2 = 0.0, acceleration = 0.0;
-        long samples = 0;
-        bool moved = false, motionKnown = true;
-    };
-    struct Stand {                    // this halt, in litres as read
-        int blocks = 0, risen = 0;
-        double firstL = 0.0, lastL = 0.0, onsetS = 0.0;
-    };
-    struct Jump {                     // readings held back in a row, same sign
-        int sign = 0, blocks = 0, steady = 0;
-        double lastL = 0.0, sumL = 0.0;
-        bool mayBeFuel = false, afterGap = false;
-        Checkpoint before;
-    };
-    struct Fault {
-        bool active = false;          // reading not used
-        FaultCode code = FaultCode::stuck;
-        Checkpoint onset;
-        double offsetL = 0.0, levelL = 0.0;   // shift of the reading; where it stuck
-        bool moved = false;           // the float came loose, the shift went back
-        bool returned = false;        // readings are within the range again
-        bool crept = false;           // and came in over its end
-        int agreeing = 0;             // blocks in a row
-        struct Seen { double levelL = 0.0, usedL = 0.0; };
-        std::array<Seen, 5> trail;    // the last blocks
-        std::size_t seen = 0;
-    };
-
-    struct Still {                    // a reading that does not move
-        bool set = false;
-        double levelL = 0.0;
-        double allowedL = 0.0;        // litres it need not move for
-        double flatL = 0.0;           // largest flat piece met meanwhile
-        double sloshL2 = 0.0, sumL2 = 0.0;   // of one reading: before, since
-        int moving = 0;               // blocks in the sum
-        int off = 0;                  // blocks in a row beside the level
-        Checkpoint since;
-    };
-
+    // A block, driven since the one before, in the order in which it is taken.
     void closeBlock();
     void predict(const Interval& past);
+    void takeSilence(const Interval& past);
+    void takeOutside(const BlockSummary& block);
     void takeBlock(const BlockSummary& block, const Interval& past);
-    void takeMissing(const Interval& past);
-    void takeOutOfRange(const BlockSummary& block);
-    void startFrom(const BlockSummary& block, double noiseL2);
-    bool takeStanding(const BlockSummary& block, const Interval& past);
-    bool takeJump(const BlockSummary& block, Innovation seen, double noiseL2, const Interval& past);
-    void settleJump(const BlockSummary& block, double noiseL2, bool moved);
-    bool atEnd(const BlockSummary& block, bool upper) const;
-    void takeReading(const BlockSummary& block, double noiseL2);
-    void learnNoise(double nis);
-    void takeStop(const BlockSummary& block, double noiseL2);
-    void watchStillness(const BlockSummary& block, bool moving);
-    bool standsStill(const BlockSummary& block, bool moving);
-    void restartStill(const BlockSummary& block);
-    void watchSums(Innovation seen);
     void watchContact(const BlockSummary& block);
-    void watchScale();
+    bool takeRise(const BlockSummary& block, const Interval& past);
     void recover(const BlockSummary& block, double noiseL2);
-    bool steppedBack(const BlockSummary& block);
-    void noteReturn(const BlockSummary& block);
-    void accept(double litres, double sdL, double onsetS, const FuelFilter& before);
-    void raise(FaultCode code, const Checkpoint& onset, bool rollBack, double offsetL);
-    void note(FaultCode code, double onsetS);
-    FuelFilter countedFrom(const Checkpoint& onset) const;
-    void countOn();
-    Estimate<Fraction> roadAhead(double scaleNow) const;
-    void clearFault();
+    bool takeJump(const BlockSummary& block, double noiseL2, const Interval& past);
+    void takeShift(const BlockSummary& block, double noiseL2);
+    void takeReading(const BlockSummary& block, double noiseL2);
+    void takeDrift(const DriftWatch::Drift& drift);
+    void takeStop(const BlockSummary& block, double noiseL2);
+    void watchStillness(const BlockSummary& block, bool moved);
     void show();
-    void say(const TrackerEvent& event);
-    double noiseOf(const BlockSummary& block, const Interval& past);
-    Innovation compare(const BlockSummary& block, double noiseL2) const;
-    Checkpoint here() const { return {m_filter, m_timeS, m_usedL, m_km}; }
-    double biasSdL() const;           // of the slow error
-    double burntSince(const Checkpoint& past) const;
+
+    void startFrom(const BlockSummary& block, double noiseL2);
+    void accept(double litres, double sdL, const Moment& before);
+    void levelTold(double litres);
+    bool refuelledLately() const;
+
+    // The reading is not used from here on. `rollBack`: it has misled the level
+    // since the onset, so the level is counted anew from there, if that is lower.
+    void raise(FaultCode code, Moment onset, bool rollBack, double offsetL);
+    void note(FaultCode code, double onsetS);   // a fault that leaves it in use
+    void countOn();                             // without the sender from here on
+    FuelFilter roadAhead(FuelFilter filter) const;
+    void say(TrackerEventKind kind, double onsetS, Estimate<Volume> litres = {},
+             Distance distance = {}, FaultCode fault = FaultCode::stuck);
 
     TrackerSettings m_settings;
     double m_rangeL;
     FuelUse m_use;
     LevelBlock m_block;
-    FuelFilter m_filter;
-    Cusum m_cusum;
-    TrackState m_state;
-    std::array<TrackerEvent, 8> m_events;
-    std::size_t m_eventCount = 0;
-
+    Moment m_now;
     Interval m_past;
-    double m_timeS = 0.0, m_usedL = 0.0, m_km = 0.0;   // totals; litres unscaled
-    double m_pendingGapS = 0.0;
+    TrackState m_state;
+    EventList m_events;
     bool m_running = false;           // a first sample came
     bool m_started = false;           // a level is known
     bool m_scaleKnown = false;
-    double m_sloshL2[2] = {0.0, 0.0}; // of one reading: standing, moving; 0 unknown
-    double m_curveSdL = 0.0;
-    double m_nisSum = 0.0, m_nisRecent = 1.0, m_noiseShare = 1.0;
-    double m_thinned = 0.0;
-    int m_thinnedBlocks = 0;
-    Stand m_stand;
-    Jump m_jump;
-    Fault m_fault;
-    bool m_afterGap = false;
+    bool m_afterGap = false;          // no reading taken since nobody watched
     double m_lastStandS = -1e9;       // end of the last halt
-    Still m_still;
-    Checkpoint m_calm, m_calmDown, m_beforeRefuel;
-    int m_outOfRange = 0, m_contactBlocks = 0, m_blocksSinceContact = 0;
-    double m_outOfRangeOnsetS = 0.0, m_missingS = 0.0, m_missingOnsetS = 0.0;
-    bool m_dropoutSaid = false, m_contactSaid = false, m_scaleSaid = false;
-    TrackerMode m_stopSaid = TrackerMode::waiting;
-    int m_offStop = 0;                // blocks since the float left its stop
-    double m_lastRefuelS = -1e9, m_lastRefuelL = 0.0;
-    int m_above = 0;                  // blocks in which the estimate lay above what is shown
+    double m_curveSdL = 0.0;          // the curve's own, of the last block
+
+    ReadingNoise m_noise;
+    SilenceWatch m_silence;
+    RangeWatch m_range;
+    ContactWatch m_contact;
+    StandingRise m_rise;
+    ReadingJump m_jump;
+    SenderFault m_fault;
+    Stillness m_still;
+    DriftWatch m_drift;
+    SourceWatch m_source;
+    StopNotice m_stop;
+    ShownLevel m_shown;
+    struct {
+        double atS = -1e9, litres = 0.0;
+        Moment before;
+    } m_refuel;                       // the last one found by level
 };
 
 } // namespace undermark

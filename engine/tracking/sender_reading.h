@@ -11,7 +11,7 @@ namespace undermark {
 
 // A signal more than a tenth of the calibrated span outside it is none that the
 // float can give: an open or shorted wire (ratiometric senders keep 7 to 14 % of
-// the supply free at either end for that, checks.md). Half a percent of the span
+// the supply free at either end for that, by service literature). Half a percent of the span
 // counts as noise, so that the last digit at a stop does not matter.
 LevelObservation observe(const LevelCurve& curve, Signal signal);
 

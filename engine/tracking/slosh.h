@@ -20,9 +20,4 @@ using Seconds = std::chrono::duration<double>;
 // Analysis and Time Series, on the variance of a time average.
 double blockMeanVariance(Seconds block, Seconds correlation);
 
-// Lowest slosh frequency in Hz of a rectangular tank of length `lengthM` (along
-// the movement) filled to `depthM`, both metres above 0: linear water-wave
-// theory, f = sqrt(g k tanh(k h)) / 2 pi with k = pi / length.
-double sloshFrequencyHz(double lengthM, double depthM);
-
 } // namespace undermark

@@ -17,7 +17,7 @@ using namespace undermark;
 
 namespace {
 
-// Sender-like, falling (checks.md): ohm and litres.
+// Sender-like, falling: ohm and litres.
 const std::vector<double> kOhms{33, 60, 95, 130, 165, 200, 225, 240};
 const std::vector<double> kLitres{60, 52, 41, 30.5, 21, 12, 7, 5};
 

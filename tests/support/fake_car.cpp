@@ -20,7 +20,7 @@ NowState inventedState(double aboveZeroLitres)
     return {
         .vehicle = "Kestrel van",
         .mode = kOpenRoad,
-        .modes = {kTown, kOpenRoad, kMotorway, kSpecialStage},
+        .modes = {kStandardModes.begin(), kStandardModes.end()},
         .sinceFill = Distance::fromKm(312.4),
         .aboveZero = aboveZero,
         .reserve = reserve,

@@ -4,6 +4,7 @@
 #include "app/car/plan_rows.h"
 #include "app/screen/ahead/plan_view_model.h"
 #include "app/screen/base/mode_name.h"
+#include "engine/base/normal_law.h"
 
 #include <algorithm>
 #include <cmath>

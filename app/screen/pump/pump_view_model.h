@@ -69,7 +69,7 @@ public:
 
     // Corrects a fill of the log instead of adding one: save() replaces it.
     void edit(const std::string& entryId, const Fill& fill);
-    // Typed numbers stay as they are; guesses are made anew.
+    // Units anew: until the fill is saved the form starts again.
     void setFormat(const UnitFormat& format);
 
     Q_INVOKABLE void selectExtent(int extent);

@@ -2,7 +2,6 @@
 #include "engine/planning/risk/risk.h"
 
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
 
@@ -15,11 +14,6 @@ constexpr double kNoRisk = 1e-14;
 constexpr double kSmall = 1e-8;
 constexpr double kLeastSd = 1e-9; // L
 constexpr double kSmooth = 0.7;   // c; a turn as wide as this needs no panels of its own
-
-double tail(double below)
-{
-    return 0.5 * std::erfc(below / std::sqrt(2.0));
-}
 
 } // namespace
 
@@ -219,20 +213,15 @@ void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
     }
 }
 
-double normalDensity(double z)
-{
-    return std::exp(-z * z / 2) / std::sqrt(2 * M_PI);
-}
-
 double quantileForRisk(double risk)
 {
-    return -boost::math::quantile(boost::math::normal(), std::clamp(risk, 1e-280, 1.0 - 1e-15));
+    return -normalQuantile(std::clamp(risk, 1e-280, 1.0 - 1e-15));
 }
 
 double arrivalRisk(double mean, double sd, double limit)
 {
     if (sd > 0)
-        return tail((mean - limit) / sd);
+        return normalTail((mean - limit) / sd);
     return mean < limit - 1e-9 ? 1.0 : 0.0;
 }
 

@@ -3,6 +3,7 @@
 // The risk of the whole way, from the level on each arrival.
 #pragma once
 
+#include "engine/base/normal_law.h"
 #include "engine/planning/risk/run_risk.h"
 #include "engine/planning/risk/shared_errors.h"
 
@@ -67,9 +68,8 @@ private:
 double arrivalRisk(double mean, double sd, double limit);
 double arrivalRiskSlope(double mean, double sd, double limit);
 
-// The standard normal: its density, and its quantile at 1 - risk. A risk below 1e-280
-// or above 1 - 1e-15 is taken as that.
-double normalDensity(double z);
+// The standard normal's quantile at 1 - risk. A risk below 1e-280 or above 1 - 1e-15 is
+// taken as that.
 double quantileForRisk(double risk);
 
 } // namespace undermark::planning

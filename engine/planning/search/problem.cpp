@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/search/problem.h"
 
+#include "engine/base/normal_law.h"
 #include "engine/planning/request_check.h"
 #include "engine/planning/route_rates.h"
 
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 
 namespace undermark::planning {
@@ -224,7 +224,7 @@ Result<Problem> makeProblem(const PlanRequest& request)
     problem.start = request.tank.start.mean.litres();
     problem.startVariance = std::pow(request.tank.start.sd.litres(), 2);
     problem.fullVariance = std::pow(request.tank.fullSd.litres(), 2);
-    problem.z = boost::math::quantile(boost::math::normal(), request.confidence.value());
+    problem.z = normalQuantile(request.confidence.value());
     problem.cans = request.rules.cansForbidden ? 0 : request.cans;
     problem.canLitres = request.canVolume.litres();
     problem.covariance = rates->covariance;

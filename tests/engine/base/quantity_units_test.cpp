@@ -39,7 +39,7 @@ bool close(double ours, double theirs, double relative)
 }
 
 constexpr double kRounding = 1e-14;
-// Boost 1.74 has the US gallon with eight digits only (style.md): 4e-9 off.
+// Boost 1.74 has the US gallon with eight digits only: 4e-9 off.
 constexpr double kTheirUsGallon = 1e-7;
 
 } // namespace

@@ -40,11 +40,6 @@ private slots:
         text += Sentence::of("Look there.");
         QCOMPARE(english(text), std::string("at 2 L, 5 L and 3 more. Look there."));
     }
-    void aTerminalMayHaveItsOwnWords()
-    {
-        const Sentence text = Sentence::of("note %1", counted(4)).onTerminal("note %1 (fill add)");
-        QCOMPARE(english(text), std::string("note 4 (fill add)"));
-    }
     void ofNothingThereIsNoSentence()
     {
         QVERIFY(Sentence().empty());

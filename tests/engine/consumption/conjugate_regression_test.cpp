@@ -13,7 +13,7 @@ using namespace undermark;
 class ConjugateRegressionTest : public QObject {
     Q_OBJECT
 
-    // Six stretches of checks.md: litres ~ N(rate * km, s2 * km).
+    // Six stretches: litres ~ N(rate * km, s2 * km).
     static ConjugateRegression afterSixStretches()
     {
         constexpr std::array kKm{12.0, 28.0, 11.2, 45.0, 18.5, 60.0};
@@ -128,8 +128,8 @@ private slots:
             QVERIFY(near(ours[i], oracle[i], 1e-9 * std::max(1.0, std::abs(oracle[i]))));
     }
 
-    // Source: checks.md, computed apart from the project from the formulas of
-    // Murphy (2007).
+    // Computed apart from the project from the formulas of Murphy (2007), "Conjugate
+    // Bayesian analysis of the Gaussian distribution".
     void givesThePosteriorOfThePublishedFormulas()
     {
         const ConjugateRegression model = afterSixStretches();
@@ -152,7 +152,7 @@ private slots:
         QVERIFY(near(three.scale, 0.958677411, 1e-9));
     }
 
-    // Source: checks.md, tables of Student's t.
+    // Source: tables of Student's t.
     void quantilesAreThoseOfTheTables()
     {
         QVERIFY(near(StudentT{0, 1, 3}.quantile(0.95), 2.353363, 1e-6));

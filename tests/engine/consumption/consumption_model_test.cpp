@@ -147,7 +147,7 @@ private slots:
     }
 
     // 40 CFR 600: fuel economies combine by the harmonic mean, weighted by
-    // distance; inputs published, 31.2005 computed (checks.md). A mix of modes
+    // distance; inputs published, 31.2005 computed. A mix of modes
     // does the same because litres per km are what is averaged.
     void aMixOfModesIsTheHarmonicMeanOfTheirEconomies()
     {

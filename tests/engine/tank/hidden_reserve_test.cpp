@@ -89,8 +89,9 @@ class HiddenReserveTest : public QObject {
     }
 
 private slots:
-    // checks.md, "One Gaussian state with the usable capacity known
-    // independently" [calc].
+    // One Gaussian state, the usable capacity known independently: prior N(6, 2^2), capacity
+    // 55, fills from a zero reading with error variance .8^2 + .5^2; calculated apart from
+    // the project.
     void fillsMeasureTheReserveWhereTheCapacityIsKnownFromElsewhere()
     {
         ReservePrior prior;
@@ -108,7 +109,7 @@ private slots:
         near(state.usableCapacity(), 55, 0, 1e-9);
     }
 
-    // checks.md: the same fills must leave the reserve's sd at 2.00 [calc].
+    // The same fills must leave the reserve's sd at 2.00.
     void fillsDoNotTouchTheReserveWhereTheCapacityCameFromTheCalibration()
     {
         for (const double zeroSd : {0.0, 0.3}) {
@@ -164,7 +165,7 @@ private slots:
         QVERIFY(after.with(fillFromZero(48)).reserve().sd < after.reserve().sd);
     }
 
-    // checks.md [calc]: to zero the curve's sd .9 alone, with an offset sd of 1.2.
+    // To zero it is the curve's sd .9 alone, whatever the offset's (1.2).
     void toTheZeroMarkTheOffsetCancels()
     {
         const HiddenReserve state = HiddenReserve::fromPrior(calibrated(1.2));
@@ -207,7 +208,8 @@ private slots:
             near(one.covariance()[i], other.covariance()[i], 1e-11);
     }
 
-    // checks.md [calc]: N(3, 1.5^2) given r > 2.5, the limit of the soft likelihood.
+    // N(3, 1.5^2) given r > 2.5, the limit of the soft likelihood: closed form of the truncated
+    // normal, calculated apart from the project.
     void aDrivePastZeroOfKnownRateCutsTheReserveBelow()
     {
         const HiddenReserve state = HiddenReserve::fromPrior(onlyReserve(3, 1.5));

@@ -12,7 +12,7 @@ class CusumTest : public QObject {
     Q_OBJECT
 private slots:
     // Two-sided, allowance .5, threshold 4: run lengths 168, 26.6, 8.38, 3.34
-    // at shifts 0, .5, 1, 2 (Lucas & Crosier 1982, in checks.md [pub]).
+    // at shifts 0, .5, 1, 2 (Lucas & Crosier 1982, Technometrics 24, 199).
     void runsAsLongAsThePublishedTable_data()
     {
         QTest::addColumn<double>("shift");

@@ -21,7 +21,8 @@ class FuelFilterTest : public QObject {
     }
 
 private slots:
-    // The numbers are recomputed independently (checks.md, Tracker, [calc]).
+    // The numbers of this and the next two were calculated apart from the project from the
+    // Kalman filter's equations.
     void withAKnownScaleItIsTheScalarFilter()
     {
         constexpr std::array<double, 5> kLevel{29.776050588, 28.377814986, 27.985320998,
@@ -36,7 +37,7 @@ private slots:
         QVERIFY(std::abs(filter.levelVarianceL2() - .405702247) < 1e-9);
     }
 
-    void withoutSlowErrorItIsTheTwoStateFilter()   // checks.md, Tracker, [calc]
+    void withoutSlowErrorItIsTheTwoStateFilter()
     {
         FuelFilter filter = start(0.05);
         for (std::size_t i = 0; i < kUsed.size(); ++i) {
@@ -50,7 +51,7 @@ private slots:
         QVERIFY(std::abs(filter.scaleVariance() - .002479966) < 1e-9);
     }
 
-    void settlesToTheSteadyStateOfTheRiccatiEquation()   // checks.md, Tracker, [calc]
+    void settlesToTheSteadyStateOfTheRiccatiEquation()
     {
         FuelFilter filter = start(0.0);
         for (int i = 0; i < 5000; ++i) {
@@ -76,7 +77,8 @@ private slots:
     void innovationsOfATrueModelPassTheChiSquareGates()
     {
         // Chi-squared, one degree of freedom: 95 % 3.841459, 99 % 6.634897, 99.9 %
-        // 10.827566; the mean of 100 lies within .742 to 1.296 in 95 % (checks.md).
+        // 10.827566; the mean of 100 lies within .742 to 1.296 in 95 %
+        // (tables of chi-squared).
         std::mt19937_64 random(11);
         std::normal_distribution<double> normal;
         FuelFilter filter({Volume::fromLitres(30.0), Volume::fromLitres(2.0)},

@@ -81,6 +81,12 @@ private slots:
             for (int s = 0; s < 300; ++s)
                 drive.second(80, Drive::reading(drive.level + step + drive.normal(drive.random)));
             QVERIFY(drive.hasFault(FaultCode::offsetJump));
+            // Said with its onset, and what was burnt and driven since.
+            const TrackerEvent& fault = *drive.first(TrackerEventKind::fault);
+            QVERIFY(std::abs(fault.onset.count() - 1800.0) <= 30.0);
+            QVERIFY(fault.litres.mean.litres() < 0.08 * 80.0 / 3600.0 * 240.0);
+            const double km = 80.0 / 3600.0 * (fault.time - fault.onset).count();
+            QVERIFY(fault.distance.km() <= km && fault.distance.km() > km - 1.0);   // a block less
             QCOMPARE(drive.count(TrackerEventKind::refuel), 0);
             QVERIFY(std::abs(drive.off()) < 2.0);
         }
@@ -120,8 +126,10 @@ private slots:
         QVERIFY(drive.first(TrackerEventKind::fault));
         bool told = false;
         for (const TrackerEvent& event : drive.events)
-            told = told || (event.kind == TrackerEventKind::fault
-                            && event.fault == FaultCode::sourceScale);
+            if (event.kind == TrackerEventKind::fault && event.fault == FaultCode::sourceScale) {
+                told = true;
+                QVERIFY((event.time - event.onset).count() <= 30.0);
+            }
         QVERIFY(told);
         QVERIFY(std::abs(drive.off()) < 2.0);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The risk of a run and of a way, against closed forms and against driving by chance.
+#include "engine/base/normal_law.h"
 #include "engine/planning/risk/risk.h"
 #include "tests/support/test_main.h"
 

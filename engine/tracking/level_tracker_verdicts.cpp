@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a block of readings does to the level, and what the watches' verdicts do.
+#include "engine/tracking/level_tracker.h"
+
+#include "engine/tracking/block_reading.h"
+#include "engine/tracking/burn_noise.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+constexpr double kFuelStopS = 180.0;     // a halt this long ago may have been for fuel
+constexpr double kLostFuel = 0.06;       // chance that a step down was fuel lost
+
+Estimate<Volume> litresOf(double mean, double sd = 0.0)
+{
+    return {Volume::fromLitres(mean), Volume::fromLitres(sd)};
+}
+
+} // namespace
+
+void LevelTracker::takeSilence(const Interval& past)
+{
+    const bool dropout = m_silence.silent(past);
+    if (m_started)
+        m_state.mode = TrackerMode::consumptionOnly;
+    if (dropout) {
+        countOn();
+        note(FaultCode::dropout, m_silence.onsetS());
+    }
+}
+
+void LevelTracker::takeOutside(const BlockSummary& block)
+{
+    const bool wire = m_range.outside(block);
+    if (m_started)
+        m_state.mode = TrackerMode::consumptionOnly;
+    m_still.forget();
+    m_fault.outside();
+    if (!wire || m_fault.active())
+        return;
+    Moment onset = m_now;
+    onset.timeS = m_range.onsetS();
+    raise(block.kind == BlockKind::tooHigh ? FaultCode::open : FaultCode::shortCircuit, onset,
+          false, 0.0);
+}
+
+void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
+{
+    m_range.inside();
+    m_curveSdL = block.curveSdL;
+    watchContact(block);
+    const double noiseL2 = m_noise.varianceL2(block, past);
+    if (m_silence.heard())
+        say(TrackerEventKind::faultCleared, m_silence.onsetS(), {}, {}, FaultCode::dropout);
+    if (!m_started) {
+        startFrom(block, noiseL2);
+        m_state.mode = TrackerMode::level;
+        if (block.kind != BlockKind::exact)
+            takeStop(block, noiseL2);
+        return;
+    }
+    if (takeRise(block, past))
+        return;
+    if (m_fault.active()) {
+        recover(block, noiseL2);
+        return;
+    }
+    if (takeJump(block, noiseL2, past))
+        return;
+    if (block.kind == BlockKind::exact)
+        takeReading(block, noiseL2);
+    else
+        takeStop(block, noiseL2);
+    m_afterGap = false;
+    if (!m_fault.active())
+        watchStillness(block, past.moved);
+    if (!m_use.guessed() && m_source.add(m_now))
+        note(FaultCode::sourceScale, past.startS);
+}
+
+void LevelTracker::watchContact(const BlockSummary& block)
+{
+    const ContactWatch::Verdict contact = m_contact.add(block);
+    if (contact == ContactWatch::Verdict::loose)
+        note(FaultCode::intermittent, block.startS);
+    else if (contact == ContactWatch::Verdict::healed)
+        say(TrackerEventKind::faultCleared, m_now.timeS, {}, {}, FaultCode::intermittent);
+}
+
+bool LevelTracker::takeRise(const BlockSummary& block, const Interval& past)
+{
+    const StandingRise::Seen rise = m_rise.add(block, past);
+    if (rise.verdict == StandingRise::Verdict::filled) {
+        Moment before = m_now;
+        before.timeS = rise.onsetS;
+        m_now.filter.add(rise.litres, rise.sdL * rise.sdL);
+        accept(rise.litres, rise.sdL, before);
+    }
+    return rise.verdict != StandingRise::Verdict::none;
+}
+
+void LevelTracker::recover(const BlockSummary& block, double noiseL2)
+{
+    m_state.mode = TrackerMode::consumptionOnly;
+    if (!m_fault.agrees(block, compare(m_now.filter, block, noiseL2), m_now))
+        return;
+    say(TrackerEventKind::faultCleared, m_fault.onset().timeS, {},
+        Distance::fromKm(m_now.km - m_fault.onset().km), m_fault.code());
+    m_fault.clear();
+    m_still.forget();
+    m_drift.calm(m_now);
+}
+
+// True where the block is not to be used as a reading.
+bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const Interval& past)
+{
+    using Verdict = ReadingJump::Verdict;
+    const bool ofFuel = m_afterGap || !past.motionKnown || !past.moved
+        || m_now.timeS - m_lastStandS < kFuelStopS;
+    const Verdict verdict = m_jump.add(block, compare(m_now.filter, block, noiseL2), noiseL2, past,
+                                       m_now, {.afterGap = m_afterGap, .ofFuel = ofFuel});
+    const double beforeL = m_now.filter.levelL();
+    if (verdict == Verdict::fuel) {
+        Moment before = m_now;
+        before.timeS = m_jump.before().timeS;
+        const double sd = std::sqrt(std::max(0.0, before.filter.levelVarianceL2()) + noiseL2);
+        startFrom(block, noiseL2);
+        accept(m_now.filter.levelL() - beforeL, sd, before);
+    } else if (verdict == Verdict::taken) {
+        startFrom(block, noiseL2);
+        say(TrackerEventKind::correction, m_now.timeS,
+            litresOf(m_now.filter.levelL() - beforeL, std::sqrt(m_now.filter.levelVarianceL2())));
+    } else if (verdict == Verdict::open) {
+        raise(FaultCode::open, m_jump.before(), false, m_jump.offsetL());
+    } else if (verdict == Verdict::shortCircuit) {
+        raise(FaultCode::shortCircuit, m_jump.before(), false, m_jump.offsetL());
+    } else if (verdict == Verdict::shifted) {
+        takeShift(block, noiseL2);
+    }
+    return verdict != Verdict::none;
+}
+
+void LevelTracker::takeShift(const BlockSummary& block, double noiseL2)
+{
+    if (!m_use.guessed() || !m_jump.falls()) {
+        raise(FaultCode::offsetJump, m_jump.before(), false, m_jump.offsetL());
+        return;
+    }
+    // The count is a guess: tell, and believe the lower of the two.
+    note(FaultCode::offsetJump, m_jump.before().timeS);
+    startFrom(block, noiseL2);
+}
+
+void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
+{
+    m_state.mode = TrackerMode::level;
+    m_stop.off();
+    const Innovation seen = compare(m_now.filter, block, noiseL2);
+    if (block.flatL > 0.0) {
+        takeFlat(m_now.filter, block, seen, noiseL2);
+        return;
+    }
+    m_noise.learn(seen.nis());
+    m_state.nisMean = m_noise.meanNis();
+    m_state.nisCount = m_noise.nisCount();
+    takeExact(m_now.filter, block, seen, noiseL2);
+    if (const auto drift = m_drift.add(seen, m_now, m_noise, m_curveSdL))
+        takeDrift(*drift);
+}
+
+void LevelTracker::takeDrift(const DriftWatch::Drift& drift)
+{
+    if (!m_use.guessed() && drift.up) {
+        raise(FaultCode::drift, drift.onset, true, drift.apartL);
+        return;
+    }
+    // Falling faster than thought: the lower reading is the safe one.
+    m_now.filter.setScale({Fraction::fromRatio(m_now.filter.scale()),
+                           Fraction::fromRatio(m_use.scaleSd())});
+    if (!m_use.guessed())
+        note(FaultCode::drift, drift.onset.timeS);
+}
+
+void LevelTracker::takeStop(const BlockSummary& block, double noiseL2)
+{
+    const bool upper = block.kind == BlockKind::atLeast;
+    m_state.mode = upper ? TrackerMode::upperStop : TrackerMode::lowerStop;
+    if (m_stop.rests(m_state.mode))
+        say(upper ? TrackerEventKind::onUpperStop : TrackerEventKind::onLowerStop, block.startS,
+            litresOf(block.levelL, block.curveSdL));
+    takeBound(m_now.filter, block, noiseL2);
+}
+
+void LevelTracker::watchStillness(const BlockSummary& block, bool moved)
+{
+    if (m_still.add(block, moved, m_now, m_noise, m_use.guessed()))
+        raise(block.kind == BlockKind::atLeast ? FaultCode::stuckAtStop : FaultCode::stuck,
+              m_still.since(), true, 0.0);
+}
+
+void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
+{
+    const Volume farEnd = block.kind == BlockKind::atLeast ? m_settings.highest
+                                                           : m_settings.lowest;
+    restart(m_now.filter, block, noiseL2, m_noise.slowErrorSdUnlearntL(), farEnd.litres(),
+            m_rangeL);
+    m_started = true;
+    m_shown.set(m_now.filter.levelL());
+    m_jump.forget();
+    m_still.forget();
+    m_drift.restart(m_now);
+}
+
+void LevelTracker::accept(double litres, double sdL, const Moment& before)
+{
+    m_refuel = {m_now.timeS, litres, before};
+    say(TrackerEventKind::refuel, before.timeS, litresOf(litres, sdL));
+    m_shown.set(m_now.filter.levelL());
+    m_jump.forget();
+    m_still.forget();
+    m_drift.clear(m_now);
+}
+
+void LevelTracker::raise(FaultCode code, Moment onset, bool rollBack, double offsetL)
+{
+    m_fault.raise(code, onset, offsetL, m_state.reading.value_or(Volume()).litres());
+    countOn();
+    if (rollBack) {
+        FuelFilter from = onset.filter;
+        if (m_use.timeAlone())
+            from = roadAhead(from);
+        const FuelFilter counted = countedOn(from, m_now.usedL - onset.usedL);
+        if (counted.levelL() < m_now.filter.levelL())
+            m_now.filter = counted;
+    }
+    if (offsetL < 0.0)   // it may have been fuel that was lost
+        m_now.filter.widen(kLostFuel * offsetL * offsetL);
+    m_jump.forget();
+    m_rise.forget();
+    m_drift.clear(m_now);
+    say(TrackerEventKind::fault, onset.timeS,
+        litresOf(m_now.filter.scale() * (m_now.usedL - onset.usedL)),
+        Distance::fromKm(m_now.km - onset.km), code);
+}
+
+void LevelTracker::note(FaultCode code, double onsetS)
+{
+    say(TrackerEventKind::fault, onsetS, {}, {}, code);
+}
+
+void LevelTracker::countOn()
+{
+    m_state.mode = TrackerMode::consumptionOnly;
+    if (m_use.timeAlone())
+        m_now.filter = roadAhead(m_now.filter);
+}
+
+FuelFilter LevelTracker::roadAhead(FuelFilter filter) const
+{
+    filter.setScale(scaleOfRoadAhead(filter.scale(), m_state.used.litres(), m_now.usedL));
+    return filter;
+}
+
+} // namespace undermark

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A rise of the reading within one halt. The car has not moved, so tilt and slow
+// errors are the same before and after, and a fill shows that is too small to stand
+// out of them: 4 % of the range. A damped gauge that still settles from the drive
+// (the first two blocks) is none.
+#pragma once
+
+#include "engine/tracking/interval.h"
+#include "engine/tracking/level_block.h"
+
+namespace undermark {
+
+class StandingRise {
+public:
+    enum class Verdict { none, flowing, filled };
+    struct Seen {
+        Verdict verdict = Verdict::none;
+        double litres = 0.0, sdL = 0.0, onsetS = 0.0;   // where filled
+    };
+
+    explicit StandingRise(double rangeL) : m_rangeL(rangeL) {}
+
+    // While it flows the block is to be held back.
+    Seen add(const BlockSummary& block, const Interval& past);
+    // What rose so far is accounted for.
+    void forget() { m_halt = Halt{}; }
+
+private:
+    struct Halt {
+        int blocks = 0, risen = 0;
+        double firstL = 0.0, lastL = 0.0, onsetS = 0.0;
+    };
+
+    double m_rangeL;
+    Halt m_halt;
+};
+
+} // namespace undermark
