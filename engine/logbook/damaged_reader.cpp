@@ -99,7 +99,7 @@ void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
 Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
 {
     const auto damaged = [](Sentence detail) {
-        return fail(Error{ErrorCode::damaged, std::move(detail), {}, 0, {}, {}, {}});
+        return fail(ErrorCode::damaged, std::move(detail));
     };
     try {
         SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);

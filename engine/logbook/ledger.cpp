@@ -45,8 +45,7 @@ std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& 
 
 tl::unexpected<Error> notFound(Sentence detail, std::string found)
 {
-    return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
-                 .column = {}, .expected = {}, .found = std::move(found)});
+    return fail(ErrorCode::notFound, std::move(detail), {}, {}, std::move(found));
 }
 
 Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)

@@ -176,8 +176,8 @@ Result<T> readList(SQLite::Database& database, const std::filesystem::path& file
     return guarded(file, [&]() -> Result<T> {
         std::error_code error;
         if (!std::filesystem::exists(file, error))
-            return fail({.code = ErrorCode::fileAccess, .detail = Sentence::of("the logbook is not there any more"),
-                         .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+            return fail(ErrorCode::fileAccess, Sentence::of("the logbook is not there any more"),
+                        {file.string()});
         SQLite::Transaction snapshot(database);
         const auto owner = vehicleOf(database, vehicle);
         if (!owner)

@@ -309,13 +309,8 @@ Result<void> Logbook::checkIntegrity() const
             found = "a row that refers to one that is not there";
         if (found == "ok")
             return {};
-        return fail({.code = ErrorCode::damaged,
-                     .detail = withWhatToDo(Sentence::of("the logbook is damaged")),
-                     .file = m_impl->file.string(),
-                     .line = 0,
-                     .column = {},
-                     .expected = {},
-                     .found = found});
+        return fail(ErrorCode::damaged, withWhatToDo(Sentence::of("the logbook is damaged")),
+                    {m_impl->file.string()}, {}, found);
     });
 }
 

@@ -133,13 +133,9 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
     {
         std::error_code ignored;
         if (const auto size = std::filesystem::file_size(other, ignored); !ignored && size > kMostBytes)
-            return fail(Error{ErrorCode::badInput,
-                              Sentence::of("the bundle is too large"),
-                              other.string(),
-                              0,
-                              {},
-                              Sentence::of("%1 bytes at most", counted(kMostBytes)),
-                              std::to_string(size)});
+            return fail(ErrorCode::badInput, Sentence::of("the bundle is too large"),
+                        {other.string()}, Sentence::of("%1 bytes at most", counted(kMostBytes)),
+                        std::to_string(size));
         const auto theirs = Logbook::open(other, OpenMode::readOnly);
         if (!theirs)
             return fail(theirs.error());
@@ -149,13 +145,9 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
             return fail(copied.error());
     }
     const auto tampered = [&] {
-        return fail(Error{ErrorCode::badInput,
-                          Sentence::of("this holds rows that no Undermark has written"),
-                          other.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::badInput,
+                    Sentence::of("this holds rows that no Undermark has written"),
+                    {other.string()});
     };
     try {
         SQLite::Database& database = m_impl->database;

@@ -35,10 +35,8 @@ Result<void> firstBroken(std::initializer_list<Rule> rules)
     const auto broken = std::ranges::find(rules, false, &Rule::holds);
     if (broken == rules.end())
         return {};
-    Error error =
-        failInput(Sentence::of("impossible value"), broken->expected, broken->found).value();
-    error.column = broken->field;
-    return fail(std::move(error));
+    return fail(ErrorCode::badInput, Sentence::of("impossible value"), {.column = broken->field},
+                broken->expected, broken->found);
 }
 
 Rule within(const char* field, double value, double lowest, Sentence expected)

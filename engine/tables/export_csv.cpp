@@ -128,13 +128,8 @@ Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook)
         if (*before == *after)
             return all;
     }
-    return fail(Error{ErrorCode::busy,
-                      Sentence::of("another program goes on writing to the logbook"),
-                      logbook.file().string(),
-                      0,
-                      {},
-                      {},
-                      {}});
+    return fail(ErrorCode::busy, Sentence::of("another program goes on writing to the logbook"),
+                {logbook.file().string()});
 }
 
 Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path& folder)
@@ -169,21 +164,10 @@ Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path
     std::error_code failed;
     fs::remove_all(writing, failed);
     if (fs::exists(folder))
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::of("the folder is there already"),
-                          folder.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::of("the folder is there already"),
+                    {folder.string()});
     if (!fs::create_directories(writing, failed))
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::just(failed.message()),
-                          folder.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {folder.string()});
     fs::permissions(writing, fs::perms::owner_all, failed);
     const std::pair<const char*, const CsvWriter*> tables[] = {
         {"vehicles.csv", &cars}, {"surge_margins.csv", &margins}, {"modes.csv", &modes},   {"calibrations.csv", &calibrations},
@@ -195,13 +179,7 @@ Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path
     if (done) {
         fs::rename(writing, folder, failed);
         if (failed)
-            done = fail(Error{ErrorCode::fileAccess,
-                              Sentence::just(failed.message()),
-                              folder.string(),
-                              0,
-                              {},
-                              {},
-                              {}});
+            done = fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {folder.string()});
     }
     if (!done)
         fs::remove_all(writing, failed);

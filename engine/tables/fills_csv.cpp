@@ -113,15 +113,10 @@ Result<FillsFile> readFillsCsv(const std::filesystem::path& file)
     if (!reader)
         return fail(reader.error());
     if (reader->has(kFillKm) == reader->has(kFillOdometer)) {
-        Error error{.code = ErrorCode::badInput,
-                    .detail = Sentence::of("the header must name one of km and odometer_km"),
-                    .file = file.string(),
-                    .line = reader->line(),
-                    .column = "km",
-                    .expected = Sentence::of("km or odometer_km"),
-                    .found = Sentence::part(reader->has(kFillKm) ? Sentence::of("both")
-                                                             : Sentence::of("neither"))};
-        return fail(std::move(error));
+        return fail(
+            ErrorCode::badInput, Sentence::of("the header must name one of km and odometer_km"),
+            {file.string(), reader->line(), "km"}, Sentence::of("km or odometer_km"),
+            Sentence::part(reader->has(kFillKm) ? Sentence::of("both") : Sentence::of("neither")));
     }
     FillsFile fills;
     fills.unknownColumns = reader->unknownColumns();

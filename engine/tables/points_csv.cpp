@@ -64,10 +64,9 @@ Result<Row> readRow(const CsvReader& reader)
 Result<PointsFile> checked(PointsFile read, const std::string& file)
 {
     const auto refuse = [&file](Sentence detail, Sentence expected, std::string found) {
-        Error error = failInput(std::move(detail), std::move(expected), std::move(found)).value();
-        error.file = file;
-        error.column = kPointColumns[kPointAdded].name;
-        return fail(error);
+        return fail(ErrorCode::badInput, std::move(detail),
+                    {.file = file, .column = std::string(kPointColumns[kPointAdded].name)},
+                    std::move(expected), std::move(found));
     };
     if (read.points.size() < 2)
         return refuse(

@@ -84,8 +84,8 @@ private slots:
         const auto file = read(text);
         QVERIFY(!file);
         QCOMPARE(file.error().code, ErrorCode::badInput);
-        QCOMPARE(QString::fromStdString(file.error().column), column);
-        QCOMPARE(file.error().line, long(line));
+        QCOMPARE(QString::fromStdString(file.error().where.column), column);
+        QCOMPARE(file.error().where.line, long(line));
     }
 };
 
