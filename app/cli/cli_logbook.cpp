@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_logbook.h"
 
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/date_text.h"
 
 #include <algorithm>
 

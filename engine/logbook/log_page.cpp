@@ -18,8 +18,8 @@ constexpr std::array kAllKinds{LogKind::fill, LogKind::trip, LogKind::proof, Log
 // By LogKind.
 const char* valueTableOf(LogKind kind)
 {
-    static const std::array<const char*, 4> tables{Row<Fill>::table, Row<Trip>::table,
-                                                   Row<Proof>::table, Row<Calibration>::table};
+    const std::array<const char*, 4> tables{tableOf<Fill>().name, tableOf<Trip>().name,
+                                            tableOf<Proof>().name, tableOf<Calibration>().name};
     return tables.at(std::size_t(kind));
 }
 
@@ -93,7 +93,7 @@ class Values {
 public:
     explicit Values(const SQLite::Database& database)
         : m_database(database),
-          m_select(database, std::string("SELECT ") + Row<T>::columns + " FROM " + Row<T>::table
+          m_select(database, "SELECT " + tableOf<T>().names() + " FROM " + tableOf<T>().name
                                  + " WHERE id = ?")
     {
     }
@@ -103,9 +103,8 @@ public:
         m_select.bind(1, id);
         m_select.executeStep();
         Cursor cursor(m_select, 0);
-        T value = Row<T>::take(cursor);
-        if constexpr (kHasParts<T>)
-            readParts(m_database, id, value);
+        T value = takeRow<T>(cursor);
+        readParts(m_database, id, value);
         return value;
     }
 

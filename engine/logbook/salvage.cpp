@@ -105,12 +105,12 @@ private:
 
     bool insertValues(const DamagedRow& row)
     {
-        for (const DamagedTable& table : tablesOf(row.kind)) {
-            const auto rows = m_reader.values(table, row.id);
-            if (!rows || (rows->empty() && table.needed))
+        for (const TableShape* table : tablesOf(row.kind)) {
+            const auto rows = m_reader.values(*table, row.id);
+            if (!rows || (rows->empty() && !table->partOf))
                 return false;
             for (const DamagedValues& values : *rows)
-                insertRow(m_fresh, table, row.id, values);
+                insertRow(m_fresh, *table, row.id, values);
         }
         return true;
     }
@@ -123,7 +123,7 @@ private:
         DamagedRow row;
         row.id = id;
         row.uuid = newUuid();
-        row.kind = Row<Vehicle>::kind;
+        row.kind = tableOf<Vehicle>().kind;
         row.recorded = static_cast<std::int64_t>(m_now.time_since_epoch().count());
         insertLedger(row);
         SQLite::Statement insert(m_fresh, "INSERT INTO vehicles (id, name, fuel, capacity_l, circuit, "
