@@ -139,13 +139,9 @@ Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing exis
 {
     std::error_code problem;
     if (existing == Existing::refuse && std::filesystem::exists(file, problem))
-        return fail(Error{ErrorCode::badInput,
-                          Sentence::of("this file exists: a demo never writes over a logbook"),
-                          file.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::badInput,
+                    Sentence::of("this file exists: a demo never writes over a logbook"),
+                    {file.string()});
     std::filesystem::path fresh = file;
     fresh += ".new";
     for (const char* side : {"", "-wal", "-shm"}) {
@@ -162,13 +158,7 @@ Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing exis
         std::filesystem::remove(std::filesystem::path(file) += side, problem);
     std::filesystem::rename(fresh, file, problem);
     if (problem)
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::just(problem.message()),
-                          file.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::just(problem.message()), {file.string()});
     return Logbook::open(file, OpenMode::readWrite);
 }
 

@@ -58,13 +58,7 @@ bool LogbookCar::writtenElsewhere()
 Result<std::shared_ptr<const CarKnowledge>> LogbookCar::knowledge()
 {
     if (!m_logbook || !m_vehicle)
-        return fail(Error{ErrorCode::notFound,
-                          Sentence::of("the logbook has no vehicle yet"),
-                          {},
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet"));
     const Result<FileState> state = m_logbook->state();
     if (!state)
         return fail(state.error());

@@ -11,7 +11,7 @@ namespace {
 
 Error noVehicle()
 {
-    return {ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet"), {}, 0, {}, {}, {}};
+    return {ErrorCode::notFound, Sentence::of("the logbook has no vehicle yet")};
 }
 
 template <class T>
@@ -92,8 +92,7 @@ Result<void> LogbookCar::showCar(const std::string& id)
         show(each.id);
         return {};
     }
-    return fail(Error{
-        ErrorCode::notFound, Sentence::of("the logbook has no such vehicle"), {}, 0, {}, {}, {}});
+    return fail(ErrorCode::notFound, Sentence::of("the logbook has no such vehicle"));
 }
 
 Result<void> LogbookCar::setUp(const Vehicle& vehicle)

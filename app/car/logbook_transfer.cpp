@@ -6,28 +6,12 @@
 
 namespace undermark {
 
-namespace {
-
-Result<Imported<Fill>> readTable(const Fill*, const std::filesystem::path& file,
-                                 const ImportOptions& options)
-{
-    return readFillsToImport(file, options);
-}
-
-Result<Imported<Trip>> readTable(const Trip*, const std::filesystem::path& file,
-                                 const ImportOptions& options)
-{
-    return readTripsToImport(file, options);
-}
-
-} // namespace
-
 template <class T>
 Result<ImportPreview<T>> previewImport(const Logbook& logbook, const Entry<Vehicle>& vehicle,
                                        const std::filesystem::path& file, ImportOptions options)
 {
     options.vehicle = vehicle.value.name;
-    const auto table = readTable(static_cast<const T*>(nullptr), file, options);
+    const auto table = readTable<T>(file, options);
     if (!table)
         return fail(table.error());
     const auto entries = logbook.entries<T>(vehicle.id);

@@ -30,7 +30,7 @@ struct ImportPreview {
 };
 
 // Reads the table against the log of the vehicle, whose name is put into `options`.
-// Errors: as readFillsToImport, readTripsToImport and Logbook::entries.
+// Errors: as readTable and Logbook::entries.
 template <class T>
 Result<ImportPreview<T>> previewImport(const Logbook& logbook, const Entry<Vehicle>& vehicle,
                                        const std::filesystem::path& file, ImportOptions options);

@@ -7,7 +7,7 @@
 #include "app/cli/cli_corrections.h"
 #include "app/cli/terminal_words.h"
 #include "engine/consumption/backtest.h"
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/fill_log.h"
 
 #include <algorithm>
 #include <iostream>
@@ -30,14 +30,14 @@ struct Log {
     std::vector<long> row;
 };
 
-Log tanksOf(const FillsFile& file, std::span<const Fill> corrected)
+Log tanksOf(const Imported<Fill>& file, std::span<const Fill> corrected)
 {
     std::vector<Fill> fills;
     std::vector<long> row;
     // Where the file gives the km since the fill before, its first row is a tank
     // too: it began with a full one.
-    if (file.rows.front().fill.sinceLast) {
-        Fill begin = file.rows.front().fill;
+    if (file.rows.front().sinceLast) {
+        Fill begin = file.rows.front();
         begin.volume = Volume();
         begin.extent = FillExtent::full;
         fills.push_back(begin);
@@ -45,7 +45,7 @@ Log tanksOf(const FillsFile& file, std::span<const Fill> corrected)
     }
     for (std::size_t i = 0; i < file.rows.size(); ++i) {
         fills.push_back(corrected[i]);
-        row.push_back(file.rows[i].row);
+        row.push_back(long(i) + 1);
     }
     Log log{intervalsFrom(fills, {}), {}};
     for (const Interval& tank : log.tanks)
@@ -54,14 +54,14 @@ Log tanksOf(const FillsFile& file, std::span<const Fill> corrected)
 }
 
 // Dates and odometers that go backward are implausible, not malformed.
-void warnOf(const FillsFile& file, const std::string& name)
+void warnOf(const Imported<Fill>& file, const std::string& name)
 {
     for (const std::string& column : file.unknownColumns)
         warn(format("%s: column '%s' is not known and was left out", name.c_str(), column.c_str()));
     for (std::size_t i = 1; i < file.rows.size(); ++i) {
-        const Fill& fill = file.rows[i].fill;
-        const Fill& before = file.rows[i - 1].fill;
-        const std::string place = name + ":" + std::to_string(file.rows[i].line);
+        const Fill& fill = file.rows[i];
+        const Fill& before = file.rows[i - 1];
+        const std::string place = name + ":" + std::to_string(file.lines[i]);
         if (fill.time < before.time)
             warn(place + ": the date is before that of the row above");
         if (fill.odometer && before.odometer && *fill.odometer <= *before.odometer)
@@ -205,25 +205,18 @@ void printBacktest(const Backtest& test, const Backtest& withoutDays, const Log&
                   << said(flag.text) << '\n';
 }
 
-std::vector<Fill> fillsOf(const FillsFile& file)
-{
-    std::vector<Fill> fills;
-    for (const FillRow& entry : file.rows)
-        fills.push_back(entry.fill);
-    return fills;
-}
-
 // Adds to the JSON, or prints, what the corrections changed.
-void reportCorrections(const BacktestOptions& options, const FillsFile& file, const CorrectedFills& corrected,
+void reportCorrections(const BacktestOptions& options, const Imported<Fill>& file,
+                       const CorrectedFills& corrected,
                        const Backtest& shown, Json& json, bool print)
 {
     if (!anyOf(options.corrections))
         return;
-    const Log plain = tanksOf(file, fillsOf(file));
+    const Log plain = tanksOf(file, file.rows);
     const Backtest without = backtest(plain.tanks, freshModel(), !options.withoutDays);
     json["corrections"] =
         correctionsJson(options.corrections, corrected,
-                        [&file](std::size_t i) { return Json(file.rows[i].row); },
+                        [](std::size_t i) { return Json(i + 1); },
                         {{"mape", {{"without", without.meanError}, {"with", shown.meanError}}}});
     if (print)
         printCorrections(options.corrections, corrected,
@@ -233,11 +226,11 @@ void reportCorrections(const BacktestOptions& options, const FillsFile& file, co
 
 Result<void> runBacktest(const BacktestOptions& options, const CliContext& context)
 {
-    const Result<FillsFile> file = readFillsCsv(options.file);
+    const auto file = readFillLog(options.file);
     if (!file)
         return fail(file.error());
     warnOf(*file, options.file.string());
-    const CorrectedFills corrected = correctFills(fillsOf(*file), options.corrections);
+    const CorrectedFills corrected = correctFills(file->rows, options.corrections);
     const Log log = tanksOf(*file, corrected.fills);
     const Backtest withDays = backtest(log.tanks, freshModel(), true);
     const Backtest withoutDays = backtest(log.tanks, freshModel(), false);

@@ -118,13 +118,8 @@ Result<void> writeBacktestPlot(const std::filesystem::path& file, const Backtest
     out << Plot(test, when).svg();
     out.close();
     if (!out)
-        return fail({ErrorCode::fileAccess,
-                     Sentence::just("cannot write the plot"),
-                     file.string(),
-                     0,
-                     {},
-                     {},
-                     {}});
+        return fail(ErrorCode::fileAccess, Sentence::just("cannot write the plot"),
+                    {file.string()});
     return {};
 }
 

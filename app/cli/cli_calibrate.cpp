@@ -92,7 +92,7 @@ Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender
     if (isSaddle(answer.file.points)) {
         auto saddle = fitSaddle(answer.file.points);
         if (!saddle) {
-            saddle.error().file = options.file;
+            saddle.error().where.file = options.file;
             return fail(saddle.error());
         }
         answer.saddle = std::move(*saddle);

@@ -4,7 +4,7 @@
 // input is refused before anything is written; implausible input is stored and
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/import_csv.h"
 
 #include <algorithm>
 #include <iostream>

@@ -35,13 +35,8 @@ Result<void> exportRoute(const ExportOptions& options)
     if (options.route.empty())
         return wrongUse("say which route", "--route ROUTE.gpx, a route whose places are known");
     if (std::filesystem::exists(options.gpx))
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::just("the file is there already"),
-                          options.gpx,
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::just("the file is there already"),
+                    {options.gpx});
     const auto route = readRouteFile(options.route);
     if (!route)
         return fail(route.error());

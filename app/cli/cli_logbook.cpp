@@ -2,7 +2,7 @@
 #include "app/cli/cli_logbook.h"
 
 #include "app/cli/terminal_words.h"
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/date_text.h"
 
 #include <algorithm>
 
@@ -25,26 +25,16 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
     if (context.vehicle.empty() && vehicles->size() == 1)
         return OpenVehicle{std::move(*logbook), vehicles->front()};
     if (vehicles->empty())
-        return fail(Error{ErrorCode::notFound,
-                          Sentence::just("the logbook has no vehicle yet: vehicle add makes one"),
-                          {},
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::notFound,
+                    Sentence::just("the logbook has no vehicle yet: vehicle add makes one"));
     if (context.vehicle.empty())
         return wrongUse("the logbook has several vehicles", "--vehicle with one of " + names);
     const auto found = std::find_if(vehicles->begin(), vehicles->end(), [&](const auto& entry) {
         return entry.value.name == context.vehicle;
     });
     if (found == vehicles->end())
-        return fail(Error{ErrorCode::notFound,
-                          Sentence::just("there is no vehicle of this name"),
-                          {},
-                          0,
-                          {},
-                          Sentence::just(names),
-                          context.vehicle});
+        return fail(ErrorCode::notFound, Sentence::just("there is no vehicle of this name"), {},
+                    Sentence::just(names), context.vehicle);
     return OpenVehicle{std::move(*logbook), *found};
 }
 
@@ -68,7 +58,7 @@ Result<Instant> instantOr(const std::string& date, Instant otherwise)
     Result<Instant> time = parseInstant(date);
     if (!time) {
         Error error = time.error();
-        error.column = "--date";
+        error.where.column = "--date";
         return fail(error);
     }
     return time;

@@ -2,6 +2,7 @@
 #include "app/cli/cli_options.h"
 
 #include "app/cli/cli_command.h"
+#include "app/cli/terminal_words.h"
 
 #include <CLI/CLI.hpp>
 
@@ -15,7 +16,7 @@ double numberOf(const std::string& flag, const std::string& text, const NumberRa
 {
     const Result<double> value = parseNumber(text, range);
     if (!value)
-        throw CLI::ValidationError(flag, describe(value.error()));
+        throw CLI::ValidationError(flag, said(value.error()));
     return *value;
 }
 

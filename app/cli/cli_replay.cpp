@@ -56,13 +56,8 @@ public:
         if (good)
             std::filesystem::rename(m_part, m_file, problem);
         if (!good || problem)
-            return fail({ErrorCode::fileAccess,
-                         Sentence::just("cannot write the file"),
-                         m_file.string(),
-                         0,
-                         {},
-                         {},
-                         {}});
+            return fail(ErrorCode::fileAccess, Sentence::just("cannot write the file"),
+                        {m_file.string()});
         return {};
     }
 
@@ -149,13 +144,8 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
                      replay.prior ? "; level by the tank's shape: a prior" : "");
     out.close();
     if (!out)
-        return fail({ErrorCode::fileAccess,
-                     Sentence::just("cannot write the file"),
-                     file.string(),
-                     0,
-                     {},
-                     {},
-                     {}});
+        return fail(ErrorCode::fileAccess, Sentence::just("cannot write the file"),
+                    {file.string()});
     return {};
 }
 

@@ -64,7 +64,7 @@ Result<ReplaySource> calibratedSource(const std::filesystem::path& file)
     if (std::ranges::all_of(points->points, [](const auto& p) { return p.signal2.has_value(); })) {
         Result<SaddleCurves> saddle = fitSaddle(points->points);
         if (!saddle) {
-            saddle.error().file = file.string();
+            saddle.error().where.file = file.string();
             return fail(saddle.error());
         }
         sender.saddle = std::move(*saddle);
@@ -77,13 +77,8 @@ Result<ReplaySource> calibratedSource(const std::filesystem::path& file)
         if (finding.severity != Severity::info)
             warn(finding.text);
     if (!fit->curve)
-        return fail({.code = ErrorCode::badInput,
-                     .detail = Sentence::just("this calibration gives no curve"),
-                     .file = file.string(),
-                     .line = 0,
-                     .column = {},
-                     .expected = {},
-                     .found = {}});
+        return fail(ErrorCode::badInput, Sentence::just("this calibration gives no curve"),
+                    {file.string()});
     sender.curve = std::move(*fit->curve);
     return sender;
 }

@@ -38,13 +38,9 @@ Result<std::size_t> findFill(const CarKnowledge& car, const std::string& beginni
     if (found.size() == 1)
         return found.front();
     if (found.empty())
-        return fail(Error{ErrorCode::notFound,
-                          Sentence::just("there is no fill of this id"),
-                          {},
-                          0,
-                          "ID",
-                          Sentence::just("an id, or its beginning, as check prints it"),
-                          beginning});
+        return fail(ErrorCode::notFound, Sentence::just("there is no fill of this id"),
+                    {.column = "ID"}, Sentence::just("an id, or its beginning, as check prints it"),
+                    beginning);
     return wrongUse("several fills begin with this id", "more characters of it", beginning);
 }
 

@@ -74,13 +74,9 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
             found = found || entry.value.name == mode;
         }
         if (!found)
-            return fail(Error{ErrorCode::notFound,
-                              Sentence::just("there is no driving mode of this name"),
-                              {},
-                              0,
-                              "--surge-margin-l",
-                              Sentence::just(known),
-                              mode});
+            return fail(ErrorCode::notFound,
+                        Sentence::just("there is no driving mode of this name"),
+                        {.column = "--surge-margin-l"}, Sentence::just(known), mode);
         const Result<double> litres = parseNumber(pair.substr(equals + 1), kNotNegative);
         if (!litres)
             return fail(litres.error());

@@ -138,11 +138,7 @@ Result<void> PdfPage::save(const std::filesystem::path& file)
         HPDF_SaveToFile(m_document->doc, file.c_str());
     if (m_document->problem == 0)
         return {};
-    Error error;
-    error.code = ErrorCode::fileAccess;
-    error.file = file.string();
-    error.detail = Sentence::of("the card cannot be written");
-    return fail(error);
+    return fail(ErrorCode::fileAccess, Sentence::of("the card cannot be written"), {file.string()});
 }
 
 } // namespace undermark

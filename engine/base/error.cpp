@@ -46,11 +46,11 @@ Sentence sentenceOf(const Error& error)
         what = Sentence::of("%1 (expected %2)", what, error.expected);
     else if (finds)
         what = Sentence::of("%1 (found '%2')", what, found);
-    if (!error.column.empty())
-        what = Sentence::of("column '%1': %2", error.column, what);
-    std::string place = error.file;
-    if (error.line > 0)
-        place += (place.empty() ? "" : ":") + std::to_string(error.line);
+    if (!error.where.column.empty())
+        what = Sentence::of("column '%1': %2", error.where.column, what);
+    std::string place = error.where.file;
+    if (error.where.line > 0)
+        place += (place.empty() ? "" : ":") + std::to_string(error.where.line);
     return place.empty() ? what : Sentence::of("%1: %2", place, what);
 }
 
@@ -59,15 +59,16 @@ std::string describe(const Error& error)
     return english(sentenceOf(error));
 }
 
+tl::unexpected<Error> fail(ErrorCode code, Sentence detail, Where where, Sentence expected,
+                           Part found)
+{
+    return fail(
+        Error{code, std::move(detail), std::move(where), std::move(expected), std::move(found)});
+}
+
 tl::unexpected<Error> failInput(Sentence detail, Sentence expected, Part found)
 {
-    return fail({.code = ErrorCode::badInput,
-                 .detail = std::move(detail),
-                 .file = {},
-                 .line = 0,
-                 .column = {},
-                 .expected = std::move(expected),
-                 .found = std::move(found)});
+    return fail(ErrorCode::badInput, std::move(detail), {}, std::move(expected), std::move(found));
 }
 
 } // namespace undermark

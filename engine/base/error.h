@@ -22,16 +22,21 @@ enum class ErrorCode {
     internal,    // a library failed in a way nobody planned for (exit 1)
 };
 
-// Where the input is wrong and how. Empty or zero fields are unknown and are
-// left out of the sentence.
+// A place in what was given. What is empty or zero is unknown, and left out of the sentence.
+struct Where {
+    std::string file = {};   // as the user named it
+    long line = 0;           // from 1
+    std::string column = {}; // column, flag or field name
+    friend bool operator==(const Where&, const Where&) = default;
+};
+
+// What is wrong, and where. An empty `expected` or `found` is left out of the sentence.
 struct Error {
     ErrorCode code = ErrorCode::internal;
-    Sentence detail;      // without full stop
-    std::string file;     // as the user named it
-    long line = 0;        // from 1
-    std::string column;   // column, flag or field name
-    Sentence expected;
-    Part found;
+    Sentence detail = {}; // without full stop
+    Where where = {};
+    Sentence expected = {};
+    Part found = {};
 };
 
 template <class T>
@@ -45,6 +50,9 @@ std::string describe(const Error& error); // in English
 
 // Short-hands for returning an error from a function of any Result<T>.
 inline tl::unexpected<Error> fail(Error error) { return tl::unexpected<Error>(std::move(error)); }
+tl::unexpected<Error> fail(ErrorCode code, Sentence detail, Where where = {},
+                           Sentence expected = {}, Part found = {});
+// Of badInput whose place the caller may know better.
 tl::unexpected<Error> failInput(Sentence detail, Sentence expected = {}, Part found = {});
 
 } // namespace undermark

@@ -24,13 +24,7 @@ static bool writeAll(int descriptor, std::string_view bytes)
 Result<void> writePrivateFile(const std::filesystem::path& file, std::string_view bytes)
 {
     const auto failure = [&] {
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::just(std::strerror(errno)),
-                          file.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::just(std::strerror(errno)), {file.string()});
     };
     const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
     if (descriptor < 0)
@@ -57,7 +51,7 @@ Result<void> syncFolderOf(const std::filesystem::path& file)
         ::close(descriptor);
     if (synced)
         return {};
-    return fail(Error{ErrorCode::fileAccess, Sentence::just(why), folder.string(), 0, {}, {}, {}});
+    return fail(ErrorCode::fileAccess, Sentence::just(why), {folder.string()});
 }
 
 } // namespace undermark

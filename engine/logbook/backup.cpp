@@ -15,11 +15,6 @@ using namespace logbook;
 
 namespace {
 
-Error accessError(const fs::path& file, Sentence detail)
-{
-    return {ErrorCode::fileAccess, std::move(detail), file.string(), 0, {}, {}, {}};
-}
-
 std::string stamp(Instant now)
 {
     const auto day = std::chrono::floor<std::chrono::days>(now);
@@ -94,7 +89,7 @@ Result<fs::path> keepCurrent(const fs::path& file, Instant now)
     if (!failed && fs::exists(file.string() + "-wal"))
         fs::rename(file.string() + "-wal", kept.string() + "-wal", failed);
     if (failed)
-        return fail(accessError(kept, Sentence::just(failed.message())));
+        return fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {kept.string()});
     return kept;
 }
 
@@ -105,13 +100,9 @@ Result<void> nobodyHasIt(const fs::path& file)
 {
     if (!fs::exists(file.string() + "-wal"))
         return {};
-    return fail(Error{ErrorCode::busy,
-                      Sentence::of("another program has the logbook open: close it first"),
-                      file.string(),
-                      0,
-                      {},
-                      {},
-                      {}});
+    return fail(ErrorCode::busy,
+                Sentence::of("another program has the logbook open: close it first"),
+                {file.string()});
 }
 
 } // namespace
@@ -138,7 +129,7 @@ Result<fs::path> restore(const fs::path& backup, const fs::path& file, Instant n
     if (kept)
         fs::rename(fresh, file, failed);
     if (failed)
-        kept = fail(accessError(file, Sentence::just(failed.message())));
+        kept = fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {file.string()});
     if (!kept)
         removeLogbook(fresh);
     else if (const auto lasting = syncFolderOf(file); !lasting)

@@ -6,7 +6,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
-#include <map>
+#include <iterator>
 
 namespace undermark::logbook {
 
@@ -23,12 +23,6 @@ constexpr const char* kLedgerColumns =
 constexpr const char* kNoTables =
     "SELECT 1 FROM pragma_table_list WHERE schema = 'main' AND type <> 'table' "
     "AND name NOT IN ('withdrawn', 'stale')";
-
-template <class T>
-DamagedTable tableOf()
-{
-    return {Row<T>::table, Row<T>::columns, true};
-}
 
 std::optional<RowId> optionalId(const SQLite::Column& column)
 {
@@ -49,57 +43,31 @@ DamagedRow rowAt(SQLite::Statement& select)
     return row;
 }
 
-DamagedCell cellAt(const SQLite::Column& column)
-{
-    if (column.isInteger())
-        return column.getInt64();
-    if (column.isFloat())
-        return column.getDouble();
-    if (column.isNull())
-        return std::monostate();
-    return column.getString();
-}
-
 } // namespace
 
-std::vector<DamagedTable> tablesOf(const std::string& kind)
+std::vector<const TableShape*> tablesOf(const std::string& kind)
 {
-    static const std::map<std::string, std::vector<DamagedTable>> tables{
-        {Row<Vehicle>::kind, {tableOf<Vehicle>(), {"surge_margins", "mode, litres", false}}},
-        {Row<Mode>::kind, {tableOf<Mode>()}},
-        {Row<Calibration>::kind,
-         {tableOf<Calibration>(),
-          {"calibration_points", "position, added_l, signal, signal2, signal_sd, readings", false}}},
-        {Row<Fill>::kind, {tableOf<Fill>()}},
-        {Row<Trip>::kind, {tableOf<Trip>()}},
-        {Row<Proof>::kind, {tableOf<Proof>()}}};
-    const auto found = tables.find(kind);
-    return found == tables.end() ? std::vector<DamagedTable>{} : found->second;
+    std::vector<const TableShape*> tables;
+    std::ranges::copy_if(valueTables(), std::back_inserter(tables),
+                         [&](const TableShape* table) { return kind == table->kind; });
+    return tables;
 }
 
-void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
+void insertRow(SQLite::Database& fresh, const TableShape& table, RowId id,
                const DamagedValues& values)
 {
-    SQLite::Statement insert(fresh, insertSql(table.name, table.columns));
+    SQLite::Statement insert(fresh, insertSql(table));
     Cursor cursor(insert, 1);
     cursor.put(id);
-    for (const DamagedCell& cell : values) {
-        if (const auto* integer = std::get_if<std::int64_t>(&cell))
-            cursor.put(*integer);
-        else if (const auto* number = std::get_if<double>(&cell))
-            cursor.put(*number);
-        else if (const auto* text = std::get_if<std::string>(&cell))
-            cursor.putText(*text);
-        else
-            cursor.putNull();
-    }
+    for (const Cell& cell : values)
+        cursor.putCell(cell);
     insert.exec();
 }
 
 Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
 {
     const auto damaged = [](Sentence detail) {
-        return fail(Error{ErrorCode::damaged, std::move(detail), {}, 0, {}, {}, {}});
+        return fail(ErrorCode::damaged, std::move(detail));
     };
     try {
         SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
@@ -163,12 +131,11 @@ void DamagedReader::readLedger()
     m_ledger.erase(std::unique(m_ledger.begin(), m_ledger.end(), sameId), m_ledger.end());
 }
 
-std::optional<std::vector<DamagedValues>> DamagedReader::values(const DamagedTable& table,
-                                                                RowId id) const
+std::optional<std::vector<DamagedValues>> DamagedReader::values(const TableShape& table, RowId id) const
 {
     try {
-        SQLite::Statement select(m_database, std::string("SELECT ") + table.columns + " FROM "
-                                                 + table.name + " WHERE id = ?");
+        SQLite::Statement select(m_database, "SELECT " + table.names() + " FROM " + table.name
+                                                 + " WHERE id = ?");
         select.bind(1, id);
         std::vector<DamagedValues> rows;
         while (select.executeStep()) {
@@ -186,13 +153,16 @@ std::optional<double> DamagedReader::largestFill(RowId vehicle) const
 {
     std::optional<double> largest;
     for (const DamagedRow& row : m_ledger) {
-        if (row.vehicle != vehicle || row.kind != Row<Fill>::kind)
+        if (row.vehicle != vehicle || row.kind != tableOf<Fill>().kind)
             continue;
-        const auto rows = values({"fills", "litres", true}, row.id);
+        const auto rows = values(tableOf<Fill>(), row.id);
         if (!rows || rows->empty())
             continue;
-        if (const auto* litres = std::get_if<double>(&rows->front().front()); litres && *litres > 0)
-            largest = std::max(largest.value_or(0.0), *litres);
+        Fill fill;
+        for (std::size_t i = 0; i < rows->front().size(); ++i)
+            tableOf<Fill>().fields[i].field.set(fill, rows->front()[i]);
+        if (fill.volume > Volume())
+            largest = std::max(largest.value_or(0.0), fill.volume.litres());
     }
     return largest;
 }

@@ -8,7 +8,6 @@
 #include "engine/logbook/ledger.h"
 
 #include <memory>
-#include <variant>
 
 namespace undermark::logbook {
 
@@ -23,20 +22,13 @@ struct DamagedRow {
     std::optional<RowId> withdraws;
 };
 
-using DamagedCell = std::variant<std::monostate, std::int64_t, double, std::string>;
-using DamagedValues = std::vector<DamagedCell>;
-
-struct DamagedTable {
-    const char* name;
-    const char* columns;     // without id
-    bool needed;             // an entry without a row in it is not whole
-};
+using DamagedValues = std::vector<Cell>;   // of a table's columns
 
 // The tables that hold the values of a kind of entry; none for an unknown kind.
-std::vector<DamagedTable> tablesOf(const std::string& kind);
+std::vector<const TableShape*> tablesOf(const std::string& kind);
 
 // Throws SQLite::Exception where the logbook's rules refuse the values.
-void insertRow(SQLite::Database& fresh, const DamagedTable& table, RowId id,
+void insertRow(SQLite::Database& fresh, const TableShape& table, RowId id,
                const DamagedValues& values);
 
 class DamagedReader {
@@ -51,7 +43,7 @@ public:
     // True where a page of the ledger could not be read.
     bool gaps() const { return m_gaps; }
     // The rows of a table with that id; nothing where they cannot all be read.
-    std::optional<std::vector<DamagedValues>> values(const DamagedTable& table, RowId id) const;
+    std::optional<std::vector<DamagedValues>> values(const TableShape& table, RowId id) const;
     // The most litres of a fill of that vehicle, row id of its first row.
     std::optional<double> largestFill(RowId vehicle) const;
 

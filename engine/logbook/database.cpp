@@ -20,12 +20,6 @@ namespace {
 
 constexpr std::chrono::milliseconds kBusyPause(5);
 
-Error errorAt(const fs::path& file, ErrorCode code, Sentence detail)
-{
-    return {.code = code, .detail = std::move(detail), .file = file.string(),
-            .line = 0, .column = {}, .expected = {}, .found = {}};
-}
-
 // An empty file that only its owner can read, in a folder that is made if need
 // be. That another program made it meanwhile is fine.
 Result<void> createFile(const fs::path& file)
@@ -34,11 +28,12 @@ Result<void> createFile(const fs::path& file)
     if (file.has_parent_path())
         fs::create_directories(file.parent_path(), error);
     if (error)
-        return fail(errorAt(file, ErrorCode::fileAccess,
-                            Sentence::of("the folder cannot be made: %1", error.message())));
+        return fail(ErrorCode::fileAccess,
+                    Sentence::of("the folder cannot be made: %1", error.message()),
+                    {file.string()});
     const int descriptor = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
     if (descriptor < 0 && errno != EEXIST)
-        return fail(errorAt(file, ErrorCode::fileAccess, Sentence::just(std::strerror(errno))));
+        return fail(ErrorCode::fileAccess, Sentence::just(std::strerror(errno)), {file.string()});
     if (descriptor >= 0)
         ::close(descriptor);
     return {};
@@ -112,21 +107,21 @@ Result<void> checkSchema(SQLite::Database& database, const fs::path& file, OpenM
                          const Schema& schema)
 {
     if (integer(database, "PRAGMA application_id") != kApplicationId)
-        return fail(errorAt(file, ErrorCode::damaged, Sentence::of("this is not a logbook")));
+        return fail(ErrorCode::damaged, Sentence::of("this is not a logbook"), {file.string()});
     const std::int64_t version = integer(database, "PRAGMA user_version");
     if (version <= schema.version)
         return {};
     const bool readable = integer(database, "SELECT readable_by FROM schema_info") <= schema.version;
     if (readable && mode == OpenMode::readOnly)
         return {};
-    return fail(errorAt(file, ErrorCode::newerSchema,
-                        readable
-                            ? Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
-                                           "program knows %2); this one can read it, but not write",
-                                           counted(version), counted(schema.version))
-                            : Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
-                                           "program knows %2); please update this one",
-                                           counted(version), counted(schema.version))));
+    return fail(ErrorCode::newerSchema,
+                readable ? Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
+                                        "program knows %2); this one can read it, but not write",
+                                        counted(version), counted(schema.version))
+                         : Sentence::of("a newer Undermark wrote this logbook (schema %1, this "
+                                        "program knows %2); please update this one",
+                                        counted(version), counted(schema.version)),
+                {file.string()});
 }
 
 // What cannot be mended by writing is copied, unless nothing may be written at all.
@@ -135,14 +130,15 @@ Error damagedWithCopy(const fs::path& file, Sentence detail, OpenMode mode)
     if (mode != OpenMode::readOnly)
         if (const fs::path copy = keepCopy(file); !copy.empty())
             detail = Sentence::of("%1, with a copy in %2", detail, copy.filename().string());
-    return errorAt(file, ErrorCode::damaged, withWhatToDo(detail));
+    return Error{ErrorCode::damaged, withWhatToDo(detail), {file.string()}};
 }
 
 Error refusal(const fs::path& file, const FileLook& look, OpenMode mode)
 {
     Sentence detail = Sentence::of("%1; it was left as it is", look.why);
-    return look.kind == FileKind::damaged ? damagedWithCopy(file, std::move(detail), mode)
-                                          : errorAt(file, ErrorCode::damaged, std::move(detail));
+    return look.kind == FileKind::damaged
+               ? damagedWithCopy(file, std::move(detail), mode)
+               : Error{ErrorCode::damaged, std::move(detail), {file.string()}};
 }
 
 // The file as it must be before SQLite may open it.
@@ -155,10 +151,10 @@ Result<void> prepareFile(const fs::path& file, OpenMode mode)
     if (nothingThere && mode == OpenMode::createIfMissing)
         return createFile(file);
     if (look->kind == FileKind::missing)
-        return fail(errorAt(file, ErrorCode::fileAccess, Sentence::of("there is no logbook")));
+        return fail(ErrorCode::fileAccess, Sentence::of("there is no logbook"), {file.string()});
     if (look->kind == FileKind::empty)
-        return fail(errorAt(file, ErrorCode::damaged,
-                            Sentence::of("this is not a logbook: the file is empty")));
+        return fail(ErrorCode::damaged, Sentence::of("this is not a logbook: the file is empty"),
+                    {file.string()});
     if (look->kind != FileKind::logbook)
         return fail(refusal(file, *look, mode));
     return {};
@@ -177,23 +173,26 @@ Error toError(const SQLite::Exception& exception, const fs::path& file)
     switch (exception.getErrorCode() & 0xFF) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return errorAt(file, ErrorCode::busy,
-                       Sentence::of("another program is writing to the logbook"));
+        return Error{ErrorCode::busy,
+                     Sentence::of("another program is writing to the logbook"),
+                     {file.string()}};
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return errorAt(file, ErrorCode::damaged,
-                       withWhatToDo(Sentence::of("the logbook is damaged: %1",
-                                                 std::string(exception.what()))));
+        return Error{
+            ErrorCode::damaged,
+            withWhatToDo(Sentence::of("the logbook is damaged: %1", std::string(exception.what()))),
+            {file.string()}};
     case SQLITE_READONLY:
-        return errorAt(file, ErrorCode::fileAccess,
-                       Sentence::of("the logbook can be read, but not written"));
+        return Error{ErrorCode::fileAccess,
+                     Sentence::of("the logbook can be read, but not written"),
+                     {file.string()}};
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
     case SQLITE_IOERR:
     case SQLITE_FULL:
-        return errorAt(file, ErrorCode::fileAccess, Sentence::just(exception.what()));
+        return Error{ErrorCode::fileAccess, Sentence::just(exception.what()), {file.string()}};
     default:
-        return errorAt(file, ErrorCode::internal, Sentence::just(exception.what()));
+        return Error{ErrorCode::internal, Sentence::just(exception.what()), {file.string()}};
     }
 }
 
@@ -212,9 +211,10 @@ static Result<SQLite::Database> openPrepared(const fs::path& file, OpenMode mode
     if (const auto checked = checkSchema(database, file, mode, schema); !checked)
         return fail(checked.error());
     if (holdsForeignCode(database, schema))
-        return fail(errorAt(file, ErrorCode::damaged,
-                            Sentence::of("this holds views or triggers that no Undermark has "
-                                         "written; it was left as it is")));
+        return fail(ErrorCode::damaged,
+                    Sentence::of("this holds views or triggers that no Undermark has "
+                                 "written; it was left as it is"),
+                    {file.string()});
     if (mode == OpenMode::readOnly)
         return integer(database, "PRAGMA user_version") < schema.version
                    ? migratedInMemory(database, file, schema)

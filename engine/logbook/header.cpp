@@ -65,24 +65,14 @@ Result<FileLook> lookAt(const fs::path& file)
     if (status.type() == fs::file_type::not_found)
         return FileLook{};
     if (error || !fs::is_regular_file(status))
-        return fail(
-            {.code = ErrorCode::fileAccess,
-             .detail = error ? Sentence::just(error.message()) : Sentence::of("this is not a file"),
-             .file = file.string(),
-             .line = 0,
-             .column = {},
-             .expected = {},
-             .found = {}});
+        return fail(ErrorCode::fileAccess,
+                    error ? Sentence::just(error.message()) : Sentence::of("this is not a file"),
+                    {file.string()});
     std::ifstream in(file, std::ios::binary);
     const std::uintmax_t size = fs::file_size(file, error);
     if (!in || error)
-        return fail({.code = ErrorCode::fileAccess,
-                     .detail = Sentence::of("the logbook cannot be read"),
-                     .file = file.string(),
-                     .line = 0,
-                     .column = {},
-                     .expected = {},
-                     .found = {}});
+        return fail(ErrorCode::fileAccess, Sentence::of("the logbook cannot be read"),
+                    {file.string()});
     if (size == 0)
         return FileLook{FileKind::empty, {}};
     Header header{};

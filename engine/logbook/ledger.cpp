@@ -3,8 +3,6 @@
 
 #include "engine/logbook/uuid.h"
 
-#include <algorithm>
-
 namespace undermark::logbook {
 
 namespace {
@@ -45,13 +43,12 @@ std::optional<Found> findEntry(const SQLite::Database& database, const EntryId& 
 
 tl::unexpected<Error> notFound(Sentence detail, std::string found)
 {
-    return fail({.code = ErrorCode::notFound, .detail = std::move(detail), .file = {}, .line = 0,
-                 .column = {}, .expected = {}, .found = std::move(found)});
+    return fail(ErrorCode::notFound, std::move(detail), {}, {}, std::move(found));
 }
 
 Result<Found> vehicleOf(const SQLite::Database& database, const EntryId& id)
 {
-    const auto found = findEntry(database, id, Row<Vehicle>::kind);
+    const auto found = findEntry(database, id, tableOf<Vehicle>().kind);
     if (!found || !rowInForce(database, found->id))
         return notFound(Sentence::of("there is no such vehicle"), id.uuid);
     return *found;
@@ -137,37 +134,22 @@ std::pair<RowId, EntryId> LedgerWriter::write(const LedgerRow& row)
     return {m_database.getLastInsertRowid(), std::move(id)};
 }
 
-std::string insertSql(const char* table, const char* columns)
-{
-    const std::string names(columns);
-    std::string places = "?, ?";   // the id and the first column
-    for (auto commas = std::ranges::count(names, ','); commas > 0; --commas)
-        places += ", ?";
-    return "INSERT INTO " + std::string(table) + " (id, " + names + ") VALUES (" + places + ")";
-}
-
 // CROSS JOIN and the plus keep SQLite on one pass over the value table, not along its
 // index of times: the ledger is then met in the order of its own row ids.
-std::string selectSql(const char* table, const char* columns, bool ofVehicle, bool byTime)
+std::string selectSql(const TableShape& table, bool ofVehicle, bool byTime)
 {
-    std::string names = "v." + std::string(columns);
-    for (std::size_t at = 0; (at = names.find(", ", at)) != std::string::npos; at += 4)
-        names.replace(at, 2, ", v.");
     return "SELECT v.id, CASE WHEN e.corrects IS NULL THEN e.uuid ELSE "
-           "(SELECT uuid FROM entries WHERE id = e.corrects) END, e.recorded, " + names
-           + " FROM " + table + " AS v CROSS JOIN entries AS e ON e.id = v.id WHERE "
+           "(SELECT uuid FROM entries WHERE id = e.corrects) END, e.recorded, " + table.names("v.")
+           + " FROM " + table.name + " AS v CROSS JOIN entries AS e ON e.id = v.id WHERE "
            + (ofVehicle ? "e.vehicle = ?1 AND " : "") + "v.id NOT IN (SELECT id FROM stale)"
            + " ORDER BY " + (byTime ? "+v.time, " : "") + "coalesce(e.corrects, e.id)";
 }
 
-std::string versionsSql(const char* table, const char* columns)
+std::string versionsSql(const TableShape& table)
 {
-    std::string names = "v." + std::string(columns);
-    for (std::size_t at = 0; (at = names.find(", ", at)) != std::string::npos; at += 4)
-        names.replace(at, 2, ", v.");
     return "SELECT e.id, e.uuid, e.recorded, "
-           "(SELECT min(w.recorded) FROM entries AS w WHERE w.withdraws = e.id), " + names
-           + " FROM entries AS e JOIN " + table + " AS v ON v.id = e.id "
+           "(SELECT min(w.recorded) FROM entries AS w WHERE w.withdraws = e.id), " + table.names("v.")
+           + " FROM entries AS e JOIN " + table.name + " AS v ON v.id = e.id "
              "WHERE e.id = ?1 OR e.corrects = ?1 ORDER BY e.revision, e.recorded, e.uuid";
 }
 

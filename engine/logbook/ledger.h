@@ -70,22 +70,20 @@ private:
     SQLite::Statement m_insert;
 };
 
-// "INSERT INTO TABLE (id, COLUMNS) VALUES (?, ...)".
-std::string insertSql(const char* table, const char* columns);
 // The entries of a table that are in force: row id, UUID of the entry, time of
 // recording, then COLUMNS. Parameter 1 is the vehicle, where there is one.
-std::string selectSql(const char* table, const char* columns, bool ofVehicle, bool byTime);
+std::string selectSql(const TableShape& table, bool ofVehicle, bool byTime);
 // Every row of one entry (parameter 1): row id, UUID, time of recording, time of
 // withdrawal, then COLUMNS.
-std::string versionsSql(const char* table, const char* columns);
+std::string versionsSql(const TableShape& table);
 
 // Adds rows of T, ledger and value.
 template <class T>
 class Writer {
 public:
     explicit Writer(const SQLite::Database& database)
-        : m_database(database), m_ledger(database, Row<T>::kind),
-          m_insert(database, insertSql(Row<T>::table, Row<T>::columns))
+        : m_database(database), m_ledger(database, tableOf<T>().kind),
+          m_insert(database, insertSql(tableOf<T>()))
     {
     }
 
@@ -94,11 +92,10 @@ public:
         auto written = m_ledger.write(row);
         Cursor cursor(m_insert, 1);
         cursor.put(written.first);
-        Row<T>::put(cursor, value);
+        putRow(cursor, value);
         m_insert.exec();
         m_insert.reset();
-        if constexpr (kHasParts<T>)
-            insertParts(m_database, written.first, value);
+        insertParts(m_database, written.first, value);
         return written;
     }
 
@@ -117,8 +114,8 @@ inline Instant takeInstant(Cursor& cursor)
 template <class T>
 std::vector<Entry<T>> readInForce(const SQLite::Database& database, std::optional<RowId> vehicle)
 {
-    SQLite::Statement select(database, selectSql(Row<T>::table, Row<T>::columns,
-                                                 vehicle.has_value(), kHasTime<T>));
+    SQLite::Statement select(database,
+                             selectSql(tableOf<T>(), vehicle.has_value(), kHasTime<T>));
     if (vehicle)
         select.bind(1, *vehicle);
     std::vector<Entry<T>> entries;
@@ -127,9 +124,8 @@ std::vector<Entry<T>> readInForce(const SQLite::Database& database, std::optiona
         const RowId row = cursor.takeInteger();
         std::string uuid = cursor.takeText();
         const Instant recorded = takeInstant(cursor);
-        entries.push_back({{std::move(uuid)}, recorded, Row<T>::take(cursor)});
-        if constexpr (kHasParts<T>)
-            readParts(database, row, entries.back().value);
+        entries.push_back({{std::move(uuid)}, recorded, takeRow<T>(cursor)});
+        readParts(database, row, entries.back().value);
     }
     return entries;
 }
@@ -138,7 +134,7 @@ std::vector<Entry<T>> readInForce(const SQLite::Database& database, std::optiona
 template <class T>
 std::vector<Version<T>> readVersions(const SQLite::Database& database, RowId entry)
 {
-    SQLite::Statement select(database, versionsSql(Row<T>::table, Row<T>::columns));
+    SQLite::Statement select(database, versionsSql(tableOf<T>()));
     select.bind(1, entry);
     std::vector<Version<T>> versions;
     while (select.executeStep()) {
@@ -149,9 +145,8 @@ std::vector<Version<T>> readVersions(const SQLite::Database& database, RowId ent
         version.recorded = takeInstant(cursor);
         if (const SQLite::Column time = cursor.take(); !time.isNull())
             version.withdrawn = Instant(std::chrono::seconds(time.getInt64()));
-        version.value = Row<T>::take(cursor);
-        if constexpr (kHasParts<T>)
-            readParts(database, row, version.value);
+        version.value = takeRow<T>(cursor);
+        readParts(database, row, version.value);
         versions.push_back(std::move(version));
     }
     return versions;

@@ -18,8 +18,8 @@ constexpr std::array kAllKinds{LogKind::fill, LogKind::trip, LogKind::proof, Log
 // By LogKind.
 const char* valueTableOf(LogKind kind)
 {
-    static const std::array<const char*, 4> tables{Row<Fill>::table, Row<Trip>::table,
-                                                   Row<Proof>::table, Row<Calibration>::table};
+    const std::array<const char*, 4> tables{tableOf<Fill>().name, tableOf<Trip>().name,
+                                            tableOf<Proof>().name, tableOf<Calibration>().name};
     return tables.at(std::size_t(kind));
 }
 
@@ -93,7 +93,7 @@ class Values {
 public:
     explicit Values(const SQLite::Database& database)
         : m_database(database),
-          m_select(database, std::string("SELECT ") + Row<T>::columns + " FROM " + Row<T>::table
+          m_select(database, "SELECT " + tableOf<T>().names() + " FROM " + tableOf<T>().name
                                  + " WHERE id = ?")
     {
     }
@@ -103,9 +103,8 @@ public:
         m_select.bind(1, id);
         m_select.executeStep();
         Cursor cursor(m_select, 0);
-        T value = Row<T>::take(cursor);
-        if constexpr (kHasParts<T>)
-            readParts(m_database, id, value);
+        T value = takeRow<T>(cursor);
+        readParts(m_database, id, value);
         return value;
     }
 
@@ -176,8 +175,8 @@ Result<T> readList(SQLite::Database& database, const std::filesystem::path& file
     return guarded(file, [&]() -> Result<T> {
         std::error_code error;
         if (!std::filesystem::exists(file, error))
-            return fail({.code = ErrorCode::fileAccess, .detail = Sentence::of("the logbook is not there any more"),
-                         .file = file.string(), .line = 0, .column = {}, .expected = {}, .found = {}});
+            return fail(ErrorCode::fileAccess, Sentence::of("the logbook is not there any more"),
+                        {file.string()});
         SQLite::Transaction snapshot(database);
         const auto owner = vehicleOf(database, vehicle);
         if (!owner)

@@ -80,7 +80,7 @@ Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& i
 // A mode that trips name must stay.
 Result<void> mayBeUndone(const SQLite::Database& database, const Found& entry)
 {
-    if (entry.kind != Row<Mode>::kind || standingRows(database, entry.id) > 1)
+    if (entry.kind != tableOf<Mode>().kind || standingRows(database, entry.id) > 1)
         return {};
     const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
     if (modeIsUsed(database, *entry.vehicle, name))
@@ -214,7 +214,7 @@ Result<void> Logbook::supersede(const EntryId& id, const T& value, Instant now)
         return valid;
     return guarded(m_impl->file, [&]() -> Result<void> {
         SQLite::Transaction transaction(m_impl->database, TransactionBehavior::IMMEDIATE);
-        const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
+        const auto entry = findEntry(m_impl->database, id, tableOf<T>().kind);
         if (!entry)
             return notFound(noSuchEntry(), id.uuid);
         if (const auto fitting = fitsAsCorrection(m_impl->database, id, *entry, value); !fitting)
@@ -274,7 +274,7 @@ Result<std::vector<Version<T>>> Logbook::versions(const EntryId& id) const
 {
     return guarded(m_impl->file, [&]() -> Result<std::vector<Version<T>>> {
         SQLite::Transaction snapshot(m_impl->database);
-        const auto entry = findEntry(m_impl->database, id, Row<T>::kind);
+        const auto entry = findEntry(m_impl->database, id, tableOf<T>().kind);
         if (!entry)
             return notFound(noSuchEntry(), id.uuid);
         return readVersions<T>(m_impl->database, entry->id);
@@ -309,13 +309,8 @@ Result<void> Logbook::checkIntegrity() const
             found = "a row that refers to one that is not there";
         if (found == "ok")
             return {};
-        return fail({.code = ErrorCode::damaged,
-                     .detail = withWhatToDo(Sentence::of("the logbook is damaged")),
-                     .file = m_impl->file.string(),
-                     .line = 0,
-                     .column = {},
-                     .expected = {},
-                     .found = found});
+        return fail(ErrorCode::damaged, withWhatToDo(Sentence::of("the logbook is damaged")),
+                    {m_impl->file.string()}, {}, found);
     });
 }
 

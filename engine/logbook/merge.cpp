@@ -3,6 +3,7 @@
 // Two devices' logbooks made one. What is in force follows from the set of rows
 // alone (logbook.h), so merging is nothing but taking in the rows that are missing.
 #include "engine/logbook/logbook_impl.h"
+#include "engine/logbook/record_tables.h"
 
 #include <sqlite3.h>
 
@@ -22,19 +23,6 @@ constexpr const char* kLedgerSteps[] = {
     "theirs.corrects IS NULL AND theirs.vehicle IS NOT NULL",
     "theirs.corrects IS NOT NULL AND theirs.withdraws IS NULL",
     "theirs.withdraws IS NOT NULL",
-};
-
-constexpr std::pair<const char*, const char*> kValueTables[] = {
-    {"vehicles", "name, fuel, capacity_l, left_behind_l, left_behind_sd_l, unusable_l, unusable_sd_l, "
-                 "zero_mark_l, lamp_l, circuit, signal_unit, supply_v, pull_up_ohm, resolution"},
-    {"surge_margins", "mode, litres"},
-    {"modes", "name, stated_l_per_km, stated_sd_l_per_km"},
-    {"calibrations", "time, zero_mark_l"},
-    {"calibration_points", "position, added_l, signal, signal2, signal_sd, readings"},
-    {"fills", "time, litres, extent, odometer_km, since_last_km, odometer_reset, price_per_l, "
-              "signal_before, blend, temperature_c, displayed_l_per_km, ruling"},
-    {"trips", "time, km, mode, idle_min, starts"},
-    {"proofs", "time, kind, litres, litres_sd, left_behind_l, left_behind_sd_l, signal, km, km_sd, mode"},
 };
 
 // Twenty years of fills and trips are some 3 MB.
@@ -62,15 +50,12 @@ std::int64_t takeLedger(SQLite::Database& database)
 // The values of the rows that takeLedger() added.
 void takeValues(SQLite::Database& database, std::int64_t lastOfOurs)
 {
-    for (const auto& [table, columns] : kValueTables) {
-        std::string theirs = "theirs." + std::string(columns);
-        for (std::size_t at = 0; (at = theirs.find(", ", at)) != std::string::npos; at += 9)
-            theirs.replace(at, 2, ", theirs.");
-        database.exec("INSERT INTO main." + std::string(table) + " (id, " + columns + ") SELECT mine.id, "
-                      + theirs + " FROM main.entries AS mine JOIN other.entries AS its ON its.uuid = mine.uuid "
-                      "JOIN other." + table + " AS theirs ON theirs.id = its.id WHERE mine.id > "
+    for (const TableShape* table : valueTables())
+        database.exec("INSERT INTO main." + std::string(table->name) + " (id, " + table->names()
+                      + ") SELECT mine.id, " + table->names("theirs.")
+                      + " FROM main.entries AS mine JOIN other.entries AS its ON its.uuid = mine.uuid "
+                        "JOIN other." + table->name + " AS theirs ON theirs.id = its.id WHERE mine.id > "
                       + std::to_string(lastOfOurs));
-    }
 }
 
 std::int64_t count(SQLite::Database& database, const std::string& sql)
@@ -133,13 +118,9 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
     {
         std::error_code ignored;
         if (const auto size = std::filesystem::file_size(other, ignored); !ignored && size > kMostBytes)
-            return fail(Error{ErrorCode::badInput,
-                              Sentence::of("the bundle is too large"),
-                              other.string(),
-                              0,
-                              {},
-                              Sentence::of("%1 bytes at most", counted(kMostBytes)),
-                              std::to_string(size)});
+            return fail(ErrorCode::badInput, Sentence::of("the bundle is too large"),
+                        {other.string()}, Sentence::of("%1 bytes at most", counted(kMostBytes)),
+                        std::to_string(size));
         const auto theirs = Logbook::open(other, OpenMode::readOnly);
         if (!theirs)
             return fail(theirs.error());
@@ -149,13 +130,9 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
             return fail(copied.error());
     }
     const auto tampered = [&] {
-        return fail(Error{ErrorCode::badInput,
-                          Sentence::of("this holds rows that no Undermark has written"),
-                          other.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::badInput,
+                    Sentence::of("this holds rows that no Undermark has written"),
+                    {other.string()});
     };
     try {
         SQLite::Database& database = m_impl->database;

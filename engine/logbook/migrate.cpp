@@ -24,11 +24,6 @@ std::int64_t versionOf(SQLite::Database& database)
     return database.execAndGet("PRAGMA user_version").getInt64();
 }
 
-Error migrationError(const fs::path& file, ErrorCode code, Sentence detail)
-{
-    return {code, std::move(detail), file.string(), 0, {}, {}, {}};
-}
-
 const MigrationStep* stepFrom(const Schema& schema, std::int64_t version)
 {
     const auto step = std::ranges::find(schema.steps, version, &MigrationStep::from);
@@ -53,13 +48,14 @@ Result<void> keepOldFile(SQLite::Database& database, const fs::path& file, std::
             fs::remove(fresh, failed);
         else
             fs::rename(fresh, name, failed);
-        return failed ? fail(migrationError(name, ErrorCode::fileAccess, Sentence::just(failed.message())))
-                      : syncFolderOf(name);
+        return failed
+                   ? fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {name.string()})
+                   : syncFolderOf(name);
     }
     fs::remove(fresh, failed);
-    return fail(
-        migrationError(file, ErrorCode::fileAccess,
-                Sentence::of("there are too many copies of older schemas beside the logbook")));
+    return fail(ErrorCode::fileAccess,
+                Sentence::of("there are too many copies of older schemas beside the logbook"),
+                {file.string()});
 }
 
 // Whoever may write keeps the copy, so that two programs do not make it at once. It is
@@ -83,10 +79,11 @@ Result<void> takeStep(SQLite::Database& database, const fs::path& file, const Mi
     database.exec("UPDATE schema_info SET readable_by = " + std::to_string(step.readableBy));
     database.exec("PRAGMA user_version = " + std::to_string(step.from + 1));
     if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep())
-        return fail(migrationError(
-            file, ErrorCode::damaged,
+        return fail(
+            ErrorCode::damaged,
             Sentence::of(
-                "rows of the logbook refer to rows that are not there; it was left as it is")));
+                "rows of the logbook refer to rows that are not there; it was left as it is"),
+            {file.string()});
     transaction.commit();
     return {};
 }
@@ -108,10 +105,11 @@ Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const S
          version = versionOf(database)) {
         const MigrationStep* step = stepFrom(schema, version);
         if (!step)
-            return fail(migrationError(file, ErrorCode::damaged,
-                                Sentence::of("the logbook states schema %1, which no Undermark has "
-                                             "written; it was left as it is",
-                                             counted(version))));
+            return fail(ErrorCode::damaged,
+                        Sentence::of("the logbook states schema %1, which no Undermark has "
+                                     "written; it was left as it is",
+                                     counted(version)),
+                        {file.string()});
         if (const auto done = takeStep(database, file, *step); !done)
             return done;
     }

@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// How each record becomes a row and comes back. One Row<T> per record: its
-// kind in the ledger, its table, its columns, and both directions, in the order
-// of the columns. Only for the files of engine/logbook.
+// How each record becomes a row and comes back, by the columns of record_tables.h.
+// Only for the files of engine/logbook.
 #pragma once
 
-#include "engine/base/records.h"
+#include "engine/logbook/record_tables.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
-
-#include <type_traits>
 
 namespace undermark::logbook {
 
 // Binds the next parameter of a statement, or takes the next column of a row.
-// Quantities go in and out in the unit that is handed along.
 class Cursor {
 public:
     Cursor(SQLite::Statement& statement, int first) : m_statement(statement), m_next(first) {}
@@ -23,9 +19,9 @@ public:
     void put(Number value) { m_statement.bind(m_next++, value); }
     void putText(const std::string& value) { m_statement.bind(m_next++, value); }
     void putNull() { m_statement.bind(m_next++); }
+    void putCell(const Cell& cell);
 
     SQLite::Column take() { return m_statement.getColumn(m_next++); }
-    double takeNumber() { return take().getDouble(); }
     std::int64_t takeInteger() { return take().getInt64(); }
     std::string takeText() { return take().getString(); }
 
@@ -34,38 +30,60 @@ private:
     int m_next;
 };
 
-template <class T>
-struct Row;
+Cell cellAt(const SQLite::Column& column);
 
-#define UNDERMARK_ROW(Type)                                                                        \
-    template <>                                                                                    \
-    struct Row<Type> {                                                                             \
-        static const char* const kind;      /* in the ledger */                                    \
-        static const char* const table;                                                            \
-        static const char* const columns;   /* without id, separated by ", " */                    \
-        static void put(Cursor& cursor, const Type& value);                                        \
-        static Type take(Cursor& cursor);                                                          \
-    };
-
-UNDERMARK_ROW(Vehicle)
-UNDERMARK_ROW(Mode)
-UNDERMARK_ROW(Calibration)
-UNDERMARK_ROW(Fill)
-UNDERMARK_ROW(Trip)
-UNDERMARK_ROW(Proof)
-#undef UNDERMARK_ROW
-
-// The parts of a record that have a table of their own: a calibration's points,
-// a vehicle's surge margins. Other records have none.
-void insertParts(const SQLite::Database& database, std::int64_t id, const Vehicle& vehicle);
-void insertParts(const SQLite::Database& database, std::int64_t id, const Calibration& calibration);
-void readParts(const SQLite::Database& database, std::int64_t id, Vehicle& vehicle);
-void readParts(const SQLite::Database& database, std::int64_t id, Calibration& calibration);
+// Throws SQLite::Exception, as of a damaged file: the CHECKs admit no such value.
+[[noreturn]] void refuse(const ColumnShape& column, const Cell& cell);
 
 template <class T>
-inline constexpr bool kHasParts = std::is_same_v<T, Vehicle> || std::is_same_v<T, Calibration>;
-// A record that has a time of its own, by which it is listed.
+void putRow(Cursor& cursor, const T& record)
+{
+    for (const Column<T>& column : tableOf<T>().fields)
+        cursor.putCell(column.field.get(record));
+}
+
 template <class T>
-inline constexpr bool kHasTime = !std::is_same_v<T, Vehicle> && !std::is_same_v<T, Mode>;
+T takeRow(Cursor& cursor)
+{
+    T record;
+    for (const Column<T>& column : tableOf<T>().fields)
+        if (const Cell cell = cellAt(cursor.take()); !column.field.set(record, cell))
+            refuse(column, cell);
+    return record;
+}
+
+// "INSERT INTO TABLE (id, COLUMNS) VALUES (?, ...)".
+std::string insertSql(const TableShape& table);
+
+// The parts of a record that have a table of their own.
+template <class T>
+void insertParts(const SQLite::Database& database, std::int64_t id, const T& record)
+{
+    if constexpr (kHasParts<T>) {
+        SQLite::Statement insert(database, insertSql(tableOf<PartOf<T>>()));
+        for (const PartOf<T>& part : partsOf(record)) {
+            Cursor cursor(insert, 1);
+            cursor.put(id);
+            putRow(cursor, part);
+            insert.exec();
+            insert.reset();
+        }
+    }
+}
+
+template <class T>
+void readParts(const SQLite::Database& database, std::int64_t id, T& record)
+{
+    if constexpr (kHasParts<T>) {
+        const Table<PartOf<T>>& table = tableOf<PartOf<T>>();
+        SQLite::Statement select(database, "SELECT " + table.names() + " FROM " + table.name
+                                               + " WHERE id = ? ORDER BY " + table.columns[0].name);
+        select.bind(1, id);
+        while (select.executeStep()) {
+            Cursor cursor(select, 0);
+            addPart(record, takeRow<PartOf<T>>(cursor));
+        }
+    }
+}
 
 } // namespace undermark::logbook

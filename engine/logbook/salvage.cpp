@@ -105,12 +105,12 @@ private:
 
     bool insertValues(const DamagedRow& row)
     {
-        for (const DamagedTable& table : tablesOf(row.kind)) {
-            const auto rows = m_reader.values(table, row.id);
-            if (!rows || (rows->empty() && table.needed))
+        for (const TableShape* table : tablesOf(row.kind)) {
+            const auto rows = m_reader.values(*table, row.id);
+            if (!rows || (rows->empty() && !table->partOf))
                 return false;
             for (const DamagedValues& values : *rows)
-                insertRow(m_fresh, table, row.id, values);
+                insertRow(m_fresh, *table, row.id, values);
         }
         return true;
     }
@@ -123,7 +123,7 @@ private:
         DamagedRow row;
         row.id = id;
         row.uuid = newUuid();
-        row.kind = Row<Vehicle>::kind;
+        row.kind = tableOf<Vehicle>().kind;
         row.recorded = static_cast<std::int64_t>(m_now.time_since_epoch().count());
         insertLedger(row);
         SQLite::Statement insert(m_fresh, "INSERT INTO vehicles (id, name, fuel, capacity_l, circuit, "
@@ -179,13 +179,7 @@ Result<SalvageReport> salvageInto(const fs::path& copy, const fs::path& fresh, I
         SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
         const SalvageReport report = Salvager(*reader, *database, now).run();
         if (report.taken == 0)
-            return fail(Error{ErrorCode::damaged,
-                              Sentence::of("nothing of this logbook can be read"),
-                              {},
-                              0,
-                              {},
-                              {},
-                              {}});
+            return fail(ErrorCode::damaged, Sentence::of("nothing of this logbook can be read"));
         transaction.commit();
         database->execAndGet("PRAGMA journal_mode = DELETE");   // one file, as a backup is
         return report;
@@ -200,45 +194,30 @@ Result<SalvageReport> salvage(const fs::path& damaged, const fs::path& fresh, In
     if (!look)
         return fail(look.error());
     if (look->kind != FileKind::logbook && look->kind != FileKind::damaged)
-        return fail(
-            Error{look->kind == FileKind::missing ? ErrorCode::fileAccess : ErrorCode::damaged,
-                  look->why.empty() ? Sentence::of("there is no logbook") : look->why,
-                  damaged.string(),
-                  0,
-                  {},
-                  {},
-                  {}});
+        return fail(look->kind == FileKind::missing ? ErrorCode::fileAccess : ErrorCode::damaged,
+                    look->why.empty() ? Sentence::of("there is no logbook") : look->why,
+                    {damaged.string()});
     std::error_code failed;
     if (fs::exists(fs::symlink_status(fresh, failed)))
-        return fail(Error{ErrorCode::fileAccess,
-                          Sentence::of("the file is there already"),
-                          fresh.string(),
-                          0,
-                          {},
-                          {},
-                          {}});
+        return fail(ErrorCode::fileAccess, Sentence::of("the file is there already"),
+                    {fresh.string()});
     // A copy is read, because opening a database may change it.
     const fs::path copy = fresh.string() + ".salvaging";
     removeLogbook(copy);
     fs::copy_file(damaged, copy, failed);
     if (!failed && fs::exists(damaged.string() + "-wal"))
         fs::copy_file(damaged.string() + "-wal", copy.string() + "-wal", failed);
-    Result<SalvageReport> report = failed ? fail(Error{ErrorCode::fileAccess,
-                                                       Sentence::just(failed.message()),
-                                                       copy.string(),
-                                                       0,
-                                                       {},
-                                                       {},
-                                                       {}})
-                                          : salvageInto(copy, fresh, now);
+    Result<SalvageReport> report =
+        failed ? fail(ErrorCode::fileAccess, Sentence::just(failed.message()), {copy.string()})
+               : salvageInto(copy, fresh, now);
     removeLogbook(copy);
     if (report)
         if (const auto lasting = syncFolderOf(fresh); !lasting)
             report = fail(lasting.error());
     if (!report) {
         removeLogbook(fresh);
-        if (report.error().file.empty())
-            report.error().file = damaged.string();
+        if (report.error().where.file.empty())
+            report.error().where.file = damaged.string();
     }
     return report;
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/schema.h"
 
+#include "engine/logbook/record_tables.h"
+
+#include <array>
+
 namespace undermark::logbook {
 
 // `entries` is the ledger: one row per recording, correction or withdrawal, of
@@ -45,106 +49,6 @@ CREATE VIEW stale AS
          < (newer.revision, newer.recorded, newer.uuid);
 )sql";
 
-static const char* const kCarTables = R"sql(
-CREATE TABLE vehicles (
-  id               INTEGER PRIMARY KEY REFERENCES entries (id),
-  name             TEXT NOT NULL CHECK (length(name) > 0),
-  fuel             TEXT NOT NULL CHECK (fuel IN ('petrol', 'diesel', 'lpg', 'ethanol')),
-  capacity_l       REAL NOT NULL CHECK (capacity_l > 0 AND capacity_l <= 1e9),
-  left_behind_l    REAL CHECK (left_behind_l BETWEEN 0 AND 1e9),
-  left_behind_sd_l REAL CHECK (left_behind_sd_l BETWEEN 0 AND 1e9),
-  unusable_l       REAL CHECK (unusable_l BETWEEN 0 AND 1e9),
-  unusable_sd_l    REAL CHECK (unusable_sd_l BETWEEN 0 AND 1e9),
-  zero_mark_l      REAL CHECK (zero_mark_l BETWEEN 0 AND 1e9),
-  lamp_l           REAL CHECK (lamp_l BETWEEN 0 AND 1e9),
-  circuit          TEXT NOT NULL CHECK (circuit IN
-                   ('direct', 'resistive', 'ratiometric', 'percent', 'counts')),
-  signal_unit      TEXT NOT NULL,
-  supply_v         REAL CHECK (supply_v > 0 AND supply_v <= 1e9),
-  pull_up_ohm      REAL CHECK (pull_up_ohm > 0 AND pull_up_ohm <= 1e9),
-  resolution       REAL CHECK (resolution > 0 AND resolution <= 1e9),
-  CHECK ((left_behind_l IS NULL) = (left_behind_sd_l IS NULL)),
-  CHECK ((unusable_l IS NULL) = (unusable_sd_l IS NULL))
-) STRICT;
-
-CREATE TABLE surge_margins (
-  id     INTEGER NOT NULL REFERENCES vehicles (id),
-  mode   TEXT NOT NULL CHECK (length(mode) > 0),
-  litres REAL NOT NULL CHECK (litres BETWEEN 0 AND 1e9),
-  PRIMARY KEY (id, mode)
-) STRICT, WITHOUT ROWID;
-
-CREATE TABLE modes (
-  id                 INTEGER PRIMARY KEY REFERENCES entries (id),
-  name               TEXT NOT NULL CHECK (length(name) > 0),
-  stated_l_per_km    REAL CHECK (stated_l_per_km > 0 AND stated_l_per_km <= 1e9),
-  stated_sd_l_per_km REAL CHECK (stated_sd_l_per_km BETWEEN 0 AND 1e9),
-  CHECK ((stated_l_per_km IS NULL) = (stated_sd_l_per_km IS NULL))
-) STRICT;
-
-CREATE TABLE calibrations (
-  id          INTEGER PRIMARY KEY REFERENCES entries (id),
-  time        INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
-  zero_mark_l REAL NOT NULL CHECK (zero_mark_l BETWEEN 0 AND 1e9)
-) STRICT;
-
-CREATE TABLE calibration_points (
-  id        INTEGER NOT NULL REFERENCES calibrations (id),
-  position  INTEGER NOT NULL CHECK (position >= 0),
-  added_l   REAL NOT NULL CHECK (added_l BETWEEN 0 AND 1e9),
-  signal    REAL NOT NULL CHECK (signal BETWEEN -1e9 AND 1e9),
-  signal2   REAL CHECK (signal2 BETWEEN -1e9 AND 1e9),
-  signal_sd REAL CHECK (signal_sd BETWEEN 0 AND 1e9),
-  readings  INTEGER NOT NULL CHECK (readings >= 1),
-  PRIMARY KEY (id, position)
-) STRICT, WITHOUT ROWID;
-)sql";
-
-static const char* const kUseTables = R"sql(
-CREATE TABLE fills (
-  id                 INTEGER PRIMARY KEY REFERENCES entries (id),
-  time               INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
-  litres             REAL NOT NULL CHECK (litres > 0 AND litres <= 1e9),
-  extent             TEXT NOT NULL CHECK (extent IN ('full', 'partial', 'neck')),
-  odometer_km        REAL CHECK (odometer_km BETWEEN 0 AND 1e9),
-  since_last_km      REAL CHECK (since_last_km BETWEEN 0 AND 1e9),
-  odometer_reset     INTEGER NOT NULL CHECK (odometer_reset IN (0, 1)),
-  price_per_l        REAL CHECK (price_per_l BETWEEN 0 AND 1e9),
-  signal_before      REAL CHECK (signal_before BETWEEN -1e9 AND 1e9),
-  blend              TEXT CHECK (length(blend) > 0),
-  temperature_c      REAL CHECK (temperature_c BETWEEN -273.15 AND 1e9),
-  displayed_l_per_km REAL CHECK (displayed_l_per_km > 0 AND displayed_l_per_km <= 1e9),
-  ruling             TEXT CHECK (ruling IN ('counted', 'left-out'))
-) STRICT;
-
-CREATE TABLE trips (
-  id       INTEGER PRIMARY KEY REFERENCES entries (id),
-  time     INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
-  km       REAL NOT NULL CHECK (km BETWEEN 0 AND 1e9),
-  mode     TEXT NOT NULL CHECK (length(mode) > 0),
-  idle_min REAL CHECK (idle_min BETWEEN 0 AND 1e9),
-  starts   INTEGER CHECK (starts BETWEEN 0 AND 1000000),
-  CHECK (km > 0 OR coalesce(idle_min, 0) > 0)
-) STRICT;
-
-CREATE TABLE proofs (
-  id               INTEGER PRIMARY KEY REFERENCES entries (id),
-  time             INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
-  kind             TEXT NOT NULL CHECK (kind IN ('drained', 'base', 'stalled', 'past-zero')),
-  litres           REAL CHECK (litres BETWEEN 0 AND 1e9),
-  litres_sd        REAL CHECK (litres_sd BETWEEN 0 AND 1e9),
-  left_behind_l    REAL CHECK (left_behind_l BETWEEN 0 AND 1e9),
-  left_behind_sd_l REAL CHECK (left_behind_sd_l BETWEEN 0 AND 1e9),
-  signal           REAL CHECK (signal BETWEEN -1e9 AND 1e9),
-  km               REAL CHECK (km BETWEEN 0 AND 1e9),
-  km_sd            REAL CHECK (km_sd BETWEEN 0 AND 1e9),
-  mode             TEXT CHECK (length(mode) > 0),
-  CHECK ((litres IS NULL) = (litres_sd IS NULL)),
-  CHECK ((left_behind_l IS NULL) = (left_behind_sd_l IS NULL)),
-  CHECK ((km IS NULL) = (km_sd IS NULL))
-) STRICT;
-)sql";
-
 // For the list of the log (log_page.cpp). They hold nothing of their own, so a file
 // with or without them is of the same schema.
 static const char* const kIndexes = R"sql(
@@ -153,43 +57,55 @@ CREATE INDEX IF NOT EXISTS trips_time ON trips (time);
 CREATE INDEX IF NOT EXISTS proofs_time ON proofs (time);
 )sql";
 
-// A table, and what makes its rows the same row.
-struct Table {
-    const char* name;
-    const char* sameRow;
-};
-
-static const Table kTables[] = {
-    {"entries", "id = NEW.id OR uuid = NEW.uuid"},
-    {"vehicles", "id = NEW.id"},
-    {"surge_margins", "id = NEW.id AND mode = NEW.mode"},
-    {"modes", "id = NEW.id"},
-    {"calibrations", "id = NEW.id"},
-    {"calibration_points", "id = NEW.id AND position = NEW.position"},
-    {"fills", "id = NEW.id"},
-    {"trips", "id = NEW.id"},
-    {"proofs", "id = NEW.id"},
-};
-
 const char* indexSql() { return kIndexes; }
 
-// INSERT OR REPLACE deletes the older row without asking the DELETE triggers
-// (unless recursive_triggers is on), so the row must not get that far.
-std::string createSchemaSql()
+static std::string columnSql(const ColumnShape& column)
+{
+    static constexpr std::array kTypes{"INTEGER", "REAL", "TEXT"};   // by CellType
+    return std::string(column.name) + " " + kTypes.at(std::size_t(column.type))
+           + (column.needed ? " NOT NULL" : "")
+           + (column.check.empty() ? "" : " CHECK (" + column.check + ")");
+}
+
+static std::string createTableSql(const TableShape& table)
+{
+    const std::string key = table.partOf ? std::string(" NOT NULL REFERENCES ") + table.partOf
+                                         : " PRIMARY KEY REFERENCES entries";
+    std::string sql = std::string("CREATE TABLE ") + table.name + " (\n  id INTEGER" + key + " (id)";
+    for (const ColumnShape& column : table.columns)
+        sql += ",\n  " + columnSql(column);
+    for (const std::string& check : table.checks)
+        sql += ",\n  CHECK (" + check + ")";
+    if (!table.partOf)
+        return sql + "\n) STRICT;\n";
+    return sql + ",\n  PRIMARY KEY (id, " + table.columns[0].name + ")\n) STRICT, WITHOUT ROWID;\n";
+}
+
+// Rows are added, and nothing else. INSERT OR REPLACE deletes the older row without asking
+// the DELETE triggers (unless recursive_triggers is on), so the row must not get that far:
+// `sameRow` is what makes two rows the same.
+static std::string triggersSql(const std::string& name, const std::string& sameRow)
 {
     const std::string refuse = " BEGIN SELECT RAISE(ABORT, 'the logbook only grows'); END;\n";
-    std::string sql = std::string(kLedger) + kCarTables + kUseTables + kIndexes;
-    for (const Table& table : kTables) {
-        const std::string name = table.name;
-        for (const std::string action : {"UPDATE", "DELETE"})
-            sql += "CREATE TRIGGER " + name + "_no_" + action + " BEFORE " + action + " ON " + name
-                   + refuse;
-        sql += "CREATE TRIGGER " + name + "_no_REPLACE BEFORE INSERT ON " + name
-               + " WHEN EXISTS (SELECT 1 FROM " + name + " WHERE " + table.sameRow + ")" + refuse;
+    std::string sql;
+    for (const std::string action : {"UPDATE", "DELETE"})
+        sql += "CREATE TRIGGER " + name + "_no_" + action + " BEFORE " + action + " ON " + name
+               + refuse;
+    return sql + "CREATE TRIGGER " + name + "_no_REPLACE BEFORE INSERT ON " + name
+           + " WHEN EXISTS (SELECT 1 FROM " + name + " WHERE " + sameRow + ")" + refuse;
+}
+
+std::string createSchemaSql()
+{
+    std::string sql = kLedger, triggers = triggersSql("entries", "id = NEW.id OR uuid = NEW.uuid");
+    for (const TableShape* table : valueTables()) {
+        const std::string key = table->columns[0].name;
+        sql += createTableSql(*table);
+        triggers += triggersSql(table->name, table->partOf ? "id = NEW.id AND " + key + " = NEW." + key
+                                                           : "id = NEW.id");
     }
-    sql += "PRAGMA application_id = " + std::to_string(kApplicationId) + ";\n";
-    sql += "PRAGMA user_version = " + std::to_string(kSchemaVersion) + ";\n";
-    return sql;
+    return sql + kIndexes + triggers + "PRAGMA application_id = " + std::to_string(kApplicationId)
+           + ";\nPRAGMA user_version = " + std::to_string(kSchemaVersion) + ";\n";
 }
 
 } // namespace undermark::logbook

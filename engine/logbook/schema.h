@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The file's schema, version 1. Times are seconds UTC, quantities are in the
-// unit that their column names. Only for the files of engine/logbook.
+// The file's schema, version 1: the ledger, and the tables of record_tables.h. Times are
+// seconds UTC, quantities are in the unit that their column names. Only for the files of
+// engine/logbook.
 #pragma once
 
 #include <cstdint>

@@ -17,8 +17,7 @@ namespace fs = std::filesystem;
 
 static tl::unexpected<Error> accessError(const fs::path& file)
 {
-    return fail(Error{
-        ErrorCode::fileAccess, Sentence::just(std::strerror(errno)), file.string(), 0, {}, {}, {}});
+    return fail(ErrorCode::fileAccess, Sentence::just(std::strerror(errno)), {file.string()});
 }
 
 static Result<void> syncFile(const fs::path& file)

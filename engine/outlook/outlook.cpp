@@ -16,13 +16,8 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
         std::string known;
         for (const std::string& name : rates.modes)
             known += (known.empty() ? "" : ", ") + name;
-        return fail(Error{ErrorCode::notFound,
-                          Sentence::of("there is no driving mode of this name"),
-                          {},
-                          0,
-                          "mode",
-                          Sentence::just(known),
-                          question.mode});
+        return fail(ErrorCode::notFound, Sentence::of("there is no driving mode of this name"),
+                    {.column = "mode"}, Sentence::just(known), question.mode);
     }
     std::vector<Sentence> warnings;
     const Result<Level> level = findLevel(car, question, rates, table, warnings);

@@ -41,13 +41,9 @@ Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
 Result<std::size_t> indexOf(const Route& route, const std::string& name)
 {
     const auto found = std::ranges::find(route.points, name, &RoutePoint::name);
-    if (found == route.points.end()) {
-        Error error;
-        error.code = ErrorCode::notFound;
-        error.detail = Sentence::of("the route has no point of this name");
-        error.found = name;
-        return fail(error);
-    }
+    if (found == route.points.end())
+        return fail(ErrorCode::notFound, Sentence::of("the route has no point of this name"), {},
+                    {}, name);
     return static_cast<std::size_t>(found - route.points.begin());
 }
 

@@ -9,16 +9,14 @@ namespace {
 
 Error noRate(const RateModel& rates, const RoutePoint& point)
 {
-    Error error;
-    error.code = ErrorCode::notFound;
-    error.detail =
-        Sentence::of("there is no consumption for this mode of driving, at '%1'", point.name);
-    error.found = point.mode;
     std::string known;
     for (const std::string& mode : rates.modes)
         known += (known.empty() ? "" : ", ") + mode;
-    error.expected = Sentence::just(known);
-    return error;
+    return {ErrorCode::notFound,
+            Sentence::of("there is no consumption for this mode of driving, at '%1'", point.name),
+            {},
+            Sentence::just(known),
+            point.mode};
 }
 
 } // namespace

@@ -70,13 +70,9 @@ struct CsvReader::Impl {
 
     Error at(Sentence detail) const
     {
-        return {.code = ErrorCode::badInput,
-                .detail = std::move(detail),
-                .file = file,
-                .line = static_cast<long>(lines.get_file_line()),
-                .column = {},
-                .expected = {},
-                .found = {}};
+        return {ErrorCode::badInput,
+                std::move(detail),
+                {file, static_cast<long>(lines.get_file_line())}};
     }
 
     // The next line that is not blank; null at the end. fccp throws on a line
@@ -129,32 +125,16 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
 {
     std::error_code ignored;
     if (std::filesystem::is_directory(file, ignored))
-        return fail({ErrorCode::fileAccess,
-                     Sentence::of("this is a folder, not a file"),
-                     file.string(),
-                     0,
-                     {},
-                     {},
-                     {}});
+        return fail(ErrorCode::fileAccess, Sentence::of("this is a folder, not a file"),
+                    {file.string()});
     if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > kMostBytes)
-        return fail({ErrorCode::badInput,
-                     Sentence::of("the file is too large"),
-                     file.string(),
-                     0,
-                     {},
-                     Sentence::of("%1 bytes at most", counted(kMostBytes)),
-                     std::to_string(size)});
+        return fail(ErrorCode::badInput, Sentence::of("the file is too large"), {file.string()},
+                    Sentence::of("%1 bytes at most", counted(kMostBytes)), std::to_string(size));
     std::unique_ptr<Impl> impl;
     try {
         impl = std::make_unique<Impl>(file, columns);
     } catch (const io::error::can_not_open_file&) {
-        return fail({ErrorCode::fileAccess,
-                     Sentence::of("cannot open the file"),
-                     file.string(),
-                     0,
-                     {},
-                     {},
-                     {}});
+        return fail(ErrorCode::fileAccess, Sentence::of("cannot open the file"), {file.string()});
     }
     Result<char*> header = impl->nextLine();
     if (!header)
@@ -185,7 +165,7 @@ Result<CsvReader> CsvReader::open(const std::filesystem::path& file,
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (columns[i].required && !reader.has(i)) {
             Error error = reader.m_impl->at(Sentence::of("the header lacks this column"));
-            error.column = columns[i].name;
+            error.where.column = columns[i].name;
             error.expected = Sentence::of("a header with '%1'", std::string(columns[i].name));
             error.found = joined(names);
             return fail(error);
@@ -245,9 +225,7 @@ Result<double> CsvReader::number(std::size_t column, const NumberRange& range) c
     Result<double> value = parseNumber(text(column), range);
     if (!value) {
         Error error = value.error();
-        error.file = m_impl->file;
-        error.line = line();
-        error.column = m_impl->columns[column].name;
+        error.where = {m_impl->file, line(), std::string(m_impl->columns[column].name)};
         return fail(error);
     }
     return value;
@@ -264,7 +242,7 @@ Result<std::optional<double>> CsvReader::optionalNumber(std::size_t column,
 Error CsvReader::errorAt(std::size_t column, Sentence detail, Sentence expected) const
 {
     Error error = m_impl->at(std::move(detail));
-    error.column = m_impl->columns[column].name;
+    error.where.column = m_impl->columns[column].name;
     error.expected = std::move(expected);
     error.found = std::string(text(column));
     return error;

@@ -44,9 +44,8 @@ constexpr NumberField kNumbers[] = {
 Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
                      std::string_view found)
 {
-    auto error = failInput(std::move(detail), std::move(expected), std::string(found));
-    error.value().column = std::string(name);
-    return error;
+    return fail(ErrorCode::badInput, std::move(detail), {.column = std::string(name)},
+                std::move(expected), std::string(found));
 }
 
 Result<void> setFuel(RoutePoint& point, std::string_view text)
@@ -93,7 +92,7 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
         const Result<double> value = parseNumber(text, kNotNegative);
         if (!value) {
             Error error = value.error();
-            error.column = std::string(name);
+            error.where.column = std::string(name);
             return fail(error);
         }
         field.set(point, *value);

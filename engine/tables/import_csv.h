@@ -3,17 +3,15 @@
 // Fills and trips from somebody else's table: the user says which of its columns is
 // which, and in what units; nothing is guessed.
 //
-//   fills  date,litres; optional odometer_km, trip_meter_km, full (1, 0; empty: 1),
-//          to_the_neck, odometer_reset, price_per_l or price_total, signal, blend,
-//          temperature_c, displayed_l_per_100km, counted
-//   trips  date,km,mode; optional idle_min, starts
-//   both   optional vehicle (rows of another one are left out), id
-//
-// These are the columns of export_csv.h, so what was exported comes back.
+// The columns are those of export_csv.h, so what was exported comes back, and price_total
+// of a fill. Needed are date,litres of fills and date,km,mode of trips; full is 1 where it
+// is empty. Rows of another vehicle are left out.
 #pragma once
 
 #include "engine/base/error.h"
 #include "engine/logbook/logbook.h"
+#include "engine/tables/csv_reader.h"
+#include "engine/tables/date_text.h"
 
 #include <filesystem>
 #include <map>
@@ -22,7 +20,6 @@
 
 namespace undermark {
 
-enum class DateOrder { yearFirst, dayFirst, monthFirst };   // 2026-05-31, 31.5.2026, 5/31/2026
 enum class RateUnit { litresPer100Km, kmPerLitre, mpgUs, mpgImperial };
 
 struct ImportOptions {
@@ -35,6 +32,7 @@ struct ImportOptions {
     std::string vehicle;                         // whose rows; empty: all rows are meant
 };
 
+inline const NumberRange kFuelTemperature{-60, 80, Sentence::of("degrees Celsius from -60 to 80")};
 inline constexpr std::size_t kMostImportedRows = 1'000'000;
 
 template <class T>
@@ -46,11 +44,11 @@ struct Imported {
     std::vector<std::string> unknownColumns;     // for a warning
 };
 
-// Errors: as every CSV here; badInput for a mapped column that is not one of ours, a
-// date that is none, an impossible number, a file without rows or with more than
-// kMostImportedRows. Cost: O(file).
-Result<Imported<Fill>> readFillsToImport(const std::filesystem::path& file, const ImportOptions& options = {});
-Result<Imported<Trip>> readTripsToImport(const std::filesystem::path& file, const ImportOptions& options = {});
+// T is Fill or Trip. Errors: as every CSV here; badInput for a mapped column that is not
+// one of ours, a date that is none, an impossible number, a file without rows or with more
+// than kMostImportedRows. Cost: O(file).
+template <class T>
+Result<Imported<T>> readTable(const std::filesystem::path& file, const ImportOptions& options = {});
 
 // Positions of the rows that are not in the log yet. A row is there if an entry of its
 // id is, or one like it: the same instant, litres and kilometres (fills), or instant,

@@ -18,13 +18,11 @@ constexpr std::size_t kMostWarnings = 5; // of one kind
 Error wrong(const std::filesystem::path& file, Sentence detail, Sentence expected = {},
             std::string found = {})
 {
-    Error error;
-    error.code = ErrorCode::badInput;
-    error.file = file.string();
-    error.detail = std::move(detail);
-    error.expected = std::move(expected);
-    error.found = std::move(found);
-    return error;
+    return {ErrorCode::badInput,
+            std::move(detail),
+            {file.string()},
+            std::move(expected),
+            std::move(found)};
 }
 
 // The element's name without prefix if it belongs to our namespace, else "".
@@ -81,11 +79,9 @@ private:
     {
         std::error_code problem;
         const auto bytes = std::filesystem::file_size(m_path, problem);
-        if (problem) {
-            Error error = wrong(m_path, Sentence::of("the file cannot be opened"));
-            error.code = ErrorCode::fileAccess;
-            return fail(error);
-        }
+        if (problem)
+            return fail(ErrorCode::fileAccess, Sentence::of("the file cannot be opened"),
+                        {m_path.string()});
         if (bytes > kMostGpxBytes)
             return fail(wrong(m_path, Sentence::of("the file is too large"),
                               Sentence::of("256 MiB at most")));
@@ -119,7 +115,7 @@ private:
             const auto value = parseNumber(node.attribute(axes[i].first).value(), axes[i].second);
             if (!value) {
                 Error error = value.error();
-                error.file = m_path.string();
+                error.where.file = m_path.string();
                 error.detail = Sentence::of("%1 %2: %3", std::string(node.name()),
                                             std::string(axes[i].first), error.detail);
                 return fail(error);
@@ -209,7 +205,7 @@ private:
             }
             if (!set) {
                 Error error = set.error();
-                error.file = m_path.string();
+                error.where.file = m_path.string();
                 return fail(error);
             }
         }
@@ -270,7 +266,7 @@ private:
         }
         if (const auto sound = checkRoute(file.route); !sound) {
             Error error = sound.error();
-            error.file = m_path.string();
+            error.where.file = m_path.string();
             return fail(error);
         }
         return file;

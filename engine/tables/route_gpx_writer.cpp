@@ -48,11 +48,7 @@ Result<void> writeRouteGpx(const RouteFile& route, const std::filesystem::path& 
         addGpxPoint(rte, points[i], route.positions[i]);
     if (document.save_file(file.c_str(), "  "))
         return {};
-    Error error;
-    error.code = ErrorCode::fileAccess;
-    error.file = file.string();
-    error.detail = Sentence::of("the file cannot be written");
-    return fail(error);
+    return fail(ErrorCode::fileAccess, Sentence::of("the file cannot be written"), {file.string()});
 }
 
 } // namespace undermark

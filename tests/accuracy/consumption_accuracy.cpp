@@ -4,7 +4,7 @@
 // where it is present, and on simulated cars of known truth. Prints a table;
 // judges nothing.
 #include "engine/consumption/backtest.h"
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/fill_log.h"
 #include "tests/support/simulated_car.h"
 
 #include <algorithm>
@@ -239,12 +239,8 @@ int main(int count, char** arguments)
     const std::size_t seed = count > 2 ? std::stoul(arguments[2]) : 1;
     const std::filesystem::path file = UNDERMARK_SHARED_DATA "/fills_2012_2018.csv";
     if (std::filesystem::exists(file)) {
-        if (const auto log = readFillsCsv(file)) {
-            std::vector<Fill> fills;
-            for (const FillRow& row : log->rows)
-                fills.push_back(row.fill);
-            reportLog("the real log", tanksOf(std::move(fills)));
-        }
+        if (const auto log = readFillLog(file))
+            reportLog("the real log", tanksOf(log->rows));
     } else {
         std::printf("the real log is not here: skipped\n");
     }

@@ -94,7 +94,7 @@ int main(int argc, char** argv)
         car.name = "Long log";
         car.capacity = Volume::fromLitres(52);
         const EntryId id = must(book.addVehicle(car, kNow));
-        const auto trips = must(readTripsToImport(folder / "tables/trips.csv"));
+        const auto trips = must(readTable<Trip>(folder / "tables/trips.csv"));
         const auto known = must(book.entries<Trip>(id));
         std::vector<Trip> rows;
         for (const std::size_t i : newRows(trips, known))

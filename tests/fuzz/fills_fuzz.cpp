@@ -2,7 +2,7 @@
 //
 // A log of fills, and the forecasts made from it.
 #include "engine/consumption/backtest.h"
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/fill_log.h"
 #include "tests/fuzz/fuzz_input.h"
 
 #include <cmath>
@@ -12,15 +12,12 @@ using namespace undermark;
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
     const fuzz::InputFile input(data, size);
-    const auto file = readFillsCsv(input.path());
+    const auto file = readFillLog(input.path());
     if (!file)
         return 0;
-    std::vector<Fill> fills;
-    for (const FillRow& row : file->rows)
-        fills.push_back(row.fill);
     ConsumptionSetup setup;
     setup.modes = {{kTown, std::nullopt}, {kMotorway, std::nullopt}};
-    const Backtest test = backtest(intervalsFrom(fills, {}), ConsumptionModel(setup));
+    const Backtest test = backtest(intervalsFrom(file->rows, {}), ConsumptionModel(setup));
     for (const TankForecast& tank : test.forecasts)
         for (const Band& band : tank.forecast.bands)
             fuzz::require(band.low <= band.high);

@@ -55,8 +55,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     options.litre = how & 32 ? Volume::fromUsGallons(1) : Volume::fromLitres(1);
     options.vehicle = how & 16 ? "Wren" : "";
     if (how & 128)
-        look(readTripsToImport(input.path(), options));
+        look(readTable<Trip>(input.path(), options));
     else
-        look(readFillsToImport(input.path(), options));
+        look(readTable<Fill>(input.path(), options));
     return 0;
 }

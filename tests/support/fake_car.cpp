@@ -172,7 +172,7 @@ Result<void> FakeCar::showCar(const std::string& id)
 {
     if (id == shownCar())
         return {};
-    return fail(Error{ErrorCode::notFound, Sentence::just("no such car"), {}, 0, {}, {}, {}});
+    return fail(ErrorCode::notFound, Sentence::just("no such car"));
 }
 
 Result<void> FakeCar::setUp(const Vehicle& vehicle)

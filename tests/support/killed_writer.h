@@ -92,8 +92,8 @@ inline KillReport killWriters(const std::filesystem::path& file, const EntryId& 
         report.acknowledged += told.size();
 
         const auto book = Logbook::open(file, OpenMode::readWrite);
-        const auto fills = book && book->checkIntegrity() ? book->entries<Fill>(car)
-                                                          : fail(Error{ErrorCode::damaged, {}, {}, 0, {}, {}, {}});
+        const auto fills =
+            book && book->checkIntegrity() ? book->entries<Fill>(car) : fail(ErrorCode::damaged);
         if (!fills) {
             ++report.unsound;
             continue;

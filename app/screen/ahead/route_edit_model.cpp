@@ -104,9 +104,7 @@ Result<RowEdit> RouteEditModel::edit() const
         if (!target && (!text.isEmpty() || entry.id == Leg))
             failed = Error{ErrorCode::badInput,
                            Sentence::of("this is no number"),
-                           {},
-                           0,
-                           entry.name.toStdString(),
+                           {.column = entry.name.toStdString()},
                            {},
                            text.toStdString()};
     };

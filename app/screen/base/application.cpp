@@ -110,19 +110,11 @@ int show(QGuiApplication& application, const LaunchOptions& options, CarService&
     if (!options.speeds.isEmpty() && !screen.lock.follow(options.speeds))
         return refuse({ErrorCode::fileAccess,
                        Sentence::just("the speeds cannot be read"),
-                       options.speeds.toStdString(),
-                       0,
-                       {},
-                       {},
-                       {}});
+                       {options.speeds.toStdString()}});
     if (!options.signal.isEmpty() && !screen.tank.guide()->live().follow(options.signal))
         return refuse({ErrorCode::fileAccess,
                        Sentence::just("the source cannot be read"),
-                       options.signal.toStdString(),
-                       0,
-                       {},
-                       {},
-                       {}});
+                       {options.signal.toStdString()}});
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
     QVariantMap properties = screen.properties();

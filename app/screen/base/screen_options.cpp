@@ -14,13 +14,9 @@ const QSize kLargest(7680, 7680);
 
 tl::unexpected<Error> refuseOption(const QString& flag, const QString& expected, const QString& found)
 {
-    Error error;
-    error.code = ErrorCode::badInput;
-    error.detail = Sentence::just("this value cannot be used");
-    error.column = flag.toStdString();
-    error.expected = Sentence::just(expected.toStdString());
-    error.found = found.toStdString();
-    return fail(error);
+    return fail(ErrorCode::badInput, Sentence::just("this value cannot be used"),
+                {.column = flag.toStdString()}, Sentence::just(expected.toStdString()),
+                found.toStdString());
 }
 
 Result<QSize> parseSize(const QString& text)

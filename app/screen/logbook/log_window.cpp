@@ -45,13 +45,7 @@ Result<void> LogWindow::readCount()
             return {};
         }
     }
-    return fail(Error{ErrorCode::busy,
-                      Sentence::of("another program is writing to the logbook"),
-                      {},
-                      0,
-                      {},
-                      {},
-                      {}});
+    return fail(ErrorCode::busy, Sentence::of("another program is writing to the logbook"));
 }
 
 void LogWindow::open(std::optional<LogKind> kind)
@@ -113,13 +107,7 @@ const LogWindow::Page* LogWindow::page(int first)
     } else if (read->state != m_known->log.state) {
         m_outdated = true;
     } else if (std::ssize(read->rows) != wish.rows) { // one state, yet not as counted
-        m_problem = Error{ErrorCode::damaged,
-                          Sentence::of("rows of the logbook are missing"),
-                          {},
-                          0,
-                          {},
-                          {},
-                          {}};
+        m_problem = Error{ErrorCode::damaged, Sentence::of("rows of the logbook are missing")};
     } else {
         m_pages.push_front({first, std::move(read->rows)});
         if (m_pages.size() > kPages)

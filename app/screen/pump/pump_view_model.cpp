@@ -147,13 +147,9 @@ void PumpViewModel::switchMeter()
 Result<FillDraft> PumpViewModel::draft() const
 {
     const auto refused = [this](Entry entry) {
-        Error error;
-        error.code = ErrorCode::badInput;
-        error.detail = Sentence::of("this is not an amount that can be stored");
-        error.column = m_form.name(entry).toStdString();
-        error.expected = Sentence::of("a number of 0 or more");
-        error.found = m_form.text(entry).toStdString();
-        return fail(error);
+        return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
+                    {.column = m_form.name(entry).toStdString()},
+                    Sentence::of("a number of 0 or more"), m_form.text(entry).toStdString());
     };
     FillDraft fill;
     fill.extent = m_extent;

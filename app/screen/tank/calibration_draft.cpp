@@ -76,11 +76,6 @@ CalibrationPoint pointOf(const DraftLevel& level, Volume added)
     return point;
 }
 
-Error problem(ErrorCode code, const std::filesystem::path& file, Sentence detail)
-{
-    return {code, std::move(detail), file.string(), 0, {}, {}, {}};
-}
-
 } // namespace
 
 std::vector<CalibrationPoint> pointsOf(const std::vector<DraftLevel>& levels)
@@ -126,8 +121,9 @@ Result<void> keepDraft(const CalibrationDraft& draft, const std::filesystem::pat
     QSaveFile file(QString::fromStdString(path.string())); // syncs before it renames
     if (!file.open(QIODevice::WriteOnly) || file.write(QJsonDocument(json).toJson()) < 0 ||
         !file.commit())
-        return fail(problem(ErrorCode::fileAccess, path,
-                            Sentence::of("the unfinished calibration cannot be kept here")));
+        return fail(ErrorCode::fileAccess,
+                    Sentence::of("the unfinished calibration cannot be kept here"),
+                    {path.string()});
     (void)syncFolderOf(path);   // a rename is durable once its folder is
     return {};
 }
@@ -138,13 +134,14 @@ Result<std::optional<CalibrationDraft>> findDraft(const std::filesystem::path& p
     if (!file.exists())
         return std::optional<CalibrationDraft>();
     if (!file.open(QIODevice::ReadOnly))
-        return fail(problem(ErrorCode::fileAccess, path, Sentence::of("this file cannot be read")));
+        return fail(ErrorCode::fileAccess, Sentence::of("this file cannot be read"),
+                    {path.string()});
     const QJsonObject json = QJsonDocument::fromJson(file.readAll()).object();
     const int stage = json["stage"].toInt(-1), wiring = json["wiring"].toInt(-1);
     if (json["format"].toInt() != kFormat || stage < 0 || stage >= kStages || wiring < 0 ||
         wiring >= kWirings)
-        return fail(problem(ErrorCode::damaged, path,
-                            Sentence::of("this is not an unfinished calibration")));
+        return fail(ErrorCode::damaged, Sentence::of("this is not an unfinished calibration"),
+                    {path.string()});
     CalibrationDraft draft;
     draft.stage = CalibrationStage(stage);
     draft.wiring = TankWiring(wiring);

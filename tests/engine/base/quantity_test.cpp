@@ -76,7 +76,7 @@ private slots:
                           "litres", Sentence::just("a number"), "abc"};
         QCOMPARE(describe(error), std::string("in.csv:3: column 'litres': this is not a number "
                                               "(expected a number, found 'abc')"));
-        QCOMPARE(describe(Error{ErrorCode::busy, Sentence::just("try again"), {}, 0, {}, {}, {}}),
+        QCOMPARE(describe(Error{ErrorCode::busy, Sentence::just("try again")}),
                  std::string("try again"));
     }
 };

@@ -52,9 +52,9 @@ private slots:
                                 Sentence::of("%1 or more", amount(Distance::fromKm(50), 6)),
                                 amount(Distance::fromKm(40), 6))
                           .value();
-        error.file = "a.csv";
-        error.line = 3;
-        error.column = "at_km";
+        error.where.file = "a.csv";
+        error.where.line = 3;
+        error.where.column = "at_km";
         QCOMPARE(describe(error),
                  std::string("a.csv:3: column 'at_km': the distance runs backwards (expected "
                              "50.000000 km or more, found '40.000000 km')"));

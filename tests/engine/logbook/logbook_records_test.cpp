@@ -41,7 +41,7 @@ class LogbookRecordsTest : public QObject {
         const auto result = m_book->add(m_car, value, kNow);
         QVERIFY2(!result, field);
         QCOMPARE(result.error().code, ErrorCode::badInput);
-        QCOMPARE(result.error().column, std::string(field));
+        QCOMPARE(result.error().where.column, std::string(field));
         QCOMPARE(m_book->entries<T>(m_car)->size(), before);
     }
 
@@ -198,7 +198,7 @@ private slots:
         refuses(Proof{at(0), ProofKind::drained, {}, {}, {}, {}, {}}, "litres");
         Vehicle none = leastVehicle("Another");
         none.capacity = {};
-        QCOMPARE(m_book->addVehicle(none, kNow).error().column, std::string("capacity"));
+        QCOMPARE(m_book->addVehicle(none, kNow).error().where.column, std::string("capacity"));
     }
 
     void hostileTextIsStoredAsTextOrRefused()
@@ -224,7 +224,7 @@ private slots:
             Fill fill = leastFill();
             fill.blend = text;
             refuses(fill, "blend");
-            QCOMPARE(m_book->addVehicle(leastVehicle(text), kNow).error().column,
+            QCOMPARE(m_book->addVehicle(leastVehicle(text), kNow).error().where.column,
                      std::string("name"));
         }
         QVERIFY(m_book->checkIntegrity().has_value());

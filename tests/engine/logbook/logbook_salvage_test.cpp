@@ -222,7 +222,7 @@ private slots:
         const auto report = salvage(file, m_fresh, kNow);
         QVERIFY(!report && report.error().code == ErrorCode::damaged);
         QVERIFY(english(report.error().detail).find("views") != std::string::npos);
-        QCOMPARE(report.error().file, file.string());
+        QCOMPARE(report.error().where.file, file.string());
         QVERIFY(!fs::exists(m_fresh));
         fs::remove(file);
     }

@@ -81,7 +81,7 @@ private slots:
         QFETCH(QString, words);
         const Error error = firstError(text.constData());
         QCOMPARE(error.code, ErrorCode::badInput);
-        QCOMPARE(error.line, long(line));
+        QCOMPARE(error.where.line, long(line));
         QVERIFY2(QString::fromStdString(describe(error)).contains(words), describe(error).c_str());
     }
 

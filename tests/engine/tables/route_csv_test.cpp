@@ -126,7 +126,7 @@ private slots:
         const auto file = readRouteCsv(fileWith(text));
         QVERIFY(!file);
         QCOMPARE(file.error().code, ErrorCode::badInput);
-        QCOMPARE(file.error().line, long(line));
+        QCOMPARE(file.error().where.line, long(line));
         QVERIFY2(QString::fromStdString(describe(file.error())).contains(words),
                  describe(file.error()).c_str());
     }

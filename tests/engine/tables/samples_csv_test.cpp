@@ -54,8 +54,8 @@ private slots:
         QVERIFY(samples->next(row));
         const auto more = samples->next(row);
         QVERIFY(!more);
-        QCOMPARE(more.error().line, 3L);
-        QCOMPARE(more.error().column, std::string("speed_kmh"));
+        QCOMPARE(more.error().where.line, 3L);
+        QCOMPARE(more.error().where.column, std::string("speed_kmh"));
         QCOMPARE(more.error().code, ErrorCode::badInput);
     }
 };

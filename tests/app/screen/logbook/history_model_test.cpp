@@ -174,7 +174,7 @@ private slots:
         Log log(500);
         LogbookViewModel view(*log.car);
         QSignalSpy changed(&view, &LogbookViewModel::changed);
-        log.car->refusal = Error{ErrorCode::damaged, Sentence::of("the logbook is damaged"), {}, 0, {}, {}, {}};
+        log.car->refusal = Error{ErrorCode::damaged, Sentence::of("the logbook is damaged")};
         const int asked = log.car->asked;
         for (const int row : {10, 200, 300})
             QCOMPARE(historyCell(*view.rows(), row, HistoryModel::Value), "not read");

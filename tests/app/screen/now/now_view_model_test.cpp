@@ -104,7 +104,7 @@ private slots:
         test::FakeCar car;
         Error error;
         error.detail = Sentence::just("the logbook is damaged");
-        error.file = "trip.undermark";
+        error.where.file = "trip.undermark";
         car.error = error;
         NowViewModel now(car);
         QVERIFY(!now.known());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/tables/fills_csv.h"
+#include "engine/tables/fill_log.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -8,17 +8,17 @@
 
 using namespace undermark;
 
-class FillsCsvTest : public QObject {
+class FillLogTest : public QObject {
     Q_OBJECT
     QTemporaryDir m_folder;
 
-    Result<FillsFile> read(const QByteArray& text)
+    Result<Imported<Fill>> read(const QByteArray& text)
     {
         QFile file(m_folder.filePath("fills.csv"));
         if (file.open(QIODevice::WriteOnly))
             file.write(text);
         file.close();
-        return readFillsCsv(file.fileName().toStdString());
+        return readFillLog(file.fileName().toStdString());
     }
 
 private slots:
@@ -29,24 +29,23 @@ private slots:
         QVERIFY(file.has_value());
         QCOMPARE(file->unknownColumns, std::vector<std::string>{"note"});
         QCOMPARE(file->rows.size(), std::size_t(2));
-        const Fill& first = file->rows[0].fill;
+        const Fill& first = file->rows[0];
         QCOMPARE(first.sinceLast->km(), 400.0);
         QVERIFY(!first.odometer);
         QCOMPARE(first.volume.litres(), 30.5);
         QCOMPARE(*first.pricePerLitre, 1.7);
         QVERIFY(first.extent == FillExtent::full);
-        QVERIFY(file->rows[1].fill.extent == FillExtent::partial);
-        QVERIFY(!file->rows[1].fill.pricePerLitre);
-        QCOMPARE(file->rows[1].row, 2L);
-        QCOMPARE(file->rows[1].line, 3L);
+        QVERIFY(file->rows[1].extent == FillExtent::partial);
+        QVERIFY(!file->rows[1].pricePerLitre);
+        QCOMPARE(file->lines[1], 3L);
     }
 
     void readsOdometers()
     {
         const auto file = read("date,litres,odometer_km\n2024-05-31,30,120500\n");
         QVERIFY(file.has_value());
-        QCOMPARE(file->rows[0].fill.odometer->km(), 120500.0);
-        QVERIFY(!file->rows[0].fill.sinceLast);
+        QCOMPARE(file->rows[0].odometer->km(), 120500.0);
+        QVERIFY(!file->rows[0].sinceLast);
     }
 
     void datesAreUtcAndMayCarryATime()
@@ -69,6 +68,9 @@ private slots:
         QTest::newRow("no such day") << QByteArray("date,litres,km\n2024-02-30,30,400\n") << 2 << "date";
         QTest::newRow("negative litres") << QByteArray("date,litres,km\n2024-02-01,-3,400\n") << 2 << "litres";
         QTest::newRow("no litres") << QByteArray("date,litres,km\n2024-02-01,0,400\n") << 2 << "litres";
+        QTest::newRow("no km") << QByteArray("date,litres,km\n2024-02-01,3,\n") << 2 << "km";
+        QTest::newRow("km of 0") << QByteArray("date,litres,km\n2024-02-01,3,0\n") << 2 << "km";
+        QTest::newRow("no odometer") << QByteArray("date,litres,odometer_km\n2024-02-01,3,\n") << 2 << "odometer_km";
         QTest::newRow("text km") << QByteArray("date,litres,km\n2024-02-01,3,far\n") << 2 << "km";
         QTest::newRow("full") << QByteArray("date,litres,km,full\n2024-02-01,3,9,yes\n") << 2 << "full";
         QTest::newRow("no distance") << QByteArray("date,litres\n2024-02-01,3\n") << 1 << "km";
@@ -84,10 +86,10 @@ private slots:
         const auto file = read(text);
         QVERIFY(!file);
         QCOMPARE(file.error().code, ErrorCode::badInput);
-        QCOMPARE(QString::fromStdString(file.error().column), column);
-        QCOMPARE(file.error().line, long(line));
+        QCOMPARE(QString::fromStdString(file.error().where.column), column);
+        QCOMPARE(file.error().where.line, long(line));
     }
 };
 
-UNDERMARK_TEST(FillsCsvTest)
-#include "fills_csv_test.moc"
+UNDERMARK_TEST(FillLogTest)
+#include "fill_log_test.moc"

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a column of the logbook is: its name, what may stand in it, the way from a record
+// and back, and how tables of people call it. The columns themselves: record_tables.cpp.
+#pragma once
+
+#include "engine/base/sentence.h"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace undermark::logbook {
+
+// Nothing, a whole number, a number or text.
+using Cell = std::variant<std::monostate, std::int64_t, double, std::string>;
+
+// The numbers from `lowest` to `highest`; NaN is none of them.
+struct ColumnRange {
+    double lowest;
+    double highest;
+    const char* sql; // the same as a condition, $ for the column; null: of no column, of what is typed
+    Sentence words;  // "a number of 0 or more"
+};
+
+enum class CellType { integer, real, text };
+
+// Of texts: one of the record's own words, or a person's words that may be none or not.
+enum class TextRule { word, filled, anyText };
+
+// What the file keeps in a column, whatever the record.
+struct ColumnShape {
+    const char* name;   // in the file, its unit behind: odometer_km
+    const char* said;   // in errors
+    CellType type;
+    bool needed;        // never NULL
+    std::string check;  // the SQL condition on what is there; empty: none
+    const ColumnRange* range = nullptr; // of a number
+    TextRule text = TextRule::word;
+};
+
+// What a cell of an imported or exported table states. A number may come in another unit
+// than its column's name says (ImportOptions).
+enum class Measure {
+    date, text, yesNo, count, number, volume, distance, pricePerVolume, temperature, rate,
+};
+
+struct CsvShape {
+    const char* name;   // in the header
+    Measure measure;
+    bool needed = false;                // an import asks for it
+    const ColumnRange* range = nullptr; // of the column that it is kept in
+    const ColumnRange* typed = nullptr; // narrower: what a person may mean
+};
+
+// From a record and back.
+template <class T>
+struct Field {
+    Cell (*get)(const T& record) = nullptr;
+    // False where the cell is not of the field's type, or no word of it.
+    bool (*set)(T& record, const Cell& cell) = nullptr;
+};
+
+// One column of a CSV. Without `get` it is read, never written.
+template <class T>
+struct CsvField : CsvShape {
+    Field<T> field;
+};
+
+template <class T>
+struct Column : ColumnShape {
+    Field<T> field;
+    std::vector<CsvField<T>> csv;   // mostly one
+
+    Column as(const char* csvName) &&
+    {
+        csv.front().name = csvName;
+        return std::move(*this);
+    }
+    Column inTables(std::vector<CsvField<T>> fields) &&
+    {
+        csv = std::move(fields);
+        return std::move(*this);
+    }
+    Column typed(const ColumnRange& narrower) &&
+    {
+        csv.front().typed = &narrower;
+        return std::move(*this);
+    }
+};
+
+// A table of values, whatever the record. Its rows hang on a row of the ledger by `id`.
+struct TableShape {
+    const char* kind;       // of the entries that it is of
+    const char* name;
+    const char* partOf;     // the table whose rows have several here, told apart by the first
+                            // column; null: one row an entry
+    std::vector<std::string> checks;    // SQL conditions on several columns
+    std::vector<ColumnShape> columns;   // without id
+
+    // "litres, extent", each with `before` in front: "v.litres, v.extent".
+    std::string names(const std::string& before = {}) const;
+};
+
+template <class T>
+struct Table : TableShape {
+    std::vector<Column<T>> fields;   // in the order of `columns`
+
+    std::vector<CsvField<T>> csvFields() const
+    {
+        std::vector<CsvField<T>> all;
+        for (const Column<T>& column : fields)
+            all.insert(all.end(), column.csv.begin(), column.csv.end());
+        return all;
+    }
+};
+
+} // namespace undermark::logbook

@@ -1,0 +1,306 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/record_tables.h"
+
+#include "engine/logbook/column_of.h"
+
+#include <limits>
+
+namespace undermark::logbook {
+
+const ColumnRange kPossibleTime{-2208988800.0, 253402300799.0,
+                                "$ BETWEEN -2208988800 AND 253402300799",
+                                Sentence::of("a time in the years 1900 to 9999")};
+
+namespace {
+
+constexpr double kBillion = 1e9;
+constexpr double kAboveZero = std::numeric_limits<double>::denorm_min();
+
+const ColumnRange kFromZero{0, kBillion, "$ BETWEEN 0 AND 1e9",
+                            Sentence::of("a number of 0 or more, up to 1e9")};
+const ColumnRange kOverZero{kAboveZero, kBillion, "$ > 0 AND $ <= 1e9",
+                            Sentence::of("a number above 0, up to 1e9")};
+const ColumnRange kAny{-kBillion, kBillion, "$ BETWEEN -1e9 AND 1e9",
+                       Sentence::of("a number from -1e9 to 1e9")};
+const ColumnRange kPossibleCelsius{-273.15, kBillion, "$ BETWEEN -273.15 AND 1e9",
+                                   Sentence::of("degrees Celsius above absolute zero")};
+const ColumnRange kStartCount{0, 1'000'000, "$ BETWEEN 0 AND 1000000", Sentence::of("0 to 1000000")};
+const ColumnRange kTypedStartCount{0, 1000, nullptr, Sentence::of("0 to 1000 starts")};
+const ColumnRange kPlace{0, kBillion, "$ >= 0", Sentence::of("a number of 0 or more, up to 1e9")};
+const ColumnRange kReadingCount{1, kBillion, "$ >= 1", Sentence::of("1 or more")};
+const ColumnRange kTypedReadingCount{1, kBillion, nullptr, Sentence::of("a whole number of 1 or more")};
+
+using Minutes = std::chrono::duration<double, std::ratio<60>>;
+
+constexpr auto kSameNumber = [](double number) { return number; };
+using InLitres = ColumnUnit<&Volume::fromLitres, &Volume::litres, Measure::volume>;
+using InKm = ColumnUnit<&Distance::fromKm, &Distance::km, Measure::distance>;
+using InLitresPerKm =
+    ColumnUnit<&Consumption::fromLitresPerKm, &Consumption::litresPerKm, Measure::number>;
+using InLitresPer100Km =
+    ColumnUnit<&Consumption::fromLitresPer100Km, &Consumption::litresPer100Km, Measure::rate>;
+using InSenderUnit = ColumnUnit<&Signal::of, &Signal::value, Measure::number>;
+using InCelsius = ColumnUnit<&Temperature::fromCelsius, &Temperature::celsius, Measure::temperature>;
+using InMinutes = ColumnUnit<[](double number) { return Minutes(number); }, &Minutes::count,
+                             Measure::number>;
+using PerLitre = ColumnUnit<kSameNumber, kSameNumber, Measure::pricePerVolume>;
+using AsItIs = ColumnUnit<kSameNumber, kSameNumber, Measure::number>;
+
+std::string bothOrNeither(const std::string& mean, const std::string& sd)
+{
+    return "(" + mean + " IS NULL) = (" + sd + " IS NULL)";
+}
+
+template <class T>
+Table<T> table(const char* kind, const char* name, std::vector<Column<T>> columns,
+               std::vector<std::string> checks = {}, const char* partOf = nullptr)
+{
+    Table<T> made{{kind, name, partOf, std::move(checks), {}}, std::move(columns)};
+    made.columns.assign(made.fields.begin(), made.fields.end());
+    return made;
+}
+
+constexpr auto kCircuit = [](auto& vehicle) -> auto& { return vehicle.sender.circuit; };
+constexpr auto kSenderUnit = [](auto& vehicle) -> auto& { return vehicle.sender.unit; };
+constexpr auto kSupply = [](auto& vehicle) -> auto& { return vehicle.sender.supplyVolts; };
+constexpr auto kPullUp = [](auto& vehicle) -> auto& { return vehicle.sender.pullUpOhms; };
+constexpr auto kResolution = [](auto& vehicle) -> auto& { return vehicle.sender.resolution; };
+
+bool isYes(const Cell& cell) { return std::get<std::int64_t>(cell) != 0; }
+
+// In tables two yes-or-no columns, the second of which may be missing.
+std::vector<CsvField<Fill>> extentInTables()
+{
+    return {{{"full", Measure::yesNo},
+             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent != FillExtent::partial); },
+              [](Fill& fill, const Cell& cell) {
+                  fill.extent = isYes(cell) ? FillExtent::full : FillExtent::partial;
+                  return true;
+              }}},
+            {{"to_the_neck", Measure::yesNo},
+             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent == FillExtent::neck); },
+              [](Fill& fill, const Cell& cell) {
+                  if (isYes(cell))
+                      fill.extent = FillExtent::neck;
+                  return true;
+              }}}};
+}
+
+// What the whole fill cost, where the price of a litre is not stated.
+CsvField<Fill> totalPrice()
+{
+    return {{"price_total", Measure::number, false, &kFromZero},
+            {nullptr, [](Fill& fill, const Cell& cell) {
+                 if (!fill.pricePerLitre && fill.volume > Volume())
+                     fill.pricePerLitre = *numberIn(cell) / fill.volume.litres();
+                 return true;
+             }}};
+}
+
+constexpr std::array kRulings{"counted", "left-out"};
+
+// The user's ruling on a fill, a word in the file.
+Column<Fill> ruling()
+{
+    return {{"ruling", "ruling", CellType::text, false, ColumnOf<Fill>::oneOf("ruling", kRulings)},
+            {[](const Fill& fill) -> Cell {
+                 return fill.counted ? Cell(std::string(kRulings[*fill.counted ? 0 : 1])) : Cell();
+             },
+             [](Fill& fill, const Cell& cell) {
+                 const auto* word = std::get_if<std::string>(&cell);
+                 if (word)
+                     fill.counted = *word == kRulings[0];
+                 return word ? *word == kRulings[0] || *word == kRulings[1]
+                             : std::holds_alternative<std::monostate>(cell);
+             }},
+            {ColumnOf<Fill>::yesNo<&Fill::counted>("counted")}};
+}
+
+} // namespace
+
+std::string TableShape::names(const std::string& before) const
+{
+    std::string list;
+    for (const ColumnShape& column : columns)
+        list += (list.empty() ? "" : ", ") + before + column.name;
+    return list;
+}
+
+template <>
+const Table<Vehicle>& tableOf<Vehicle>()
+{
+    using C = ColumnOf<Vehicle>;
+    static const Table<Vehicle> vehicles = table<Vehicle>(
+        "vehicle", "vehicles",
+        {C::text<&Vehicle::name>("name", "name").as("vehicle"),
+         C::word<&Vehicle::fuel>("fuel"),
+         C::number<&Vehicle::capacity, InLitres>("capacity_l", kOverZero, "capacity"),
+         C::mean<&Vehicle::leftBehind, InLitres>("left_behind_l", kFromZero, "left behind"),
+         C::sd<&Vehicle::leftBehind, InLitres>("left_behind_sd_l", kFromZero, "left behind sd"),
+         C::mean<&Vehicle::unusable, InLitres>("unusable_l", kFromZero, "unusable"),
+         C::sd<&Vehicle::unusable, InLitres>("unusable_sd_l", kFromZero, "unusable sd"),
+         C::number<&Vehicle::zeroMark, InLitres>("zero_mark_l", kFromZero, "zero mark").as("zero_at_l"),
+         C::number<&Vehicle::lamp, InLitres>("lamp_l", kFromZero, "lamp"),
+         C::word<kCircuit>("circuit"),
+         C::text<kSenderUnit>("signal_unit", "signal unit", TextRule::anyText),
+         C::number<kSupply, AsItIs>("supply_v", kOverZero, "supply"),
+         C::number<kPullUp, AsItIs>("pull_up_ohm", kOverZero, "pull-up"),
+         C::number<kResolution, InSenderUnit>("resolution", kOverZero, "resolution")},
+        {bothOrNeither("left_behind_l", "left_behind_sd_l"),
+         bothOrNeither("unusable_l", "unusable_sd_l")});
+    return vehicles;
+}
+
+template <>
+const Table<SurgeMargin>& tableOf<SurgeMargin>()
+{
+    using C = ColumnOf<SurgeMargin>;
+    static const Table<SurgeMargin> margins = table<SurgeMargin>(
+        "vehicle", "surge_margins",
+        {C::text<&SurgeMargin::mode>("mode", "surge margin"),
+         C::number<&SurgeMargin::margin, InLitres>("litres", kFromZero, "surge margin")
+             .as("surge_margin_l")},
+        {}, "vehicles");
+    return margins;
+}
+
+template <>
+const Table<Mode>& tableOf<Mode>()
+{
+    using C = ColumnOf<Mode>;
+    static const Table<Mode> modes = table<Mode>(
+        "mode", "modes",
+        {C::text<&Mode::name>("name", "mode").as("mode"),
+         C::mean<&Mode::stated, InLitresPerKm>("stated_l_per_km", kOverZero, "rate")
+             .inTables({C::csvMean<&Mode::stated, InLitresPer100Km>("stated_l_per_100km")}),
+         C::sd<&Mode::stated, InLitresPerKm>("stated_sd_l_per_km", kFromZero, "rate sd")
+             .inTables({C::csvSd<&Mode::stated, InLitresPer100Km>("stated_sd_l_per_100km")})},
+        {bothOrNeither("stated_l_per_km", "stated_sd_l_per_km")});
+    return modes;
+}
+
+template <>
+const Table<Calibration>& tableOf<Calibration>()
+{
+    using C = ColumnOf<Calibration>;
+    static const Table<Calibration> calibrations = table<Calibration>(
+        "calibration", "calibrations",
+        {C::time<&Calibration::time>("time", kPossibleTime, "time").as("date"),
+         C::number<&Calibration::zeroMark, InLitres>("zero_mark_l", kFromZero, "zero mark")
+             .as("zero_at_l")});
+    return calibrations;
+}
+
+template <>
+const Table<PlacedPoint>& tableOf<PlacedPoint>()
+{
+    using P = PlacedPoint;
+    using C = ColumnOf<P>;
+    static const Table<P> points = table<P>(
+        "calibration", "calibration_points",
+        {C::count<&P::position>("position", kPlace, "position").inTables({}),
+         C::number<&P::added, InLitres>("added_l", kFromZero, "added"),
+         C::number<&P::signal, InSenderUnit>("signal", kAny, "signal"),
+         C::number<&P::signal2, InSenderUnit>("signal2", kAny, "signal2"),
+         C::number<&P::signalSd, InSenderUnit>("signal_sd", kFromZero, "signal sd"),
+         C::count<&P::readings>("readings", kReadingCount, "readings").typed(kTypedReadingCount)},
+        {}, "calibrations");
+    return points;
+}
+
+template <>
+const Table<Fill>& tableOf<Fill>()
+{
+    using C = ColumnOf<Fill>;
+    static const Table<Fill> fills = table<Fill>(
+        "fill", "fills",
+        {C::time<&Fill::time>("time", kPossibleTime, "date").as("date"),
+         C::number<&Fill::volume, InLitres>("litres", kOverZero, "litres"),
+         C::word<&Fill::extent>("extent").inTables(extentInTables()),
+         C::number<&Fill::odometer, InKm>("odometer_km", kFromZero, "odometer"),
+         C::number<&Fill::sinceLast, InKm>("since_last_km", kFromZero, "trip meter").as("trip_meter_km"),
+         C::flag<&Fill::odometerReset>("odometer_reset"),
+         C::number<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero, "price")
+             .inTables({C::csvNumber<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero),
+                        totalPrice()}),
+         C::number<&Fill::signalBefore, InSenderUnit>("signal_before", kAny, "signal").as("signal"),
+         C::text<&Fill::blend>("blend", "blend"),
+         C::number<&Fill::temperature, InCelsius>("temperature_c", kPossibleCelsius, "temperature"),
+         C::number<&Fill::displayed, InLitresPerKm>("displayed_l_per_km", kOverZero, "displayed rate")
+             .inTables({C::csvNumber<&Fill::displayed, InLitresPer100Km>("displayed_l_per_100km",
+                                                                        kOverZero)}),
+         ruling()});
+    return fills;
+}
+
+template <>
+const Table<Trip>& tableOf<Trip>()
+{
+    using C = ColumnOf<Trip>;
+    static const Table<Trip> trips = table<Trip>(
+        "trip", "trips",
+        {C::time<&Trip::time>("time", kPossibleTime, "date").as("date"),
+         C::number<&Trip::distance, InKm>("km", kFromZero, "km"),
+         C::text<&Trip::mode>("mode", "mode"),
+         C::number<&Trip::idle, InMinutes>("idle_min", kFromZero, "idle minutes"),
+         C::count<&Trip::starts>("starts", kStartCount, "starts").typed(kTypedStartCount)},
+        {"km > 0 OR coalesce(idle_min, 0) > 0"});
+    return trips;
+}
+
+template <>
+const Table<Proof>& tableOf<Proof>()
+{
+    using C = ColumnOf<Proof>;
+    static const Table<Proof> proofs = table<Proof>(
+        "proof", "proofs",
+        {C::time<&Proof::time>("time", kPossibleTime, "date").as("date"),
+         C::word<&Proof::kind>("kind"),
+         C::mean<&Proof::volume, InLitres>("litres", kFromZero, "litres"),
+         C::sd<&Proof::volume, InLitres>("litres_sd", kFromZero, "litres sd"),
+         C::mean<&Proof::leftBehind, InLitres>("left_behind_l", kFromZero, "left behind"),
+         C::sd<&Proof::leftBehind, InLitres>("left_behind_sd_l", kFromZero, "left behind sd"),
+         C::number<&Proof::signal, InSenderUnit>("signal", kAny, "signal"),
+         C::mean<&Proof::distance, InKm>("km", kFromZero, "km"),
+         C::sd<&Proof::distance, InKm>("km_sd", kFromZero, "km sd"),
+         C::text<&Proof::mode>("mode", "mode")},
+        {bothOrNeither("litres", "litres_sd"), bothOrNeither("left_behind_l", "left_behind_sd_l"),
+         bothOrNeither("km", "km_sd")});
+    return proofs;
+}
+
+const std::vector<const TableShape*>& valueTables()
+{
+    static const std::vector<const TableShape*> all{
+        &tableOf<Vehicle>(),     &tableOf<SurgeMargin>(), &tableOf<Mode>(), &tableOf<Calibration>(),
+        &tableOf<PlacedPoint>(), &tableOf<Fill>(),        &tableOf<Trip>(), &tableOf<Proof>()};
+    return all;
+}
+
+std::vector<SurgeMargin> partsOf(const Vehicle& vehicle)
+{
+    std::vector<SurgeMargin> parts;
+    for (const auto& [mode, margin] : vehicle.surgeMargin)
+        parts.push_back({mode, margin});
+    return parts;
+}
+
+std::vector<PlacedPoint> partsOf(const Calibration& calibration)
+{
+    std::vector<PlacedPoint> parts;
+    for (const CalibrationPoint& point : calibration.points)
+        parts.push_back({point, std::int64_t(parts.size())});
+    return parts;
+}
+
+void addPart(Vehicle& vehicle, SurgeMargin part)
+{
+    vehicle.surgeMargin[std::move(part.mode)] = part.margin;
+}
+
+void addPart(Calibration& calibration, PlacedPoint part)
+{
+    calibration.points.push_back(std::move(static_cast<CalibrationPoint&>(part)));
+}
+
+} // namespace undermark::logbook

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Every table of values, each column once. From tableOf() follow the file's schema, how a
+// record becomes a row and comes back, what merge and salvage carry over, what is refused
+// as impossible, and the columns of imported and exported tables. A new column is one line
+// in record_tables.cpp and a step of the schema (migrate.h).
+#pragma once
+
+#include "engine/base/records.h"
+#include "engine/logbook/column.h"
+
+#include <type_traits>
+
+namespace undermark::logbook {
+
+// A vehicle's surge margins and a calibration's points have tables of their own.
+struct SurgeMargin {
+    std::string mode;
+    Volume margin;
+};
+struct PlacedPoint : CalibrationPoint {
+    std::int64_t position = 0;   // from 0, in the order in which they were taken
+};
+std::vector<SurgeMargin> partsOf(const Vehicle& vehicle);
+std::vector<PlacedPoint> partsOf(const Calibration& calibration);
+void addPart(Vehicle& vehicle, SurgeMargin part);
+void addPart(Calibration& calibration, PlacedPoint part); // in the order of their positions
+
+template <class T>
+inline constexpr bool kHasParts = std::is_same_v<T, Vehicle> || std::is_same_v<T, Calibration>;
+template <class T>
+using PartOf = typename decltype(partsOf(std::declval<const T&>()))::value_type;
+
+// A record that has a time of its own, by which it is listed.
+template <class T>
+inline constexpr bool kHasTime = !std::is_same_v<T, Vehicle> && !std::is_same_v<T, Mode>;
+
+extern const ColumnRange kPossibleTime;   // of whatever is recorded, in seconds UTC
+
+template <class T>
+const Table<T>& tableOf();
+template <> const Table<Vehicle>& tableOf<Vehicle>();
+template <> const Table<SurgeMargin>& tableOf<SurgeMargin>();
+template <> const Table<Mode>& tableOf<Mode>();
+template <> const Table<Calibration>& tableOf<Calibration>();
+template <> const Table<PlacedPoint>& tableOf<PlacedPoint>();
+template <> const Table<Fill>& tableOf<Fill>();
+template <> const Table<Trip>& tableOf<Trip>();
+template <> const Table<Proof>& tableOf<Proof>();
+
+// All of them, those that are referred to first.
+const std::vector<const TableShape*>& valueTables();
+
+} // namespace undermark::logbook
