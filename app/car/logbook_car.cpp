@@ -30,10 +30,9 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
             {Notice::Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
     for (const ProofFlag& flag : car.proofFlags)
         notices.push_back({Notice::Severity::warning, Sentence::of("a proof: %1", flag.text)});
-    if (car.fit)
-        for (const Finding& finding : car.fit->findings)
-            if (finding.severity == Severity::error)
-                notices.push_back({Notice::Severity::error, finding.text});
+    for (const Finding& finding : car.gauge.findings())
+        if (finding.severity == Severity::error)
+            notices.push_back({Notice::Severity::error, finding.text});
     return notices;
 }
 

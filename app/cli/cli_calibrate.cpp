@@ -51,12 +51,11 @@ void chooseZero(const CalibrateOptions& options, CalibrateAnswer& answer)
 
 Result<void> needCurve(const CalibrateAnswer& answer)
 {
-    const CalibrationFit& fit = answer.fit;
-    if (answer.saddle || fit.curve)
+    if (answer.gauge.isKnown())
         return {};
     std::string why = "these readings allow no curve";
-    if (!fit.findings.empty())
-        why += ": " + said(fit.findings.front().text);
+    if (!answer.gauge.findings().empty())
+        why += ": " + said(answer.gauge.findings().front().text);
     return wrongUse(why);
 }
 
@@ -68,13 +67,10 @@ Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Send
         return fail(curve.error());
     CalibrateAnswer answer;
     answer.sender = sender;
-    answer.prior = true;
-    const Volume full = curve->highest().added + curve->highest().width;
-    answer.zero = options.zeroLitres ? Volume::fromLitres(*options.zeroLitres) : 0.1 * full;
+    answer.gauge = Gauge::prior(std::move(*curve));
+    answer.zero = options.zeroLitres ? Volume::fromLitres(*options.zeroLitres)
+                                     : 0.1 * answer.gauge.full();
     answer.zeroReason = options.zeroLitres ? "as given" : "a tenth of the full litres";
-    answer.fit.direction = curve->rising() ? SignalDirection::rising : SignalDirection::falling;
-    answer.fit.findings.push_back({"prior", Severity::info, kPriorText});
-    answer.fit.curve = std::move(*curve);
     return answer;
 }
 
@@ -89,37 +85,30 @@ Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender
     CalibrateAnswer answer;
     answer.file = std::move(*file);
     answer.sender = sender;
-    if (isSaddle(answer.file.points)) {
-        auto saddle = fitSaddle(answer.file.points);
-        if (!saddle) {
-            saddle.error().where.file = options.file;
-            return fail(saddle.error());
-        }
-        answer.saddle = std::move(*saddle);
-    } else {
-        auto fit = fitCalibration(answer.file.points, sender, {.loaded = answer.file.loaded});
-        if (!fit)
-            return fail(fit.error());
-        answer.fit = std::move(*fit);
+    auto gauge = Gauge::calibrate(answer.file.points, sender, {.loaded = answer.file.loaded});
+    if (!gauge) {
+        gauge.error().where.file = options.file;
+        return fail(gauge.error());
     }
+    answer.gauge = std::move(*gauge);
     chooseZero(options, answer);
     return answer;
 }
 
 Result<void> readAt(const CalibrateOptions& options, CalibrateAnswer& answer)
 {
-    if (options.at2.has_value() != (answer.saddle && options.at))
-        return wrongUse(answer.saddle ? "a saddle tank with two senders is read by both signals"
-                                      : "this tank has one signal",
-                        answer.saddle ? "--at and --at2" : "--at alone");
+    const bool takesTwo = answer.gauge.hasTwoSignals();
+    if (options.at2.has_value() != (takesTwo && options.at))
+        return wrongUse(takesTwo ? "a saddle tank with two senders is read by both signals"
+                                 : "this tank has one signal",
+                        takesTwo ? "--at and --at2" : "--at alone");
     if (!options.at)
         return {};
-    const auto noise = options.noise ? std::optional(Signal::of(*options.noise)) : std::nullopt;
-    const Signal signal = Signal::of(*options.at);
-    answer.at = answer.saddle ? readSaddle(*answer.saddle, signal, Signal::of(*options.at2))
-                              : answer.fit.curve->read(signal, noise);
-    Volume& sd = answer.at->added.sd;
-    sd = Volume::fromLitres(std::hypot(sd.litres(), answer.seriesSpread.litres()));
+    const auto signalOf = [](const std::optional<double>& value) {
+        return value ? std::optional(Signal::of(*value)) : std::nullopt;
+    };
+    answer.at = answer.gauge.read({Signal::of(*options.at), signalOf(options.at2)},
+                                  signalOf(options.noise));
     return {};
 }
 
@@ -127,7 +116,7 @@ Result<void> makeTable(const CalibrateOptions& options, CalibrateAnswer& answer)
 {
     if (!options.tablePoints)
         return {};
-    if (answer.saddle)
+    if (answer.gauge.hasTwoSignals())
         return wrongUse("two signals have no gauge table", "a saddle tank wired in series");
     GaugeTableRequest request;
     request.points = *options.tablePoints;
@@ -137,7 +126,7 @@ Result<void> makeTable(const CalibrateOptions& options, CalibrateAnswer& answer)
     request.signalStep = answer.sender.resolution;
     if (options.fullLitres)
         request.full = Volume::fromLitres(*options.fullLitres);
-    auto table = gaugeTable(*answer.fit.curve, request);
+    auto table = gaugeTable(*answer.gauge.curve(), request);
     if (!table)
         return fail(table.error());
     answer.table = std::move(*table);
@@ -152,12 +141,12 @@ Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& s
     if (shape && !options.file.empty())
         return wrongUse("measured points need no shape", "either POINTS.csv or --shape");
     Result<CalibrateAnswer> answer = shape ? computePrior(options, sender) : computeFit(options, sender);
-    if (!answer || (!answer->saddle && !answer->fit.curve))
+    if (!answer || !answer->gauge.isKnown())
         return answer;
     const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
     if (!spread)
         return fail(spread.error());
-    answer->seriesSpread = *spread;
+    answer->gauge = answer->gauge.inSeries(*spread);
     if (const auto read = readAt(options, *answer); !read)
         return fail(read.error());
     if (const auto made = makeTable(options, *answer); !made)

@@ -5,9 +5,8 @@
 #pragma once
 
 #include "app/cli/cli_shape.h"
-#include "engine/calibration/calibrate.h"
+#include "engine/calibration/gauge.h"
 #include "engine/calibration/gauge_table.h"
-#include "engine/calibration/saddle.h"
 #include "engine/tables/points_csv.h"
 
 namespace undermark {
@@ -26,12 +25,9 @@ struct CalibrateOptions {
 struct CalibrateAnswer {
     PointsFile file;
     Sender sender;
-    CalibrationFit fit;
+    Gauge gauge;
     Volume zero;
     std::string zeroReason;
-    bool prior = false;                  // from the tank's shape
-    std::optional<SaddleCurves> saddle;  // from two signals; then there is no fit
-    Volume seriesSpread;                 // two senders in series
     std::optional<LevelReading> at;
     std::optional<GaugeTable> table;
 };

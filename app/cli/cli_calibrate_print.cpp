@@ -31,68 +31,79 @@ Json curveJson(const LevelCurve& curve)
     return points;
 }
 
-void addCurveJson(const CalibrationFit& fit, Json& json)
+const char* directionOf(const LevelCurve& curve) { return curve.rising() ? "rising" : "falling"; }
+
+void addFindingsJson(const Gauge& gauge, Json& json)
+{
+    json["findings"] = Json::array();
+    const auto add = [&json](const char* code, Severity severity, const std::string& text) {
+        json["findings"].push_back({{"code", code}, {"severity", wordOf(severity)}, {"text", text}});
+    };
+    if (gauge.isPrior())
+        add("prior", Severity::info, kPriorText);
+    for (const Finding& finding : gauge.findings())
+        add(finding.code.c_str(), finding.severity, said(finding.text));
+}
+
+void addCurveJson(const Gauge& gauge, Json& json)
 {
     const auto litresOr = [](const std::optional<Volume>& v) { return v ? Json(v->litres()) : Json(); };
-    json["direction"] = !fit.direction ? Json()
-        : Json(*fit.direction == SignalDirection::rising ? "rising" : "falling");
-    json["curve"] = fit.curve ? curveJson(*fit.curve) : Json::array();
-    json["residual_sd_l"] = litresOr(fit.residualSd);
-    json["floor_signal"] = fit.curve ? Json(fit.curve->lowest().signal.value()) : Json();
-    json["ceiling_signal"] = fit.curve ? Json(fit.curve->highest().signal.value()) : Json();
-    json["unseen_l"] = {
-        {"bottom", fit.curve ? Json(fit.curve->lowest().width.litres()) : Json()},
-        {"top", fit.curve ? Json(fit.curve->highest().width.litres()) : Json()}};
-    json["reads_high_by_l"] = fit.readsHighBy.litres();
-    json["uncertainty_l"] = {{"pour", fit.uncertainty.pour.litres()},
-                             {"resolution", fit.uncertainty.resolution.litres()},
-                             {"readings", fit.uncertainty.readings.litres()},
-                             {"residual", litresOr(fit.uncertainty.residual)}};
-    json["findings"] = Json::array();
-    for (const Finding& finding : fit.findings)
-        json["findings"].push_back({{"code", finding.code},
-                                    {"severity", wordOf(finding.severity)},
-                                    {"text", said(finding.text)}});
+    const LevelCurve* curve = gauge.curve();
+    json["direction"] = curve ? Json(directionOf(*curve)) : Json();
+    json["curve"] = curve ? curveJson(*curve) : Json::array();
+    json["residual_sd_l"] = litresOr(gauge.residualSd());
+    json["floor_signal"] = curve ? Json(curve->lowest().signal.value()) : Json();
+    json["ceiling_signal"] = curve ? Json(curve->highest().signal.value()) : Json();
+    json["unseen_l"] = {{"bottom", curve ? Json(curve->lowest().width.litres()) : Json()},
+                        {"top", curve ? Json(curve->highest().width.litres()) : Json()}};
+    json["reads_high_by_l"] = gauge.readsHighBy().litres();
+    json["uncertainty_l"] = {{"pour", gauge.uncertainty().pour.litres()},
+                             {"resolution", gauge.uncertainty().resolution.litres()},
+                             {"readings", gauge.uncertainty().readings.litres()},
+                             {"residual", litresOr(gauge.uncertainty().residual)}};
+    if (gauge.isPrior())
+        json["uncertainty_l"] = nullptr;   // nothing was poured or read
+    addFindingsJson(gauge, json);
 }
 
 // Along the pours: both signals and what they read as. Each lobe's own curve apart.
-void addSaddleJson(const CalibrateAnswer& answer, Json& json)
+void addLobesJson(const Gauge& gauge, Json& json)
 {
-    const SaddleCurves& saddle = *answer.saddle;
-    json["direction"] = saddle.first.rising() ? "rising" : "falling";
+    const LevelCurve& first = gauge.lobes().front();
+    json["direction"] = directionOf(first);
     json["curve"] = Json::array();
-    for (const CalibrationPoint& point : answer.file.points) {
-        const LevelReading read = readSaddle(saddle, point.signal, *point.signal2);
+    for (const CalibrationPoint& point : gauge.points()) {
+        const LevelReading read = *gauge.read({point.signal, point.signal2});
         json["curve"].push_back({{"signal", point.signal.value()},
                                  {"signal2", point.signal2->value()},
                                  {"litres", read.added.mean.litres()},
                                  {"sd", read.added.sd.litres()}});
     }
     json["residual_sd_l"] = nullptr;
-    json["floor_signal"] = saddle.first.lowest().signal.value();
-    json["ceiling_signal"] = saddle.first.highest().signal.value();
-    json["findings"] = Json::array();
+    json["floor_signal"] = first.lowest().signal.value();
+    json["ceiling_signal"] = first.highest().signal.value();
+    addFindingsJson(gauge, json);
     json["lobes"] = Json::array();
-    for (const LevelCurve* lobe : {&saddle.first, &saddle.second})
-        json["lobes"].push_back({{"direction", lobe->rising() ? "rising" : "falling"},
-                                 {"curve", curveJson(*lobe)},
-                                 {"floor_signal", lobe->lowest().signal.value()},
-                                 {"ceiling_signal", lobe->highest().signal.value()}});
+    for (const LevelCurve& lobe : gauge.lobes())
+        json["lobes"].push_back({{"direction", directionOf(lobe)},
+                                 {"curve", curveJson(lobe)},
+                                 {"floor_signal", lobe.lowest().signal.value()},
+                                 {"ceiling_signal", lobe.highest().signal.value()}});
 }
 
-void printSaddle(const CalibrateAnswer& answer)
+void printLobes(const Gauge& gauge)
 {
     std::cout << "Saddle tank, one sender per lobe; each pour split by which signals moved.\n\n"
               << format("%12s %12s %10s %8s\n", "signal", "signal2", "litres", "+-");
-    for (const CalibrationPoint& point : answer.file.points) {
-        const LevelReading read = readSaddle(*answer.saddle, point.signal, *point.signal2);
+    for (const CalibrationPoint& point : gauge.points()) {
+        const LevelReading read = *gauge.read({point.signal, point.signal2});
         std::cout << format("%12.4g %12.4g %10.2f %8.2f\n", point.signal.value(),
                             point.signal2->value(), read.added.mean.litres(),
                             read.added.sd.litres());
     }
-    const auto holds = [](const LevelCurve& lobe) { return lobe.highest().added.litres(); };
     std::cout << format("\nFirst lobe %.2f L, second %.2f L as poured.\n",
-                        holds(answer.saddle->first), holds(answer.saddle->second));
+                        gauge.lobes()[0].highest().added.litres(),
+                        gauge.lobes()[1].highest().added.litres());
 }
 
 std::string signalText(const CalibrateOptions& options)
@@ -105,15 +116,13 @@ std::string signalText(const CalibrateOptions& options)
 void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
     Json json;
-    if (answer.saddle)
-        addSaddleJson(answer, json);
+    if (answer.gauge.hasTwoSignals())
+        addLobesJson(answer.gauge, json);
     else
-        addCurveJson(answer.fit, json);
-    json["prior"] = answer.prior;
-    if (answer.prior)
-        json["uncertainty_l"] = nullptr;   // nothing was poured or read
-    if (answer.seriesSpread > Volume())
-        json["unequal_emptying_sd_l"] = answer.seriesSpread.litres();
+        addCurveJson(answer.gauge, json);
+    json["prior"] = answer.gauge.isPrior();
+    if (answer.gauge.seriesSpread() > Volume())
+        json["unequal_emptying_sd_l"] = answer.gauge.seriesSpread().litres();
     json["zero_at_l"] = answer.zero.litres();
     json["zero_reason"] = answer.zeroReason;
     if (answer.at) {
@@ -139,22 +148,35 @@ void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions&
 
 namespace {
 
-void printCurve(const CalibrationFit& fit, const std::string& unit)
+void printCurve(const Gauge& gauge, const std::string& unit)
 {
-    std::cout << "Signal " << (*fit.direction == SignalDirection::rising ? "rises" : "falls")
+    std::cout << "Signal " << (gauge.curve()->rising() ? "rises" : "falls")
               << " as litres rise. Litres are counted from drained.\n\n"
               << format("%12s %10s %8s\n", unit.empty() ? "signal" : ("signal, " + unit).c_str(),
                         "litres", "+-");
-    for (const CurveKnot& knot : fit.curve->knots())
+    for (const CurveKnot& knot : gauge.curve()->knots())
         std::cout << format("%12.4g %10.2f %8.2f\n", knot.signal.value(), knot.added.litres(),
                             knot.sd.litres());
     std::cout << '\n';
-    if (fit.residualSd)
-        std::cout << "A point misses the curve drawn without it by " << fixed(fit.residualSd->litres(), 2)
-                  << " L (root mean square).\n";
-    if (fit.readsHighBy > Volume())
+    if (gauge.residualSd())
+        std::cout << "A point misses the curve drawn without it by "
+                  << fixed(gauge.residualSd()->litres(), 2) << " L (root mean square).\n";
+    if (gauge.readsHighBy() > Volume())
         std::cout << "While driving the level may be lower than read by "
-                  << fixed(fit.readsHighBy.litres(), 2) << " L.\n";
+                  << fixed(gauge.readsHighBy().litres(), 2) << " L.\n";
+}
+
+void printFindings(const Gauge& gauge)
+{
+    const auto print = [](Severity severity, const char* code, const std::string& text) {
+        std::cout << format("%-8s%s: %s\n", wordOf(severity), code, text.c_str());
+    };
+    if (gauge.isPrior())
+        print(Severity::info, "prior", kPriorText);
+    for (const Finding& finding : gauge.findings())
+        print(finding.severity, finding.code.c_str(), said(finding.text));
+    if (gauge.isPrior() || !gauge.findings().empty())
+        std::cout << '\n';
 }
 
 void printTable(const GaugeTable& table, const CalibrateOptions& options)
@@ -174,24 +196,20 @@ void printTable(const GaugeTable& table, const CalibrateOptions& options)
 
 void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
-    if (answer.prior)
+    if (answer.gauge.isPrior())
         std::cout << kPriorText << "\n\n";
-    for (const Finding& finding : answer.fit.findings)
-        std::cout << format("%-8s%s: %s\n", wordOf(finding.severity), finding.code.c_str(),
-                            said(finding.text).c_str());
-    if (!answer.fit.findings.empty())
-        std::cout << '\n';
-    if (answer.saddle) {
-        printSaddle(answer);
-    } else if (!answer.fit.curve) {
+    printFindings(answer.gauge);
+    if (!answer.gauge.isKnown()) {
         std::cout << "No curve can be made from these readings.\n";
         return;
-    } else {
-        printCurve(answer.fit, answer.sender.unit);
     }
-    if (answer.seriesSpread > Volume())
+    if (answer.gauge.hasTwoSignals())
+        printLobes(answer.gauge);
+    else
+        printCurve(answer.gauge, answer.sender.unit);
+    if (answer.gauge.seriesSpread() > Volume())
         std::cout << format("Unequal emptying of the two lobes adds %.2f L (standard deviation).\n",
-                            answer.seriesSpread.litres());
+                            answer.gauge.seriesSpread().litres());
     std::cout << format("Zero mark at %.2f L: %s.\n", answer.zero.litres(), answer.zeroReason.c_str());
     if (answer.at)
         std::cout << format("At signal %s: %s%.2f L since drained, +- %.2f L (%s).\n",
@@ -199,7 +217,7 @@ void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions&
                             answer.at->bound == LevelBound::exact ? ""
                                 : answer.at->bound == LevelBound::atMost ? "at most " : "at least ",
                             answer.at->added.mean.litres(), answer.at->added.sd.litres(),
-                            answer.prior ? "prior" : "estimate");
+                            answer.gauge.isPrior() ? "prior" : "estimate");
     if (answer.table)
         printTable(*answer.table, options);
 }

@@ -110,16 +110,12 @@ void answer(const RangeAnswer& a, const CliContext& context)
         printRange(a);
 }
 
-// Usable litres by the tank's shape: what is in it, less what the engine cannot
-// reach. Without a spread of its own the reading's is small beside the shape's.
-Result<Estimate<Volume>> usableByShape(const RangeOptions& o, Estimate<Volume> unusable)
+Result<Estimate<Volume>> usableByShape(const RangeOptions& o, const Vehicle& vehicle)
 {
     const Result<LevelCurve> curve = priorCurveFrom(o.shape);
     if (!curve)
         return fail(curve.error());
-    const Estimate<Volume> level = curve->read(Signal::of(*o.signal)).added;
-    return Estimate<Volume>{std::max(Volume(), level.mean - unusable.mean),
-                            Volume::fromLitres(std::hypot(level.sd.litres(), unusable.sd.litres()))};
+    return usableByShape(*curve, Signal::of(*o.signal), unusableOf(vehicle));
 }
 
 // Without a logbook: litres, rate and zero mark are all on the command line.
@@ -132,7 +128,7 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
     a.usable = {volume(o.litres), volume(o.litresSd)};
     a.prior = o.shape.given();
     if (a.prior) {
-        const auto usable = usableByShape(o, {kUsualLeftBehind.mean, kUnusableSd});
+        const auto usable = usableByShape(o, Vehicle{});
         if (!usable)
             return fail(usable.error());
         a.usable = *usable;
@@ -176,10 +172,7 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
         return fail(spread.error());
     question.seriesSpread = *spread;
     if (o.shape.given()) {
-        const Vehicle& vehicle = car->vehicle();
-        const Volume left = vehicle.leftBehind.value_or(kUsualLeftBehind).mean;
-        const auto usable = usableByShape(
-            o, vehicle.unusable.value_or(Estimate<Volume>{left, kUnusableSd}));
+        const auto usable = usableByShape(o, car->vehicle());
         if (!usable)
             return fail(usable.error());
         question.usable = *usable;

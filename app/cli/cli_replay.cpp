@@ -90,11 +90,11 @@ private:
     bool m_shown = false;
 };
 
-Result<Replay> runReplay(SamplesCsv& file, const ReplaySource& sender, const TrackerSettings& settings,
+Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSettings& settings,
                          TrackFile& track)
 {
     Replay out;
-    out.prior = sender.prior;
+    out.prior = gauge.isPrior();
     LevelTracker tracker(settings);
     TransferWatch transfer(settings.highest - settings.lowest);
     Progress progress;
@@ -121,10 +121,12 @@ Result<Replay> runReplay(SamplesCsv& file, const ReplaySource& sender, const Tra
             break;
         out.equalTimes += out.samples > 0 && now.time == before;
         before = now.time;
-        take(tracker.add({now.time, sender.read(now), now.speed, now.fuelRate, now.distance}));
-        if (sender.saddle && now.signal && now.signal2
-            && transfer.add(now.time, sender.saddle->first.read(*now.signal).added.mean,
-                            observe(sender.saddle->second, *now.signal2)))
+        std::optional<SenderReading> reading;
+        if (now.signal)
+            reading = {*now.signal, now.signal2};
+        take(tracker.add({now.time, reading ? observe(gauge, *reading) : std::nullopt, now.speed,
+                          now.fuelRate, now.distance}));
+        if (reading && transfer.add(now.time, gauge, *reading))
             out.events.push_back({.kind = TrackerEventKind::fault, .time = now.time,
                                   .onset = now.time, .litres = {transfer.fallen(), {}},
                                   .distance = {}, .fault = FaultCode::transfer});
@@ -151,20 +153,20 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
 
 Result<void> replay(const ReplayOptions& options, const CliContext& context)
 {
-    const Result<ReplaySource> sender = levelSource(options);
-    if (!sender)
-        return fail(sender.error());
+    const Result<Gauge> gauge = gaugeFrom(options);
+    if (!gauge)
+        return fail(gauge.error());
     Result<SamplesCsv> samples = SamplesCsv::open(options.samples);
     if (!samples)
         return fail(samples.error());
     for (const std::string& name : samples->unknownColumns())
         warn(options.samples.string() + ": column '" + name + "' is not known and left out");
-    TrackerSettings settings = sender->settings();
+    TrackerSettings settings = trackerSettings(*gauge);
     if (options.rate)
         settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
                          Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};
-    TrackFile track(options.track, sender->prior);
-    const Result<Replay> done = runReplay(*samples, *sender, settings, track);
+    TrackFile track(options.track, gauge->isPrior());
+    const Result<Replay> done = runReplay(*samples, *gauge, settings, track);
     if (!done)
         return fail(done.error());
     if (const auto written = track.finish(); !written)

@@ -6,7 +6,7 @@
 
 #include "app/cli/cli_replay_plot.h"
 #include "app/cli/cli_shape.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/gauge.h"
 #include "engine/tables/samples_csv.h"
 
 #include <filesystem>
@@ -19,19 +19,8 @@ struct ReplayOptions {
     std::optional<double> rate, rateSd, lobe1, lobe2;
 };
 
-// One sender, or the two of a saddle tank.
-struct ReplaySource {
-    std::optional<LevelCurve> curve;
-    std::optional<SaddleCurves> saddle;
-    bool prior = false;                      // from the tank's shape
-    Volume seriesSpread;                     // two senders in series
-
-    std::optional<LevelObservation> read(const SampleRow& row) const;
-    TrackerSettings settings() const;
-};
-
-// From the calibration or the shape; findings become warnings.
-Result<ReplaySource> levelSource(const ReplayOptions& options);
+// From the calibration or the shape; findings become warnings. It is known.
+Result<Gauge> gaugeFrom(const ReplayOptions& options);
 
 struct Replay {
     long samples = 0;

@@ -2,7 +2,7 @@
 #include "app/cli/cli_shape.h"
 
 #include "app/cli/cli_command.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/lobes.h"
 
 namespace undermark {
 

@@ -31,7 +31,7 @@ Result<TankShape> shapeFrom(const ShapeFlags& flags);
 Result<LevelCurve> priorCurveFrom(const ShapeFlags& flags);
 
 // Two lobes wired in series into one signal: --lobe1-l, --lobe2-l, both or none;
-// their unequal emptying spreads the level (seriesSpread, calibration/saddle.h).
+// their unequal emptying spreads the level (seriesSpread, calibration/lobes.h).
 void addSeriesFlags(CLI::App& command, std::optional<double>& lobe1, std::optional<double>& lobe2);
 Result<Volume> seriesSpreadFrom(std::optional<double> lobe1, std::optional<double> lobe2);
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/circuit.h"
 
-#include <cassert>
-
 namespace undermark {
 
 namespace {
@@ -13,20 +11,6 @@ constexpr double kRatiometricMargin = 0.02;  // of the supply, at either end
 Signal signalOf(double value) { return Signal::of(value); }
 
 } // namespace
-
-double dividerVolts(double senderOhms, double pullUpOhms, double supplyVolts)
-{
-    assert(senderOhms >= 0.0 && pullUpOhms > 0.0 && supplyVolts > 0.0);
-    return supplyVolts * senderOhms / (senderOhms + pullUpOhms);
-}
-
-std::optional<double> dividerOhms(double volts, double pullUpOhms, double supplyVolts)
-{
-    assert(pullUpOhms > 0.0 && supplyVolts > 0.0);
-    if (!(volts >= 0.0 && volts < supplyVolts))
-        return std::nullopt;
-    return pullUpOhms * volts / (supplyVolts - volts);
-}
 
 bool readsVoltsBehindPullUp(const Sender& sender)
 {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What a sender's circuit can and cannot give, and the voltage divider between
-// ohms and volts.
+// What a sender's circuit can and cannot give.
 #pragma once
 
 #include "engine/base/records.h"
@@ -9,14 +8,6 @@
 #include <optional>
 
 namespace undermark {
-
-// Volts at the middle of a divider: sender to ground, pull-up to the supply,
-// V = Vs R / (R + Rp) (Ohm's law). R >= 0 ohm, Rp > 0 ohm, Vs > 0 V.
-double dividerVolts(double senderOhms, double pullUpOhms, double supplyVolts);
-
-// The inverse, R = Rp V / (Vs - V). Nothing for V < 0 or V >= Vs, which no
-// resistance gives.
-std::optional<double> dividerOhms(double volts, double pullUpOhms, double supplyVolts);
 
 enum class CircuitFault {
     open,       // a wire or connector is off: the reading sits at the supply

@@ -3,7 +3,7 @@
 // Litres since drained as a function of the sender's signal: a monotone cubic
 // through knots, with a spread, that never extrapolates.
 //
-// Guarantees (each has a test in tests/engine/level_curve_test.cpp):
+// Guarantees (calibration_test.cpp, calibration_findings_test.cpp in tests/engine/calibration):
 //  * it passes through every knot, and between two knots stays between them;
 //  * litres rise along the curve and never turn;
 //  * two knots give the straight line;

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <numbers>
 
@@ -99,23 +98,6 @@ Volume TankShape::volumeAt(Distance height) const
     return Volume::fromLitres(kLitresPerM3 * lengthM * integral / (2.0 * reach));
 }
 
-Distance TankShape::heightAt(Volume volume) const
-{
-    const double low = -reachM(), high = m_dimensions.height.metres() + reachM();
-    if (volume <= Volume())
-        return Distance::fromMetres(low);
-    if (volume >= capacity())
-        return Distance::fromMetres(high);
-    const auto excess = [&](double h) {
-        return (volumeAt(Distance::fromMetres(h)) - volume).litres();
-    };
-    std::uintmax_t steps = 200;
-    const auto root = boost::math::tools::toms748_solve(
-        excess, low, high, -volume.litres(), (capacity() - volume).litres(),
-        boost::math::tools::eps_tolerance<double>(48), steps);
-    return Distance::fromMetres(0.5 * (root.first + root.second));
-}
-
 Result<LevelCurve> priorCurve(const TankShape& tank, Signal atFloor, Signal atRoof)
 {
     if (atFloor == atRoof)
@@ -131,6 +113,13 @@ Result<LevelCurve> priorCurve(const TankShape& tank, Signal atFloor, Signal atRo
     knots.front().width = knots.front().added;   // what a tilt hides from the float
     knots.back().width = std::max(Volume(), capacity - knots.back().added);
     return LevelCurve::fromKnots(std::move(knots));
+}
+
+Estimate<Volume> usableByShape(const LevelCurve& prior, Signal signal, Estimate<Volume> unusable)
+{
+    const Estimate<Volume> level = prior.read(signal).added;
+    return {std::max(Volume(), level.mean - unusable.mean),
+            Volume::fromLitres(std::hypot(level.sd.litres(), unusable.sd.litres()))};
 }
 
 } // namespace undermark

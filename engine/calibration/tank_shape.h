@@ -9,7 +9,7 @@
 //
 // Guarantees (tests/engine/calibration/tank_shape_test.cpp):
 //  * volumes agree with the tables named there;
-//  * heightAt() undoes volumeAt(); volume never falls as height rises;
+//  * volume never falls as height rises;
 //  * lying level and tilted, a full tank holds the same.
 //
 // Simplifications: flat ends, no baffles, no walls' thickness; inside dimensions.
@@ -46,9 +46,6 @@ public:
     // heights below 0 and above the roof then still mean something.
     Volume volumeAt(Distance height) const;
 
-    // The height for so many litres, 0 to capacity (else the nearest).
-    Distance heightAt(Volume volume) const;
-
 private:
     explicit TankShape(const TankDimensions& dimensions) : m_dimensions(dimensions) {}
     double areaM2(double heightM) const;
@@ -63,5 +60,9 @@ private:
 // (dimensions by tape, bulges, baffles; judgement, no source). Litres are counted
 // from an empty tank. badInput where both signals are equal.
 Result<LevelCurve> priorCurve(const TankShape& tank, Signal atFloor, Signal atRoof);
+
+// Usable litres by such a curve: what is in the tank at `signal` less what the engine
+// cannot reach, not below 0. The noise of the reading is small beside the shape's.
+Estimate<Volume> usableByShape(const LevelCurve& prior, Signal signal, Estimate<Volume> unusable);
 
 } // namespace undermark

@@ -9,69 +9,36 @@ namespace undermark {
 
 namespace {
 
-std::optional<LevelReading> readLevel(const std::optional<CalibrationFit>& fit, Signal signal)
+std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog& log)
 {
-    if (!fit || !fit->curve)
+    if (!gauge.isKnown())
         return std::nullopt;
-    LevelReading reading = fit->curve->read(signal);
-    if (reading.bound != LevelBound::atMost)   // at most so much is true as it stands
-        reading.added.mean -= fit->readsHighBy;
-    return reading;
+    return CalibrationSummary{gauge.known(log.calibration->value.zeroMark),
+                              gauge.known(gauge.full()), std::nullopt};
 }
 
-std::optional<CalibrationSummary> summaryOf(const std::optional<CalibrationFit>& fit,
-                                            const std::optional<Entry<Calibration>>& calibration)
+// The level before a fill whose reading was noted and lay on no stop.
+std::optional<Estimate<Volume>> exactLevel(const Gauge& gauge, Signal signal)
 {
-    if (!fit || !fit->curve || !calibration)
-        return std::nullopt;
-    const LevelCurve& curve = *fit->curve;
-    const Volume zero = calibration->value.zeroMark;
-    // Where litres were poured and the signal read, the curve's shape between its
-    // points does not matter: only the pour's own error and the reading's do.
-    const auto measured = [&](Volume added) {
-        const Volume pour = CalibrationOptions{}.pourSd.ratio() * added;
-        return Volume::fromLitres(std::hypot(pour.litres(), fit->uncertainty.resolution.litres(),
-                                             fit->uncertainty.readings.litres()));
-    };
-    const auto atZero = [&](const CalibrationPoint& point) { return point.added == zero; };
-    const Volume zeroSd = std::ranges::any_of(calibration->value.points, atZero)
-        ? measured(zero)
-        : curve.read(curve.signalAt(zero)).added.sd;
-    const Volume full = curve.highest().added + curve.highest().width;
-    return CalibrationSummary{{zero, zeroSd}, {full, measured(full)}, std::nullopt};
-}
-
-// Both lobes' pours, and half a step of unequal emptying where zero lies between
-// two points of the calibration.
-CalibrationSummary summaryOf(const SaddleCurves& saddle, const Calibration& calibration)
-{
-    const auto top = [](const LevelCurve& curve) { return curve.highest().added + curve.highest().width; };
-    const Volume full = top(saddle.first) + top(saddle.second);
-    const auto sd = [&](Volume added) {
-        const CalibrationPoint& nearest = *std::ranges::min_element(
-            calibration.points, {}, [&](const CalibrationPoint& p) { return abs(p.added - added); });
-        const Volume read = readSaddle(saddle, nearest.signal, *nearest.signal2).added.sd;
-        return Volume::fromLitres(std::hypot(read.litres(), 0.5 * (nearest.added - added).litres()));
-    };
-    return {{calibration.zeroMark, sd(calibration.zeroMark)}, {full, sd(full)}, std::nullopt};
+    const auto level = gauge.readDriving({signal, std::nullopt});
+    return level && level->bound == LevelBound::exact ? std::optional(level->added) : std::nullopt;
 }
 
 // Full fills that began at a known level: they check curve and meter, and may
 // not shrink the reserve (hidden_reserve.h sees to that).
-HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log,
-                        const std::optional<CalibrationFit>& fit)
+HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gauge& gauge)
 {
     for (const Entry<Fill>& entry : log.fills) {
         const Fill& fill = entry.value;
-        if (!fit || fill.extent != FillExtent::full || !fill.signalBefore
+        if (fill.extent != FillExtent::full || !fill.signalBefore
             || fill.counted == std::optional(false))
             continue;
-        const auto level = readLevel(fit, *fill.signalBefore);
-        if (!level || level->bound != LevelBound::exact)
+        const auto level = exactLevel(gauge, *fill.signalBefore);
+        if (!level)
             continue;
         const Volume clickSd = NoiseSetup{}.clickSd;
         reserve = reserve.with(
-            FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(level->added)});
+            FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(*level)});
     }
     return reserve;
 }
@@ -86,8 +53,8 @@ ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
     context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
     context.surgeMargin = car.surgeMargin(mode);
     if (proof.signal)
-        if (const auto level = levelAt(car, *proof.signal); level && level->bound == LevelBound::exact)
-            context.aboveZero = car.reserve.toZero(level->added);
+        if (const auto level = exactLevel(car.gauge, *proof.signal))
+            context.aboveZero = car.reserve.toZero(*level);
     return context;
 }
 
@@ -139,19 +106,15 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
 }
 
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
-                          const std::optional<CalibrationFit>& fit, const HiddenReserve& reserve)
+                          const Gauge& gauge, const HiddenReserve& reserve)
 {
     ScreenOptions options;
     options.capacity = std::max(log.vehicle.value.capacity, reserve.usableCapacity().mean);
     for (const Entry<Fill>& entry : log.fills)
         options.rulings.push_back(entry.value.counted);
-    if (fit && fit->curve) {
-        options.intervals.fullLevel = fit->curve->highest().added + fit->curve->highest().width;
-        options.intervals.levelOf = [&fit](Signal signal) -> std::optional<Estimate<Volume>> {
-            const auto level = readLevel(fit, signal);
-            return level && level->bound == LevelBound::exact ? std::optional(level->added)
-                                                              : std::nullopt;
-        };
+    if (gauge.curve()) {
+        options.intervals.fullLevel = gauge.full();
+        options.intervals.levelOf = [&gauge](Signal signal) { return exactLevel(gauge, signal); };
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
@@ -166,38 +129,22 @@ Volume CarKnowledge::surgeMargin(const std::string& mode) const
     return found == vehicle().surgeMargin.end() ? Volume() : found->second;
 }
 
-std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal,
-                                    std::optional<Signal> signal2)
-{
-    if (car.saddle)
-        return signal2 ? std::optional(readSaddle(*car.saddle, signal, *signal2)) : std::nullopt;
-    return readLevel(car.fit, signal);
-}
-
 Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
 {
-    std::optional<CalibrationFit> fit;
-    std::optional<SaddleCurves> saddle;
-    if (log.calibration && isSaddle(log.calibration->value.points)) {
-        auto fitted = fitSaddle(log.calibration->value.points);
-        if (!fitted)
-            return fail(fitted.error());
-        saddle = std::move(*fitted);
-    } else if (log.calibration) {
-        auto fitted = fitCalibration(log.calibration->value.points, log.vehicle.value.sender);
-        if (!fitted)
-            return fail(fitted.error());
-        fit = std::move(*fitted);
+    Gauge gauge;
+    if (log.calibration) {
+        auto calibrated = Gauge::calibrate(log.calibration->value.points, log.vehicle.value.sender);
+        if (!calibrated)
+            return fail(calibrated.error());
+        gauge = std::move(*calibrated);
     }
-    const ReservePrior prior = priorFor(
-        log.vehicle.value, saddle ? std::optional(summaryOf(*saddle, log.calibration->value))
-                                  : summaryOf(fit, log.calibration));
-    HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, fit);
+    const ReservePrior prior = priorFor(log.vehicle.value, summaryOf(gauge, log));
+    HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, gauge);
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
-    Screened consumption = learnConsumption(log, corrected.fills, fit, reserve);
-    CarKnowledge car{std::move(log),     std::move(fit),         std::move(saddle),
-                     std::move(reserve), std::move(consumption), std::move(corrected), {}};
+    Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
+    CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
+                     std::move(consumption), std::move(corrected), {}};
     weighProofs(car);
     return car;
 }

@@ -8,8 +8,7 @@
 #pragma once
 
 #include "engine/base/sentence.h"
-#include "engine/calibration/calibrate.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/gauge.h"
 #include "engine/consumption/fuel_corrections.h"
 #include "engine/consumption/screening.h"
 #include "engine/logbook/logbook.h"
@@ -29,15 +28,13 @@ struct ProofFlag {
 
 struct CarKnowledge {
     VehicleLog log;
-    std::optional<CalibrationFit> fit;   // of the latest calibration, by one signal
-    std::optional<SaddleCurves> saddle;  // of the latest calibration, by two signals
+    Gauge gauge;                         // of the latest calibration
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
     CorrectedFills corrections;          // what the options below changed of the litres
     std::vector<ProofFlag> proofFlags;
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
-    const LevelCurve* curve() const { return fit && fit->curve ? &*fit->curve : nullptr; }
     // Litres that surge makes unusable in a mode; none for the usual mix.
     Volume surgeMargin(const std::string& mode) const;
 };
@@ -47,11 +44,5 @@ struct CarKnowledge {
 // `corrections` are off by default; they change the litres that consumption is
 // learnt from, never the log. Its `fuel` is the vehicle's, whatever is given.
 Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections = {});
-
-// Litres since drained at a reading, lowered by what the sender may read high
-// while driving. Nothing without a curve, and for a saddle tank without the
-// second signal.
-std::optional<LevelReading> levelAt(const CarKnowledge& car, Signal signal,
-                                    std::optional<Signal> signal2 = std::nullopt);
 
 } // namespace undermark

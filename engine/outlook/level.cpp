@@ -2,7 +2,6 @@
 #include "engine/outlook/level.h"
 
 #include "engine/base/format.h"
-#include "engine/calibration/circuit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -124,11 +123,12 @@ Estimate<Volume> anywhereBelow(Estimate<Volume> bound)
     return {0.5 * top, Volume::fromLitres(std::hypot(top.litres() / std::sqrt(12.0), bound.sd.litres()))};
 }
 
+SenderReading readingOf(const Question& question) { return {*question.signal, question.signal2}; }
+
 Level levelFromSignal(const CarKnowledge& car, const Question& question)
 {
-    LevelReading reading = *levelAt(car, *question.signal, question.signal2);
-    reading.added.sd = Volume::fromLitres(
-        std::hypot(reading.added.sd.litres(), question.seriesSpread.litres()));
+    const LevelReading reading =
+        *car.gauge.inSeries(question.seriesSpread).readDriving(readingOf(question));
     Level level;
     level.source = LevelSource::signal;
     level.bound = reading.bound;
@@ -185,42 +185,15 @@ Sentence boundText(const Level& reading)
                : Sentence::of("at least %1 usable", amount(*reading.boundAt));
 }
 
-// What the circuit does not tell, the calibrated sweep may: a reading of nothing
-// at all is a short where the sweep stays well away from it, and a whole sweep
-// beyond either end lies no stop of a float.
-std::optional<CircuitFault> faultOf(const Sender& sender, const LevelCurve* curve, Signal signal)
-{
-    if (const auto fault = circuitFault(signal, sender))
-        return fault;
-    if (!curve)
-        return std::nullopt;
-    const auto [low, high] = std::minmax({curve->lowest().signal, curve->highest().signal});
-    const Signal sweep = high - low;
-    if (signal < 0.01 * sweep && low > 0.05 * sweep)
-        return signal > -0.01 * sweep ? CircuitFault::shorted : CircuitFault::impossible;
-    if (signal > high + sweep || signal < low - sweep)
-        return CircuitFault::impossible;
-    return std::nullopt;
-}
-
-std::optional<CircuitFault> faultOf(const CarKnowledge& car, const Question& question)
-{
-    const Sender& sender = car.vehicle().sender;
-    if (!car.saddle || !question.signal2)
-        return faultOf(sender, car.curve(), *question.signal);
-    const auto first = faultOf(sender, &car.saddle->first, *question.signal);
-    return first ? first : faultOf(sender, &car.saddle->second, *question.signal2);
-}
-
 Result<void> checkSignals(const CarKnowledge& car, const Question& question)
 {
-    if (!car.curve() && !car.saddle)
+    if (!car.gauge.isKnown())
         return failInput(Sentence::of("a reading says nothing before the sender is calibrated"));
-    if (car.saddle && !question.signal2)
+    if (car.gauge.hasTwoSignals() && !question.signal2)
         return failInput(
             Sentence::of("this saddle tank has two senders: one reading is not enough"),
             Sentence::of("both readings"));
-    if (!car.saddle && question.signal2)
+    if (!car.gauge.hasTwoSignals() && question.signal2)
         return failInput(Sentence::of("this tank was calibrated with one signal"),
                          Sentence::of("one reading"));
     return {};
@@ -243,7 +216,7 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
         return levelFromLog(car, question, rates);
-    if (const auto fault = faultOf(car, question)) {
+    if (const auto fault = car.gauge.faultOf(readingOf(question), car.vehicle().sender)) {
         warnings.push_back(
             Sentence::of("%1; the distance is from the log alone", faultText(*fault)));
         return levelFromLog(car, question, rates);

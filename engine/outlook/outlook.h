@@ -18,7 +18,7 @@ namespace undermark {
 struct Question {
     std::optional<Signal> signal;
     std::optional<Signal> signal2;            // with `signal`: the other lobe of a saddle tank
-    Volume seriesSpread;                      // two senders in series: seriesSpread() of saddle.h
+    Volume seriesSpread;                      // two senders in series: seriesSpread() of lobes.h
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
     std::string mode;                         // empty: the usual mix

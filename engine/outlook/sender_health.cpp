@@ -25,16 +25,16 @@ struct Check {
 std::vector<Check> checksOf(const CarKnowledge& car)
 {
     std::vector<Check> checks;
-    if (!car.curve())
+    if (!car.gauge.curve())
         return checks;
-    const Volume full = car.curve()->highest().added + car.curve()->highest().width;
+    const Volume full = car.gauge.full();
     const Instant since = car.log.calibration->value.time;
     for (const Entry<Fill>& entry : car.log.fills) {
         const Fill& fill = entry.value;
         if (fill.extent != FillExtent::full || !fill.signalBefore || fill.time <= since
             || fill.counted == false)
             continue;
-        const auto level = levelAt(car, *fill.signalBefore);
+        const auto level = car.gauge.readDriving({*fill.signalBefore, std::nullopt});
         if (!level || level->bound != LevelBound::exact)
             continue;
         checks.push_back({double((fill.time - since).count()) / kSecondsPerYear,
@@ -82,8 +82,8 @@ std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Ch
     SenderDrift drift;
     drift.fills = checks.size();
     drift.scatter = Volume::fromLitres(std::sqrt(squares / (n - 1.0)));
-    const double shared = std::hypot(curveSd, car.fit->readsHighBy.litres(),
-                                     car.fit->uncertainty.pour.litres());
+    const double shared = std::hypot(curveSd, car.gauge.readsHighBy().litres(),
+                                     car.gauge.uncertainty().pour.litres());
     drift.shift = {Volume::fromLitres(litres),
                    Volume::fromLitres(std::hypot(drift.scatter.litres() / std::sqrt(n), shared))};
     fitSlope(checks, years, litres, drift);
@@ -137,17 +137,16 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
              Sentence::of("no calibration is stored: readings cannot be used")});
         return health;
     }
-    if (car.fit)
-        for (const Finding& finding : car.fit->findings)
-            if (finding.severity != Severity::info)
-                health.findings.push_back(finding);
+    for (const Finding& finding : car.gauge.findings())
+        if (finding.severity != Severity::info)
+            health.findings.push_back(finding);
     const auto age = std::chrono::floor<std::chrono::days>(now - car.log.calibration->value.time);
     health.calibrationAge = age;
     const std::vector<Check> checks = checksOf(car);
     health.drift = driftOf(car, checks);
     if (health.drift)
         judgeDrift(*health.drift, checks, health.findings);
-    else if (car.curve())
+    else if (car.gauge.curve())
         health.findings.push_back(
             {"sender-unwatched", Severity::info,
              Sentence::of(

@@ -5,12 +5,17 @@
 
 namespace undermark {
 
+Estimate<Volume> unusableOf(const Vehicle& vehicle)
+{
+    const Volume left = vehicle.leftBehind.value_or(kUsualLeftBehind).mean;
+    return vehicle.unusable.value_or(Estimate<Volume>{left, kUnusableSd});
+}
+
 ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration)
 {
     ReservePrior prior;
     prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
-    prior.unusable =
-        vehicle.unusable.value_or(Estimate<Volume>{prior.leftBehind.mean, kUnusableSd});
+    prior.unusable = unusableOf(vehicle);
     prior.calibration = calibration;
     prior.meterScaleSd = kMeterScaleSd;
     const Volume capacity = vehicle.capacity;

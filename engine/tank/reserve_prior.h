@@ -48,6 +48,9 @@ inline constexpr Fraction kMeterScaleSd = Fraction::fromRatio(0.008);
 // Needle or figure at the moment it reaches zero.
 inline constexpr Volume kCrossingSd = Volume::fromLitres(0.5);
 
+// Litres that no engine reaches: as stated, else as much as is left behind.
+Estimate<Volume> unusableOf(const Vehicle& vehicle);
+
 // `vehicle.capacity` > 0 is used only where there is no calibration.
 ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration);
 

@@ -2,6 +2,7 @@
 #include "engine/tracking/sender_reading.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace undermark {
 
@@ -34,6 +35,13 @@ Volume flatAt(const LevelCurve& curve, Signal signal, Signal span)
     return flat;
 }
 
+ReadingKind kindOf(LevelBound bound)
+{
+    return bound == LevelBound::exact ? ReadingKind::exact
+        : bound == LevelBound::atMost ? ReadingKind::atMost
+                                      : ReadingKind::atLeast;
+}
+
 } // namespace
 
 LevelObservation observe(const LevelCurve& curve, Signal signal)
@@ -52,17 +60,34 @@ LevelObservation observe(const LevelCurve& curve, Signal signal)
     const LevelReading reading = curve.read(signal, kNoise * span);
     out.level = reading.added;
     out.flat = flatAt(curve, signal, span);
-    if (reading.bound != LevelBound::exact)
-        out.kind = reading.bound == LevelBound::atMost ? ReadingKind::atMost : ReadingKind::atLeast;
+    out.kind = kindOf(reading.bound);
     return out;
 }
 
-TrackerSettings trackerSettings(const LevelCurve& curve)
+std::optional<LevelObservation> observe(const Gauge& gauge, const SenderReading& reading)
+{
+    if (!gauge.isKnown() || (gauge.hasTwoSignals() && !reading.other))
+        return std::nullopt;
+    LevelObservation seen = observe(gauge.lobes()[0], reading.signal);
+    if (gauge.hasTwoSignals()) {
+        const LevelObservation other = observe(gauge.lobes()[1], *reading.other);
+        for (const LevelObservation& lobe : {seen, other})
+            if (lobe.kind == ReadingKind::tooLow || lobe.kind == ReadingKind::tooHigh)
+                return lobe;
+        const LevelReading both = *gauge.read(reading);
+        return LevelObservation{kindOf(both.bound), both.added, seen.flat + other.flat};
+    }
+    seen.level.sd = Volume::fromLitres(
+        std::hypot(seen.level.sd.litres(), gauge.seriesSpread().litres()));
+    return seen;
+}
+
+TrackerSettings trackerSettings(const Gauge& gauge)
 {
     TrackerSettings settings;
-    settings.lowest = curve.lowest().added - curve.lowest().width;
-    settings.highest = curve.highest().added + curve.highest().width;
-    settings.signalRises = curve.rising();
+    settings.lowest = gauge.lowest();
+    settings.highest = gauge.full();
+    settings.signalRises = gauge.lobes().front().rising();
     return settings;
 }
 

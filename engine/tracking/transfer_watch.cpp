@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tracking/transfer_watch.h"
 
+#include "engine/tracking/sender_reading.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -41,6 +43,14 @@ bool TransferWatch::add(Seconds time, Volume pumpLobe, const LevelObservation& o
         return false;
     m_said = true;
     return true;
+}
+
+bool TransferWatch::add(Seconds time, const Gauge& gauge, const SenderReading& reading)
+{
+    if (!gauge.hasTwoSignals() || !reading.other)
+        return false;
+    return add(time, gauge.lobes()[0].read(reading.signal).added.mean,
+               observe(gauge.lobes()[1], *reading.other));
 }
 
 } // namespace undermark

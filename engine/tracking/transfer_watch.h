@@ -6,6 +6,7 @@
 // Less than 3 % of the tank in it is not told from none.
 #pragma once
 
+#include "engine/calibration/gauge.h"
 #include "engine/tracking/tracker_types.h"
 
 namespace undermark {
@@ -17,6 +18,8 @@ public:
 
     // Levels of both lobes at one time; true once when the fault is found.
     bool add(Seconds time, Volume pumpLobe, const LevelObservation& otherLobe);
+    // By a gauge and what it reads; never with one signal.
+    bool add(Seconds time, const Gauge& gauge, const SenderReading& reading);
     // The pump lobe's fall since the other one last moved.
     Volume fallen() const { return Volume::fromLitres(m_referenceL - m_pumpL); }
 

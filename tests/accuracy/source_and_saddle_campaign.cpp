@@ -5,8 +5,7 @@
 // counts 2.5 to 4 times too much or too little; half of the saddle tanks get a
 // transfer that stops. Prints how many were found, after how many litres, and what
 // was found where nothing was wrong.
-#include "engine/calibration/calibrate.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/gauge.h"
 #include "engine/tracking/level_tracker.h"
 #include "engine/tracking/sender_reading.h"
 #include "engine/tracking/transfer_watch.h"
@@ -43,12 +42,12 @@ void driveWithSource(Random& random, Outcome& outcome)
     SimulatedCar car(random);
     while (car.source() != 1 && car.source() != 2)
         std::construct_at(&car, random);
-    const auto fit = fitCalibration(car.calibrate(8, random), Sender{});
-    if (!fit || !fit->curve) {
+    const auto gauge = Gauge::calibrate(car.calibrate(8, random), Sender{});
+    if (!gauge || !gauge->isKnown()) {
         ++outcome.unusable;
         return;
     }
-    TrackerSettings settings = trackerSettings(*fit->curve);
+    TrackerSettings settings = trackerSettings(*gauge);
     settings.rate = {Consumption::fromLitresPer100Km(car.rate), Consumption::fromLitresPer100Km(0.12 * car.rate)};
     LevelTracker tracker(settings);
     car.fill(car.capacityL);
@@ -65,7 +64,7 @@ void driveWithSource(Random& random, Outcome& outcome)
         const SimulatedCar::Second now = car.step(true, random);
         TrackerSample sample{Seconds(time), {}, now.speed, now.fuelRate, now.distance};
         if (now.signal)
-            sample.level = observe(*fit->curve, *now.signal);
+            sample.level = observe(*gauge->curve(), *now.signal);
         for (const TrackerEvent& event : tracker.add(sample)) {
             if (event.kind != TrackerEventKind::fault)
                 continue;
@@ -89,8 +88,8 @@ void driveWithSource(Random& random, Outcome& outcome)
 void driveSaddle(Random& random, Outcome& outcome)
 {
     SimulatedSaddle car(random);
-    const auto curves = fitSaddle(car.calibrate(10));
-    if (!curves) {
+    const auto gauge = Gauge::calibrate(car.calibrate(10), Sender{});
+    if (!gauge) {
         ++outcome.unusable;
         return;
     }
@@ -105,7 +104,7 @@ void driveSaddle(Random& random, Outcome& outcome)
             fullAtOnset = car.pumpL;
         }
         const SimulatedSaddle::Second now = car.step(random);
-        if (!watch.add(Seconds(time), curves->first.read(now.pump).added.mean, observe(curves->second, now.other)))
+        if (!watch.add(Seconds(time), *gauge, {now.pump, now.other}))
             continue;
         if (car.transfers)
             ++outcome.falseAlarms;

@@ -44,13 +44,13 @@ public:
 
     void run()
     {
-        const auto fit = fitCalibration(m_car.calibrate(4 + int(m_random() % 12), m_random), Sender{});
+        const auto gauge = Gauge::calibrate(m_car.calibrate(4 + int(m_random() % 12), m_random), Sender{});
         ++m_totals.tanks;
-        if (!fit || !fit->curve) {
+        if (!gauge || !gauge->isKnown()) {
             ++m_totals.noCurve;
             return;
         }
-        TrackerSettings settings = trackerSettings(*fit->curve);
+        TrackerSettings settings = trackerSettings(*gauge);
         const double told = m_car.rate * std::exp(gauss(m_random, 0.1));
         settings.rate = {Consumption::fromLitresPer100Km(told),
                          Consumption::fromLitresPer100Km(0.12 * told)};
@@ -59,7 +59,7 @@ public:
         m_car.settle();
         m_dryL = gauss(m_random, kOffsetSdL);
         plan();
-        drive(tracker, *fit->curve, *settings.rate);
+        drive(tracker, *gauge->curve(), *settings.rate);
         finish(tracker);
     }
 

@@ -48,7 +48,7 @@ void filterOnly(benchmark::State& state)
 {
     const Recorded& drive = recorded();
     for (auto _ : state) {
-        LevelTracker tracker(trackerSettings(*drive.curve));
+        LevelTracker tracker(trackerSettings(Gauge::prior(*drive.curve)));
         for (const TrackerSample& sample : drive.samples)
             benchmark::DoNotOptimize(tracker.add(sample));
     }
@@ -60,7 +60,7 @@ void fromSignals(benchmark::State& state)
 {
     const Recorded& drive = recorded();
     for (auto _ : state) {
-        LevelTracker tracker(trackerSettings(*drive.curve));
+        LevelTracker tracker(trackerSettings(Gauge::prior(*drive.curve)));
         for (std::size_t i = 0; i < drive.samples.size(); ++i) {
             TrackerSample sample = drive.samples[i];
             sample.level = observe(*drive.curve, drive.signals[i]);

@@ -1,27 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/calibration_guide.h"
 
-#include <algorithm>
+#include "app/screen/tank/calibration_draft_file.h"
 
 namespace undermark {
-
-namespace {
-
-constexpr std::size_t kCautions = 5;
-
-CalibrationDraft freshDraft()
-{
-    CalibrationDraft draft;
-    draft.acknowledged.assign(kCautions, false);
-    return draft;
-}
-
-CalibrationStage after(CalibrationStage stage)
-{
-    return CalibrationStage(int(stage) + 1);
-}
-
-} // namespace
 
 CalibrationGuide::CalibrationGuide(CarService& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
@@ -37,24 +19,21 @@ CalibrationGuide::CalibrationGuide(CarService& car, Units units, QObject* parent
     takeUp();
 }
 
-std::filesystem::path CalibrationGuide::draftFile() const
+std::filesystem::path CalibrationGuide::file() const
 {
-    return undermark::draftFile(m_car.folder(), m_car.shownCar());
+    return draftFile(m_car.folder(), m_car.shownCar());
 }
 
 void CalibrationGuide::takeUp()
 {
     m_problem.reset();
     m_saved = false;
-    m_draft = freshDraft();
-    const auto found = findDraft(draftFile());
+    const auto found = findDraft(file());
     if (!found)
         m_problem = noticeOf(found.error());
-    else if (*found)
-        m_draft = **found;
-    m_draft.acknowledged.resize(kCautions, false);
+    m_session = CalibrationSession(found && *found ? **found : CalibrationDraft());
     m_resumed = started();
-    m_live.setCount(twoSignals() ? 2 : 1);
+    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
     m_live.forget();
     showStage();
 }
@@ -65,27 +44,15 @@ void CalibrationGuide::setFormat(const UnitFormat& format)
     showStage();
 }
 
-bool CalibrationGuide::started() const
-{
-    return m_draft.stage != CalibrationStage::prepare;
-}
-
-bool CalibrationGuide::takesLitres() const
-{
-    return started() && m_draft.stage != CalibrationStage::drained && !reviewing();
-}
-
 QList<NumberEntry> CalibrationGuide::entries() const
 {
-    const bool out = m_draft.stage == CalibrationStage::verify;
-    const bool reads = started() && !reviewing();
+    const bool two = m_session.hasTwoSignals(), reads = m_session.takesReadings();
     const QString unit = QString::fromStdString(sender().unit);
-    const bool lobes = reviewing() && m_draft.wiring == TankWiring::inSeries;
-    return {{Litres, out ? tr("taken out") : tr("poured in"), m_format.volumeUnit(), {}, false,
-             takesLitres()},
-            {Reading, twoSignals() ? tr("reading, lobe with the pump") : tr("reading"), unit, {},
-             false, reads},
-            {SecondReading, tr("reading, other lobe"), unit, {}, false, reads && twoSignals()},
+    const bool lobes = reviewing() && m_session.draft().wiring == TankWiring::inSeries;
+    return {{Litres, m_session.takesOut() ? tr("taken out") : tr("poured in"), m_format.volumeUnit(),
+             {}, false, m_session.takesLitres()},
+            {Reading, two ? tr("reading, lobe with the pump") : tr("reading"), unit, {}, false, reads},
+            {SecondReading, tr("reading, other lobe"), unit, {}, false, reads && two},
             {Zero, tr("zero mark above drained"), m_format.volumeUnit(), {}, false, reviewing()},
             {FirstLobe, tr("one lobe holds, if known"), m_format.volumeUnit(), {}, false, lobes},
             {SecondLobe, tr("the other lobe holds"), m_format.volumeUnit(), {}, false, lobes}};
@@ -93,49 +60,54 @@ QList<NumberEntry> CalibrationGuide::entries() const
 
 void CalibrationGuide::showStage()
 {
+    const CalibrationDraft& draft = m_session.draft();
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries(entries());
-    if (m_draft.current.poured != Volume{}) {
-        m_form.setText(Litres, m_format.typed(abs(m_draft.current.poured)));
+    if (draft.current.poured != Volume{}) {
+        m_form.setText(Litres, m_format.typed(abs(draft.current.poured)));
         m_form.activate(Reading);
     }
-    if (reviewing() && m_draft.levels.size() > 1) // the base poured after draining
-        m_form.setText(Zero, m_format.typed(m_draft.zeroMark.value_or(m_draft.levels[1].poured)),
-                       !m_draft.zeroMark);
-    if (reviewing() && m_draft.firstLobe)
-        m_form.setText(FirstLobe, m_format.typed(*m_draft.firstLobe));
-    if (reviewing() && m_draft.secondLobe)
-        m_form.setText(SecondLobe, m_format.typed(*m_draft.secondLobe));
+    if (reviewing() && m_session.zeroMark())
+        m_form.setText(Zero, m_format.typed(*m_session.zeroMark()), !draft.zeroMark);
+    if (reviewing() && draft.firstLobe)
+        m_form.setText(FirstLobe, m_format.typed(*draft.firstLobe));
+    if (reviewing() && draft.secondLobe)
+        m_form.setText(SecondLobe, m_format.typed(*draft.secondLobe));
     emit changed();
 }
 
 void CalibrationGuide::keep()
 {
     m_resumed = false;
-    if (const auto kept = keepDraft(m_draft, draftFile()); !kept)
+    if (const auto kept = keepDraft(m_session.draft(), file()); !kept)
         m_problem = noticeOf(kept.error());
 }
 
 // What is typed at the review, as far as it is a number yet.
 void CalibrationGuide::keepReview()
 {
-    m_draft.zeroMark = m_format.volumeFrom(m_form.text(Zero));
-    m_draft.firstLobe = m_format.volumeFrom(m_form.text(FirstLobe));
-    m_draft.secondLobe = m_format.volumeFrom(m_form.text(SecondLobe));
+    m_session.review(m_format.volumeFrom(m_form.text(Zero)), m_format.volumeFrom(m_form.text(FirstLobe)),
+                     m_format.volumeFrom(m_form.text(SecondLobe)));
     keep();
 }
 
-void CalibrationGuide::refuse(const Sentence& why)
+// Says what is missing, or keeps and shows the step that was taken.
+bool CalibrationGuide::accept(const Result<void>& done)
 {
-    m_problem = {Notice::Severity::error, why};
-    emit changed();
+    if (!done) {
+        m_problem = noticeOf(done.error());
+        emit changed();
+        return false;
+    }
+    keep();
+    return true;
 }
 
 void CalibrationGuide::acknowledge(int caution)
 {
-    if (!preparing() || caution < 0 || std::size_t(caution) >= m_draft.acknowledged.size())
+    if (!preparing() || caution < 0 || caution >= int(CalibrationSession::kCautions))
         return;
-    m_draft.acknowledged[std::size_t(caution)] = !m_draft.acknowledged[std::size_t(caution)];
+    m_session.acknowledge(std::size_t(caution));
     m_problem.reset();
     keep();
     emit changed();
@@ -145,145 +117,100 @@ void CalibrationGuide::chooseWiring(int wiring)
 {
     if (!preparing() || wiring < 0 || wiring >= wirings().size())
         return;
-    m_draft.wiring = TankWiring(wiring);
-    m_live.setCount(twoSignals() ? 2 : 1);
+    m_session.choose(TankWiring(wiring));
+    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
     keep();
     showStage();
 }
 
 std::optional<Volume> CalibrationGuide::typedLitres() const
 {
-    if (!takesLitres())
-        return Volume{};
-    const auto litres = m_format.volumeFrom(m_form.text(Litres));
-    if (!litres || *litres == Volume{})
-        return std::nullopt;
-    return m_draft.stage == CalibrationStage::verify ? -*litres : *litres;
+    return m_format.volumeFrom(m_form.text(Litres));
 }
 
 void CalibrationGuide::go()
 {
     m_problem.reset();
     m_saved = false;
-    if (preparing()) {
-        if (std::ranges::find(m_draft.acknowledged, false) != m_draft.acknowledged.end()) {
-            refuse(Sentence::of("Touch every caution once it holds here."));
-            return;
-        }
-        goOn(CalibrationStage::drained);
-    } else if (reviewing()) {
+    if (reviewing())
         save();
-    } else if (!m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty()) {
+    else if (m_session.takesReadings() && isTyped())
         takeTyped();
-    } else if (m_draft.stage == CalibrationStage::pours) {
-        goOn(CalibrationStage::pours);
-    } else {
-        goOn(after(m_draft.stage));
-    }
-}
-
-void CalibrationGuide::takeTyped()
-{
-    const auto signal = m_format.numberFrom(m_form.text(Reading));
-    const auto second = m_format.numberFrom(m_form.text(SecondReading));
-    if (!signal || (twoSignals() && !second)) {
-        refuse(twoSignals() ? Sentence::of("A level takes the readings of both lobes.")
-                            : Sentence::of("This is not a reading."));
-        m_form.activate(signal ? SecondReading : Reading);
-        return;
-    }
-    DraftReading reading;
-    reading.signal = Signal::of(*signal);
-    if (twoSignals())
-        reading.second = Signal::of(*second);
-    take(reading);
-}
-
-void CalibrationGuide::take(const DraftReading& reading)
-{
-    const auto litres = typedLitres();
-    if (!litres) {
-        refuse(Sentence::of("How much was poured comes first."));
-        m_form.activate(Litres);
-        return;
-    }
-    m_draft.current.poured = *litres;
-    m_draft.current.readings.push_back(reading);
-    m_draft.current.readings.back().time = m_car.time().time_since_epoch();
-    keep();
-    m_form.setText(Reading, {});
-    m_form.setText(SecondReading, {});
-    m_form.activate(Reading);
-    emit changed();
-}
-
-// The level being taken is done; nothing was taken where it has no readings.
-void CalibrationGuide::goOn(CalibrationStage next)
-{
-    if (started()) {
-        const auto litres = typedLitres();
-        if (m_draft.current.readings.empty() || !litres) {
-            refuse(Sentence::of("A level needs its litres and at least one reading."));
-            return;
-        }
-        m_draft.current.poured = *litres; // as it was typed last
-        m_draft.levels.push_back(m_draft.current);
-    }
-    moveTo(next);
-}
-
-void CalibrationGuide::moveTo(CalibrationStage next)
-{
-    // Two signals are calibrated by what goes in alone (fitSaddle).
-    if (twoSignals() && next == CalibrationStage::verify)
-        next = CalibrationStage::review;
-    m_draft.current = {};
-    m_draft.stage = next;
-    m_live.forget();
-    keep();
-    showStage();
+    else if (accept(m_session.next(typedLitres())))
+        showNextLevel();
 }
 
 void CalibrationGuide::other()
 {
     m_problem.reset();
-    if (m_draft.stage != CalibrationStage::pours && m_draft.stage != CalibrationStage::verify)
-        return;
-    if (m_draft.current.readings.empty())
-        moveTo(after(m_draft.stage));
-    else
-        goOn(after(m_draft.stage));
+    if (m_session.canSkip() && accept(m_session.skip(typedLitres())))
+        showNextLevel();
 }
 
 void CalibrationGuide::back()
 {
     m_problem.reset();
-    if (!m_draft.current.readings.empty()) {
-        m_draft.current.readings.pop_back();
-    } else if (!m_draft.levels.empty()) {
-        const std::size_t last = m_draft.levels.size() - 1;
-        const bool wasOut = m_draft.levels.back().poured < Volume{};
-        m_draft.current = m_draft.levels.back();
-        m_draft.levels.pop_back();
-        if (wasOut)
-            m_draft.stage = CalibrationStage::verify;
-        else if (last <= 1)
-            m_draft.stage = last == 0 ? CalibrationStage::drained : CalibrationStage::base;
-        else if (m_draft.stage > CalibrationStage::full)
-            m_draft.stage = CalibrationStage::full;
-        else
-            m_draft.stage = CalibrationStage::pours;
-    } else {
-        m_draft.stage = CalibrationStage::prepare;
-    }
+    m_session.back();
     keep();
     showStage();
 }
 
+void CalibrationGuide::showNextLevel()
+{
+    m_live.forget();
+    showStage();
+}
+
+bool CalibrationGuide::isTyped() const
+{
+    return !m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty();
+}
+
+void CalibrationGuide::takeTyped()
+{
+    const auto signalOf = [](std::optional<double> number) {
+        return number ? std::optional(Signal::of(*number)) : std::nullopt;
+    };
+    const auto first = signalOf(m_format.numberFrom(m_form.text(Reading)));
+    const auto second = signalOf(m_format.numberFrom(m_form.text(SecondReading)));
+    showTaken(m_session.takeTyped(first, second, m_car.time().time_since_epoch(), typedLitres()),
+              !first || (m_session.hasTwoSignals() && !second) ? (first ? SecondReading : Reading)
+                                                               : Litres);
+}
+
+// After a reading was taken, or refused: then `missing` is to be typed.
+bool CalibrationGuide::showTaken(const Result<void>& taken, Field missing)
+{
+    if (!accept(taken)) {
+        m_form.activate(missing);
+        return false;
+    }
+    m_form.setText(Reading, {});
+    m_form.setText(SecondReading, {});
+    m_form.activate(Reading);
+    emit changed();
+    return true;
+}
+
 void CalibrationGuide::startAgain()
 {
-    dropDraft(draftFile());
+    dropDraft(file());
     takeUp();
+}
+
+void CalibrationGuide::save()
+{
+    const auto calibration = m_session.calibration(sender(), m_format.volumeFrom(m_form.text(Zero)));
+    const auto saved = calibration ? m_car.saveCalibration(*calibration) : fail(calibration.error());
+    if (!saved) {
+        m_problem = noticeOf(saved.error());
+        emit changed();
+        return;
+    }
+    startAgain();
+    m_saved = true;
+    emit changed();
+    emit stored();
 }
 
 Sender CalibrationGuide::sender() const

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The guided calibration of the Tank page: prepare, drained, base, pours, full,
-// verify, review.
+// The guided calibration of the Tank page: a CalibrationSession in words, with its
+// form, its live source and its draft on disk.
 //
 // Guarantees (each has a test in tests/app/screen/tank/calibration_guide_test.cpp):
-//  * nothing is poured before every caution has been acknowledged;
 //  * every reading and every step is on disk before it is shown as taken, and
 //    another start takes the procedure up at that very place;
 //  * what is wrong is said while pouring, not at the end: no movement above all;
@@ -17,10 +16,8 @@
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
 #include "app/screen/base/plot_picture.h"
-#include "app/screen/tank/calibration_draft.h"
 #include "app/screen/tank/live_signal.h"
-#include "engine/calibration/calibrate.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/calibration_session.h"
 
 #include <QObject>
 #include <QStringList>
@@ -70,13 +67,13 @@ public:
     // `car` outlives the guide. Takes up the draft beside the logbook, if any.
     explicit CalibrationGuide(CarService& car, Units units = {}, QObject* parent = nullptr);
 
-    int stage() const { return int(m_draft.stage); }
+    int stage() const { return int(m_session.stage()); }
     QString title() const;
     QString text() const;
     QList<Caution> cautions() const;
-    bool preparing() const { return m_draft.stage == CalibrationStage::prepare; }
-    bool reviewing() const { return m_draft.stage == CalibrationStage::review; }
-    bool started() const; // something has been taken that could be lost
+    bool preparing() const { return m_session.isPreparing(); }
+    bool reviewing() const { return m_session.isReviewing(); }
+    bool started() const { return !preparing(); } // something has been taken that could be lost
     NumberForm* form() { return &m_form; }
     QList<Fact> facts() const; // the readings at this level, or the review
     QList<Fact> done() const;  // levels taken so far, the last one first
@@ -84,7 +81,7 @@ public:
     PlotPicture plot() const;       // two signals: the first lobe's curve
     PlotPicture secondPlot() const; // and the other's, at the review; else empty
     QStringList wirings() const;    // how the tank is read, to be chosen while preparing
-    int wiring() const { return int(m_draft.wiring); }
+    int wiring() const { return int(m_session.draft().wiring); }
     // The source, if there is one: what it says now (empty without a source), what
     // is to be done about it, how far it has settled, and whether it may be taken.
     LiveSignal& live() { return m_live; }
@@ -119,38 +116,30 @@ signals:
 private:
     enum Field { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
 
-    bool takesLitres() const;
     QList<NumberEntry> entries() const;
     void showStage();
+    void showNextLevel();
     void keep();
     void keepReview();
-    void moveTo(CalibrationStage next);
-    void refuse(const Sentence& why);
+    bool accept(const Result<void>& done);
+    bool isTyped() const;
     void takeTyped();
-    void take(const DraftReading& reading);
-    void goOn(CalibrationStage next);
+    bool showTaken(const Result<void>& taken, Field missing);
     void save();
     std::optional<Volume> typedLitres() const;
-    std::vector<CalibrationPoint> points() const; // with the level being taken
-    bool twoSignals() const { return m_draft.wiring == TankWiring::twoSignals; }
-    std::optional<CalibrationFit> fit() const;       // by one signal
-    Result<SaddleCurves> saddle() const;             // by two
-    std::optional<Error> whyNoCurve() const;
     QList<Fact> reviewFacts() const;
     QList<Fact> readingFacts() const;
-    std::vector<Notice> findings() const;            // one signal: of the readings so far
-    std::optional<Notice> stillness() const;         // two signals: neither has moved
-    std::optional<DraftReading> settledNow() const;  // what the source has settled at
+    CalibrationSession::Live liveSeries() const { return {m_live.first(), m_live.second()}; }
+    std::optional<DraftReading> settledNow() const { return m_session.settled(liveSeries(), sender()); }
     QString inLitres(Signal spread, Signal at) const;
-    Signal tolerance(bool second = false) const;
     QString reading(Signal signal) const;
     QString reading(Signal signal, std::optional<Signal> second) const;
     Sender sender() const;
-    std::filesystem::path draftFile() const;
+    std::filesystem::path file() const;
 
     CarService& m_car;
     UnitFormat m_format;
-    CalibrationDraft m_draft;
+    CalibrationSession m_session;
     NumberForm m_form;
     LiveSignal m_live;
     std::optional<Notice> m_problem;

@@ -15,48 +15,21 @@ QString seconds(LiveSignal::Seconds time)
     return QString::number(std::max(1, int(std::lround(time.count()))));
 }
 
-// How many independent readings a series is worth: those that would know its
-// mean as well. One where the display does not move at all.
-int independent(const SettledReading& reading)
-{
-    if (!reading.sd || !reading.standardError || *reading.standardError <= Signal())
-        return 1;
-    const double ratio = *reading.sd / *reading.standardError;
-    return std::clamp(int(ratio * ratio), 1, reading.readings);
-}
-
 } // namespace
-
-std::optional<DraftReading> CalibrationGuide::settledNow() const
-{
-    if (m_live.gathered() < LiveSignal::kShortest)
-        return std::nullopt;
-    const SettledReading first = settle(m_live.first(), tolerance());
-    const SettledReading second = settle(m_live.second(), tolerance(true));
-    if (!first.settled || (twoSignals() && !second.settled))
-        return std::nullopt;
-    DraftReading reading;
-    reading.signal = first.mean;
-    if (twoSignals())
-        reading.second = second.mean;
-    reading.sd = first.sd;
-    reading.readings = independent(first);
-    reading.settled = true;
-    return reading;
-}
 
 void CalibrationGuide::takeLive()
 {
     m_problem.reset();
-    if (preparing() || reviewing())
+    if (!m_session.takesReadings())
         return;
-    const auto reading = settledNow();
-    if (reading) {
-        take(*reading);
-        m_live.forget(); // the same is not taken twice
+    auto reading = settledNow();
+    if (!reading) {
+        accept(failInput(Sentence::of("It has not settled: wait, or type the reading.")));
         return;
     }
-    refuse(Sentence::of("It has not settled: wait, or type the reading."));
+    reading->time = m_car.time().time_since_epoch();
+    if (showTaken(m_session.take(*reading, typedLitres()), Litres))
+        m_live.forget(); // the same is not taken twice
 }
 
 QString CalibrationGuide::liveReading() const
@@ -66,7 +39,7 @@ QString CalibrationGuide::liveReading() const
     if (m_live.first().empty())
         return tr("no reading");
     return reading(m_live.first().back().signal,
-                   twoSignals() ? std::optional(m_live.second().back().signal) : std::nullopt);
+                   m_session.hasTwoSignals() ? std::optional(m_live.second().back().signal) : std::nullopt);
 }
 
 QString CalibrationGuide::liveState() const
@@ -85,19 +58,19 @@ QString CalibrationGuide::liveState() const
     }
     if (settledNow())
         return tr("settled");
-    if (m_live.gathered() < LiveSignal::kShortest)
-        return tr("settling: %1 s more").arg(seconds(LiveSignal::kShortest - m_live.gathered()));
+    if (m_live.gathered() < CalibrationSession::kShortest)
+        return tr("settling: %1 s more").arg(seconds(CalibrationSession::kShortest - m_live.gathered()));
     return tr("still moving");
 }
 
 // " (0.3 L)" where there is a curve to tell it by.
 QString CalibrationGuide::inLitres(Signal spread, Signal at) const
 {
-    const auto fitted = fit();
-    if (!fitted || !fitted->curve)
+    const auto gauge = m_session.gauge(sender());
+    if (!gauge || !gauge->curve())
         return {};
     const Volume litres =
-        Volume::fromLitres(abs(spread).value() * fitted->curve->litresPerSignal(at));
+        Volume::fromLitres(abs(spread).value() * gauge->curve()->litresPerSignal(at));
     const double up = std::ceil(m_format.inUnit(litres) * 100.0) / 100.0; // as all spreads
     return tr(" (%1 %2)").arg(m_format.number(up, 2), m_format.volumeUnit());
 }
@@ -107,11 +80,11 @@ QList<Fact> CalibrationGuide::liveFacts() const
     if (m_live.state() == LiveSignal::State::none)
         return {};
     QList<Fact> facts;
-    const SettledReading first = settle(m_live.first(), tolerance());
+    const SettledReading first = settle(m_live.first(), m_session.tolerance(0, sender(), liveSeries()));
     if (first.readings > 0) {
-        const SettledReading second = settle(m_live.second(), tolerance(true));
+        const SettledReading second = settle(m_live.second(), m_session.tolerance(1, sender(), liveSeries()));
         facts.append({tr("source, mean of %1").arg(first.readings),
-                      reading(first.mean, twoSignals() ? std::optional(second.mean) : std::nullopt)});
+                      reading(first.mean, m_session.hasTwoSignals() ? std::optional(second.mean) : std::nullopt)});
     }
     if (first.standardError)
         facts.append({tr("known to ±"),

@@ -2,24 +2,12 @@
 //
 // What the guided calibration says.
 #include "app/screen/tank/calibration_guide.h"
-#include "engine/calibration/circuit.h"
-
-#include <algorithm>
-#include <cmath>
 
 namespace undermark {
 
-namespace {
-
-constexpr int kWantedReadings = 5;
-constexpr double kWantedLitres = 0.3;  // a reading is settled when it is known to this
-constexpr double kWantedShare = 0.005; // of the sweep, before two levels tell what a litre is
-
-} // namespace
-
 QString CalibrationGuide::title() const
 {
-    switch (m_draft.stage) {
+    switch (m_session.stage()) {
     case CalibrationStage::prepare:
         return tr("1 of 7: Prepare");
     case CalibrationStage::drained:
@@ -40,7 +28,7 @@ QString CalibrationGuide::title() const
 
 QString CalibrationGuide::text() const
 {
-    switch (m_draft.stage) {
+    switch (m_session.stage()) {
     case CalibrationStage::prepare:
         return tr("Touch each line once it holds here and now.");
     case CalibrationStage::drained:
@@ -54,7 +42,7 @@ QString CalibrationGuide::text() const
     case CalibrationStage::verify:
         return tr("Take a measured amount out again and read: driving goes down, too.");
     case CalibrationStage::review:
-        if (m_draft.wiring == TankWiring::inSeries)
+        if (m_session.draft().wiring == TankWiring::inSeries)
             return tr("What each lobe holds tells how far their unequal emptying can mislead.");
         return tr("Look at the curve and the findings, choose the zero mark, save.");
     }
@@ -73,7 +61,7 @@ QList<Caution> CalibrationGuide::cautions() const
     };
     QList<Caution> all;
     for (std::size_t i = 0; i < std::size(texts); ++i)
-        all.append({texts[i], m_draft.acknowledged.at(i)});
+        all.append({texts[i], m_session.draft().acknowledged.at(i)});
     return all;
 }
 
@@ -92,27 +80,6 @@ QString CalibrationGuide::reading(Signal signal, std::optional<Signal> second) c
     return second ? tr("%1, other lobe %2").arg(reading(signal), reading(*second)) : reading(signal);
 }
 
-Signal CalibrationGuide::tolerance(bool second) const
-{
-    const auto of = [second](const auto& each, Signal first) { return second ? each.value_or(first) : first; };
-    const auto all = pointsOf(m_draft.levels);
-    if (all.size() > 1) {
-        const Volume litres = all.back().added - all.front().added;
-        const double sweep = std::abs((of(all.back().signal2, all.back().signal) -
-                                       of(all.front().signal2, all.front().signal)).value());
-        if (litres > Volume{} && sweep > 0.0)
-            return Signal::of(kWantedLitres * sweep / litres.litres());
-    }
-    if (const auto span = possibleSpan(sender()))
-        return (span->highest - span->lowest) * kWantedShare;
-    const auto live = second ? m_live.second() : m_live.first();
-    if (!live.empty())
-        return abs(live.front().signal) * kWantedShare;
-    const auto& readings = m_draft.current.readings;
-    return readings.empty() ? Signal()
-                            : abs(of(readings.front().second, readings.front().signal)) * kWantedShare;
-}
-
 QList<Fact> CalibrationGuide::facts() const
 {
     return reviewing() ? reviewFacts() : readingFacts();
@@ -121,27 +88,20 @@ QList<Fact> CalibrationGuide::facts() const
 // The readings at this level.
 QList<Fact> CalibrationGuide::readingFacts() const
 {
-    const auto& readings = m_draft.current.readings;
+    const auto& readings = m_session.draft().current.readings;
     if (readings.empty())
         return {{tr("readings"), m_live.state() == LiveSignal::State::none
                                      ? tr("none yet; five make it sure")
                                      : tr("none yet; one that has settled is enough")}};
-    const CalibrationPoint all = pointsOf({m_draft.current}).front();
-    std::vector<TimedSignal> first, second;
-    for (const DraftReading& each : readings) {
-        first.push_back({each.time, each.signal});
-        second.push_back({each.time, each.second.value_or(each.signal)});
-    }
-    const SettledReading settled = settle(first, tolerance());
-    const bool sure = std::ranges::any_of(readings, &DraftReading::settled) ||
-                      (settled.settled && (!twoSignals() || settle(second, tolerance(true)).settled));
-    const int missing = kWantedReadings - int(readings.size());
-    const QString word = sure          ? tr("settled")
-                         : missing > 0 ? tr("not settled: read %1 times more").arg(missing)
-                                       : tr("still moving: wait and read again");
-    const QString spread = settled.standardError
-                               ? tr(" ± %1").arg(m_format.typed(settled.standardError->value(), 4))
-                               : QString();
+    const CalibrationPoint all = pointsOf({m_session.draft().current}).front();
+    const auto state = m_session.settling(sender(), liveSeries());
+    const int missing = CalibrationSession::kWantedReadings - int(readings.size());
+    const QString word = state == CalibrationSession::Settling::settled ? tr("settled")
+                         : state == CalibrationSession::Settling::tooFew
+                             ? tr("not settled: read %1 times more").arg(missing)
+                             : tr("still moving: wait and read again");
+    const auto error = m_session.current(sender(), liveSeries()).standardError;
+    const QString spread = error ? tr(" ± %1").arg(m_format.typed(error->value(), 4)) : QString();
     return {{tr("readings"), QString::number(readings.size())},
             {tr("mean"), reading(all.signal, all.signal2) + spread},
             {tr("state"), word}};
@@ -150,30 +110,11 @@ QList<Fact> CalibrationGuide::readingFacts() const
 QList<Fact> CalibrationGuide::done() const
 {
     QList<Fact> levels;
-    const auto all = pointsOf(m_draft.levels);
+    const auto all = pointsOf(m_session.draft().levels);
     for (std::size_t i = 0; i < all.size(); ++i)
         levels.prepend({i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
                        reading(all[i].signal, all[i].signal2)});
     return levels;
-}
-
-// With two signals a lobe may well stand still, but not both.
-std::optional<Notice> CalibrationGuide::stillness() const
-{
-    const auto all = points();
-    if (all.size() < 2 || all.back().added <= all.front().added)
-        return std::nullopt;
-    const auto moved = [](Signal from, Signal to) {
-        return abs(to - from) > abs(from) * kWantedShare;
-    };
-    if (moved(all.front().signal, all.back().signal) ||
-        moved(all.front().signal2.value_or(Signal()), all.back().signal2.value_or(Signal())))
-        return std::nullopt;
-    return Notice{
-        Notice::Severity::error,
-        Sentence::of("Neither signal has moved while %1 went in. Look at the wiring and the "
-                     "ground.",
-                     amount(all.back().added))};
 }
 
 QList<NoticeText> CalibrationGuide::notices() const
@@ -187,27 +128,13 @@ QList<NoticeText> CalibrationGuide::notices() const
     if (m_resumed)
         notices.push_back(
             {Notice::Severity::info, Sentence::of("Taken up where it was left: nothing is lost.")});
-    const auto still = twoSignals() ? stillness() : std::nullopt;
-    if (still)
-        notices.push_back(*still);
-    if (const auto why = twoSignals() && reviewing() ? whyNoCurve() : std::nullopt)
-        notices.push_back(noticeOf(*why));
     QList<NoticeText> texts;
     for (const Notice& notice : notices)
         texts.append(noticeText(notice, m_format));
-    return twoSignals() ? texts : texts + noticeTexts(findings(), m_format);
-}
-
-std::vector<Notice> CalibrationGuide::findings() const
-{
     std::vector<Notice> found;
-    if (const auto fitted = fit()) {
-        // What only the whole sweep can tell waits for the review.
-        for (const Finding& finding : fitted->findings)
-            if (finding.severity == Severity::error || reviewing())
-                found.push_back(noticeOf(finding));
-    }
-    return found;
+    for (const Finding& finding : m_session.findings(sender()))
+        found.push_back(noticeOf(finding));
+    return texts + noticeTexts(found, m_format);
 }
 
 QString CalibrationGuide::goWord() const
@@ -216,23 +143,23 @@ QString CalibrationGuide::goWord() const
         return tr("All of it holds");
     if (reviewing())
         return tr("Save this calibration");
-    if (!m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty())
+    if (isTyped())
         return tr("Take this reading");
-    return m_draft.stage == CalibrationStage::pours ? tr("Next pour") : tr("Next step");
+    return m_session.stage() == CalibrationStage::pours ? tr("Next pour") : tr("Next step");
 }
 
 QString CalibrationGuide::otherWord() const
 {
-    if (m_draft.stage == CalibrationStage::pours)
+    if (m_session.stage() == CalibrationStage::pours)
         return tr("Now fill it up");
-    return m_draft.stage == CalibrationStage::verify ? tr("Without verifying") : QString();
+    return m_session.stage() == CalibrationStage::verify ? tr("Without verifying") : QString();
 }
 
 QString CalibrationGuide::backWord() const
 {
     if (preparing())
         return {};
-    return m_draft.current.readings.empty() ? tr("One step back") : tr("Last reading away");
+    return m_session.draft().current.readings.empty() ? tr("One step back") : tr("Last reading away");
 }
 
 } // namespace undermark

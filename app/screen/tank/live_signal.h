@@ -30,7 +30,6 @@ public:
     enum class State { none, waiting, live, silent, ended };
 
     static constexpr Seconds kWindow{30};      // slosh has a memory of some seconds
-    static constexpr Seconds kShortest{10};    // less than that tells nothing of settling
     static constexpr Seconds kSilentAfter{10};
     static constexpr std::size_t kFewest = 10; // kept from a slow source, however old
     static constexpr std::size_t kMost = 600;

@@ -64,45 +64,7 @@ QList<QPointF> lineOf(const LevelCurve& curve, const PlotAxis& x, const PlotAxis
     return line;
 }
 
-} // namespace
-
-PlotPicture tankPicture(std::span<const CalibrationPoint> points, const CalibrationFit& fit,
-                        const Sender& sender, std::optional<Volume> zeroMark,
-                        const UnitFormat& format)
-{
-    PlotPicture picture;
-    if (points.size() < 2)
-        return picture;
-    double lowest = points[0].signal.value(), highest = lowest, most = 0.0;
-    for (const CalibrationPoint& point : points) {
-        lowest = std::min(lowest, point.signal.value());
-        highest = std::max(highest, point.signal.value());
-        most = std::max(most, format.inUnit(point.added));
-    }
-    const PlotAxis x = signalAxis(lowest, highest);
-    const PlotAxis y = PlotAxis::around(0.0, most, kMostTicks);
-    const double usual = fit.residualSd ? format.inUnit(*fit.residualSd) : 0.0;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        const double miss = format.inUnit(missOf(points, i, sender).value_or(Volume{}));
-        picture.marks.append({x.share(points[i].signal.value()),
-                              1.0 - y.share(format.inUnit(points[i].added)),
-                              -miss / (y.high() - y.low()), usual > 0.0 && std::abs(miss) > 2 * usual});
-    }
-    if (fit.curve)
-        picture.line = lineOf(*fit.curve, x, y, format);
-    picture.xTicks = x.ticks(format, false);
-    picture.yTicks = y.ticks(format, true);
-    picture.xTitle = QString::fromStdString(sender.unit);
-    picture.yTitle = TankWords::tr("%1 since drained").arg(format.volumeUnit());
-    if (zeroMark) {
-        picture.postAt = 1.0 - y.share(format.inUnit(*zeroMark));
-        picture.postName = TankWords::tr("zero mark");
-    }
-    picture.spoken = TankWords::tr("Level curve, points: %1, up to %2")
-                         .arg(int(points.size()))
-                         .arg(format.volume({points.back().added, {}}));
-    return picture;
-}
+enum class Lobe { withPump, other };
 
 PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
                         const UnitFormat& format)
@@ -128,14 +90,62 @@ PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe
     return picture;
 }
 
-QList<Fact> lobeFacts(const SaddleCurves& curves, const UnitFormat& format)
+} // namespace
+
+PlotPicture tankPicture(const Gauge& gauge, const Sender& sender, std::optional<Volume> zeroMark,
+                        const UnitFormat& format)
+{
+    if (gauge.hasTwoSignals())
+        return lobePicture(gauge.lobes()[0], sender, Lobe::withPump, format);
+    PlotPicture picture;
+    const std::span<const CalibrationPoint> points = gauge.points();
+    if (points.size() < 2)
+        return picture;
+    double lowest = points[0].signal.value(), highest = lowest, most = 0.0;
+    for (const CalibrationPoint& point : points) {
+        lowest = std::min(lowest, point.signal.value());
+        highest = std::max(highest, point.signal.value());
+        most = std::max(most, format.inUnit(point.added));
+    }
+    const PlotAxis x = signalAxis(lowest, highest);
+    const PlotAxis y = PlotAxis::around(0.0, most, kMostTicks);
+    const double usual = gauge.residualSd() ? format.inUnit(*gauge.residualSd()) : 0.0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const double miss = format.inUnit(missOf(points, i, sender).value_or(Volume{}));
+        picture.marks.append({x.share(points[i].signal.value()),
+                              1.0 - y.share(format.inUnit(points[i].added)),
+                              -miss / (y.high() - y.low()), usual > 0.0 && std::abs(miss) > 2 * usual});
+    }
+    if (gauge.curve())
+        picture.line = lineOf(*gauge.curve(), x, y, format);
+    picture.xTicks = x.ticks(format, false);
+    picture.yTicks = y.ticks(format, true);
+    picture.xTitle = QString::fromStdString(sender.unit);
+    picture.yTitle = TankWords::tr("%1 since drained").arg(format.volumeUnit());
+    if (zeroMark) {
+        picture.postAt = 1.0 - y.share(format.inUnit(*zeroMark));
+        picture.postName = TankWords::tr("zero mark");
+    }
+    picture.spoken = TankWords::tr("Level curve, points: %1, up to %2")
+                         .arg(int(points.size()))
+                         .arg(format.volume({points.back().added, {}}));
+    return picture;
+}
+
+PlotPicture otherLobePicture(const Gauge& gauge, const Sender& sender, const UnitFormat& format)
+{
+    return gauge.hasTwoSignals() ? lobePicture(gauge.lobes()[1], sender, Lobe::other, format)
+                                 : PlotPicture();
+}
+
+QList<Fact> lobeFacts(const Gauge& gauge, const UnitFormat& format)
 {
     const auto holds = [&format](const LevelCurve& curve) {
         const CurveKnot& top = curve.highest();
         return format.volume({top.added + top.width, top.sd});
     };
-    return {{TankWords::tr("the lobe with the pump takes"), holds(curves.first)},
-            {TankWords::tr("the other lobe takes"), holds(curves.second)}};
+    return {{TankWords::tr("the lobe with the pump takes"), holds(gauge.lobes()[0])},
+            {TankWords::tr("the other lobe takes"), holds(gauge.lobes()[1])}};
 }
 
 } // namespace undermark

@@ -3,27 +3,22 @@
 
 #include "app/screen/base/fact.h"
 #include "app/screen/base/plot_picture.h"
-#include "engine/calibration/calibrate.h"
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/gauge.h"
 
 #include <optional>
-#include <span>
 
 namespace undermark {
 
 // The level curve over its points: signal to the right, litres since drained
 // upwards. A point's whisker is how far the curve drawn without it misses it;
 // one that misses by over twice the usual is drawn hollow. Points alone where
-// the fit has no curve. O(points) fits.
-PlotPicture tankPicture(std::span<const CalibrationPoint> points, const CalibrationFit& fit,
-                        const Sender& sender, std::optional<Volume> zeroMark,
+// the readings allow no curve. With two signals the lobe with the pump, its litres
+// upwards. O(points) fits.
+PlotPicture tankPicture(const Gauge& gauge, const Sender& sender, std::optional<Volume> zeroMark,
                         const UnitFormat& format);
 
-// A saddle tank read by two signals: one lobe's curve, its litres upwards.
-enum class Lobe { withPump, other };
-PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
-                        const UnitFormat& format);
-// What each lobe holds.
-QList<Fact> lobeFacts(const SaddleCurves& curves, const UnitFormat& format);
+// With two signals the other lobe, else empty; and what each of the two holds.
+PlotPicture otherLobePicture(const Gauge& gauge, const Sender& sender, const UnitFormat& format);
+QList<Fact> lobeFacts(const Gauge& gauge, const UnitFormat& format);
 
 } // namespace undermark

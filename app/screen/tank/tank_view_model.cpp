@@ -5,6 +5,7 @@
 #include "app/screen/logbook/log_lines.h"
 #include "app/screen/tank/tank_picture.h"
 #include "engine/outlook/outlook.h"
+#include "engine/tables/gauge_table_csv.h"
 #include "engine/tank/next_proof.h"
 
 #include <QClipboard>
@@ -43,12 +44,8 @@ PlotPicture TankViewModel::plot() const
 {
     if (!m_plot) {
         m_plot.emplace();
-        if (m_known && m_known->saddle)
-            m_plot = lobePicture(m_known->saddle->first, m_known->vehicle().sender, Lobe::withPump,
-                                 m_format);
-        else if (m_known && m_known->fit)
-            m_plot = tankPicture(m_known->log.calibration->value.points, *m_known->fit,
-                                 m_known->vehicle().sender,
+        if (m_known && m_known->log.calibration)
+            m_plot = tankPicture(m_known->gauge, m_known->vehicle().sender,
                                  m_known->log.calibration->value.zeroMark, m_format);
     }
     return *m_plot;
@@ -56,9 +53,8 @@ PlotPicture TankViewModel::plot() const
 
 PlotPicture TankViewModel::secondPlot() const
 {
-    if (!m_known || !m_known->saddle)
-        return {};
-    return lobePicture(m_known->saddle->second, m_known->vehicle().sender, Lobe::other, m_format);
+    return m_known ? otherLobePicture(m_known->gauge, m_known->vehicle().sender, m_format)
+                   : PlotPicture();
 }
 
 void TankViewModel::setFormat(const UnitFormat& format)
@@ -73,12 +69,13 @@ QList<Fact> TankViewModel::curveFacts() const
     if (!calibrated())
         return {};
     const Calibration& calibration = m_known->log.calibration->value;
-    if (m_known->saddle)
+    const Gauge& gauge = m_known->gauge;
+    if (gauge.hasTwoSignals())
         return QList<Fact>{{tr("calibrated"), dateText(calibration.time)},
                            {tr("zero mark"), tr("%1 above drained")
                                                  .arg(m_format.volume({calibration.zeroMark, {}}))}} +
-               lobeFacts(*m_known->saddle, m_format);
-    const LevelCurve& curve = *m_known->curve();
+               lobeFacts(gauge, m_format);
+    const LevelCurve& curve = *gauge.curve();
     const QString unit = QString::fromStdString(m_known->vehicle().sender.unit);
     const auto reading = [&](Signal signal) {
         return tr("%1 %2").arg(m_format.typed(signal.value(), 4), unit);
@@ -91,20 +88,20 @@ QList<Fact> TankViewModel::curveFacts() const
         {tr("full"), tr("%1 above drained, at %2")
                          .arg(m_format.volume({curve.highest().added, {}}),
                               reading(curve.highest().signal))}};
-    if (m_known->fit->residualSd)
+    if (gauge.residualSd())
         facts.append({tr("a point misses the curve by"),
-                      m_format.volume({*m_known->fit->residualSd, {}})});
-    if (m_known->fit->readsHighBy > Volume{})
+                      m_format.volume({*gauge.residualSd(), {}})});
+    if (gauge.readsHighBy() > Volume{})
         facts.append({tr("while driving, lower than read by"),
-                      m_format.volume({m_known->fit->readsHighBy, {}})});
+                      m_format.volume({gauge.readsHighBy(), {}})});
     return facts;
 }
 
 QList<NoticeText> TankViewModel::findings() const
 {
     std::vector<Notice> notices;
-    if (m_known && m_known->fit)
-        for (const Finding& finding : m_known->fit->findings)
+    if (m_known)
+        for (const Finding& finding : m_known->gauge.findings())
             notices.push_back(noticeOf(finding));
     return noticeTexts(notices, m_format);
 }
@@ -125,7 +122,7 @@ const GaugeTable* TankViewModel::gauge() const
             GaugeTableRequest request = m_request;
             request.zeroMark = m_known->log.calibration->value.zeroMark;
             request.signalStep = m_known->vehicle().sender.resolution;
-            if (auto table = gaugeTable(*m_known->curve(), request))
+            if (auto table = gaugeTable(*m_known->gauge.curve(), request))
                 m_table = std::move(*table);
         }
     }
@@ -152,7 +149,7 @@ QList<Fact> TankViewModel::table() const
 
 QString TankViewModel::tableNote() const
 {
-    if (m_known && m_known->saddle)
+    if (m_known && m_known->gauge.hasTwoSignals())
         return tr("Two signals have no gauge table: a gauge takes one, as of senders in series.");
     if (!gauge())
         return tr("A gauge table needs a calibration first.");
@@ -197,12 +194,7 @@ void TankViewModel::switchTableUnit()
 
 QString TankViewModel::tableText() const
 {
-    QString text = m_request.unit == GaugeUnit::percent ? QStringLiteral("signal,percent\n")
-                                                        : QStringLiteral("signal,litres\n");
-    for (const GaugeTableRow& row : gauge()->rows)
-        text += QString::number(row.signal.value(), 'g', 8) + u',' +
-                QString::number(row.value, 'f', m_request.decimals) + u'\n';
-    return text;
+    return QString::fromStdString(gaugeTableCsv(*gauge(), m_request.unit, m_request.decimals));
 }
 
 void TankViewModel::copyTable()

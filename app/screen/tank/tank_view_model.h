@@ -39,10 +39,10 @@ public:
     // `car` outlives the view model.
     explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
 
-    bool calibrated() const { return m_known && (m_known->curve() || m_known->saddle); }
+    bool calibrated() const { return m_known && m_known->gauge.isKnown(); }
     PlotPicture plot() const;       // two signals: of the lobe with the pump
     PlotPicture secondPlot() const; // and of the other one; else empty
-    bool hasTable() const { return m_known && m_known->curve(); }
+    bool hasTable() const { return m_known && m_known->gauge.curve(); }
     QList<Fact> curveFacts() const;
     QList<NoticeText> findings() const;
     QList<Fact> table() const; // signal by value

@@ -47,8 +47,7 @@ private slots:
         const CliRunner run;
         const json out = run("calibrate " + kCylinder + " --at 1 --json").json();
         QVERIFY(out["prior"].get<bool>());
-        // Cylinder D .4 L .9 m at h .1: 22.110655 L (circular segment, calculated apart from the
-        // project).
+        // Cylinder D .4 L .9 m at h .1: 22.110655 L (the circle's segment, closed form).
         QVERIFY(std::abs(number(out["at"]["litres"]) - 22.110655) < 1e-6);
         QVERIFY(number(out["at"]["sd"]) > 3.0);
         QVERIFY(out["uncertainty_l"].is_null());

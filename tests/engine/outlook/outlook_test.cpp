@@ -216,7 +216,7 @@ private slots:
         VehicleLog log = invented();
         const double before = learn(log)->reserve.reserve().sd.litres();
         const CarKnowledge car = learn(log).value();
-        const Signal zero = car.curve()->signalAt(log.calibration->value.zeroMark);
+        const Signal zero = car.gauge.curve()->signalAt(log.calibration->value.zeroMark);
         for (int i = 0; i < 5; ++i) {
             Fill fill = fullFill(100 + 10 * i, kLastFillKm + 550.0 * (i + 1), 47 + 0.3 * i);
             fill.signalBefore = zero;

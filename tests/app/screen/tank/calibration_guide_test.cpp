@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/tank/calibration_draft_file.h"
 #include "app/screen/tank/calibration_guide.h"
 #include "tests/support/fake_car.h"
 #include "tests/support/test_main.h"
@@ -341,8 +342,8 @@ private slots:
         type(guide, 0, "6");
         guide.go();
         const auto known = car.knowledge();
-        QVERIFY((*known)->saddle.has_value());
-        const LevelReading half = readSaddle(*(*known)->saddle, Signal::of(1.5), Signal::of(2.4));
+        QVERIFY((*known)->gauge.hasTwoSignals());
+        const LevelReading half = *(*known)->gauge.read({Signal::of(1.5), Signal::of(2.4)});
         QVERIFY(std::abs(half.added.mean.litres() - 20.0) < 0.5); // 15 + 5, lines nearly straight
         QCOMPARE((*known)->log.calibration->value.zeroMark, Volume::fromLitres(6));
         QCOMPARE((*known)->log.calibration->value.points[3].signal2, Signal::of(1.9));

@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A calibration that is being taken, as it is kept on disk between two touches:
-// whoever stands there with a can loses nothing to a flat battery.
+// A calibration that is being taken: plain facts, kept on disk between two touches
+// so that whoever stands there with a can loses nothing to a flat battery.
 #pragma once
 
-#include "engine/base/error.h"
 #include "engine/base/records.h"
 
-#include <filesystem>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace undermark {
@@ -52,15 +49,5 @@ struct CalibrationDraft {
 // The levels as the logbook stores them: litres since drained, readings averaged
 // (each by how many it stands for; the sd is that of all of them together).
 std::vector<CalibrationPoint> pointsOf(const std::vector<DraftLevel>& levels);
-
-// Where the draft of the car `id` is kept: beside its logbook.
-std::filesystem::path draftFile(const std::filesystem::path& folder, const std::string& id);
-
-// The draft in `file`: written to a new file, synced, and renamed over the old
-// one, so that there is always one whole draft. Errors: fileAccess.
-Result<void> keepDraft(const CalibrationDraft& draft, const std::filesystem::path& file);
-// Nothing where there is none. Errors: fileAccess; damaged, the file is left there.
-Result<std::optional<CalibrationDraft>> findDraft(const std::filesystem::path& file);
-void dropDraft(const std::filesystem::path& file);
 
 } // namespace undermark

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/lobes.h"
 
 #include <algorithm>
 #include <array>
@@ -41,14 +41,14 @@ struct Lobe {
 
 } // namespace
 
-bool isSaddle(std::span<const CalibrationPoint> points)
+bool haveTwoSignals(std::span<const CalibrationPoint> points)
 {
     return !points.empty() && std::ranges::all_of(points, [](const CalibrationPoint& point) {
         return point.signal2.has_value();
     });
 }
 
-Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
+Result<std::vector<LevelCurve>> fitLobes(std::span<const CalibrationPoint> points)
 {
     if (points.size() < 3)
         return failInput(Sentence::of("a saddle tank needs at least three points"));
@@ -97,14 +97,14 @@ Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points)
     Result<LevelCurve> second = LevelCurve::fromKnots(lobes[1].knots);
     if (!second)
         return fail(second.error());
-    return SaddleCurves{std::move(*first), std::move(*second)};
+    return std::vector{std::move(*first), std::move(*second)};
 }
 
-LevelReading readSaddle(const SaddleCurves& curves, Signal first, Signal second)
+LevelReading readLobes(std::span<const LevelCurve> lobes, Signal first, Signal second)
 {
     LevelReading out;
-    const LevelReading a = curves.first.read(first);
-    const LevelReading b = curves.second.read(second);
+    const LevelReading a = lobes[0].read(first);
+    const LevelReading b = lobes[1].read(second);
     if (a.bound == b.bound)
         out.bound = a.bound;
     double mean = 0.0, variance = 0.0;
@@ -118,8 +118,8 @@ LevelReading readSaddle(const SaddleCurves& curves, Signal first, Signal second)
         mean += upper ? 0.5 * width : -0.5 * width;
         variance += width * width / 12.0;
     };
-    add(a, curves.first);
-    add(b, curves.second);
+    add(a, lobes[0]);
+    add(b, lobes[1]);
     out.added = {Volume::fromLitres(mean), Volume::fromLitres(std::sqrt(variance))};
     return out;
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/calibration/saddle.h"
+#include "engine/calibration/lobes.h"
 #include "engine/tracking/transfer_watch.h"
 #include "tests/support/test_main.h"
 
@@ -8,7 +8,7 @@
 
 using namespace undermark;
 
-class SaddleTest : public QObject {
+class LobesTest : public QObject {
     Q_OBJECT
     static CalibrationPoint point(double litres, double first, double second)
     {
@@ -18,9 +18,9 @@ class SaddleTest : public QObject {
         out.signal2 = Signal::of(second);
         return out;
     }
-    static double litresAt(const SaddleCurves& curves, double first, double second)
+    static double litresAt(const std::vector<LevelCurve>& curves, double first, double second)
     {
-        return readSaddle(curves, Signal::of(first), Signal::of(second)).added.mean.litres();
+        return readLobes(curves, Signal::of(first), Signal::of(second)).added.mean.litres();
     }
 
 private slots:
@@ -28,7 +28,7 @@ private slots:
     {
         const std::vector<CalibrationPoint> points{point(0, 0, 9), point(10, 2, 9), point(20, 4, 9),
                                                    point(30, 4, 5), point(40, 4, 1)};
-        const auto curves = fitSaddle(points);
+        const auto curves = fitLobes(points);
         QVERIFY(curves.has_value());
         QVERIFY(std::abs(litresAt(*curves, 2, 9) - 10.0) < 1e-9);
         QVERIFY(std::abs(litresAt(*curves, 2, 5) - 20.0) < 1e-9);   // never poured like this
@@ -39,7 +39,7 @@ private slots:
     {
         const std::vector<CalibrationPoint> points{point(0, 0, 0), point(20, 4, 0), point(40, 4, 4),
                                                    point(60, 8, 8)};
-        const auto curves = fitSaddle(points);
+        const auto curves = fitLobes(points);
         QVERIFY(curves.has_value());
         QVERIFY(std::abs(litresAt(*curves, 8, 8) - 60.0) < 1e-9);
         QVERIFY(std::abs(litresAt(*curves, 8, 4) - 50.0) < 1e-9);
@@ -48,19 +48,19 @@ private slots:
     void bothOnTheLowerStopIsOneSided()
     {
         const std::vector<CalibrationPoint> points{point(0, 1, 1), point(20, 4, 1), point(40, 4, 4)};
-        const auto curves = fitSaddle(points);
+        const auto curves = fitLobes(points);
         QVERIFY(curves.has_value());
-        QCOMPARE(readSaddle(*curves, Signal::of(0.5), Signal::of(0.5)).bound, LevelBound::atMost);
-        QCOMPARE(readSaddle(*curves, Signal::of(3.0), Signal::of(0.5)).bound, LevelBound::exact);
+        QCOMPARE(readLobes(*curves, Signal::of(0.5), Signal::of(0.5)).bound, LevelBound::atMost);
+        QCOMPARE(readLobes(*curves, Signal::of(3.0), Signal::of(0.5)).bound, LevelBound::exact);
     }
 
     void whatCannotBeASaddleTankIsSaid()
     {
         const std::vector<CalibrationPoint> turning{point(0, 0, 0), point(10, 4, 1), point(20, 2, 2),
                                                     point(30, 5, 3)};
-        QVERIFY(!fitSaddle(turning));
+        QVERIFY(!fitLobes(turning));
         const std::vector<CalibrationPoint> still{point(0, 0, 0), point(10, 4, 0), point(20, 5, 0)};
-        QVERIFY(!fitSaddle(still));
+        QVERIFY(!fitLobes(still));
     }
 
     void equalLobesInSeriesAddNoSpread()
@@ -92,5 +92,5 @@ private slots:
     }
 };
 
-UNDERMARK_TEST(SaddleTest)
-#include "saddle_test.moc"
+UNDERMARK_TEST(LobesTest)
+#include "lobes_test.moc"

@@ -13,29 +13,25 @@
 #include "engine/calibration/level_curve.h"
 
 #include <span>
+#include <vector>
 
 namespace undermark {
 
-struct SaddleCurves {
-    LevelCurve first;
-    LevelCurve second;
-};
-
 // Two signals at every point: the two-signal form.
-bool isSaddle(std::span<const CalibrationPoint> points);
+bool haveTwoSignals(std::span<const CalibrationPoint> points);
 
-// Splits every pour between the lobes by which signals moved: one moved, it took
+// Both curves. Splits every pour between the lobes by which signals moved: one moved, it took
 // all; both moved, in the ratio of what each took per signal before (equal shares
 // of the spans where nothing is known). The litres split like that carry a tenth
 // as sd. Points in the order of rising litres, every one with both signals.
 // badInput: fewer than three points, a signal missing or never moving, or one that
 // turns by more than 2 % of its span.
 // Simplification: a movement under 2 % of a signal's span is none.
-Result<SaddleCurves> fitSaddle(std::span<const CalibrationPoint> points);
+Result<std::vector<LevelCurve>> fitLobes(std::span<const CalibrationPoint> points);
 
 // Both lobes together. A lobe on a stop counts as anywhere in the stop's width
 // (sd = width / sqrt 12); with both on the same stop the whole is one-sided.
-LevelReading readSaddle(const SaddleCurves& curves, Signal first, Signal second);
+LevelReading readLobes(std::span<const LevelCurve> lobes, Signal first, Signal second);
 
 // Series wiring: how far unequal emptying can shift the level at one signal. One
 // lobe of capacity a, the other b: the sum signal weighs litres by 1/a and 1/b, so

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One car's gauge: what a reading says in litres since drained, whatever the tank is
+// wired like: one sender, two in series, or one in each lobe of a saddle tank.
+//
+// Guarantees (tests/engine/calibration/gauge_test.cpp):
+//  * a gauge that was never calibrated, or whose readings allow no curve, reads nothing;
+//  * two lobes are read by both signals or not at all;
+//  * driving, the level is read lower by the hysteresis, and a bound from below never is;
+//  * senders in series are less sure by their unequal emptying.
+#pragma once
+
+#include "engine/calibration/calibrate.h"
+#include "engine/calibration/circuit.h"
+
+namespace undermark {
+
+// What the sender says at one moment; `other`: the second lobe's.
+struct SenderReading {
+    Signal signal;
+    std::optional<Signal> other;
+};
+
+class Gauge {
+public:
+    Gauge() = default;   // not calibrated
+
+    // By one signal, or by two where every point has both. badInput as
+    // fitCalibration() and fitLobes() say.
+    static Result<Gauge> calibrate(std::span<const CalibrationPoint> points, const Sender& sender,
+                                   const CalibrationOptions& options = {});
+    // A curve that nobody poured, from the tank's shape.
+    static Gauge prior(LevelCurve curve);
+    // The same with senders in series whose lobes empty unequally (seriesSpread()).
+    Gauge inSeries(Volume spread) const;
+
+    bool isKnown() const { return !lobes().empty(); }
+    bool isPrior() const { return m_isPrior; }
+    bool hasTwoSignals() const { return lobes().size() == 2; }
+    // A curve for each signal, the lobe with the pump first; none: see findings().
+    std::span<const LevelCurve> lobes() const;
+    // The curve where one signal is enough, else none.
+    const LevelCurve* curve() const;
+    // What the curves were drawn through, as taken.
+    std::span<const CalibrationPoint> points() const { return m_points; }
+
+    // Litres since drained at a reading. `noise`: its sd, of one signal. Nothing
+    // where isKnown() is false or the reading has not the signals that are needed.
+    std::optional<LevelReading> read(const SenderReading& reading,
+                                     std::optional<Signal> noise = std::nullopt) const;
+    // The same, lowered by what the sender may read high on the way down. A level of
+    // at most so much is true as it stands.
+    std::optional<LevelReading> readDriving(const SenderReading& reading) const;
+    // Why the wiring cannot have given this reading, or nothing. What the circuit
+    // does not tell the calibrated sweep may: nothing at all is a short where the sweep
+    // stays well away from it, and a whole sweep beyond either end lies no stop of a float.
+    std::optional<CircuitFault> faultOf(const SenderReading& reading, const Sender& sender) const;
+
+    // Litres since drained, the stops' own included. Only where isKnown().
+    Volume lowest() const;
+    Volume full() const;
+    // How well so many litres since drained are known to be what the gauge shows there.
+    // Where they were poured and read the curve's shape between its points does not
+    // matter, only the pours' error and the reading's. Only where isKnown().
+    Estimate<Volume> known(Volume added) const;
+
+    // Of the calibration by one signal; empty or zero with two.
+    const std::vector<Finding>& findings() const { return m_fit.findings; }
+    std::optional<Volume> residualSd() const { return m_fit.residualSd; }
+    const CurveUncertainty& uncertainty() const { return m_fit.uncertainty; }
+    Volume readsHighBy() const { return m_fit.readsHighBy; }
+    Volume seriesSpread() const { return m_seriesSpread; }
+
+private:
+    Volume sdBetweenPoints(Volume added) const;
+
+    CalibrationFit m_fit;
+    std::vector<LevelCurve> m_both;   // with two signals; then m_fit is empty
+    std::vector<CalibrationPoint> m_points;
+    Volume m_seriesSpread;
+    bool m_isPrior = false;
+};
+
+} // namespace undermark
