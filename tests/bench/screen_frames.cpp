@@ -7,11 +7,11 @@
 //   screen_frames empty|screen START_NS FOLDER   first frame, ms after START_NS; memory
 //   screen_frames scroll FILLS            frame times while the log is slid
 #include "app/car/demo_logbook.h"
-#include "app/car/logbook_car.h"
+#include "app/car/car.h"
 #include "app/car/open_car.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/typeface.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -63,7 +63,7 @@ QQuickWindow* load(QQmlApplicationEngine& engine, QVariantMap properties, int pa
 
 int first(bool empty, const char* startNs, const char* folder)
 {
-    std::unique_ptr<CarService> car;
+    std::optional<Car> car;
     std::unique_ptr<Screen> screen;
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
@@ -74,7 +74,7 @@ int first(bool empty, const char* startNs, const char* folder)
         useTypeface();
         CarSource source;
         source.logbook = std::filesystem::path(folder) / "demo.sqlite";
-        car = std::move(*openCar(source));
+        car.emplace(openCar(source));
         screen = std::make_unique<Screen>(*car);
         window = load(engine, screen->properties(), 0);
     }
@@ -86,7 +86,7 @@ int first(bool empty, const char* startNs, const char* folder)
 }
 
 // A log of so many fills, every ten days one.
-std::unique_ptr<CarService> longLog(const test::TestFolder& folder, int fills)
+Car longLog(const test::TestFolder& folder, int fills)
 {
     using namespace std::chrono;
     auto logbook = Logbook::open(folder.path / "long.sqlite", OpenMode::createIfMissing);
@@ -105,18 +105,19 @@ std::unique_ptr<CarService> longLog(const test::TestFolder& folder, int fills)
         all.push_back(fill);
     }
     if (!logbook->addAll<Fill>(id, all, first + hours(24 * fills)))
-        return nullptr;
-    return std::make_unique<LogbookCar>(std::move(*logbook), folder.path / "long.sqlite", id,
-                                        [first, fills] { return first + hours(24 * fills); });
+        qFatal("the log was not stored");
+    return Car::open(folder.path / "long.sqlite", OpenMode::readWrite,
+                     [first, fills] { return first + hours(24 * fills); })
+        .value();
 }
 
 int scroll(int fills)
 {
     const test::TestFolder folder;
-    const auto car = longLog(folder, fills);
+    Car car = longLog(folder, fills);
     QElapsedTimer timer;
     timer.start();
-    Screen screen(*car);
+    Screen screen(car);
     std::printf("view models over %d fills: %lld ms\n", fills, static_cast<long long>(timer.elapsed()));
     QQmlApplicationEngine engine;
     QQuickWindow* window = load(engine, screen.properties(), 4);

@@ -5,7 +5,7 @@ import QtTest
 import Undermark.Fixture
 import Undermark.Ui
 
-// The whole screen over the invented car, touched and looked at.
+// The whole screen over the demo car, touched and looked at.
 TestCase {
     id: root
 

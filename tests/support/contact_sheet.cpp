@@ -8,7 +8,7 @@
 #include "app/screen/base/screen.h"
 #include "app/screen/base/translations.h"
 #include "app/screen/base/typeface.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 
 #include <QDir>
 #include <QFile>
@@ -279,10 +279,10 @@ QList<QImage> draw(const State& state, const QDir& folder, const QString& langua
         table.write("date,litres,odometer_km,note\n2026-09-02,41.5,200100,\n"
                     "2026-09-09,38.2,200570,\n2026-09-20,44.0,201120,\n");
     table.close();
-    const auto car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
+    Car car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
     Translations translations;
     translations.use(language);
-    Screen screen(*car);
+    Screen screen(car);
     screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
     screen.settings.override("language", language);
     screen.setFormat();

@@ -19,7 +19,7 @@ constexpr std::array kConfidences{0.95, 0.99, 0.999};
 
 } // namespace
 
-PlanViewModel::PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent)
+PlanViewModel::PlanViewModel(Car& car, Units units, const QString& folder, QObject* parent)
     : QObject(parent), m_car(car), m_format(units),
       m_files(folder, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
               QString::fromStdString((car.folder() / "routes").string())),
@@ -121,19 +121,15 @@ void PlanViewModel::selectLeg(int leg)
 
 Result<PlanViewModel::Planned> PlanViewModel::planned(const Route& route)
 {
-    const auto known = m_car.knowledge();
-    if (!known)
-        return fail(known.error());
-    const auto tank = tankFromCar(**known);
-    if (!tank)
-        return fail(tank.error());
-    PlanRequest request = planRequest(route, *tank);
-    request.aim = m_aim;
-    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
-    auto answer = plan(request);
+    auto request = m_car.planRequest(route);
+    if (!request)
+        return fail(request.error());
+    request->aim = m_aim;
+    request->confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
+    auto answer = plan(*request);
     if (!answer)
         return fail(answer.error());
-    return Planned{std::move(request), std::move(*answer)};
+    return Planned{std::move(*request), std::move(*answer)};
 }
 
 void PlanViewModel::show(Result<Planned> planned)

@@ -10,7 +10,7 @@
 // How its rows are changed: app/screen/ahead/route_edit_model.h.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/route_edit_model.h"
 #include "app/screen/base/fact.h"
@@ -77,7 +77,7 @@ class PlanViewModel : public QObject {
 public:
     // `car` outlives the view model. Route files are looked for in `folder`, and
     // where saved ones are: in routes/ beside the logbook.
-    PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent = nullptr);
+    PlanViewModel(Car& car, Units units, const QString& folder, QObject* parent = nullptr);
 
     FileList* files() { return &m_files; }
     RouteEditModel* editor() { return &m_editor; }
@@ -135,7 +135,7 @@ private:
     QString outcome(const Plan& plan) const;
     void showHere();
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     FileList m_files;
     RouteEditModel m_editor;        // of all of the route

@@ -100,7 +100,7 @@ int selfTest(QQuickWindow& window, ScreenSettings& settings)
     return g_warnings == 0 ? 0 : 1;
 }
 
-int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
+int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
 {
     Translations translations;
     Screen screen(car, options.settingsFile());
@@ -169,10 +169,8 @@ int runScreen(int argc, char** argv, const CarOpener& open)
     prepareDrawing();
     // From here on, so that what Qt says about the machine is not held against us.
     g_defaultHandler = qInstallMessageHandler(countWarnings);
-    Result<std::unique_ptr<CarService>> car = open(options->source);
-    if (!car)
-        car = unavailableCar(car.error());
-    return show(application, *options, **car);
+    Car car = open(options->source);
+    return show(application, *options, car);
 }
 
 } // namespace undermark

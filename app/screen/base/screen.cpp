@@ -6,7 +6,7 @@ namespace undermark {
 namespace {
 
 // The car that was shown last, if the logbook still has it.
-CarService& remembered(CarService& car, const ScreenSettings& settings)
+Car& remembered(Car& car, const ScreenSettings& settings)
 {
     if (!settings.car().isEmpty())
         (void)car.showCar(settings.car().toStdString());
@@ -15,7 +15,7 @@ CarService& remembered(CarService& car, const ScreenSettings& settings)
 
 } // namespace
 
-Screen::Screen(CarService& car, const QString& settingsFile)
+Screen::Screen(Car& car, const QString& settingsFile)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
       now(car), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
       m_car(car)

@@ -28,7 +28,7 @@ class Screen : public QObject {
 public:
     // `car` outlives the screen. Settings and half-typed answers are kept in the
     // INI file `settingsFile`; empty: nothing is kept.
-    explicit Screen(CarService& car, const QString& settingsFile = {});
+    explicit Screen(Car& car, const QString& settingsFile = {});
 
     ScreenSettings settings;
     DrivingLock lock;
@@ -55,7 +55,7 @@ private:
     void showCar(int row);
     void startOver(); // with another car
 
-    CarService& m_car;
+    Car& m_car;
     QTimer m_watch;
 };
 

@@ -41,7 +41,7 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 
 } // namespace
 
-LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& folder,
+LogbookViewModel::LogbookViewModel(Car& car, Units units, const QString& folder,
                                    QObject* parent)
     : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
       m_transfer(car, folder)
@@ -52,11 +52,8 @@ LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& 
         emit stored();
     });
     connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
-        const auto back = [this, added](Logbook& logbook) {
-            return logbook.undoAll(added, m_car.time());
-        };
         if (!added.empty())
-            m_steps.push_back({[this, back] { return m_car.withLogbook(back); }, tr("Undo the import")});
+            m_steps.push_back({[this, added] { return m_car.takeBackAll(added); }, tr("Undo the import")});
         emit stored();
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
@@ -169,9 +166,9 @@ void LogbookViewModel::undo()
     emit stored();
 }
 
-void LogbookViewModel::addStep(const std::string& entryId, const QString& word)
+void LogbookViewModel::addStep(const EntryId& entry, const QString& word)
 {
-    m_steps.push_back({[this, entryId] { return m_car.takeBack(entryId); }, word});
+    m_steps.push_back({[this, entry] { return m_car.takeBack(entry); }, word});
 }
 
 bool LogbookViewModel::applied(const Result<void>& result)

@@ -49,7 +49,7 @@ class LogbookViewModel : public QObject {
 
 public:
     // `car` outlives the view model. Files to take in are looked for in `folder`.
-    explicit LogbookViewModel(CarService& car, Units units = {}, const QString& folder = {},
+    explicit LogbookViewModel(Car& car, Units units = {}, const QString& folder = {},
                               QObject* parent = nullptr);
 
     HistoryModel* rows() { return &m_rows; }
@@ -96,8 +96,8 @@ private:
         std::function<Result<void>()> back;
         QString word;
     };
-    void addStep(const std::string& entryId, const QString& word);
-    std::string openedId() const { return m_opened ? m_opened->id.uuid : std::string(); }
+    void addStep(const EntryId& entry, const QString& word);
+    EntryId openedId() const { return m_opened ? m_opened->id : EntryId(); }
     std::optional<LogValue> openedValue() const;
     EntryLesson openedLesson() const;
     void readOn(); // a row could not be had
@@ -105,7 +105,7 @@ private:
     void revise(const LogValue& value, const QString& word);
     bool applied(const Result<void>& result);
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     HistoryModel m_rows;
     PumpViewModel m_editor;

@@ -5,7 +5,7 @@
 // is the first notice.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
@@ -53,7 +53,7 @@ class NowViewModel : public QObject {
 
 public:
     // `car` outlives the view model. Asks the car once.
-    explicit NowViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit NowViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
     bool known() const { return m_state.has_value(); }
     QString title() const;     // the vehicle
@@ -82,7 +82,7 @@ private:
     void ask(const std::string& mode);
     RangeRow row(const QString& name, const RangeLaw& law) const;
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     std::optional<NowState> m_state;
     HorizonPicture m_horizon;

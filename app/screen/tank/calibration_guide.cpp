@@ -23,7 +23,7 @@ CalibrationStage after(CalibrationStage stage)
 
 } // namespace
 
-CalibrationGuide::CalibrationGuide(CarService& car, Units units, QObject* parent)
+CalibrationGuide::CalibrationGuide(Car& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {

@@ -22,7 +22,8 @@ void CalibrationGuide::save()
     Calibration calibration;
     calibration.points = pointsOf(m_draft.levels);
     calibration.zeroMark = *zero;
-    if (const auto saved = m_car.saveCalibration(calibration); !saved) {
+    calibration.time = m_car.time();
+    if (const auto saved = m_car.record(calibration); !saved) {
         m_problem = noticeOf(saved.error());
         emit changed();
         return;

@@ -21,7 +21,7 @@ constexpr int kMostRows = 30;
 
 } // namespace
 
-TankViewModel::TankViewModel(CarService& car, Units units, QObject* parent)
+TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units), m_guide(car, units)
 {
     m_request.points = 8;

@@ -37,7 +37,7 @@ class TankViewModel : public QObject {
 
 public:
     // `car` outlives the view model.
-    explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit TankViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
     bool calibrated() const { return m_known && (m_known->curve() || m_known->saddle); }
     PlotPicture plot() const;       // two signals: of the lobe with the pump
@@ -76,7 +76,7 @@ private:
     const GaugeTable* gauge() const; // nothing without a curve
     QString tableText() const; // as CSV, in the file's own form: point, no unit
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     std::optional<CarKnowledge> m_known;
     CalibrationGuide m_guide;

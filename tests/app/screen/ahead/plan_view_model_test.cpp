@@ -2,7 +2,7 @@
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/plan_view_model.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QDir>
@@ -15,8 +15,8 @@ namespace {
 
 struct PlannedAhead {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
+    Car car = test::demoCar(folder.path);
+    PlanViewModel plan{car, {}, QString::fromStdString(folder.path.string())};
 };
 
 } // namespace
@@ -31,7 +31,7 @@ private slots:
         QVERIFY(ahead.plan.feasible());
         QCOMPARE(ahead.plan.rows().size(), 10);
         // The README's "A day of the Seven Weirs Rally", asked as the command line asks.
-        const auto known = ahead.car->knowledge();
+        const auto known = ahead.car.knowledge();
         const auto tank = tankFromCar(**known);
         const auto same = plan(planRequest(demoRoute(), *tank));
         QCOMPARE(ahead.plan.stops().size(), 1);

@@ -2,7 +2,7 @@
 #include "app/car/demo_logbook.h"
 #include "app/screen/ahead/plan_view_model.h"
 #include "engine/tables/route_file.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QRegularExpression>
@@ -14,8 +14,8 @@ namespace {
 
 struct Ahead {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
+    Car car = test::demoCar(folder.path);
+    PlanViewModel plan{car, {}, QString::fromStdString(folder.path.string())};
     RouteEditModel& row = *plan.editor();
     Ahead() { plan.setRoute(demoRoute(), "Rally"); }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/calibration_guide.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -112,7 +112,7 @@ class CalibrationGuideTest : public QObject {
 private slots:
     void nothingIsPouredBeforeEveryCautionIsAcknowledged()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.go();
         QVERIFY(guide.preparing());
@@ -127,7 +127,7 @@ private slots:
     }
     void fromDrainedToTheLogbook()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         QSignalSpy stored(&guide, &CalibrationGuide::stored);
         prepare(guide);
@@ -158,7 +158,7 @@ private slots:
     }
     void aPowerCutLosesNothing()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             prepare(guide);
@@ -181,13 +181,13 @@ private slots:
     }
     void whatIsAcknowledgedSurvivesToo()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide(car).acknowledge(2);
         QVERIFY(CalibrationGuide(car).cautions()[2].acknowledged);
     }
     void noMovementIsSaidWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -200,7 +200,7 @@ private slots:
     }
     void aSoundSenderIsNotAccusedWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -211,7 +211,7 @@ private slots:
     }
     void aReadingSettlesWithFiveThatAgree()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         for (const char* reading : {"3.02", "3.021", "3.019", "3.02"}) {
@@ -225,7 +225,7 @@ private slots:
     }
     void aLevelNeedsItsLitresAndAReading()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         guide.go();
@@ -238,7 +238,7 @@ private slots:
     }
     void backTakesReadingsAwayThenOpensTheLevelBefore()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -254,7 +254,7 @@ private slots:
     }
     void withoutASourceNothingIsSaidOfOne()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         QVERIFY(guide.liveReading().isEmpty());
@@ -262,7 +262,7 @@ private slots:
     }
     void aSourceIsTakenOnceItHasSettledAndOnlyAtATouch()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -285,7 +285,7 @@ private slots:
     }
     void aSettledReadingCountsForAsManyAsAreIndependent()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -302,7 +302,7 @@ private slots:
     }
     void whatTheSourceGetsWrongIsSaid()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -315,7 +315,7 @@ private slots:
     }
     void theSpreadIsToldInLitresOnceThereIsACurve()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -330,7 +330,7 @@ private slots:
     }
     void aSaddleTankByTwoSignalsFromDrainedToTheLogbook()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         pourSaddle(guide);
         QVERIFY(guide.reviewing()); // what was poured is not taken out again to verify
@@ -349,7 +349,7 @@ private slots:
     }
     void bothReadingsBelongToALevel()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.chooseWiring(int(TankWiring::twoSignals));
         prepare(guide);
@@ -361,7 +361,7 @@ private slots:
     }
     void aPowerCutLosesNothingOfASaddleTank()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             guide.chooseWiring(int(TankWiring::twoSignals));
@@ -379,7 +379,7 @@ private slots:
     }
     void aSaddleTankWhoseSignalsStandStillIsSaidWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.chooseWiring(int(TankWiring::twoSignals));
         prepare(guide);
@@ -394,7 +394,7 @@ private slots:
     }
     void whatHasNoCurveIsNotSaved()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         QSignalSpy stored(&guide, &CalibrationGuide::stored);
         prepare(guide);
@@ -411,7 +411,7 @@ private slots:
     }
     void lobesInSeriesTellHowFarTheyCanMislead()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             guide.chooseWiring(int(TankWiring::inSeries));
@@ -435,7 +435,7 @@ private slots:
     }
     void aDraftThatIsNoDraftIsLeftThereAndSaid()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         const QString path =
             QString::fromStdString(draftFile(car.folder(), car.shownCar()).string());
         QFile file(path);
