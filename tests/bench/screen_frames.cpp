@@ -9,6 +9,7 @@
 #include "app/car/demo_logbook.h"
 #include "app/car/car.h"
 #include "app/car/open_car.h"
+#include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/typeface.h"
 #include "tests/support/test_car.h"
@@ -52,15 +53,6 @@ void waitForFrame(QQuickWindow& window)
     QObject::disconnect(connection);
 }
 
-QQuickWindow* load(QQmlApplicationEngine& engine, QVariantMap properties, int page)
-{
-    engine.addImportPath("qrc:/qt/qml");
-    properties.insert({{"page", page}, {"width", 800}, {"height", 480}});
-    engine.setInitialProperties(properties);
-    engine.load(QUrl("qrc:/qt/qml/Undermark/Ui/Main.qml"));
-    return qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
-}
-
 int first(bool empty, const char* startNs, const char* folder)
 {
     std::optional<Car> car;
@@ -76,7 +68,7 @@ int first(bool empty, const char* startNs, const char* folder)
         source.logbook = std::filesystem::path(folder) / "demo.sqlite";
         car.emplace(openCar(source));
         screen = std::make_unique<Screen>(*car);
-        window = load(engine, screen->properties(), 0);
+        window = openMainWindow(engine, *screen, "now", {800, 480});
     }
     waitForFrame(*window);
     using namespace std::chrono;
@@ -120,7 +112,7 @@ int scroll(int fills)
     Screen screen(car);
     std::printf("view models over %d fills: %lld ms\n", fills, static_cast<long long>(timer.elapsed()));
     QQmlApplicationEngine engine;
-    QQuickWindow* window = load(engine, screen.properties(), 4);
+    QQuickWindow* window = openMainWindow(engine, screen, "logbook", {800, 480});
     waitForFrame(*window);
     QQuickItem* list = window->property("pageItem").value<QQuickItem*>()->findChild<QQuickItem*>("history");
     std::vector<double> frames;

@@ -19,9 +19,11 @@ using namespace undermark;
 
 class Fixture : public QObject {
     Q_OBJECT
+    Q_PROPERTY(undermark::Screen* model READ model NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> pages READ pages CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> languages READ languages CONSTANT FINAL)
     Q_PROPERTY(undermark::NowViewModel* now READ now NOTIFY changed FINAL)
     Q_PROPERTY(undermark::ScreenSettings* settings READ settings NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::DrivingLock* lock READ lock NOTIFY changed FINAL)
     Q_PROPERTY(undermark::SetupViewModel* setup READ setup NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* pump READ pump NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlanViewModel* ahead READ ahead NOTIFY changed FINAL)
@@ -30,9 +32,23 @@ class Fixture : public QObject {
 
 public:
     Fixture() { reset("calm"); }
+    Screen* model() const { return m_shown->screen.get(); }
+    QStringList pages() const // their keys
+    {
+        QStringList keys;
+        for (const PageKind& kind : pageKinds())
+            keys.append(kind.key);
+        return keys;
+    }
+    QStringList languages() const // all but English
+    {
+        QStringList keys;
+        for (const Language& language : undermark::languages())
+            keys.append(language.key);
+        return keys.mid(1);
+    }
     NowViewModel* now() const { return &m_shown->screen->now; }
     ScreenSettings* settings() const { return &m_shown->screen->settings; }
-    DrivingLock* lock() const { return &m_shown->screen->lock; }
     SetupViewModel* setup() const { return &m_shown->screen->setup; }
     Q_INVOKABLE void drive(double kmPerHour)
     {

@@ -2,6 +2,7 @@
 #include "app/screen/base/application.h"
 
 #include "app/car/demo_logbook.h"
+#include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/screen_options.h"
 #include "app/screen/base/translations.h"
@@ -82,16 +83,16 @@ int grab(QQuickWindow& window, const QString& file)
 }
 
 // Draws every page by day and, in large letters, by night; upright and wide.
-int selfTest(QQuickWindow& window, ScreenSettings& settings)
+int selfTest(QQuickWindow& window, Screen& screen)
 {
     const QSize sizes[] = {{800, 480}, {480, 800}, {1920, 1080}};
     for (const QSize size : sizes) {
         for (const bool night : {false, true}) {
-            settings.override(u"text"_qs, night ? 200 : 100);
-            settings.override(u"night"_qs, night);
-            for (int page = 0; page < screenPages().size(); ++page) {
+            screen.settings.override(u"text"_qs, night ? 200 : 100);
+            screen.settings.override(u"night"_qs, night);
+            for (const Page& page : screen.pages()) {
                 window.resize(size);
-                window.setProperty("page", page);
+                window.setProperty("page", page.key);
                 if (picture(window).isNull())
                     return 1;
             }
@@ -125,23 +126,18 @@ int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
                        {}});
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
-    QVariantMap properties = screen.properties();
-    properties.insert({{u"page"_qs, options.page},
-                       {u"width"_qs, options.size.width()},
-                       {u"height"_qs, options.size.height()}});
     QQmlApplicationEngine engine;
     QObject::connect(&screen, &Screen::languageChanged, &engine, [&] {
         translations.use(screen.settings.language());
         engine.retranslate();
     });
-    engine.addImportPath(u"qrc:/qt/qml"_qs);
-    engine.setInitialProperties(properties);
-    engine.load(QUrl(u"qrc:/qt/qml/Undermark/Ui/Main.qml"_qs));
-    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    QQuickWindow* window = openMainWindow(engine, screen, options.page, options.size);
     if (!window)
         return 1;
+    while (screen.ahead.planning() && (options.selfTest || !options.grab.isEmpty()))
+        QGuiApplication::processEvents(QEventLoop::WaitForMoreEvents);
     if (options.selfTest)
-        return selfTest(*window, screen.settings);
+        return selfTest(*window, screen);
     if (!options.grab.isEmpty())
         return grab(*window, options.grab);
     return application.exec();

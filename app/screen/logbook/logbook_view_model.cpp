@@ -12,7 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr std::size_t kStretchesDrawn = 60;
-constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof};
+constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof}; // by Tab
 
 template <class T>
 std::optional<LogRow> among(const std::vector<Entry<T>>& entries, const LogRow& row)
@@ -43,7 +43,7 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 
 LogbookViewModel::LogbookViewModel(Car& car, Units units, const QString& folder,
                                    QObject* parent)
-    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
+    : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
       m_transfer(car, folder)
 {
     connect(&m_editor, &PumpViewModel::stored, this, [this] {
@@ -69,6 +69,12 @@ void LogbookViewModel::refresh()
         m_opened = asItIsNow(m_rows.known()->log, *m_opened);
     readVersions();
     emit changed();
+}
+
+void LogbookViewModel::startOver()
+{
+    close();
+    refresh();
 }
 
 void LogbookViewModel::readOn()

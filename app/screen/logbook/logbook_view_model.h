@@ -11,6 +11,7 @@
 #pragma once
 
 #include "app/screen/base/notice_text.h"
+#include "app/screen/base/page_model.h"
 #include "app/screen/base/plot_picture.h"
 #include "app/screen/logbook/history_model.h"
 #include "app/screen/logbook/transfer_view_model.h"
@@ -22,7 +23,7 @@
 
 namespace undermark {
 
-class LogbookViewModel : public QObject {
+class LogbookViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -48,6 +49,10 @@ class LogbookViewModel : public QObject {
     Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
 
 public:
+    // Of the page, in their order; the first ones are filters().
+    enum Tab { All, Fills, Proofs, Rates, Transfer, Settings };
+    Q_ENUM(Tab)
+
     // `car` outlives the view model. Files to take in are looked for in `folder`.
     explicit LogbookViewModel(Car& car, Units units = {}, const QString& folder = {},
                               QObject* parent = nullptr);
@@ -73,9 +78,9 @@ public:
     PlotPicture consumption() const;
     QList<Fact> rates() const;
 
-    // Asks the car again: after a change elsewhere, or in other units.
-    Q_INVOKABLE void refresh();
-    void setFormat(const UnitFormat& format);
+    void refresh() override;
+    void startOver() override;
+    void setFormat(const UnitFormat& format) override;
     Q_INVOKABLE void selectFilter(int filter);
     Q_INVOKABLE void open(int row);
     Q_INVOKABLE void close();
@@ -89,7 +94,6 @@ public:
 
 signals:
     void changed();
-    void stored(); // the logbook has changed
 
 private:
     struct Step {

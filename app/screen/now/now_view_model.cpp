@@ -31,7 +31,7 @@ std::vector<Notice> withDoubt(const NowState& state)
 } // namespace
 
 NowViewModel::NowViewModel(Car& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units)
+    : PageModel(parent), m_car(car), m_format(units)
 {
     ask({});
 }
@@ -45,6 +45,11 @@ void NowViewModel::setFormat(const UnitFormat& format)
 void NowViewModel::refresh()
 {
     ask(m_state ? m_state->outlook.mode : std::string());
+}
+
+void NowViewModel::startOver()
+{
+    ask({});
 }
 
 void NowViewModel::selectMode(int index)

@@ -9,7 +9,7 @@
 #include "app/screen/base/fact.h"
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/page_model.h"
 
 #include <QObject>
 #include <QStringList>
@@ -33,7 +33,7 @@ public:
     friend bool operator==(const RangeRow&, const RangeRow&) = default;
 };
 
-class NowViewModel : public QObject {
+class NowViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -68,10 +68,9 @@ public:
     QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QStringList modes() const;
     int modeIndex() const;
-    void setFormat(const UnitFormat& format);
-
-    // Asks the car again, for example after a fill.
-    Q_INVOKABLE void refresh();
+    void setFormat(const UnitFormat& format) override;
+    void refresh() override;
+    void startOver() override; // in the mode that the other car was last driven in
     // Asks in another driving mode; indices outside modes() are ignored.
     Q_INVOKABLE void selectMode(int index);
 

@@ -17,7 +17,7 @@ LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& w
 } // namespace
 
 PumpViewModel::PumpViewModel(Car& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units)
+    : PageModel(parent), m_car(car), m_format(units)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {
         m_touched = true;

@@ -15,7 +15,7 @@
 #include "app/car/car.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/page_model.h"
 
 #include <QObject>
 #include <QStringList>
@@ -37,7 +37,7 @@ public:
     friend bool operator==(const LessonRow&, const LessonRow&) = default;
 };
 
-class PumpViewModel : public QObject {
+class PumpViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -72,7 +72,7 @@ public:
     // Corrects a fill of the log instead of adding one: save() replaces it.
     void edit(const Entry<Fill>& fill);
     // Typed numbers stay as they are; guesses are made anew.
-    void setFormat(const UnitFormat& format);
+    void setFormat(const UnitFormat& format) override;
 
     Q_INVOKABLE void selectExtent(int extent);
     // Odometer or trip meter.
@@ -81,15 +81,13 @@ public:
     // Takes the correction that is proposed for the fill just saved.
     Q_INVOKABLE void mend();
     Q_INVOKABLE void undo();
-    // The log has changed elsewhere.
-    void refresh();
+    void refresh() override;
+    void startOver() override { startAgain(); }
     // A new fill, with new guesses.
     Q_INVOKABLE void startAgain();
 
 signals:
     void changed();
-    // The logbook has changed: a fill was stored or taken back.
-    void stored();
 
 private:
     enum Field { Litres, Odometer, TripMeter, Price };

@@ -34,10 +34,10 @@ private slots:
         test::DemoCar car;
         {
             Screen screen(car, file);
-            screen.settings.choose(4, 0); // English
-            screen.settings.choose(0, 1); // miles
-            screen.settings.choose(1, 1); // US gallons
-            screen.settings.choose(2, 2); // mpg US
+            screen.settings.choose(ScreenSettings::InLanguage, 0); // English
+            screen.settings.choose(ScreenSettings::DistanceUnit, 1); // miles
+            screen.settings.choose(ScreenSettings::VolumeUnit, 1); // US gallons
+            screen.settings.choose(ScreenSettings::RateUnit, 2); // mpg US
             QCOMPARE(screen.now.distanceUnit(), "mi");
             QCOMPARE(screen.pump.form()->padTitle(), "fuel put in, gal");
             QVERIFY(screen.logbook.rates()[0].value.endsWith("mpg"));
@@ -89,7 +89,7 @@ private slots:
         auto car = test::emptyCar(folder.path);
         {
             Screen screen(car, file);
-            screen.settings.choose(4, 0);
+            screen.settings.choose(ScreenSettings::InLanguage, 0);
             screen.setup.setName("Ibis");
             type(*screen.setup.form(), 0, "61");
         }
@@ -109,7 +109,7 @@ private slots:
         {
             auto car = test::demoCar(folder.path);
             Screen screen(car, file);
-            screen.settings.choose(4, 0);
+            screen.settings.choose(ScreenSettings::InLanguage, 0);
             QCOMPARE(screen.settings.cars().options, QStringList({"Ouzel wagon", "Another car"}));
             QCOMPARE(screen.settings.cars().current, 0);
             screen.settings.chooseCar(1);

@@ -7,6 +7,7 @@
 #include "app/screen/base/sentence_text.h"
 #include "app/screen/base/translations.h"
 #include "tests/support/test_car.h"
+#include "tests/support/settled.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -173,7 +174,7 @@ private slots:
             route.points.push_back(point);
         }
         told.screen.ahead.setRoute(route, "Lake");
-        const auto said = [&] { return told.screen.ahead.notices()[0].text; };
+        const auto said = [&] { return test::settled(told.screen.ahead).notices()[0].text; };
         told.speak("de");
         QCOMPARE(said(),
                  "Öffnungszeiten bleiben außer Acht: dazu gehören Abfahrt und Geschwindigkeit");

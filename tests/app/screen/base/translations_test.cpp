@@ -4,6 +4,7 @@
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QProcess>
@@ -66,11 +67,23 @@ private slots:
         speak("en");
         QCOMPARE(screen.now.facts()[0].name, "above zero");
     }
+    void everyCatalogueIsALanguageToChoose()
+    {
+        const QDir folder(UNDERMARK_SOURCE "/app/screen/i18n", "undermark_*.ts", QDir::Name);
+        QStringList files;
+        for (const Language& language : languages().mid(1))
+            files.append(QFileInfo(catalogue(language.key)).fileName());
+        QCOMPARE(files, folder.entryList());
+        QVERIFY(files.size() >= 2);
+        const QStringList names = ScreenSettings({}).choices()[ScreenSettings::InLanguage].options;
+        QCOMPARE(names.mid(0, 2), QStringList({"English", "Deutsch"}));
+        QCOMPARE(names.size(), files.size() + 1);
+    }
     void noStringIsLeftUntranslated_data()
     {
         QTest::addColumn<QString>("language");
-        QTest::newRow("de") << "de";
-        QTest::newRow("fr") << "fr";
+        for (const Language& language : languages().mid(1)) // all but English
+            QTest::newRow(qPrintable(language.key)) << language.key;
     }
     void noStringIsLeftUntranslated()
     {
