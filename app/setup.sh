@@ -47,6 +47,8 @@ fonts-b612|the typeface of the screen
 "
 test_packages="
 qml6-module-qttest|tests of the touch screen
+xvfb|a display for whole ways through the real program
+xdotool|touches it there
 libglpk-dev|an independent optimiser that plans are compared with
 python3-scipy|an independent library that curves are compared with
 libxml2-utils|checks the GPX that is written

@@ -6,21 +6,16 @@ import Undermark.App
 Window {
     id: root
 
-    required property ScreenSettings settings
-    required property DrivingLock lock
-    required property SetupViewModel setup
-    required property NowViewModel now
-    required property PumpViewModel pump
-    required property PlanViewModel ahead
-    required property TankViewModel tank
-    required property LogbookViewModel logbook
-    property int page: 0
+    required property ScreenModel model
+    readonly property ScreenSettings settings: model.settings
+    readonly property SetupViewModel setup: model.setup
+    readonly property list<page> pages: model.pages
+    property string page: pages[0].key // the key of the one that is open
+    readonly property int index: pages.findIndex(each => each.key === root.page)
     readonly property bool night: settings.night
     readonly property bool portrait: height > width
     property Item pageItem: null // the page that is open
-    readonly property list<string> files: ["NowPage", "PumpPage", "AheadPage", "TankPage", "LogbookPage"]
     readonly property string sizes: Theme.step + " " + Theme.textScale // what all others follow
-    readonly property var views: [now, pump, ahead, tank, logbook]
 
     title: qsTr("Undermark")
     visible: true
@@ -28,21 +23,20 @@ Window {
     minimumHeight: 480
     color: Theme.paper
 
-    onPageChanged: turn()
+    onIndexChanged: turn()
     onSizesChanged: anew.restart()
     Component.onCompleted: turn()
 
     // A page is made when it is first turned to. (By file: Qt 6.4 cannot load a
     // bound component.)
     function turn() {
-        const loader = pages.itemAt(root.page) as PageLoader;
+        const loader = loaders.itemAt(root.index) as PageLoader;
         if (!loader)
             return;
         if (!loader.item) {
             loader.sizes = root.sizes;
-            loader.setSource(Qt.resolvedUrl(root.files[root.page] + ".qml"),
-                             root.page === 4 ? {view: root.logbook, settings: root.settings, focus: true}
-                                             : {view: root.views[root.page], focus: true});
+            const page = root.pages[root.index];
+            loader.setSource(Qt.resolvedUrl(page.file + ".qml"), Object.assign({focus: true}, page.given));
         }
         root.pageItem = loader.item as Item;
         loader.forceActiveFocus();
@@ -52,8 +46,8 @@ Window {
     // pages are made anew, and the one that is open stays at its tab.
     function layAnew() {
         const tab = (root.pageItem as Item)?.tab;
-        for (let i = 0; i < pages.count; ++i) {
-            const loader = pages.itemAt(i) as PageLoader;
+        for (let i = 0; i < loaders.count; ++i) {
+            const loader = loaders.itemAt(i) as PageLoader;
             if (loader.item && loader.sizes !== root.sizes)
                 loader.setSource("");
         }
@@ -85,15 +79,15 @@ Window {
     }
 
     Repeater {
-        id: pages
-        model: root.files
+        id: loaders
+        model: root.pages.length
 
         PageLoader {
             required property int index
 
             width: root.portrait ? root.width : dividers.x
             height: root.portrait ? dividers.y : root.height
-            visible: root.page === index && !root.setup.needed
+            visible: root.index === index && !root.setup.needed
             focus: visible
         }
     }
@@ -105,11 +99,11 @@ Window {
         focus: visible
         view: root.setup
     }
-    MovingCover {  // Now may be read at any time
+    MovingCover {
         width: root.portrait ? root.width : dividers.x
         height: root.portrait ? dividers.y : root.height
-        visible: root.lock.locked && root.page !== 0
-        onPassengerConfirmed: root.lock.confirmPassenger()
+        visible: root.model.lock.locked && !root.pages[root.index].whileMoving
+        onPassengerConfirmed: root.model.lock.confirmPassenger()
     }
     IndexDividers {
         id: dividers
@@ -118,19 +112,19 @@ Window {
         width: root.portrait ? parent.width : 15 * Theme.step
         height: !root.portrait ? parent.height : (Theme.stacked ? 18 : 10) * Theme.step
         portrait: root.portrait
-        names: [qsTr("Now"), qsTr("Pump"), qsTr("Ahead"), qsTr("Tank"), qsTr("Logbook")]
-        current: root.page
+        names: root.pages.map(each => each.title)
+        current: root.index
         night: root.night
-        onChosen: index => root.page = index
+        onChosen: index => root.page = root.pages[index].key
         onLightSwitched: root.settings.night = !root.settings.night
     }
 
     Shortcut {
         sequence: "Ctrl+PgDown"
-        onActivated: root.page = (root.page + 1) % dividers.names.length
+        onActivated: root.page = root.pages[(root.index + 1) % root.pages.length].key
     }
     Shortcut {
         sequence: "Ctrl+PgUp"
-        onActivated: root.page = (root.page + dividers.names.length - 1) % dividers.names.length
+        onActivated: root.page = root.pages[(root.index + root.pages.length - 1) % root.pages.length].key
     }
 }

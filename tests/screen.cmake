@@ -2,29 +2,29 @@
 # Tests of the touch screen: view models, the program, QML controls.
 find_package(Qt6 6.4 REQUIRED COMPONENTS QuickTest)
 
-add_library(undermark_fake_car STATIC support/fake_car.cpp support/fake_car.h)
-target_link_libraries(undermark_fake_car PUBLIC undermark_engine PRIVATE undermark_app)
+add_library(undermark_test_car STATIC support/test_car.cpp support/test_car.h)
+target_link_libraries(undermark_test_car PUBLIC undermark_car)
 
-# The screen over the invented car: for the eye, and for the self-test.
+# The screen over the demo car: for the eye, and for the self-test.
 add_executable(undermark-preview support/preview_main.cpp)
-target_link_libraries(undermark-preview PRIVATE undermark_fake_car undermark_app
+target_link_libraries(undermark-preview PRIVATE undermark_test_car undermark_app
                       undermark_appplugin undermark_ui undermark_uiplugin)
 add_test(NAME screen_self_test COMMAND undermark-preview --self-test)
 set_tests_properties(screen_self_test PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
 
 # All pages on one picture, to be looked at.
 add_executable(contact_sheet support/contact_sheet.cpp)
-target_link_libraries(contact_sheet PRIVATE undermark_fake_car undermark_app
+target_link_libraries(contact_sheet PRIVATE undermark_test_car undermark_app
                       undermark_appplugin undermark_ui undermark_uiplugin)
 add_test(NAME contact_sheet COMMAND contact_sheet ${PROJECT_BINARY_DIR}/contact_sheet)
 
 if(UNDERMARK_BENCH)
   add_executable(screen_frames bench/screen_frames.cpp)
-  target_link_libraries(screen_frames PRIVATE undermark_fake_car undermark_app
+  target_link_libraries(screen_frames PRIVATE undermark_test_car undermark_app
                         undermark_appplugin undermark_ui undermark_uiplugin)
 endif()
 
-undermark_tests(app app/screen undermark_app undermark_fake_car Qt6::Gui)
+undermark_tests(app app/screen undermark_app undermark_test_car Qt6::Gui)
 get_property(update_translations GLOBAL PROPERTY undermark_update_translations)
 list(JOIN update_translations "|" update_translations)
 target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
@@ -34,8 +34,16 @@ target_compile_definitions(app_tests PRIVATE UNDERMARK_SCREEN_TESTS
   UNDERMARK_PREVIEW_PROGRAM="$<TARGET_FILE:undermark-preview>")
 add_dependencies(app_tests undermark undermark-preview)
 
+# Whole ways of a user, in the process and in the real program.
+undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui undermark_uiplugin)
+target_sources(journey_tests PRIVATE journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
+               journeys/loop_watch.h journeys/real_program.cpp journeys/real_program.h)
+target_compile_definitions(journey_tests PRIVATE UNDERMARK_SCREEN_TESTS
+  UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>")
+add_dependencies(journey_tests undermark)
+
 add_executable(qml_tests qml/qml_tests.cpp)
-target_link_libraries(qml_tests PRIVATE undermark_fake_car undermark_app undermark_appplugin
+target_link_libraries(qml_tests PRIVATE undermark_test_car undermark_app undermark_appplugin
                       undermark_ui undermark_uiplugin Qt6::QuickTest)
 target_compile_definitions(qml_tests PRIVATE
   QUICK_TEST_SOURCE_DIR="${CMAKE_CURRENT_SOURCE_DIR}/qml")

@@ -135,7 +135,7 @@ Result<EntryId> writeDemo(Logbook& logbook)
     return car;
 }
 
-Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing existing)
+Result<void> makeDemoLogbook(const std::filesystem::path& file, Existing existing)
 {
     std::error_code problem;
     if (existing == Existing::refuse && std::filesystem::exists(file, problem))
@@ -150,7 +150,7 @@ Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing exis
     {
         auto logbook = Logbook::open(fresh, OpenMode::createIfMissing);
         if (!logbook)
-            return logbook;
+            return fail(logbook.error());
         if (const auto written = writeDemo(*logbook); !written)
             return fail(written.error());
     }   // closing the last connection folds the write-ahead log into the file
@@ -159,7 +159,7 @@ Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing exis
     std::filesystem::rename(fresh, file, problem);
     if (problem)
         return fail(ErrorCode::fileAccess, Sentence::just(problem.message()), {file.string()});
-    return Logbook::open(file, OpenMode::readWrite);
+    return {};
 }
 
 Route demoRoute()

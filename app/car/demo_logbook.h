@@ -21,7 +21,7 @@ enum class Existing { refuse, replace };
 // Makes `file` the demo logbook anew: written beside it first, then renamed over
 // it. Errors: badInput for a file that is there and is not to be replaced; as
 // Logbook::open; fileAccess.
-Result<Logbook> makeDemoLogbook(const std::filesystem::path& file, Existing existing);
+Result<void> makeDemoLogbook(const std::filesystem::path& file, Existing existing);
 
 // A day of the rally: road sections, two refuel zones, timed stages.
 Route demoRoute();

@@ -1,30 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The seam between the touch screen and the logbook.
+// The car that the touch screen starts with.
 #pragma once
 
-#include "app/car/car_service.h"
-
-#include <filesystem>
-#include <functional>
-#include <memory>
-#include <optional>
+#include "app/car/car.h"
 
 namespace undermark {
 
-// Which car the screen shows.
 struct CarSource {
     std::optional<std::filesystem::path> logbook; // absent: the default place
     bool demo = false;                            // the demo car, in a logbook of its own
 };
 
-using CarOpener = std::function<Result<std::unique_ptr<CarService>>(const CarSource&)>;
+using CarOpener = std::function<Car(const CarSource&)>;
 
-// A car over the logbook. Errors: whatever keeps the logbook from being opened.
-Result<std::unique_ptr<CarService>> openCar(const CarSource& source);
-
-// A car that answers every question with the error that kept it from being
-// opened, so that the screen can say why it has no number.
-std::unique_ptr<CarService> unavailableCar(Error error);
+// Always a car: where its logbook cannot be opened, one that answers with the reason, so
+// that the screen can say why it has no number. A newer Undermark's logbook is opened for
+// reading where that one said it may be read.
+Car openCar(const CarSource& source);
 
 } // namespace undermark

@@ -155,16 +155,15 @@ Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& s
 }
 
 // Keeps the points as they were read, and the sender where flags changed it.
-Result<void> save(OpenVehicle& car, const CalibrateAnswer& answer)
+Result<void> save(Car& car, Entry<Vehicle> vehicle, const CalibrateAnswer& answer)
 {
-    Vehicle vehicle = car.vehicle.value;
-    if (!(vehicle.sender == answer.sender)) {
-        vehicle.sender = answer.sender;
-        if (const auto done = car.logbook.supersede(car.vehicle.id, vehicle, now()); !done)
+    if (!(vehicle.value.sender == answer.sender)) {
+        vehicle.value.sender = answer.sender;
+        if (const auto done = car.revise(vehicle.id, vehicle.value); !done)
             return done;
     }
-    const Calibration calibration{now(), answer.file.points, answer.zero};
-    if (const auto id = car.logbook.add(car.vehicle.id, calibration, now()); !id)
+    const Calibration calibration{car.time(), answer.file.points, answer.zero};
+    if (const auto id = car.record(calibration); !id)
         return fail(id.error());
     return {};
 }
@@ -176,12 +175,15 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
                         "no --save with --shape");
     Sender known;
     known.unit.clear();
-    std::optional<OpenVehicle> car;
+    std::optional<Car> car;
+    Entry<Vehicle> vehicle;
     if (options.save || !context.vehicle.empty()) {
-        auto open = openVehicle(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
-        if (!open)
-            return fail(open.error());
-        known = open->vehicle.value.sender;
+        auto open = namedCar(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
+        const auto shown = open ? open->vehicle() : fail(open.error());
+        if (!shown)
+            return fail(shown.error());
+        vehicle = *shown;
+        known = vehicle.value.sender;
         car = std::move(*open);
     }
     const Result<CalibrateAnswer> answer = compute(options, senderOf(options, known));
@@ -192,7 +194,7 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     if (options.save) {
         if (const auto possible = needCurve(*answer); !possible)
             return possible;
-        if (const auto saved = save(*car, *answer); !saved)
+        if (const auto saved = save(*car, vehicle, *answer); !saved)
             return saved;
     }
     if (context.json)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli demo: the demo car's logbook, made anew, and what it answers.
+#include "app/car/car.h"
 #include "app/car/demo_logbook.h"
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_plan.h"
@@ -51,26 +52,21 @@ Result<void> printDemoPlan(const CarKnowledge& car)
 Result<void> runDemo(const CliContext& context)
 {
     const bool own = context.logbook != defaultLogbook();
-    const auto logbook = makeDemoLogbook(own ? context.logbook : demoLogbook(),
-                                         own ? Existing::refuse : Existing::replace);
-    if (!logbook)
-        return fail(logbook.error());
-    const auto vehicles = logbook->vehicles();
-    if (!vehicles)
-        return fail(vehicles.error());
-    auto log = logbook->load(vehicles->front().id);
-    if (!log)
-        return fail(log.error());
-    const Result<CarKnowledge> car = learn(std::move(*log));
-    if (!car)
-        return fail(car.error());
-    std::cout << car->vehicle().name << ", an invented car: " << car->log.fills.size() << " fills, "
-              << car->log.trips.size() << " trips\n\n";
-    if (const auto done = printDemoRange(*car); !done)
+    const std::filesystem::path file = own ? context.logbook : demoLogbook();
+    if (const auto made = makeDemoLogbook(file, own ? Existing::refuse : Existing::replace); !made)
+        return fail(made.error());
+    auto opened = Car::open(file, OpenMode::readOnly);
+    const auto known = opened ? opened->knowledge() : fail(opened.error());
+    if (!known)
+        return fail(known.error());
+    const CarKnowledge& car = **known;
+    std::cout << car.vehicle().name << ", an invented car: " << car.log.fills.size() << " fills, "
+              << car.log.trips.size() << " trips\n\n";
+    if (const auto done = printDemoRange(car); !done)
         return done;
-    if (const auto done = printReserve(*car, kOpenRoad, false); !done)
+    if (const auto done = printReserve(car, kOpenRoad, false); !done)
         return done;
-    return printDemoPlan(*car);
+    return printDemoPlan(car);
 }
 
 } // namespace

@@ -41,23 +41,23 @@ void warnAbout(const std::vector<FlagLine>& flags)
         warn(flag.cause + ": " + flag.text);
 }
 
-// Stores an entry and learns anew; gives the id and what is known since.
+// An entry just stored.
+struct Stored {
+    EntryId id;
+    Knowledge known; // since
+};
+
 template <class T>
-Result<std::pair<EntryId, CarKnowledge>> store(const T& value, const CliContext& context)
+Result<Stored> store(const T& value, const CliContext& context)
 {
-    auto open = openVehicle(context, OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    const auto id = open->logbook.add(open->vehicle.id, value, now());
-    if (!id)
-        return fail(id.error());
-    auto log = open->logbook.load(open->vehicle.id);
-    if (!log)
-        return fail(log.error());
-    auto car = learn(std::move(*log));
+    auto car = namedCar(context, OpenMode::readWrite);
     if (!car)
         return fail(car.error());
-    return std::pair{*id, std::move(*car)};
+    const auto id = car->record(value);
+    if (!id)
+        return fail(id.error());
+    const auto known = car->knowledge();
+    return known ? Result<Stored>({*id, *known}) : fail(known.error());
 }
 
 template <class T>
@@ -110,8 +110,8 @@ Result<void> runFill(const FillOptions& options, const CliContext& context)
     const auto stored = store(*fill, context);
     if (!stored)
         return fail(stored.error());
-    const CarKnowledge& car = stored->second;
-    const std::size_t index = indexOf(car.log.fills, stored->first);
+    const CarKnowledge& car = *stored->known;
+    const std::size_t index = indexOf(car.log.fills, stored->id);
     warnAbout(flagsOfFill(car, index));
     if (context.json) {
         print(fillJson(car, index));
@@ -146,7 +146,7 @@ Result<void> runTrip(const TripOptions& o, const CliContext& context)
     if (!stored)
         return fail(stored.error());
     if (context.json)
-        print(tripJson(stored->second, indexOf(stored->second.log.trips, stored->first)));
+        print(tripJson(*stored->known, indexOf(stored->known->log.trips, stored->id)));
     else
         std::cout << "Logged " << fixed(trip.distance.km()) << " km of " << trip.mode << ".\n";
     return {};
@@ -187,8 +187,8 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     const auto stored = store(proof, context);
     if (!stored)
         return fail(stored.error());
-    const CarKnowledge& car = stored->second;
-    const std::size_t index = indexOf(car.log.proofs, stored->first);
+    const CarKnowledge& car = *stored->known;
+    const std::size_t index = indexOf(car.log.proofs, stored->id);
     warnAbout(flagsOfProof(car, index));
     const Estimate<Volume> reserve = car.reserve.reserve();
     if (context.json)

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli import FILE.csv: fills or trips from another table. All of it or
-// nothing; what is there already is left out; --dry-runImport shows what would be added.
-#include "app/car/logbook_transfer.h"
+// nothing; what is there already is left out; --dry-run shows what would be added.
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
@@ -91,17 +90,17 @@ void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, co
 }
 
 template <class T>
-Result<void> import(OpenVehicle& open, const ImportOptions& options, const ImportFlags& o,
+Result<void> import(Car& car, const ImportOptions& options, const ImportFlags& o,
                     const CliContext& context)
 {
-    const auto preview = previewImport<T>(open.logbook, open.vehicle, o.file, options);
+    const auto preview = car.previewImport<T>(o.file, options);
     if (!preview)
         return fail(preview.error());
     for (const Sentence& warning : preview->warnings)
         warn(warning);
     ImportDone done;
     if (!o.dryRun) {
-        auto taken = takeIn(open.logbook, open.vehicle.id, *preview, now());
+        auto taken = car.takeIn(*preview);
         if (!taken)
             return fail(taken.error());
         done = std::move(*taken);
@@ -115,11 +114,11 @@ Result<void> runImport(const ImportFlags& o, const CliContext& context)
     const auto options = importOptions(o);
     if (!options)
         return fail(options.error());
-    auto open = openVehicle(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    return o.kind == "fills" ? import<Fill>(*open, *options, o, context)
-                             : import<Trip>(*open, *options, o, context);
+    auto car = namedCar(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
+    if (!car)
+        return fail(car.error());
+    return o.kind == "fills" ? import<Fill>(*car, *options, o, context)
+                             : import<Trip>(*car, *options, o, context);
 }
 
 } // namespace

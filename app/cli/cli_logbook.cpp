@@ -8,25 +8,25 @@
 
 namespace undermark {
 
-Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
+Result<Car> namedCar(const CliContext& context, OpenMode mode)
 {
-    auto logbook = Logbook::open(context.logbook, mode);
-    if (!logbook)
-        return fail(logbook.error());
-    if (const auto newer = logbook->newerSchema(); newer && *newer)
+    auto car = Car::open(context.logbook, mode);
+    if (!car)
+        return car;
+    if (const auto newer = car->newerSchema(); newer && *newer)
         warn("a newer Undermark wrote this logbook (schema " + std::to_string(**newer)
              + "): this one can read it, but not write");
-    auto vehicles = logbook->vehicles();
+    const auto vehicles = car->cars();
     if (!vehicles)
         return fail(vehicles.error());
     std::string names;
     for (const auto& entry : *vehicles)
         names += (names.empty() ? "" : ", ") + entry.value.name;
-    if (context.vehicle.empty() && vehicles->size() == 1)
-        return OpenVehicle{std::move(*logbook), vehicles->front()};
     if (vehicles->empty())
         return fail(ErrorCode::notFound,
                     Sentence::just("the logbook has no vehicle yet: vehicle add makes one"));
+    if (context.vehicle.empty() && vehicles->size() == 1)
+        return car;
     if (context.vehicle.empty())
         return wrongUse("the logbook has several vehicles", "--vehicle with one of " + names);
     const auto found = std::find_if(vehicles->begin(), vehicles->end(), [&](const auto& entry) {
@@ -35,21 +35,18 @@ Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode)
     if (found == vehicles->end())
         return fail(ErrorCode::notFound, Sentence::just("there is no vehicle of this name"), {},
                     Sentence::just(names), context.vehicle);
-    return OpenVehicle{std::move(*logbook), *found};
+    if (const auto shown = car->showCar(found->id.uuid); !shown)
+        return fail(shown.error());
+    return car;
 }
 
 Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections)
 {
-    auto open = openVehicle(context, OpenMode::readOnly);
-    if (!open)
-        return fail(open.error());
-    auto log = open->logbook.load(open->vehicle.id);
-    if (!log)
-        return fail(log.error());
-    return learn(std::move(*log), corrections);
+    const auto car = namedCar(context, OpenMode::readOnly);
+    return car ? car->learnWith(corrections) : fail(car.error());
 }
 
-Instant now() { return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()); }
+Instant now() { return systemTime(); }
 
 Result<Instant> instantOr(const std::string& date, Instant otherwise)
 {

@@ -4,8 +4,8 @@
 // time, and the entries as JSON.
 #pragma once
 
+#include "app/car/car.h"
 #include "app/cli/cli_command.h"
-#include "engine/logbook/logbook.h"
 #include "engine/outlook/outlook.h"
 
 #include <string>
@@ -13,16 +13,11 @@
 
 namespace undermark {
 
-// A logbook and the vehicle that the command line means: the one named, or the
-// only one. notFound where there is none of that name, badInput where there are
-// several and none is named.
-struct OpenVehicle {
-    Logbook logbook;
-    Entry<Vehicle> vehicle;
-};
-Result<OpenVehicle> openVehicle(const CliContext& context, OpenMode mode);
+// The car that the command line means: the one named, or the only one. notFound where
+// there is none of that name, badInput where there are several and none is named.
+Result<Car> namedCar(const CliContext& context, OpenMode mode);
 
-// Everything learnt from the vehicle's entries.
+// Everything learnt from its entries, for commands that only ask.
 Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections = {});
 
 Instant now();

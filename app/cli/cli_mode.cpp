@@ -17,15 +17,15 @@ struct ModeOptions {
 
 Result<void> runMode(const ModeOptions& o, const CliContext& context)
 {
-    auto open = openVehicle(context, OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
+    auto car = namedCar(context, OpenMode::readWrite);
+    if (!car)
+        return fail(car.error());
     Mode mode{o.name, std::nullopt};
     if (o.rate)
         mode.stated = Estimate<Consumption>{
             Consumption::fromLitresPer100Km(*o.rate),
             Consumption::fromLitresPer100Km(o.rateSd.value_or(0.2 * *o.rate))};
-    const auto id = open->logbook.add(open->vehicle.id, mode, now());
+    const auto id = car->record(mode);
     if (!id)
         return fail(id.error());
     if (context.json)

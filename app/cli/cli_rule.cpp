@@ -88,41 +88,37 @@ Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions
 
 Result<void> runRule(const RuleOptions& o, const CliContext& context)
 {
-    auto open = openVehicle(context, OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    auto log = open->logbook.load(open->vehicle.id);
-    if (!log)
-        return fail(log.error());
-    const auto before = learn(std::move(*log));
-    if (!before)
-        return fail(before.error());
-    const auto index = findFill(*before, o.id);
+    auto opened = namedCar(context, OpenMode::readWrite);
+    if (!opened)
+        return fail(opened.error());
+    const auto known = opened->knowledge();
+    if (!known)
+        return fail(known.error());
+    const CarKnowledge& before = **known;
+    const auto index = findFill(before, o.id);
     if (!index)
         return fail(index.error());
-    const auto fill = ruled(*before, *index, o);
+    const auto fill = ruled(before, *index, o);
     if (!fill)
         return fail(fill.error());
-    const EntryId id = before->log.fills[*index].id;
-    if (const auto done = open->logbook.supersede(id, *fill, now()); !done)
-        return fail(done.error());
-    auto after = open->logbook.load(open->vehicle.id);
+    const EntryId id = before.log.fills[*index].id;
+    if (const auto done = opened->revise(id, *fill); !done)
+        return done;
+    const auto after = opened->knowledge();
     if (!after)
         return fail(after.error());
-    const auto car = learn(std::move(*after));
-    if (!car)
-        return fail(car.error());
-    for (const FlagLine& flag : flagsOfFill(*car, *index))
+    const CarKnowledge& car = **after;
+    for (const FlagLine& flag : flagsOfFill(car, *index))
         warn(flag.cause + ": " + flag.text);
     if (context.json) {
-        print(fillJson(*car, *index));
+        print(fillJson(car, *index));
         return {};
     }
     const auto usual = [](const CarKnowledge& c) {
         return c.consumption.model.forecast().rate.mean.litresPer100Km();
     };
     std::cout << format("Ruled. The usual mix: %.2f -> %.2f L/100 km (estimate). The entry as it was "
-                        "stays in the history.\n", usual(*before), usual(*car));
+                        "stays in the history.\n", usual(before), usual(car));
     return {};
 }
 

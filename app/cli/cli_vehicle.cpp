@@ -124,10 +124,8 @@ Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
     apply(o, vehicle);
     if (const auto set = setSurge(o.surge, standardModes(), vehicle); !set)
         return set;
-    auto logbook = Logbook::open(context.logbook, OpenMode::createIfMissing);
-    if (!logbook)
-        return fail(logbook.error());
-    const auto id = logbook->addVehicle(vehicle, now());
+    auto car = Car::open(context.logbook, OpenMode::createIfMissing);
+    const auto id = car ? car->setUp(vehicle) : fail(car.error());
     if (!id)
         return fail(id.error());
     if (context.json)
@@ -140,10 +138,8 @@ Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
 
 Result<void> runSet(const VehicleOptions& o, const CliContext& context)
 {
-    auto open = openVehicle(context, OpenMode::readWrite);
-    if (!open)
-        return fail(open.error());
-    auto log = open->logbook.load(open->vehicle.id);
+    auto car = namedCar(context, OpenMode::readWrite);
+    const auto log = car ? car->log() : fail(car.error());
     if (!log)
         return fail(log.error());
     Vehicle vehicle = log->vehicle.value;
@@ -155,11 +151,11 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
         Calibration calibration = log->calibration->value;
         calibration.zeroMark = Volume::fromLitres(*o.zero);
         vehicle.zeroMark = log->vehicle.value.zeroMark;
-        if (const auto done = open->logbook.supersede(log->calibration->id, calibration, now()); !done)
+        if (const auto done = car->revise(log->calibration->id, calibration); !done)
             return fail(done.error());
     }
     if (!(vehicle == log->vehicle.value))
-        if (const auto done = open->logbook.supersede(log->vehicle.id, vehicle, now()); !done)
+        if (const auto done = car->revise(log->vehicle.id, vehicle); !done)
             return fail(done.error());
     if (context.json)
         print({{"id", log->vehicle.id.uuid}, {"name", vehicle.name}});
@@ -193,10 +189,8 @@ Json vehicleJson(const Vehicle& v)
 
 Result<void> runList(const CliContext& context)
 {
-    auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
-    if (!logbook)
-        return fail(logbook.error());
-    const auto vehicles = logbook->vehicles();
+    const auto car = Car::open(context.logbook, OpenMode::readOnly);
+    const auto vehicles = car ? car->cars() : fail(car.error());
     if (!vehicles)
         return fail(vehicles.error());
     Json list = Json::array();
@@ -214,10 +208,8 @@ Result<void> runList(const CliContext& context)
 
 Result<void> runShow(const CliContext& context)
 {
-    auto open = openVehicle(context, OpenMode::readOnly);
-    if (!open)
-        return fail(open.error());
-    auto log = open->logbook.load(open->vehicle.id);
+    const auto car = namedCar(context, OpenMode::readOnly);
+    const auto log = car ? car->log() : fail(car.error());
     if (!log)
         return fail(log.error());
     const Vehicle& v = log->vehicle.value;

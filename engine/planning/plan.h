@@ -162,4 +162,7 @@ struct Plan {
 // The request's route must be in the order it is driven.
 Result<Plan> plan(const PlanRequest& request);
 
+// The error that plan() would give, without planning. Cost: a look at every point.
+Result<void> checkPlannable(const PlanRequest& request);
+
 } // namespace undermark

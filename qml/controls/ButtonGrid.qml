@@ -3,20 +3,16 @@ pragma ComponentBehavior: Bound
 import QtQuick
 
 // Buttons in columns of one width, one of them perhaps chosen.
-Grid {
+EvenGrid {
     id: root
 
     required property list<string> names
     property int current: -1
     property real buttonHeight: Theme.touch
-    // (1 at least: a Grid leaves out children of no width, gets narrower, and they wider,
-    // without end.)
-    readonly property real share: Math.max(1, Math.floor((width - (columns - 1) * spacing) / columns))
 
     signal chosen(index: int)
 
     columns: Math.max(1, names.length)
-    spacing: Theme.step
 
     Repeater {
         model: root.names

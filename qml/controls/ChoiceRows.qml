@@ -4,14 +4,12 @@ import QtQuick
 import Undermark.App
 
 // Things to choose, one below the other, each with its options side by side.
-Column {
+EvenGrid {
     id: root
 
     required property list<choice> choices
 
     signal chosen(choice: int, option: int)
-
-    spacing: Theme.step
 
     Repeater {
         model: root.choices
@@ -21,7 +19,7 @@ Column {
             required property choice modelData
             required property int index
 
-            width: root.width
+            width: root.share
 
             Text {
                 width: row.width

@@ -5,14 +5,14 @@ import Undermark.App
 
 // What is known, name by value; long ones are wrapped. In large letters on a
 // narrow page the value stands below its name.
-Column {
+EvenGrid {
     id: root
 
     required property list<fact> facts
     property real nameShare: 0.42
     readonly property bool below: Theme.stacked && width < 60 * Theme.step
 
-    spacing: Theme.step / 2
+    rowSpacing: Theme.step / 2
 
     Repeater {
         model: root.facts
@@ -21,7 +21,7 @@ Column {
             id: row
             required property fact modelData
 
-            width: root.width
+            width: root.share
             height: root.below ? nameText.height + valueText.height : Math.max(nameText.height, valueText.height)
             implicitHeight: height
 

@@ -3,18 +3,16 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Undermark.App
 
-// The fields of a form, one below the other. (A Column: layouts of Qt 6.4 keep
+// The fields of a form, one below the other. (In no layout: layouts of Qt 6.4 keep
 // what a Repeater has removed while they are hidden, and crash on it later. So no
 // Repeater stands in a layout anywhere here.)
-Column {
+EvenGrid {
     id: root
 
     required property NumberForm form
     property real fieldHeight: 0   // 0: as high as a field has to be
     property int narrowRow: -1     // leaves room at its right
     property real narrowBy: 0
-
-    spacing: Theme.step
 
     Repeater {
         model: root.form.fields
@@ -23,7 +21,7 @@ Column {
             required property numberField modelData
             required property int index
 
-            width: root.width - (index === root.narrowRow ? root.narrowBy : 0)
+            width: root.share - (index === root.narrowRow ? root.narrowBy : 0)
             height: Math.max(implicitHeight, root.fieldHeight)
             name: modelData.name
             value: modelData.text

@@ -4,8 +4,8 @@ import QtQuick
 import QtQuick.Templates as T
 
 // The index dividers of the road book, down the right edge or along the
-// bottom, there in two rows where the letters are large. Room for five, and a
-// sixth place for day and night. All names in letters of one size.
+// bottom, there in two rows where the letters are large. One more place than pages,
+// for day and night. All names in letters of one size.
 FocusScope {
     id: root
 
@@ -13,9 +13,10 @@ FocusScope {
     required property int current
     required property bool portrait
     required property bool night
-    readonly property int columns: portrait ? (Theme.stacked ? 3 : 6) : 1
+    readonly property int places: names.length + 1
+    readonly property int columns: portrait ? (Theme.stacked ? Math.ceil(places / 2) : places) : 1
     readonly property real slotWidth: width / columns
-    readonly property real slotHeight: height / (6 / columns)
+    readonly property real slotHeight: height / Math.ceil(places / columns)
     readonly property real room: slotWidth - 2 * Theme.step
     readonly property int letters: Math.floor(Theme.body * Math.min(1, room / Math.max(1, widest.width)))
 
@@ -90,8 +91,8 @@ FocusScope {
         }
     }
     TouchButton {
-        x: 5 % root.columns * root.slotWidth
-        y: Math.floor(5 / root.columns) * root.slotHeight
+        x: (root.places - 1) % root.columns * root.slotWidth
+        y: Math.floor((root.places - 1) / root.columns) * root.slotHeight
         textSize: root.letters
         width: root.slotWidth
         height: root.slotHeight

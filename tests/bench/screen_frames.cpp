@@ -7,11 +7,12 @@
 //   screen_frames empty|screen START_NS FOLDER   first frame, ms after START_NS; memory
 //   screen_frames scroll FILLS            frame times while the log is slid
 #include "app/car/demo_logbook.h"
-#include "app/car/logbook_car.h"
+#include "app/car/car.h"
 #include "app/car/open_car.h"
+#include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/typeface.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -52,18 +53,9 @@ void waitForFrame(QQuickWindow& window)
     QObject::disconnect(connection);
 }
 
-QQuickWindow* load(QQmlApplicationEngine& engine, QVariantMap properties, int page)
-{
-    engine.addImportPath("qrc:/qt/qml");
-    properties.insert({{"page", page}, {"width", 800}, {"height", 480}});
-    engine.setInitialProperties(properties);
-    engine.load(QUrl("qrc:/qt/qml/Undermark/Ui/Main.qml"));
-    return qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
-}
-
 int first(bool empty, const char* startNs, const char* folder)
 {
-    std::unique_ptr<CarService> car;
+    std::optional<Car> car;
     std::unique_ptr<Screen> screen;
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
@@ -74,9 +66,9 @@ int first(bool empty, const char* startNs, const char* folder)
         useTypeface();
         CarSource source;
         source.logbook = std::filesystem::path(folder) / "demo.sqlite";
-        car = std::move(*openCar(source));
+        car.emplace(openCar(source));
         screen = std::make_unique<Screen>(*car);
-        window = load(engine, screen->properties(), 0);
+        window = openMainWindow(engine, *screen, "now", {800, 480});
     }
     waitForFrame(*window);
     using namespace std::chrono;
@@ -86,7 +78,7 @@ int first(bool empty, const char* startNs, const char* folder)
 }
 
 // A log of so many fills, every ten days one.
-std::unique_ptr<CarService> longLog(const test::TestFolder& folder, int fills)
+Car longLog(const test::TestFolder& folder, int fills)
 {
     using namespace std::chrono;
     auto logbook = Logbook::open(folder.path / "long.sqlite", OpenMode::createIfMissing);
@@ -105,21 +97,22 @@ std::unique_ptr<CarService> longLog(const test::TestFolder& folder, int fills)
         all.push_back(fill);
     }
     if (!logbook->addAll<Fill>(id, all, first + hours(24 * fills)))
-        return nullptr;
-    return std::make_unique<LogbookCar>(std::move(*logbook), folder.path / "long.sqlite", id,
-                                        [first, fills] { return first + hours(24 * fills); });
+        qFatal("the log was not stored");
+    return Car::open(folder.path / "long.sqlite", OpenMode::readWrite,
+                     [first, fills] { return first + hours(24 * fills); })
+        .value();
 }
 
 int scroll(int fills)
 {
     const test::TestFolder folder;
-    const auto car = longLog(folder, fills);
+    Car car = longLog(folder, fills);
     QElapsedTimer timer;
     timer.start();
-    Screen screen(*car);
+    Screen screen(car);
     std::printf("view models over %d fills: %lld ms\n", fills, static_cast<long long>(timer.elapsed()));
     QQmlApplicationEngine engine;
-    QQuickWindow* window = load(engine, screen.properties(), 4);
+    QQuickWindow* window = openMainWindow(engine, screen, "logbook", {800, 480});
     waitForFrame(*window);
     QQuickItem* list = window->property("pageItem").value<QQuickItem*>()->findChild<QQuickItem*>("history");
     std::vector<double> frames;

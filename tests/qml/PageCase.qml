@@ -2,10 +2,11 @@
 import QtQuick
 import QtQuick.Templates as T
 import QtTest
+import Undermark.App
 import Undermark.Fixture
 import Undermark.Ui
 
-// The whole screen over the invented car, touched and looked at.
+// The whole screen over the demo car, touched and looked at.
 TestCase {
     id: root
 
@@ -16,25 +17,19 @@ TestCase {
     Component {
         id: mainComponent
         Main {
-            settings: Fixture.settings
-            lock: Fixture.lock
-            setup: Fixture.setup
-            now: Fixture.now
-            pump: Fixture.pump
-            ahead: Fixture.ahead
-            tank: Fixture.tank
-            logbook: Fixture.logbook
+            model: Fixture.model
         }
     }
 
-    function open(size: size, state: string, page: int, language = "en", percent = 100) {
+    function open(size: size, state: string, page: string, language = "en", percent = 100) {
         Fixture.reset(state);
         if (language !== "en")
             Fixture.speak(language);
-        Fixture.settings.choose(3, [100, 125, 150, 200].indexOf(percent));
+        Fixture.settings.choose(ScreenSettings.TextSize, [100, 125, 150, 200].indexOf(percent));
         show(size, page);
     }
-    function show(size: size, page: int) {
+    function show(size: size, page: string) {
+        tryVerify(() => !Fixture.ahead.planning);
         root.window = createTemporaryObject(mainComponent, root,
                                             {width: size.width, height: size.height, page: page});
         verify(root.window);

@@ -5,10 +5,11 @@
 // as FOLDER/STATE_SIZE_LIGHT.png, and all of them on one FOLDER/contact_sheet.png.
 // A person looks at it; tests/run makes it in build/release/contact_sheet.
 #include "app/car/demo_logbook.h"
+#include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/translations.h"
 #include "app/screen/base/typeface.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 
 #include <QDir>
 #include <QFile>
@@ -27,10 +28,9 @@ namespace {
 
 struct State {
     QString name;
-    int page = 0;
+    QString page;
     std::function<void(Screen&)> arrange;
-    QString tab = {}; // property of the page, with its value
-    int tabValue = 0;
+    std::optional<int> tab = {}; // of the page
 };
 
 struct Look {
@@ -139,15 +139,15 @@ QList<State> states()
 {
     const auto nothing = [](Screen&) {};
     return {
-        {"now", 0, nothing},
-        {"first-run", 0, nothing},
-        {"moving", 1, [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
-        {"pump", 1, nothing},
-        {"pump-saved", 1, [](Screen& screen) { screen.pump.save(); }},
-        {"pump-questioned", 1, [](Screen& screen) { fillTooMuch(screen); }},
-        {"ahead", 2, nothing},
-        {"ahead-route", 2, nothing, "tab", 1},
-        {"ahead-notes", 2,
+        {"now", "now", nothing},
+        {"first-run", "now", nothing},
+        {"moving", "pump", [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
+        {"pump", "pump", nothing},
+        {"pump-saved", "pump", [](Screen& screen) { screen.pump.save(); }},
+        {"pump-questioned", "pump", [](Screen& screen) { fillTooMuch(screen); }},
+        {"ahead", "ahead", nothing},
+        {"ahead-route", "ahead", nothing, PlanViewModel::Rows},
+        {"ahead-notes", "ahead",
          [](Screen& screen) {
              Route route = demoRoute();
              for (RoutePoint& point : route.points)
@@ -155,63 +155,63 @@ QList<State> states()
                      point.opens = Minutes(480);
              screen.ahead.setRoute(route, "Seven Weirs Rally");
          }},
-        {"ahead-what-if", 2, [](Screen& screen) { screen.ahead.askWhatIf(0); }, "tab", 2},
-        {"ahead-here", 2, nothing, "tab", 3},
-        {"ahead-leg", 2,
+        {"ahead-what-if", "ahead", [](Screen& screen) { screen.ahead.whatIfs()->ask(0); }, PlanViewModel::WhatIfs},
+        {"ahead-here", "ahead", nothing, PlanViewModel::FromHere},
+        {"ahead-leg", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(3);
              screen.ahead.editor()->selectMode(0);
          }},
-        {"ahead-leg-refused", 2,
+        {"ahead-leg-refused", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(5);
-             screen.ahead.editor()->selectPart(1);
+             screen.ahead.editor()->selectPart(RouteEditModel::Fuel);
              screen.ahead.editor()->selectFuel(1);
          }},
-        {"ahead-leg-row", 2,
+        {"ahead-leg-row", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(5);
              screen.ahead.editor()->addRow();
-             screen.ahead.editor()->selectPart(2);
+             screen.ahead.editor()->selectPart(RouteEditModel::Row);
          }},
-        {"ahead-changed", 2,
+        {"ahead-changed", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(3);
              screen.ahead.editor()->selectMode(0);
              screen.ahead.editor()->done();
          },
-         "tab", 1},
-        {"ahead-files", 2, [](Screen& screen) { screen.ahead.otherRoute(); }},
-        {"tank", 3, nothing},
-        {"tank-table", 3, nothing, "tab", 1},
-        {"tank-reserve", 3, nothing, "tab", 2},
-        {"tank-prepare", 3, nothing, "tab", 3},
-        {"tank-pour", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
-        {"tank-no-movement", 3, [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
-        {"tank-live", 3,
+         PlanViewModel::Rows},
+        {"ahead-files", "ahead", [](Screen& screen) { screen.ahead.otherRoute(); }},
+        {"tank", "tank", nothing},
+        {"tank-table", "tank", nothing, TankViewModel::Table},
+        {"tank-reserve", "tank", nothing, TankViewModel::Reserve},
+        {"tank-prepare", "tank", nothing, TankViewModel::Calibrate},
+        {"tank-pour", "tank", [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
+        {"tank-no-movement", "tank", [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-live", "tank",
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
              type(*screen.tank.guide()->form(), 0, "10");
              read(screen.tank.guide()->live(), 30, 0);
          }},
-        {"tank-live-moving", 3,
+        {"tank-live-moving", "tank",
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
              read(screen.tank.guide()->live(), 20, -0.004);
              screen.tank.guide()->live().take("ERR 4");
              screen.tank.guide()->takeLive();
          }},
-        {"tank-saddle-pour", 3, [](Screen& screen) { calibrateSaddle(*screen.tank.guide(), 2); }},
-        {"tank-saddle-review", 3,
+        {"tank-saddle-pour", "tank", [](Screen& screen) { calibrateSaddle(*screen.tank.guide(), 2); }},
+        {"tank-saddle-review", "tank",
          [](Screen& screen) {
              calibrateSaddle(*screen.tank.guide(), 4);
          }},
-        {"tank-saddle", 3,
+        {"tank-saddle", "tank",
          [](Screen& screen) {
              calibrateSaddle(*screen.tank.guide(), 4);
              screen.tank.guide()->go();
          }},
-        {"tank-review", 3,
+        {"tank-review", "tank",
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
              for (int i = 0; i < 3; ++i) {
@@ -223,32 +223,32 @@ QList<State> states()
              screen.tank.guide()->go();
              screen.tank.guide()->other();
          }},
-        {"logbook", 4, nothing},
-        {"logbook-unread", 4, [](Screen& screen) { screen.logbook.refresh(); }}, // its file is gone
-        {"logbook-entry", 4, [](Screen& screen) { screen.logbook.open(2); }},
-        {"logbook-questioned", 4,
+        {"logbook", "logbook", nothing},
+        {"logbook-unread", "logbook", [](Screen& screen) { screen.logbook.refresh(); }}, // its file is gone
+        {"logbook-entry", "logbook", [](Screen& screen) { screen.logbook.open(2); }},
+        {"logbook-questioned", "logbook",
          [](Screen& screen) {
              fillTooMuch(screen);
              screen.logbook.open(0);
          }},
-        {"logbook-correct", 4,
+        {"logbook-correct", "logbook",
          [](Screen& screen) {
              screen.logbook.open(2);
              screen.logbook.correct();
          }},
-        {"logbook-rates", 4, nothing, "tab", 3},
-        {"logbook-transfer", 4, nothing, "tab", 4},
-        {"logbook-files", 4, [](Screen& screen) { screen.logbook.transfer()->chooseTable(); }, "tab", 4},
-        {"logbook-units", 4, [](Screen& screen) { importTable(screen); }, "tab", 4},
-        {"logbook-preview", 4,
+        {"logbook-rates", "logbook", nothing, LogbookViewModel::Rates},
+        {"logbook-transfer", "logbook", nothing, LogbookViewModel::Transfer},
+        {"logbook-files", "logbook", [](Screen& screen) { screen.logbook.transfer()->chooseTable(); }, LogbookViewModel::Transfer},
+        {"logbook-units", "logbook", [](Screen& screen) { importTable(screen); }, LogbookViewModel::Transfer},
+        {"logbook-preview", "logbook",
          [](Screen& screen) {
              importTable(screen);
              screen.logbook.transfer()->confirm();
          },
-         "tab", 4},
-        {"logbook-exported", 4, [](Screen& screen) { screen.logbook.transfer()->exportAll(); }, "tab", 4},
-        {"logbook-settings", 4, nothing, "tab", 5},
-        {"several-cars", 4,
+         LogbookViewModel::Transfer},
+        {"logbook-exported", "logbook", [](Screen& screen) { screen.logbook.transfer()->exportAll(); }, LogbookViewModel::Transfer},
+        {"logbook-settings", "logbook", nothing, LogbookViewModel::Settings},
+        {"several-cars", "logbook",
          [](Screen& screen) {
              for (const char* name : {"Ibis", "The rally car with the long-range tank"}) {
                  screen.setup.setName(name);
@@ -256,8 +256,8 @@ QList<State> states()
                  screen.setup.save();
              }
          },
-         "tab", 5},
-        {"another-car", 4, [](Screen& screen) { screen.settings.chooseCar(1); }},
+         LogbookViewModel::Settings},
+        {"another-car", "logbook", [](Screen& screen) { screen.settings.chooseCar(1); }},
     };
 }
 
@@ -270,6 +270,13 @@ QImage picture(QQuickWindow& window)
     return window.grabWindow();
 }
 
+// Until all that was asked is answered.
+void settle(Screen& screen)
+{
+    while (screen.ahead.planning() || screen.ahead.whatIfs()->busy())
+        QGuiApplication::processEvents(QEventLoop::WaitForMoreEvents);
+}
+
 // One state in all looks, over a car of its own.
 QList<QImage> draw(const State& state, const QDir& folder, const QString& language)
 {
@@ -279,33 +286,28 @@ QList<QImage> draw(const State& state, const QDir& folder, const QString& langua
         table.write("date,litres,odometer_km,note\n2026-09-02,41.5,200100,\n"
                     "2026-09-09,38.2,200570,\n2026-09-20,44.0,201120,\n");
     table.close();
-    const auto car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
+    Car car = state.name == "first-run" ? test::emptyCar(data.path) : test::demoCar(data.path);
     Translations translations;
     translations.use(language);
-    Screen screen(*car);
-    screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+    Screen screen(car);
     screen.settings.override("language", language);
     screen.setFormat();
+    screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally");
+    settle(screen);
     if (state.name == "logbook-unread")
         std::filesystem::remove(data.path / "demo.sqlite");
     state.arrange(screen);
-    QVariantMap properties = screen.properties();
-    properties.insert({{"page", state.page},
-                       {"width", kLooks.front().size.width()},
-                       {"height", kLooks.front().size.height()}});
+    settle(screen);
     QQmlApplicationEngine engine;
-    engine.addImportPath("qrc:/qt/qml");
-    engine.setInitialProperties(properties);
-    engine.load(QUrl("qrc:/qt/qml/Undermark/Ui/Main.qml"));
-    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    QQuickWindow* window = openMainWindow(engine, screen, state.page, kLooks.front().size);
     QList<QImage> pictures;
     for (const Look& look : kLooks) {
         window->resize(look.size);
         screen.settings.override("night", look.night);
         screen.settings.override("text", int(look.textScale * 100));
         QGuiApplication::processEvents();
-        if (!state.tab.isEmpty())
-            window->property("pageItem").value<QQuickItem*>()->setProperty(state.tab.toUtf8(), state.tabValue);
+        if (state.tab)
+            window->property("pageItem").value<QQuickItem*>()->setProperty("tab", *state.tab);
         pictures.append(picture(*window));
         pictures.last().save(folder.filePath(state.name + '_' + look.name + ".png"));
     }

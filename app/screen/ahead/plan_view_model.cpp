@@ -1,53 +1,57 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/ahead/plan_view_model.h"
 
-#include "app/paper/plan_card.h"
-#include "app/screen/base/sentence_text.h"
-#include "engine/planning/plan_horizon.h"
 #include "engine/tables/route_file.h"
 
 #include <QFileInfo>
-#include <algorithm>
-#include <array>
 #include <utility>
 
 namespace undermark {
 
-namespace {
-
-constexpr std::array kConfidences{0.95, 0.99, 0.999};
-
-} // namespace
-
-PlanViewModel::PlanViewModel(CarService& car, Units units, const QString& folder, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units),
+PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const QString& folder,
+                             QObject* parent)
+    : PageModel(parent), m_car(car), m_format(format),
       m_files(folder, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
               QString::fromStdString((car.folder() / "routes").string())),
-      m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes")
+      m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes"),
+      m_here([this] { return m_editor.route(); }), m_whatIfs(m_answer),
+      m_card(m_answer, [this] { return m_car.folder(); })
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
-    showHere();
+    connect(&m_wishes, &PlanWishes::chosen, this, &PlanViewModel::refresh);
+    connect(&m_here, &PlanHere::moved, this, &PlanViewModel::planLeft);
+    connect(&m_background, &Background::idle, this, &PlanViewModel::settled);
 }
 
-void PlanViewModel::showHere()
+QString PlanViewModel::title() const
 {
-    m_here.setDecimalMark(m_format.decimalMark());
-    m_here.setEntries({{0, tr("the car is at"), m_format.distanceUnit(), {}, false, true}});
+    if (!loaded())
+        return tr("Which route?");
+    const Distance length = m_route.points.back().at - m_route.points.front().at;
+    return tr("%1, %2").arg(m_editor.routeName(), m_format.distanceWithUnit(length));
+}
+
+QList<NoticeText> PlanViewModel::notices() const
+{
+    return m_notices.empty() ? m_answer.notices() : noticeTexts(m_notices, m_format);
 }
 
 void PlanViewModel::refresh()
 {
     if (loaded())
-        planAnew();
-    emit changed();
+        plan(m_route);
 }
 
 void PlanViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_editor.setFormat(format);
-    showHere();
-    refresh();
+    m_here.setFormat(format);
+    m_wishes.retranslate();
+    m_answer.setFormat(format);
+    m_whatIfs.setFormat(format);
+    m_card.setFormat(format);
+    emit changed();
 }
 
 void PlanViewModel::setRoute(Route route, const QString& name)
@@ -57,13 +61,13 @@ void PlanViewModel::setRoute(Route route, const QString& name)
         for (const Entry<Mode>& mode : (*known)->log.modes)
             modes.push_back(mode.value.name);
     m_editor.load(route, name, modes);
-    m_route = std::move(route);
-    m_from.reset();
-    m_aim = usualAim(m_route);
-    m_leg = 0;
+    m_here.startAnew();
+    m_wishes.suit(route);
     m_leaving = false;
-    planAnew();
-    emit changed();
+    m_answer.showRoute(route);
+    m_whatIfs.startAnew();
+    m_card.startAnew();
+    plan(std::move(route));
 }
 
 void PlanViewModel::pickFile(int row)
@@ -86,100 +90,66 @@ void PlanViewModel::otherRoute()
         emit changed();
         return;
     }
+    m_background.forget();
     m_route = {};
-    m_plan.reset();
-    m_request.reset();
-    m_cures.clear();
+    m_answer.showRoute({});
+    m_whatIfs.startAnew();
     m_notices.clear();
     m_files.refresh();
     emit changed();
 }
 
-void PlanViewModel::selectAim(int aim)
+Result<PlanRequest> PlanViewModel::request(const Route& route)
 {
-    if (aim < 0 || aim >= aims().size())
-        return;
-    m_aim = Aim(aim);
-    refresh();
+    Result<PlanRequest> request = m_car.planRequest(route);
+    if (request)
+        m_wishes.addTo(*request);
+    return request;
 }
 
-void PlanViewModel::selectConfidence(int confidence)
+void PlanViewModel::plan(Route route)
 {
-    if (confidence < 0 || std::size_t(confidence) >= kConfidences.size())
-        return;
-    m_confidence = confidence;
-    refresh();
+    m_route = route;
+    Result<PlanRequest> asked = request(route);
+    if (asked) {
+        m_background.ask([this, request = std::move(*asked)]() -> Background::Delivery {
+            auto answer = planned(request);
+            return [this, route = request.route, answer = std::move(answer)] { show(route, answer); };
+        });
+        emit changed();
+    } else {
+        m_background.forget();
+        show(std::move(route), fail(asked.error()));
+    }
 }
 
-void PlanViewModel::selectLeg(int leg)
+void PlanViewModel::show(Route route, Result<Planned> planned)
 {
-    if (leg < 0 || leg >= legs().size())
-        return;
-    m_leg = leg;
+    m_notices.clear();
+    m_answer.show(std::move(route), std::move(planned));
+    m_whatIfs.startAnew();
+    m_card.startAnew();
     emit changed();
 }
 
-Result<PlanViewModel::Planned> PlanViewModel::planned(const Route& route)
+void PlanViewModel::planLeft()
 {
-    const auto known = m_car.knowledge();
-    if (!known)
-        return fail(known.error());
-    const auto tank = tankFromCar(**known);
-    if (!tank)
-        return fail(tank.error());
-    PlanRequest request = planRequest(route, *tank);
-    request.aim = m_aim;
-    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
-    auto answer = plan(request);
-    if (!answer)
-        return fail(answer.error());
-    return Planned{std::move(request), std::move(*answer)};
-}
-
-void PlanViewModel::show(Result<Planned> planned)
-{
-    m_request.reset();
-    m_plan.reset();
-    m_cures.clear();
-    m_notices.clear();
-    m_whatIfTitle.clear();
-    m_whatIfAnswer.clear();
-    m_cardDone.clear();
-    if (!planned) {
-        m_notices = {noticeOf(planned.error())};
-        return;
-    }
-    m_plan = std::move(planned->plan);
-    m_request = std::move(planned->request);
-    if (!m_plan->feasible)
-        if (auto cures = findCures(*m_request))
-            m_cures = std::move(*cures);
-    m_leg = std::clamp(m_leg, 0, std::max(0, int(legs().size()) - 1));
-    if (!m_plan->feasible)
-        m_notices.push_back(
-            {Notice::Severity::error, Sentence::just(outcome(*m_plan).toStdString())});
-    for (const Sentence& note : m_plan->notes)
-        m_notices.push_back({Notice::Severity::info, note});
-}
-
-Result<Route> PlanViewModel::fromHere(const Route& whole) const
-{
-    return m_from ? routeFrom(whole, *m_from) : whole;
+    if (auto route = m_here.left(m_editor.route()))
+        plan(std::move(*route));
 }
 
 // What could be planned before is not to be lost by an edit.
 Result<void> PlanViewModel::takeChanged(const Route& whole)
 {
-    auto route = fromHere(whole);
+    auto route = m_here.left(whole);
     if (!route)
         return fail(route.error());
-    auto answer = planned(*route);
-    if (!answer && m_plan)
-        return fail(answer.error());
-    m_route = std::move(*route);
+    const auto asked = request(*route);
+    const Result<void> sound = asked ? checkPlannable(*asked) : fail(asked.error());
+    if (!sound && m_answer.planned())
+        return sound;
     m_leaving = false;
-    show(std::move(answer));
-    emit changed();
+    plan(std::move(*route));
     return {};
 }
 
@@ -187,87 +157,7 @@ Result<void> PlanViewModel::takeChanged(const Route& whole)
 // its own, which stands for the one behind the car.
 void PlanViewModel::editRow(int row)
 {
-    m_editor.open(int(m_editor.route().points.size()) - int(m_route.points.size()) + row);
-}
-
-HorizonPicture PlanViewModel::horizon() const
-{
-    if (!feasible())
-        return {};
-    const auto strips = planHorizons(*m_request, *m_plan);
-    if (strips.empty())
-        return {};
-    const LegHorizon& leg = strips[std::min(std::size_t(m_leg), strips.size() - 1)];
-    return legPicture(leg.strip, m_format);
-}
-
-void PlanViewModel::askWhatIf(int index)
-{
-    if (!feasible() || index < 0 || index >= whatIfs().size())
-        return;
-    const std::size_t stops = m_plan->stops.size();
-    const auto at = std::size_t(index);
-    const auto name = [&](std::size_t stop) { return m_route.points[m_plan->stops[stop].point].name; };
-    const Result<WhatIf> answer = at < stops      ? whatIfClosed(*m_request, name(at))
-                                  : at == stops   ? whatIfRateUp(*m_request, Fraction::fromPercent(10))
-                                                  : whatIfFillsLess(*m_request, Volume::fromLitres(2));
-    m_whatIfTitle = whatIfs()[index];
-    m_whatIfAnswer.clear();
-    if (!answer) {
-        m_whatIfAnswer.append(
-            {tr("no answer"), sentenceText(sentenceOf(answer.error()), m_format)});
-    } else {
-        m_whatIfAnswer.append({tr("now"), outcome(*m_plan)});
-        m_whatIfAnswer.append({tr("then"), outcome(answer->plan)});
-        for (const PlannedStop& stop : answer->plan.stops)
-            m_whatIfAnswer.append(
-                {QString::fromStdString(answer->request.route.points[stop.point].name),
-                 tr("take on %1").arg(m_format.volume({stop.buy, {}}))});
-    }
-    emit changed();
-}
-
-void PlanViewModel::planFromHere()
-{
-    const auto at = m_format.distanceFrom(m_here.text(0));
-    if (!at || !loaded()) {
-        m_notices = {
-            {Notice::Severity::error, Sentence::of("Where the car is on the route comes first.")}};
-        emit changed();
-        return;
-    }
-    auto rest = routeFrom(m_editor.route(), *at);
-    if (!rest) {
-        m_notices = {noticeOf(rest.error())};
-        emit changed();
-        return;
-    }
-    m_from = at;
-    m_route = std::move(*rest);
-    planAnew();
-    emit changed();
-}
-
-void PlanViewModel::planWholeRoute()
-{
-    m_route = m_editor.route();
-    m_from.reset();
-    showHere();
-    planAnew();
-    emit changed();
-}
-
-void PlanViewModel::writeCard()
-{
-    if (!feasible())
-        return;
-    const std::filesystem::path file = m_car.folder() / "fuel-card.pdf";
-    const auto written = writePlanCard(
-        *m_request, *m_plan, Paper::a5, file, std::nullopt,
-        [this](const Sentence& words) { return sentenceText(words, m_format).toStdString(); });
-    m_cardDone = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
-                         : sentenceText(sentenceOf(written.error()), m_format);
-    emit changed();
+    m_editor.open(int(m_editor.route().points.size()) - int(m_answer.route().points.size()) + row);
 }
 
 } // namespace undermark

@@ -73,9 +73,9 @@ QList<NumberEntry> RouteEditModel::entries() const
     const auto leg = m_editor.leg(*m_row);
     const QString price = point.pricePerLitre ? m_format.typedPrice(*point.pricePerLitre) : QString();
     const QString most = point.mostPurchase ? m_format.typed(*point.mostPurchase) : QString();
-    const bool fuelPart = m_part == 1;
+    const bool fuelPart = m_part == Fuel;
     return {{Leg, tr("leg to here"), m_format.distanceUnit(),
-             leg ? m_format.typed(*leg) : QString(), false, m_part == 0 && leg.has_value()},
+             leg ? m_format.typed(*leg) : QString(), false, m_part == Road && leg.has_value()},
             {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), price, false, fuelPart},
             {Most, tr("at most"), m_format.volumeUnit(), most, false, fuelPart}};
 }
@@ -157,7 +157,7 @@ void RouteEditModel::open(int row)
 {
     if (row < 0 || std::size_t(row) >= route().points.size())
         return;
-    m_part = 0;
+    m_part = Road;
     m_notices.clear();
     show(std::size_t(row));
 }
@@ -174,7 +174,7 @@ void RouteEditModel::selectPart(int part)
 {
     if (!m_row || part < 0 || part >= parts().size() || (typed() && !change()))
         return;
-    m_part = part;
+    m_part = Part(part);
     show(*m_row, m_behind);
 }
 
@@ -227,7 +227,7 @@ void RouteEditModel::addRow()
         return;
     const std::string name = freshName().toStdString();
     if (m_row && apply([&](RouteEditor& editor) { return editor.addAfter(*m_row, name); })) {
-        m_part = 0;
+        m_part = Road;
         show(*m_row + 1, last() ? Behind::moves : Behind::stays);
         m_form.setText(Leg, m_form.text(Leg), true); // half-way is but a guess
     }
@@ -236,7 +236,7 @@ void RouteEditModel::addRow()
 void RouteEditModel::removeRow()
 {
     if (m_row && apply([&](RouteEditor& editor) { return editor.remove(*m_row); })) {
-        m_part = 0;
+        m_part = Road;
         show(*m_row);
     }
 }

@@ -33,7 +33,7 @@ class RouteEditModel : public QObject {
     Q_PROPERTY(bool first READ first NOTIFY changed FINAL)
     Q_PROPERTY(bool last READ last NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> parts READ parts NOTIFY changed FINAL)
-    Q_PROPERTY(int part READ part NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::RouteEditModel::Part part READ part NOTIFY changed FINAL)
     Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(QString behindWord READ behindWord NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
@@ -47,6 +47,10 @@ class RouteEditModel : public QObject {
     Q_PROPERTY(bool unsaved READ unsaved NOTIFY changed FINAL)
 
 public:
+    // What of the row is on view, in the order of parts().
+    enum Part { Road, Fuel, Row };
+    Q_ENUM(Part)
+
     // Plans the changed route; an error refuses the edit.
     using Planner = std::function<Result<void>(const Route&)>;
 
@@ -65,7 +69,7 @@ public:
     bool first() const { return m_row && *m_row == 0; }
     bool last() const { return m_row && *m_row + 1 == route().points.size(); }
     QStringList parts() const;
-    int part() const { return m_part; }
+    Part part() const { return m_part; }
     NumberForm* form() { return &m_form; }
     QString behindWord() const;
     QStringList modes() const;
@@ -117,7 +121,7 @@ private:
     QString m_routeName;
     std::vector<std::string> m_modes;
     std::optional<std::size_t> m_row;
-    int m_part = 0;
+    Part m_part = Road;
     Behind m_behind = Behind::moves;
     NumberForm m_form;
     std::optional<QString> m_typedName; // until it is taken or dropped

@@ -63,14 +63,14 @@ int RouteEditModel::fuel() const
 QString RouteEditModel::doneWord() const
 {
     if (typed())
-        return m_part == 2 ? tr("Take the name") : tr("Take the numbers");
+        return m_part == Row ? tr("Take the name") : tr("Take the numbers");
     return tr("Back to the plan");
 }
 
 QString RouteEditModel::undoWord() const
 {
     if (typed())
-        return m_part == 2 ? tr("Drop the name") : tr("Drop the numbers");
+        return m_part == Row ? tr("Drop the name") : tr("Drop the numbers");
     return m_editor.canUndo() ? tr("Undo the change") : QString();
 }
 

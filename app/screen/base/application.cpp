@@ -2,6 +2,7 @@
 #include "app/screen/base/application.h"
 
 #include "app/car/demo_logbook.h"
+#include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
 #include "app/screen/base/screen_options.h"
 #include "app/screen/base/translations.h"
@@ -82,16 +83,16 @@ int grab(QQuickWindow& window, const QString& file)
 }
 
 // Draws every page by day and, in large letters, by night; upright and wide.
-int selfTest(QQuickWindow& window, ScreenSettings& settings)
+int selfTest(QQuickWindow& window, Screen& screen)
 {
     const QSize sizes[] = {{800, 480}, {480, 800}, {1920, 1080}};
     for (const QSize size : sizes) {
         for (const bool night : {false, true}) {
-            settings.override(u"text"_qs, night ? 200 : 100);
-            settings.override(u"night"_qs, night);
-            for (int page = 0; page < screenPages().size(); ++page) {
+            screen.settings.override(u"text"_qs, night ? 200 : 100);
+            screen.settings.override(u"night"_qs, night);
+            for (const Page& page : screen.pages()) {
                 window.resize(size);
-                window.setProperty("page", page);
+                window.setProperty("page", page.key);
                 if (picture(window).isNull())
                     return 1;
             }
@@ -100,7 +101,7 @@ int selfTest(QQuickWindow& window, ScreenSettings& settings)
     return g_warnings == 0 ? 0 : 1;
 }
 
-int show(QGuiApplication& application, const LaunchOptions& options, CarService& car)
+int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
 {
     Translations translations;
     Screen screen(car, options.settingsFile());
@@ -117,23 +118,18 @@ int show(QGuiApplication& application, const LaunchOptions& options, CarService&
                        {options.signal.toStdString()}});
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
-    QVariantMap properties = screen.properties();
-    properties.insert({{u"page"_qs, options.page},
-                       {u"width"_qs, options.size.width()},
-                       {u"height"_qs, options.size.height()}});
     QQmlApplicationEngine engine;
     QObject::connect(&screen, &Screen::languageChanged, &engine, [&] {
         translations.use(screen.settings.language());
         engine.retranslate();
     });
-    engine.addImportPath(u"qrc:/qt/qml"_qs);
-    engine.setInitialProperties(properties);
-    engine.load(QUrl(u"qrc:/qt/qml/Undermark/Ui/Main.qml"_qs));
-    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    QQuickWindow* window = openMainWindow(engine, screen, options.page, options.size);
     if (!window)
         return 1;
+    while (screen.ahead.planning() && (options.selfTest || !options.grab.isEmpty()))
+        QGuiApplication::processEvents(QEventLoop::WaitForMoreEvents);
     if (options.selfTest)
-        return selfTest(*window, screen.settings);
+        return selfTest(*window, screen);
     if (!options.grab.isEmpty())
         return grab(*window, options.grab);
     return application.exec();
@@ -161,10 +157,8 @@ int runScreen(int argc, char** argv, const CarOpener& open)
     prepareDrawing();
     // From here on, so that what Qt says about the machine is not held against us.
     g_defaultHandler = qInstallMessageHandler(countWarnings);
-    Result<std::unique_ptr<CarService>> car = open(options->source);
-    if (!car)
-        car = unavailableCar(car.error());
-    return show(application, *options, **car);
+    Car car = open(options->source);
+    return show(application, *options, car);
 }
 
 } // namespace undermark

@@ -54,23 +54,22 @@ QList<HorizonTickMark> ruler(const Horizon& horizon, const UnitFormat& format)
 
 } // namespace
 
-HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format)
+HorizonPicture horizonPicture(const RangeLaw& toZero, const RangeLaw& toDry,
+                              const UnitFormat& format)
 {
     HorizonRequest request;
     request.bands = kBands;
     request.unit = format.oneUnit();
     request.mostTicks = kMostTicks;
-    request.places = state.places;
-    const Horizon horizon = undermark::horizon(state.toZero, state.toDry, request);
+    const Horizon horizon = undermark::horizon(toZero, toDry, request);
 
     HorizonPicture picture = legPicture(horizon, format);
-    const Distances toZero = distances(state.toZero);
-    const Distances toDry = distances(state.toDry);
+    const Distances zero = distances(toZero);
     picture.spoken =
         HorizonWords::tr("Fuel horizon: sure to the zero mark for %1, even %2; "
                          "sure to dry for %3")
-            .arg(format.distanceWithUnit(toZero.p99), format.distanceWithUnit(toZero.p50),
-                 format.distanceWithUnit(toDry.p99));
+            .arg(format.distanceWithUnit(zero.p99), format.distanceWithUnit(zero.p50),
+                 format.distanceWithUnit(distances(toDry).p99));
     return picture;
 }
 

@@ -4,8 +4,8 @@
 // length, heights are probabilities, words are ready to show.
 #pragma once
 
-#include "app/car/car_service.h"
 #include "app/screen/base/unit_format.h"
+#include "engine/range/horizon.h"
 
 #include <QList>
 #include <QObject>
@@ -68,7 +68,9 @@ public:
 
 // The engine's geometry (engine/range/horizon.h) in words and shapes. Where
 // labels go is decided where their width is known (app/screen/base/label_lanes.h).
-HorizonPicture horizonPicture(const NowState& state, const UnitFormat& format);
+// From here, by two laws of the same road.
+HorizonPicture horizonPicture(const RangeLaw& toZero, const RangeLaw& toDry,
+                              const UnitFormat& format);
 
 // The same from a strip that is made already: a leg of a plan.
 HorizonPicture legPicture(const Horizon& strip, const UnitFormat& format);

@@ -4,8 +4,10 @@
 // to read it.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/notice.h"
 #include "app/screen/base/unit_format.h"
+#include "engine/base/error.h"
+#include "engine/calibration/calibrate.h"
 
 #include <QList>
 #include <QObject>

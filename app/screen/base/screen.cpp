@@ -6,7 +6,7 @@ namespace undermark {
 namespace {
 
 // The car that was shown last, if the logbook still has it.
-CarService& remembered(CarService& car, const ScreenSettings& settings)
+Car& remembered(Car& car, const ScreenSettings& settings)
 {
     if (!settings.car().isEmpty())
         (void)car.showCar(settings.car().toStdString());
@@ -15,7 +15,7 @@ CarService& remembered(CarService& car, const ScreenSettings& settings)
 
 } // namespace
 
-Screen::Screen(CarService& car, const QString& settingsFile)
+Screen::Screen(Car& car, const QString& settingsFile)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
       now(car), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
       m_car(car)
@@ -23,9 +23,11 @@ Screen::Screen(CarService& car, const QString& settingsFile)
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
     connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
     connect(&settings, &ScreenSettings::anotherCarWanted, &setup, &SetupViewModel::addAnother);
-    connect(&pump, &PumpViewModel::stored, this, [this] { readAnew(&pump); });
-    connect(&tank, &TankViewModel::stored, this, [this] { readAnew(&tank); });
-    connect(&logbook, &LogbookViewModel::stored, this, [this] { readAnew(&logbook); });
+    for (const PageKind& kind : pageKinds()) {
+        PageModel& view = kind.view(*this);
+        m_views.push_back(&view);
+        connect(&view, &PageModel::stored, this, [this, &view] { readAnew(&view); });
+    }
     connect(&settings, &ScreenSettings::formatChanged, this, [this] {
         emit languageChanged();
         setFormat();
@@ -44,12 +46,10 @@ void Screen::setFormat()
 {
     const UnitFormat format = settings.format();
     setup.setFormat(format);
-    now.setFormat(format);
-    pump.setFormat(format);
-    ahead.setFormat(format);
-    tank.setFormat(format);
-    logbook.setFormat(format);
+    for (PageModel* view : m_views)
+        view->setFormat(format);
     listCars(); // and its own words, too
+    emit pagesChanged();
 }
 
 void Screen::listCars()
@@ -79,34 +79,15 @@ void Screen::startOver()
 {
     settings.keepCar(QString::fromStdString(m_car.shownCar()));
     listCars();
-    tank.guide()->takeUp();
-    pump.startAgain();
-    logbook.close();
-    readAnew(nullptr);
+    for (PageModel* view : m_views)
+        view->startOver();
 }
 
-void Screen::readAnew(const QObject* writer)
+void Screen::readAnew(const PageModel* writer)
 {
-    now.refresh();
-    if (writer != &pump)
-        pump.refresh();
-    ahead.refresh();
-    if (writer != &tank)
-        tank.refresh();
-    if (writer != &logbook)
-        logbook.refresh();
-}
-
-QVariantMap Screen::properties()
-{
-    return {{QStringLiteral("settings"), QVariant::fromValue(&settings)},
-            {QStringLiteral("lock"), QVariant::fromValue(&lock)},
-            {QStringLiteral("setup"), QVariant::fromValue(&setup)},
-            {QStringLiteral("now"), QVariant::fromValue(&now)},
-            {QStringLiteral("pump"), QVariant::fromValue(&pump)},
-            {QStringLiteral("ahead"), QVariant::fromValue(&ahead)},
-            {QStringLiteral("tank"), QVariant::fromValue(&tank)},
-            {QStringLiteral("logbook"), QVariant::fromValue(&logbook)}};
+    for (PageModel* view : m_views)
+        if (view != writer)
+            view->refresh();
 }
 
 } // namespace undermark

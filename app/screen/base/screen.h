@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The view models of all pages over one car, kept in step: what one of them
+// The view models of all pages (app/screen/base/pages.h) over one car, kept in step: what one of them
 // writes, the others read anew; so they do, within kWatch, with what another program
 // writes to the logbook, and nothing that is being typed is lost by it.
 #pragma once
 
 #include "app/screen/ahead/plan_view_model.h"
 #include "app/screen/base/driving_lock.h"
+#include "app/screen/base/pages.h"
 #include "app/screen/base/screen_settings.h"
 #include "app/screen/base/setup_view_model.h"
 #include "app/screen/logbook/logbook_view_model.h"
@@ -15,8 +16,8 @@
 #include "app/screen/tank/tank_view_model.h"
 
 #include <QTimer>
-#include <QVariantMap>
 #include <chrono>
+#include <qqmlintegration.h>
 
 namespace undermark {
 
@@ -24,11 +25,17 @@ inline constexpr std::chrono::seconds kWatch{2};
 
 class Screen : public QObject {
     Q_OBJECT
+    QML_NAMED_ELEMENT(ScreenModel) // QtQuick has a Screen of its own
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(QList<undermark::Page> pages READ pages NOTIFY pagesChanged FINAL)
+    Q_PROPERTY(undermark::ScreenSettings* settings READ theSettings CONSTANT FINAL)
+    Q_PROPERTY(undermark::DrivingLock* lock READ theLock CONSTANT FINAL)
+    Q_PROPERTY(undermark::SetupViewModel* setup READ theSetup CONSTANT FINAL)
 
 public:
     // `car` outlives the screen. Settings and half-typed answers are kept in the
     // INI file `settingsFile`; empty: nothing is kept.
-    explicit Screen(CarService& car, const QString& settingsFile = {});
+    explicit Screen(Car& car, const QString& settingsFile = {});
 
     ScreenSettings settings;
     DrivingLock lock;
@@ -39,8 +46,10 @@ public:
     TankViewModel tank;
     LogbookViewModel logbook;
 
-    // What Main.qml requires.
-    QVariantMap properties();
+    QList<Page> pages() { return pagesOf(*this); }
+    ScreenSettings* theSettings() { return &settings; }
+    DrivingLock* theLock() { return &lock; }
+    SetupViewModel* theSetup() { return &setup; }
 
     // Units and language anew, in every text.
     void setFormat();
@@ -49,13 +58,16 @@ public:
 
 signals:
     void languageChanged();
+    void pagesChanged(); // their titles
 
 private:
-    void readAnew(const QObject* writer);
+    // All but the page that wrote, which has done so already.
+    void readAnew(const PageModel* writer);
     void showCar(int row);
     void startOver(); // with another car
 
-    CarService& m_car;
+    Car& m_car;
+    std::vector<PageModel*> m_views; // of all pages
     QTimer m_watch;
 };
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen_options.h"
 
+#include "app/screen/base/pages.h"
+#include "app/screen/base/translations.h"
+
 #include <QCommandLineParser>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -17,6 +20,29 @@ tl::unexpected<Error> refuseOption(const QString& flag, const QString& expected,
     return fail(ErrorCode::badInput, Sentence::just("this value cannot be used"),
                 {.column = flag.toStdString()}, Sentence::just(expected.toStdString()),
                 found.toStdString());
+}
+
+QStringList pageKeys()
+{
+    QStringList keys;
+    for (const PageKind& kind : pageKinds())
+        keys.append(QString::fromLatin1(kind.key));
+    return keys;
+}
+
+QStringList languageKeys()
+{
+    QStringList keys;
+    for (const Language& language : languages())
+        keys.append(language.key);
+    return keys;
+}
+
+// "en, de or fr"
+QString oneOf(QStringList words)
+{
+    const QString last = words.takeLast();
+    return words.isEmpty() ? last : words.join(u", "_qs) + u" or "_qs + last;
 }
 
 Result<QSize> parseSize(const QString& text)
@@ -67,8 +93,8 @@ Result<QVariantMap> parseLooks(const QCommandLineParser& parser)
     }
     if (parser.isSet(u"language"_qs)) {
         const QString language = parser.value(u"language"_qs);
-        if (!QStringList{u"en"_qs, u"de"_qs, u"fr"_qs}.contains(language))
-            return refuseOption(u"--language"_qs, u"en, de or fr"_qs, language);
+        if (!languageKeys().contains(language))
+            return refuseOption(u"--language"_qs, oneOf(languageKeys()), language);
         settings[u"language"_qs] = language;
     }
     return settings;
@@ -76,22 +102,17 @@ Result<QVariantMap> parseLooks(const QCommandLineParser& parser)
 
 } // namespace
 
-QStringList screenPages()
-{
-    return {u"now"_qs, u"pump"_qs, u"ahead"_qs, u"tank"_qs, u"logbook"_qs};
-}
-
 Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
 {
     const QCommandLineOption logbook(u"logbook"_qs, u"Use this logbook."_qs, u"FILE"_qs);
     const QCommandLineOption demo(u"demo"_qs, u"Show the demo car, in a logbook of its own."_qs);
-    const QCommandLineOption page(u"page"_qs, u"Open at this page: now, pump, ahead, tank or logbook."_qs, u"PAGE"_qs,
-                                  u"now"_qs);
+    const QCommandLineOption page(u"page"_qs, u"Open at this page: %1."_qs.arg(oneOf(pageKeys())),
+                                  u"PAGE"_qs, pageKeys().first());
     const QCommandLineOption night(u"night"_qs, u"Night colours."_qs);
     const QCommandLineOption size(u"size"_qs, u"Size of the window."_qs, u"WxH"_qs, u"800x480"_qs);
     const QCommandLineOption text(u"text"_qs, u"Size of the letters, 100 to 200."_qs,
                                   u"PERCENT"_qs);
-    const QCommandLineOption language(u"language"_qs, u"en, de or fr."_qs, u"LANGUAGE"_qs);
+    const QCommandLineOption language(u"language"_qs, oneOf(languageKeys()) + u'.', u"LANGUAGE"_qs);
     const QCommandLineOption speeds(
         u"speeds"_qs, u"Lock entry while moving: a pipe or device with one km/h a line."_qs,
         u"FILE"_qs);
@@ -124,9 +145,9 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     if (parser.isSet(logbook))
         options.source.logbook = parser.value(logbook).toStdString();
     options.source.demo = parser.isSet(demo);
-    options.page = int(screenPages().indexOf(parser.value(page)));
-    if (options.page < 0)
-        return refuseOption(u"--page"_qs, screenPages().join(u" or "), parser.value(page));
+    options.page = parser.value(page);
+    if (!pageKeys().contains(options.page))
+        return refuseOption(u"--page"_qs, oneOf(pageKeys()), options.page);
     const Result<QSize> wantedSize = parseSize(parser.value(size));
     if (!wantedSize)
         return fail(wantedSize.error());

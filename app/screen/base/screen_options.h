@@ -16,7 +16,7 @@ namespace undermark {
 
 struct LaunchOptions {
     CarSource source;
-    int page = 0; // index of screenPages()
+    QString page; // key of a PageKind
     QSize size{800, 480};
     QString grab; // picture to save, or empty
     bool selfTest = false;
@@ -29,9 +29,6 @@ struct LaunchOptions {
     QString settingsFile() const;
     void applyTo(ScreenSettings& screen) const;
 };
-
-// The names of --page, in the order of the index dividers.
-QStringList screenPages();
 
 // `arguments` include the program's name. Errors: badInput naming the flag,
 // what was expected and what was found.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen_settings.h"
 
+#include "app/screen/base/translations.h"
+
 #include <algorithm>
 
 namespace undermark {
@@ -8,13 +10,19 @@ namespace undermark {
 namespace {
 
 constexpr int kTextPercents[] = {100, 125, 150, 200};
-constexpr const char* kLanguages[] = {"en", "de", "fr"};
-constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language"};
+constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language"}; // by Setting
 
 template <class List, class Value> int indexOf(const List& list, const Value& value)
 {
     const auto found = std::ranges::find(list, value);
     return found == std::end(list) ? 0 : int(found - std::begin(list));
+}
+
+// Of no language of the screen: the first one's, English.
+int languageIndex(const QString& key)
+{
+    const auto found = std::ranges::find(languages(), key, &Language::key);
+    return found == languages().end() ? 0 : int(found - languages().begin());
 }
 
 // A stored number that no choice has counts as the first one.
@@ -71,7 +79,7 @@ QString ScreenSettings::language() const
 {
     const QString chosen = value("language").toString();
     const QString wanted = chosen.isEmpty() ? QLocale::system().name().left(2) : chosen;
-    return QString::fromLatin1(kLanguages[indexOf(kLanguages, wanted)]);
+    return languages()[languageIndex(wanted)].key;
 }
 
 void ScreenSettings::setNight(bool night)
@@ -88,14 +96,15 @@ QList<Choice> ScreenSettings::choices() const
 {
     const Units now = units();
     const int percent = qRound(textScale() * 100);
+    QStringList names;
+    for (const Language& each : languages())
+        names.append(each.name);
     return {{tr("distance"), {tr("km"), tr("miles")}, int(now.distance)},
             {tr("fuel"), {tr("litres"), tr("US gallons"), tr("imperial gallons")}, int(now.volume)},
             {tr("rate"), {tr("L/100 km"), tr("km/L"), tr("mpg US"), tr("mpg imperial")}, int(now.rate)},
             {tr("letters"), {tr("100 %"), tr("125 %"), tr("150 %"), tr("200 %")},
              indexOf(kTextPercents, percent)},
-            {tr("language"),
-             {QStringLiteral("English"), QStringLiteral("Deutsch"), QStringLiteral("Français")},
-             indexOf(kLanguages, language())}};
+            {tr("language"), names, languageIndex(language())}};
 }
 
 void ScreenSettings::setCars(const QStringList& names, int shown)
@@ -118,16 +127,15 @@ void ScreenSettings::chooseCar(int option)
         emit carChosen(option);
 }
 
-void ScreenSettings::choose(int choice, int option)
+void ScreenSettings::choose(int setting, int option)
 {
     const QList<Choice> all = choices();
-    if (choice < 0 || choice >= all.size() || option < 0 || option >= all[choice].options.size())
+    if (setting < 0 || setting >= all.size() || option < 0 || option >= all[setting].options.size())
         return;
-    const QString key = QString::fromLatin1(kKeys[choice]);
-    if (key == QStringLiteral("text"))
+    const QString key = QString::fromLatin1(kKeys[setting]);
+    if (setting == TextSize)
         return keep(key, kTextPercents[option]);
-    keep(key, key == QStringLiteral("language") ? QVariant(QString::fromLatin1(kLanguages[option]))
-                                                : QVariant(option));
+    keep(key, setting == InLanguage ? QVariant(languages()[option].key) : QVariant(option));
     emit formatChanged();
 }
 

@@ -38,6 +38,10 @@ class ScreenSettings : public QObject {
     Q_PROPERTY(qreal textScale READ textScale NOTIFY changed FINAL)
 
 public:
+    // In the order of choices().
+    enum Setting { DistanceUnit, VolumeUnit, RateUnit, TextSize, InLanguage };
+    Q_ENUM(Setting)
+
     // `file` is an INI file, made when something is chosen; empty: nothing is kept.
     explicit ScreenSettings(const QString& file, QObject* parent = nullptr);
 
@@ -60,7 +64,8 @@ public:
     // For this run only: from the command line.
     void override(const QString& key, const QVariant& value);
 
-    Q_INVOKABLE void choose(int choice, int option);
+    // `setting` is a Setting, `option` one of its choice.
+    Q_INVOKABLE void choose(int setting, int option);
     Q_INVOKABLE void chooseCar(int option);
 
 signals:

@@ -3,7 +3,7 @@
 
 namespace undermark {
 
-SetupViewModel::SetupViewModel(CarService& car, const UnitFormat& format, const QString& draft,
+SetupViewModel::SetupViewModel(Car& car, const UnitFormat& format, const QString& draft,
                                QObject* parent)
     : QObject(parent), m_car(car), m_format(format), m_name(tr("My car"))
 {

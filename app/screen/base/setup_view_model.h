@@ -4,7 +4,7 @@
 // another car later. What was typed outlives a program that is closed half-way.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
 #include "app/screen/base/unit_format.h"
@@ -32,7 +32,7 @@ class SetupViewModel : public QObject {
 public:
     // `car` outlives the view model; half-typed answers are kept in the INI file
     // `draft` (empty: not kept).
-    SetupViewModel(CarService& car, const UnitFormat& format, const QString& draft,
+    SetupViewModel(Car& car, const UnitFormat& format, const QString& draft,
                    QObject* parent = nullptr);
 
     bool needed() const { return m_needed || m_another; } // a car is to be set up
@@ -62,7 +62,7 @@ private:
     void keep();
     void refuse(const Error& error);
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     std::unique_ptr<QSettings> m_draft;
     NumberForm m_form;

@@ -178,6 +178,14 @@
     </message>
 </context>
 <context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <comment>The name of this language, in it</comment>
+        <translation>Deutsch</translation>
+    </message>
+</context>
+<context>
     <name>LiveSignalCard</name>
     <message>
         <source>the source reads %1</source>
@@ -415,26 +423,6 @@
         <source>Undermark</source>
         <translation>Undermark</translation>
     </message>
-    <message>
-        <source>Now</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>Pump</source>
-        <translation>Säule</translation>
-    </message>
-    <message>
-        <source>Ahead</source>
-        <translation>Voraus</translation>
-    </message>
-    <message>
-        <source>Tank</source>
-        <translation>Tank</translation>
-    </message>
-    <message>
-        <source>Logbook</source>
-        <translation>Logbuch</translation>
-    </message>
 </context>
 <context>
     <name>ModeNames</name>
@@ -515,7 +503,30 @@
     </message>
 </context>
 <context>
-    <name>PlanHere</name>
+    <name>Pages</name>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Säule</translation>
+    </message>
+    <message>
+        <source>Ahead</source>
+        <translation>Voraus</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+</context>
+<context>
+    <name>PlanFromHere</name>
     <message>
         <source>Plan what is left of the route, with the fuel the car has now.</source>
         <translation>Den Rest der Strecke planen, mit dem Kraftstoff von jetzt.</translation>
@@ -1091,6 +1102,13 @@
     </message>
 </context>
 <context>
+    <name>undermark::FuelCard</name>
+    <message>
+        <source>Written to %1</source>
+        <translation>Geschrieben nach %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::LogbookViewModel</name>
     <message>
         <source>%1, taken back</source>
@@ -1228,67 +1246,7 @@
     </message>
 </context>
 <context>
-    <name>undermark::PlanViewModel</name>
-    <message>
-        <source>the car is at</source>
-        <translation>der Wagen ist bei</translation>
-    </message>
-    <message>
-        <source>no answer</source>
-        <translation>keine Antwort</translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation>jetzt</translation>
-    </message>
-    <message>
-        <source>then</source>
-        <translation>dann</translation>
-    </message>
-    <message>
-        <source>take on %1</source>
-        <translation>%1 tanken</translation>
-    </message>
-    <message>
-        <source>Written to %1</source>
-        <translation>Geschrieben nach %1</translation>
-    </message>
-    <message>
-        <source>Least cost</source>
-        <translation>Geringste Kosten</translation>
-    </message>
-    <message>
-        <source>Fewest stops</source>
-        <translation>Wenigste Stopps</translation>
-    </message>
-    <message>
-        <source>Least time</source>
-        <translation>Kürzeste Zeit</translation>
-    </message>
-    <message>
-        <source>Lightest</source>
-        <translation>Am leichtesten</translation>
-    </message>
-    <message>
-        <source>95 %</source>
-        <translation>95 %</translation>
-    </message>
-    <message>
-        <source>99 %</source>
-        <translation>99 %</translation>
-    </message>
-    <message>
-        <source>99.9 %</source>
-        <translation>99.9 %</translation>
-    </message>
-    <message>
-        <source>Which route?</source>
-        <translation>Welche Strecke?</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
+    <name>undermark::PlanAnswer</name>
     <message>
         <source>No plan: the fuel lasts to %1, %2 are missing to %3.</source>
         <translation>Kein Plan: der Kraftstoff reicht bis %1, es fehlen %2 bis %3.</translation>
@@ -1357,6 +1315,27 @@
         <source>from %1</source>
         <translation>ab %1</translation>
     </message>
+</context>
+<context>
+    <name>undermark::PlanHere</name>
+    <message>
+        <source>the car is at</source>
+        <translation>der Wagen ist bei</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanViewModel</name>
+    <message>
+        <source>Which route?</source>
+        <translation>Welche Strecke?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanWhatIfs</name>
     <message>
         <source>%1 is closed</source>
         <translation>%1 hat zu</translation>
@@ -1368,6 +1347,53 @@
     <message>
         <source>Fills end %1 earlier</source>
         <translation>Füllungen enden %1 früher</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>dann</translation>
+    </message>
+    <message>
+        <source>take on %1</source>
+        <translation>%1 tanken</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanWishes</name>
+    <message>
+        <source>Least cost</source>
+        <translation>Geringste Kosten</translation>
+    </message>
+    <message>
+        <source>Fewest stops</source>
+        <translation>Wenigste Stopps</translation>
+    </message>
+    <message>
+        <source>Least time</source>
+        <translation>Kürzeste Zeit</translation>
+    </message>
+    <message>
+        <source>Lightest</source>
+        <translation>Am leichtesten</translation>
+    </message>
+    <message>
+        <source>95 %</source>
+        <translation>95 %</translation>
+    </message>
+    <message>
+        <source>99 %</source>
+        <translation>99 %</translation>
+    </message>
+    <message>
+        <source>99.9 %</source>
+        <translation>99.9 %</translation>
     </message>
 </context>
 <context>

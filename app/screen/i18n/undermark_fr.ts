@@ -178,6 +178,14 @@
     </message>
 </context>
 <context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <comment>The name of this language, in it</comment>
+        <translation>Français</translation>
+    </message>
+</context>
+<context>
     <name>LiveSignalCard</name>
     <message>
         <source>the source reads %1</source>
@@ -415,26 +423,6 @@
         <source>Undermark</source>
         <translation>Undermark</translation>
     </message>
-    <message>
-        <source>Now</source>
-        <translation>Ici</translation>
-    </message>
-    <message>
-        <source>Pump</source>
-        <translation>Pompe</translation>
-    </message>
-    <message>
-        <source>Ahead</source>
-        <translation>Devant</translation>
-    </message>
-    <message>
-        <source>Tank</source>
-        <translation>Réservoir</translation>
-    </message>
-    <message>
-        <source>Logbook</source>
-        <translation>Carnet</translation>
-    </message>
 </context>
 <context>
     <name>ModeNames</name>
@@ -515,7 +503,30 @@
     </message>
 </context>
 <context>
-    <name>PlanHere</name>
+    <name>Pages</name>
+    <message>
+        <source>Now</source>
+        <translation>Ici</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Ahead</source>
+        <translation>Devant</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Réservoir</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Carnet</translation>
+    </message>
+</context>
+<context>
+    <name>PlanFromHere</name>
     <message>
         <source>Plan what is left of the route, with the fuel the car has now.</source>
         <translation>Planifier le reste de la route, avec le carburant de maintenant.</translation>
@@ -1091,6 +1102,13 @@
     </message>
 </context>
 <context>
+    <name>undermark::FuelCard</name>
+    <message>
+        <source>Written to %1</source>
+        <translation>Écrit dans %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::LogbookViewModel</name>
     <message>
         <source>%1, taken back</source>
@@ -1228,67 +1246,7 @@
     </message>
 </context>
 <context>
-    <name>undermark::PlanViewModel</name>
-    <message>
-        <source>the car is at</source>
-        <translation>la voiture est à</translation>
-    </message>
-    <message>
-        <source>no answer</source>
-        <translation>pas de réponse</translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation>maintenant</translation>
-    </message>
-    <message>
-        <source>then</source>
-        <translation>alors</translation>
-    </message>
-    <message>
-        <source>take on %1</source>
-        <translation>prendre %1</translation>
-    </message>
-    <message>
-        <source>Written to %1</source>
-        <translation>Écrit dans %1</translation>
-    </message>
-    <message>
-        <source>Least cost</source>
-        <translation>Moindre coût</translation>
-    </message>
-    <message>
-        <source>Fewest stops</source>
-        <translation>Moins d’arrêts</translation>
-    </message>
-    <message>
-        <source>Least time</source>
-        <translation>Moins de temps</translation>
-    </message>
-    <message>
-        <source>Lightest</source>
-        <translation>Plus léger</translation>
-    </message>
-    <message>
-        <source>95 %</source>
-        <translation>95 %</translation>
-    </message>
-    <message>
-        <source>99 %</source>
-        <translation>99 %</translation>
-    </message>
-    <message>
-        <source>99.9 %</source>
-        <translation>99.9 %</translation>
-    </message>
-    <message>
-        <source>Which route?</source>
-        <translation>Quelle route ?</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
+    <name>undermark::PlanAnswer</name>
     <message>
         <source>No plan: the fuel lasts to %1, %2 are missing to %3.</source>
         <translation>Pas de plan : le carburant va jusqu’à %1, il manque %2 jusqu’à %3.</translation>
@@ -1357,6 +1315,27 @@
         <source>from %1</source>
         <translation>de %1</translation>
     </message>
+</context>
+<context>
+    <name>undermark::PlanHere</name>
+    <message>
+        <source>the car is at</source>
+        <translation>la voiture est à</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanViewModel</name>
+    <message>
+        <source>Which route?</source>
+        <translation>Quelle route ?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanWhatIfs</name>
     <message>
         <source>%1 is closed</source>
         <translation>%1 est fermé</translation>
@@ -1368,6 +1347,53 @@
     <message>
         <source>Fills end %1 earlier</source>
         <translation>Pleins finis %1 plus tôt</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>pas de réponse</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>alors</translation>
+    </message>
+    <message>
+        <source>take on %1</source>
+        <translation>prendre %1</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanWishes</name>
+    <message>
+        <source>Least cost</source>
+        <translation>Moindre coût</translation>
+    </message>
+    <message>
+        <source>Fewest stops</source>
+        <translation>Moins d’arrêts</translation>
+    </message>
+    <message>
+        <source>Least time</source>
+        <translation>Moins de temps</translation>
+    </message>
+    <message>
+        <source>Lightest</source>
+        <translation>Plus léger</translation>
+    </message>
+    <message>
+        <source>95 %</source>
+        <translation>95 %</translation>
+    </message>
+    <message>
+        <source>99 %</source>
+        <translation>99 %</translation>
+    </message>
+    <message>
+        <source>99.9 %</source>
+        <translation>99.9 %</translation>
     </message>
 </context>
 <context>

@@ -5,7 +5,7 @@
 
 namespace undermark {
 
-HistoryModel::HistoryModel(CarService& car, QObject* parent)
+HistoryModel::HistoryModel(Car& car, QObject* parent)
     : QAbstractListModel(parent), m_window(car)
 {
 }

@@ -24,7 +24,7 @@ public:
     enum Role { Date = Qt::UserRole, Kind, Value, Detail, Flag, Spoken };
 
     // `car` outlives the model. Empty until refresh().
-    explicit HistoryModel(CarService& car, QObject* parent = nullptr);
+    explicit HistoryModel(Car& car, QObject* parent = nullptr);
 
     // Asks the car again. `kind` absent: every entry.
     void refresh(const UnitFormat& format, std::optional<LogKind> kind);

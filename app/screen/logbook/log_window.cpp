@@ -5,27 +5,6 @@
 
 namespace undermark {
 
-namespace {
-
-// What the logbook answers, taken out of CarService::readLogbook.
-template <class T, class Question>
-Result<T> ask(CarService& car, Question question)
-{
-    std::optional<T> answer;
-    const auto done = car.readLogbook([&](const Logbook& logbook, const EntryId& vehicle) -> Result<void> {
-        Result<T> told = question(logbook, vehicle);
-        if (!told)
-            return fail(told.error());
-        answer = std::move(*told);
-        return {};
-    });
-    if (!done)
-        return fail(done.error());
-    return std::move(*answer);
-}
-
-} // namespace
-
 // What is known and the count must be of one state. Another program may write between
 // the two: then what is known is learnt anew, which settles it unless it never pauses.
 Result<void> LogWindow::readCount()
@@ -34,9 +13,7 @@ Result<void> LogWindow::readCount()
         const auto known = m_car.knowledge();
         if (!known)
             return fail(known.error());
-        const auto count = ask<LogCount>(m_car, [&](const Logbook& logbook, const EntryId& vehicle) {
-            return logbook.logCount(vehicle, m_kind);
-        });
+        const auto count = m_car.logCount(m_kind);
         if (!count)
             return fail(count.error());
         if (count->state == (*known)->log.state) {
@@ -99,9 +76,7 @@ const LogWindow::Page* LogWindow::page(int first)
     if (m_outdated || m_problem)
         return nullptr;
     const LogPageWish wish = wishFor(first);
-    auto read = ask<LogPage>(m_car, [&](const Logbook& logbook, const EntryId& vehicle) {
-        return logbook.logPage(vehicle, wish);
-    });
+    auto read = m_car.logPage(wish);
     if (!read) {
         m_problem = read.error();
     } else if (read->state != m_known->log.state) {
@@ -119,9 +94,7 @@ const LogWindow::Page* LogWindow::page(int first)
 
 std::optional<int> LogWindow::find(const LogRow& entry)
 {
-    const auto found = ask<std::int64_t>(m_car, [&](const Logbook& logbook, const EntryId& vehicle) {
-        return logbook.logRow(vehicle, m_kind, entry.id, entry.place);
-    });
+    const auto found = m_car.logRow(m_kind, entry);
     return found ? std::optional(int(*found)) : std::nullopt;
 }
 

@@ -5,7 +5,7 @@
 // another, shows as outdated() and nothing else.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 
 #include <list>
 #include <memory>
@@ -19,7 +19,7 @@ public:
     static constexpr std::size_t kPages = 4;
 
     // `car` outlives the window. Empty until open().
-    explicit LogWindow(CarService& car) : m_car(car) {}
+    explicit LogWindow(Car& car) : m_car(car) {}
 
     // The list of today; `kind` absent: every entry. Where it cannot be read, problem()
     // says why and there are no rows.
@@ -27,7 +27,7 @@ public:
     std::optional<LogKind> kind() const { return m_kind; }
     int count() const { return m_count; }
     // What the rows are of; empty where problem() was there from the start.
-    const std::shared_ptr<const CarKnowledge>& known() const { return m_known; }
+    const Knowledge& known() const { return m_known; }
 
     // Nothing where its page cannot be had any more: outdated() or problem() tells.
     // Good until the next call.
@@ -47,9 +47,9 @@ private:
     const Page* page(int first);
     LogPageWish wishFor(int first) const;
 
-    CarService& m_car;
+    Car& m_car;
     std::optional<LogKind> m_kind;
-    std::shared_ptr<const CarKnowledge> m_known;
+    Knowledge m_known;
     int m_count = 0;
     std::list<Page> m_pages; // the one asked for last in front
     bool m_outdated = false;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The Logbook page's opened entry.
-#include "app/car/fill_mend.h"
 #include "app/screen/logbook/logbook_view_model.h"
+#include "engine/consumption/correction.h"
 
 namespace undermark {
 
@@ -113,7 +113,7 @@ void LogbookViewModel::correct()
     const auto value = openedValue();
     if (!value || !correctable())
         return;
-    m_editor.edit(openedId(), std::get<Fill>(*value));
+    m_editor.edit({openedId(), {}, std::get<Fill>(*value)});
     m_correcting = true;
     emit changed();
 }
@@ -146,23 +146,20 @@ QString LogbookViewModel::mendWord() const
     const FillFlag* flag = openedLesson().fillFlag;
     if (!flag)
         return {};
-    const auto better = mended(std::get<Fill>(*openedValue()), *flag);
-    if (!better)
-        return {};
-    if (flag->volume)
-        return tr("Make it %1").arg(m_format.volume({better->volume, {}}));
-    return tr("Make it %1").arg(m_format.distanceWithUnit(*better->odometer));
+    const Fill fill = std::get<Fill>(*openedValue());
+    const auto better = corrected(fill, *flag);
+    return better ? PumpViewModel::mendWord(fill, *better, m_format) : QString();
 }
 
 void LogbookViewModel::mend()
 {
     if (!mendWord().isEmpty())
-        revise(*mended(std::get<Fill>(*openedValue()), *openedLesson().fillFlag), tr("Undo the correction"));
+        revise(*corrected(std::get<Fill>(*openedValue()), *openedLesson().fillFlag), tr("Undo the correction"));
 }
 
 void LogbookViewModel::revise(const LogValue& value, const QString& word)
 {
-    const std::string id = openedId();
+    const EntryId id = openedId();
     if (!applied(m_car.revise(id, value)))
         return;
     addStep(id, word);
@@ -172,7 +169,7 @@ void LogbookViewModel::revise(const LogValue& value, const QString& word)
 void LogbookViewModel::takeBack()
 {
     const auto value = openedValue();
-    const std::string id = openedId();
+    const EntryId id = openedId();
     if (!value || !applied(m_car.takeBack(id)))
         return;
     m_steps.push_back({[this, id, value] { return m_car.revise(id, *value); }, tr("Undo taking back")});

@@ -12,7 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr std::size_t kStretchesDrawn = 60;
-constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof};
+constexpr std::optional<LogKind> kFilters[] = {std::nullopt, LogKind::fill, LogKind::proof}; // by Tab
 
 template <class T>
 std::optional<LogRow> among(const std::vector<Entry<T>>& entries, const LogRow& row)
@@ -41,9 +41,9 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 
 } // namespace
 
-LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& folder,
+LogbookViewModel::LogbookViewModel(Car& car, Units units, const QString& folder,
                                    QObject* parent)
-    : QObject(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
+    : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
       m_transfer(car, folder)
 {
     connect(&m_editor, &PumpViewModel::stored, this, [this] {
@@ -52,11 +52,8 @@ LogbookViewModel::LogbookViewModel(CarService& car, Units units, const QString& 
         emit stored();
     });
     connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
-        const auto back = [this, added](Logbook& logbook) {
-            return logbook.undoAll(added, m_car.time());
-        };
         if (!added.empty())
-            m_steps.push_back({[this, back] { return m_car.withLogbook(back); }, tr("Undo the import")});
+            m_steps.push_back({[this, added] { return m_car.takeBackAll(added); }, tr("Undo the import")});
         emit stored();
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
@@ -72,6 +69,12 @@ void LogbookViewModel::refresh()
         m_opened = asItIsNow(m_rows.known()->log, *m_opened);
     readVersions();
     emit changed();
+}
+
+void LogbookViewModel::startOver()
+{
+    close();
+    refresh();
 }
 
 void LogbookViewModel::readOn()
@@ -169,9 +172,9 @@ void LogbookViewModel::undo()
     emit stored();
 }
 
-void LogbookViewModel::addStep(const std::string& entryId, const QString& word)
+void LogbookViewModel::addStep(const EntryId& entry, const QString& word)
 {
-    m_steps.push_back({[this, entryId] { return m_car.takeBack(entryId); }, word});
+    m_steps.push_back({[this, entry] { return m_car.takeBack(entry); }, word});
 }
 
 bool LogbookViewModel::applied(const Result<void>& result)

@@ -11,6 +11,7 @@
 #pragma once
 
 #include "app/screen/base/notice_text.h"
+#include "app/screen/base/page_model.h"
 #include "app/screen/base/plot_picture.h"
 #include "app/screen/logbook/history_model.h"
 #include "app/screen/logbook/transfer_view_model.h"
@@ -22,7 +23,7 @@
 
 namespace undermark {
 
-class LogbookViewModel : public QObject {
+class LogbookViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -48,8 +49,12 @@ class LogbookViewModel : public QObject {
     Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
 
 public:
+    // Of the page, in their order; the first ones are filters().
+    enum Tab { All, Fills, Proofs, Rates, Transfer, Settings };
+    Q_ENUM(Tab)
+
     // `car` outlives the view model. Files to take in are looked for in `folder`.
-    explicit LogbookViewModel(CarService& car, Units units = {}, const QString& folder = {},
+    explicit LogbookViewModel(Car& car, Units units = {}, const QString& folder = {},
                               QObject* parent = nullptr);
 
     HistoryModel* rows() { return &m_rows; }
@@ -73,9 +78,9 @@ public:
     PlotPicture consumption() const;
     QList<Fact> rates() const;
 
-    // Asks the car again: after a change elsewhere, or in other units.
-    Q_INVOKABLE void refresh();
-    void setFormat(const UnitFormat& format);
+    void refresh() override;
+    void startOver() override;
+    void setFormat(const UnitFormat& format) override;
     Q_INVOKABLE void selectFilter(int filter);
     Q_INVOKABLE void open(int row);
     Q_INVOKABLE void close();
@@ -89,15 +94,14 @@ public:
 
 signals:
     void changed();
-    void stored(); // the logbook has changed
 
 private:
     struct Step {
         std::function<Result<void>()> back;
         QString word;
     };
-    void addStep(const std::string& entryId, const QString& word);
-    std::string openedId() const { return m_opened ? m_opened->id.uuid : std::string(); }
+    void addStep(const EntryId& entry, const QString& word);
+    EntryId openedId() const { return m_opened ? m_opened->id : EntryId(); }
     std::optional<LogValue> openedValue() const;
     EntryLesson openedLesson() const;
     void readOn(); // a row could not be had
@@ -105,7 +109,7 @@ private:
     void revise(const LogValue& value, const QString& word);
     bool applied(const Result<void>& result);
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     HistoryModel m_rows;
     PumpViewModel m_editor;

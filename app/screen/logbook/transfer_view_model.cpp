@@ -19,7 +19,7 @@ QString nameOf(const std::filesystem::path& file)
 
 } // namespace
 
-TransferViewModel::TransferViewModel(CarService& car, const QString& folder, QObject* parent)
+TransferViewModel::TransferViewModel(Car& car, const QString& folder, QObject* parent)
     : QObject(parent), m_car(car),
       m_tables(folder, {QStringLiteral("*.csv")}, QString::fromStdString(car.folder().string())),
       m_logbooks(folder, {QStringLiteral("*.sqlite")}, QString::fromStdString(car.folder().string()))
@@ -38,25 +38,10 @@ void TransferViewModel::go(Stage stage)
     emit changed();
 }
 
-bool TransferViewModel::run(const LogbookWork& work)
+void TransferViewModel::refuse(const Error& error)
 {
-    m_notices.clear();
-    const Result<void> done = m_car.withLogbook(work);
-    if (!done) {
-        m_notices = {noticeOf(done.error())};
-        emit changed();
-    }
-    return done.has_value();
-}
-
-bool TransferViewModel::runOnCar(
-    const std::function<Result<void>(Logbook&, const Entry<Vehicle>&)>& work)
-{
-    const auto car = m_car.knowledge();
-    if (!car)
-        return run([&](Logbook&) -> Result<void> { return fail(car.error()); });
-    const Entry<Vehicle> vehicle = (*car)->log.vehicle;
-    return run([&](Logbook& logbook) { return work(logbook, vehicle); });
+    m_notices = {noticeOf(error)};
+    emit changed();
 }
 
 void TransferViewModel::warn(const std::vector<Sentence>& warnings)
@@ -67,19 +52,13 @@ void TransferViewModel::warn(const std::vector<Sentence>& warnings)
 
 void TransferViewModel::exportAll()
 {
-    std::filesystem::path folder;
-    const bool made = run([&](Logbook& logbook) -> Result<void> {
-        auto written = exportEverything(logbook, m_car.time());
-        if (!written)
-            return fail(written.error());
-        folder = *written;
-        return {};
-    });
-    if (!made)
-        return;
+    m_notices.clear();
+    const auto folder = m_car.exportEverything();
+    if (!folder)
+        return refuse(folder.error());
     m_done = tr("Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for "
                 "another device.")
-                 .arg(QString::fromStdString(folder.string()));
+                 .arg(QString::fromStdString(folder->string()));
     go(Stage::done);
 }
 
@@ -141,70 +120,55 @@ ImportOptions TransferViewModel::importOptions() const
 
 void TransferViewModel::lookIn()
 {
-    std::vector<Sentence> warnings;
-    const bool read = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
-        return std::visit([&]<class T>(ImportPreview<T>& shown) -> Result<void> {
-            auto preview = previewImport<T>(logbook, vehicle, m_file, importOptions());
-            if (!preview)
-                return fail(preview.error());
-            shown = std::move(*preview);
-            warnings = shown.warnings;
-            return {};
-        }, m_preview);
-    });
-    if (!read)
-        return;
-    warn(warnings);
-    go(Stage::preview);
+    m_notices.clear();
+    std::visit([this]<class T>(ImportPreview<T>& shown) {
+        auto preview = m_car.previewImport<T>(m_file, importOptions());
+        if (!preview)
+            return refuse(preview.error());
+        shown = std::move(*preview);
+        warn(shown.warnings);
+        go(Stage::preview);
+    }, m_preview);
 }
 
 // What another program wrote since it was shown must not come in twice.
+template <class T>
+Result<ImportDone> TransferViewModel::taken(const ImportPreview<T>& shown)
+{
+    const auto now = m_car.previewImport<T>(m_file, importOptions());
+    if (!now)
+        return fail(now.error());
+    if (now->fresh != shown.fresh)
+        return failInput(Sentence::of("table or logbook have changed since they were looked at: go "
+                                      "back and look again"));
+    return m_car.takeIn(shown);
+}
+
 void TransferViewModel::import()
 {
-    ImportDone done;
-    const bool added = runOnCar([&](Logbook& logbook, const Entry<Vehicle>& vehicle) {
-        return std::visit([&]<class T>(const ImportPreview<T>& shown) -> Result<void> {
-            const auto now = previewImport<T>(logbook, vehicle, m_file, importOptions());
-            if (!now)
-                return fail(now.error());
-            if (now->fresh != shown.fresh)
-                return failInput(
-                    Sentence::of("table or logbook have changed since they were looked at: go "
-                                 "back and look again"));
-            auto taken = takeIn(logbook, vehicle.id, shown, m_car.time());
-            if (!taken)
-                return fail(taken.error());
-            done = std::move(*taken);
-            return {};
-        }, m_preview);
-    });
-    if (!added)
-        return;
+    m_notices.clear();
+    const auto done = std::visit([this](const auto& shown) { return taken(shown); }, m_preview);
+    if (!done)
+        return refuse(done.error());
     m_done = (ofTrips() ? tr("Added %1 trips. The logbook as it was: %2")
                         : tr("Added %1 fills. The logbook as it was: %2"))
-                 .arg(done.added.size())
-                 .arg(nameOf(done.backup));
+                 .arg(done->added.size())
+                 .arg(nameOf(done->backup));
     go(Stage::done);
-    emit stored(done.added);
+    emit stored(done->added);
 }
 
 void TransferViewModel::merge()
 {
-    MergeDone done;
-    const bool merged = run([&](Logbook& logbook) -> Result<void> {
-        auto taken = takeInLogbook(logbook, m_file, m_car.time());
-        if (!taken)
-            return fail(taken.error());
-        done = std::move(*taken);
-        return {};
-    });
-    if (!merged)
-        return;
-    warn(done.warnings);
+    m_notices.clear();
+    const auto done = m_car.merge(m_file);
+    if (!done)
+        return refuse(done.error());
+    warn(done->warnings);
     m_done = tr("Took in %1 records, %2 were here already. The logbook as it was: %3")
-                 .arg(done.report.added)
-                 .arg(done.report.known)
-                 .arg(nameOf(done.backup));
+                 .arg(done->report.added)
+                 .arg(done->report.known)
+                 .arg(nameOf(done->backup));
     go(Stage::done);
     emit stored({});
 }

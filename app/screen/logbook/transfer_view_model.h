@@ -10,7 +10,7 @@
 //  * the logbook as it was is kept beside it, and its name is said.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/car/logbook_transfer.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/file_list.h"
@@ -51,7 +51,7 @@ public:
     };
 
     // `car` outlives the view model. Files are looked for in `folder` and beside the logbook.
-    TransferViewModel(CarService& car, const QString& folder, QObject* parent = nullptr);
+    TransferViewModel(Car& car, const QString& folder, QObject* parent = nullptr);
     void setFormat(const UnitFormat& format);
 
     Stage stage() const { return m_stage; }
@@ -89,14 +89,14 @@ private:
     void chooseFile(bool merging);
     ImportOptions importOptions() const;
     void go(Stage stage);
-    bool run(const LogbookWork& work); // says what went wrong
-    bool runOnCar(const std::function<Result<void>(Logbook&, const Entry<Vehicle>&)>& work);
+    void refuse(const Error& error); // says what went wrong
+    template <class T> Result<ImportDone> taken(const ImportPreview<T>& shown);
     void warn(const std::vector<Sentence>& warnings);
     void lookIn();
     void import();
     void merge();
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     FileList m_tables;
     FileList m_logbooks;

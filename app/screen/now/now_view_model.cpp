@@ -14,13 +14,13 @@ namespace {
 std::vector<Notice> withDoubt(const NowState& state)
 {
     std::vector<Notice> notices = state.notices;
-    if (distances(state.toDry).sureIsNegative)
+    if (distances(state.outlook.toDry).sureIsNegative)
         notices.insert(
             notices.begin(),
             {Notice::Severity::error,
              Sentence::of("The tank may be dry already: no distance is sure. Fill before "
                           "driving on.")});
-    else if (distances(state.toZero).sureIsNegative)
+    else if (distances(state.outlook.toZero).sureIsNegative)
         notices.insert(notices.begin(),
                        {Notice::Severity::warning,
                         Sentence::of("The zero mark may be passed already: no distance to it is "
@@ -30,8 +30,8 @@ std::vector<Notice> withDoubt(const NowState& state)
 
 } // namespace
 
-NowViewModel::NowViewModel(CarService& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units)
+NowViewModel::NowViewModel(Car& car, Units units, QObject* parent)
+    : PageModel(parent), m_car(car), m_format(units)
 {
     ask({});
 }
@@ -44,7 +44,12 @@ void NowViewModel::setFormat(const UnitFormat& format)
 
 void NowViewModel::refresh()
 {
-    ask(m_state ? m_state->mode : std::string());
+    ask(m_state ? m_state->outlook.mode : std::string());
+}
+
+void NowViewModel::startOver()
+{
+    ask({});
 }
 
 void NowViewModel::selectMode(int index)
@@ -58,7 +63,7 @@ void NowViewModel::ask(const std::string& mode)
     Result<NowState> answer = m_car.now(mode);
     if (answer) {
         m_state.emplace(std::move(*answer));
-        m_horizon = horizonPicture(*m_state, m_format);
+        m_horizon = horizonPicture(m_state->outlook.toZero, m_state->outlook.toDry, m_format);
         m_notices = withDoubt(*m_state);
     } else {
         m_state.reset();
@@ -75,14 +80,14 @@ QString NowViewModel::title() const
 
 QString NowViewModel::sinceFill() const
 {
-    if (!m_state || !m_state->sinceFill)
+    if (!m_state || !m_state->outlook.sinceFill)
         return {};
-    return tr("%1 since the last fill").arg(m_format.distanceWithUnit(*m_state->sinceFill));
+    return tr("%1 since the last fill").arg(m_format.distanceWithUnit(*m_state->outlook.sinceFill));
 }
 
 QString NowViewModel::sureNumber() const
 {
-    return m_state ? m_format.distance(distances(m_state->toZero).p99) : QString();
+    return m_state ? m_format.distance(distances(m_state->outlook.toZero).p99) : QString();
 }
 
 RangeRow NowViewModel::row(const QString& name, const RangeLaw& law) const
@@ -94,29 +99,29 @@ RangeRow NowViewModel::row(const QString& name, const RangeLaw& law) const
 
 RangeRow NowViewModel::toZero() const
 {
-    return m_state ? row(tr("zero"), m_state->toZero) : RangeRow{};
+    return m_state ? row(tr("zero"), m_state->outlook.toZero) : RangeRow{};
 }
 
 RangeRow NowViewModel::toDry() const
 {
-    return m_state ? row(tr("dry"), m_state->toDry) : RangeRow{};
+    return m_state ? row(tr("dry"), m_state->outlook.toDry) : RangeRow{};
 }
 
 QList<Fact> NowViewModel::facts() const
 {
     if (!m_state)
         return {};
-    const Estimate<Volume>& level = m_state->aboveZero;
+    const Estimate<Volume>& level = m_state->outlook.aboveZero;
     const bool under = level.mean < Volume{};
     return {{under ? tr("below zero") : tr("above zero"),
              m_format.volume(Estimate<Volume>{abs(level.mean), level.sd})},
-            {tr("hidden reserve"), m_format.volume(m_state->reserve)},
-            {tr("rate"), m_format.rate(m_state->rate)}};
+            {tr("hidden reserve"), m_format.volume(m_state->outlook.reserve)},
+            {tr("rate"), m_format.rate(m_state->outlook.rate)}};
 }
 
 QString NowViewModel::why() const
 {
-    return m_state ? tr("An estimate: keep a margin. %1").arg(sentenceText(m_state->why, m_format))
+    return m_state ? tr("An estimate: keep a margin. %1").arg(sentenceText(m_state->outlook.why, m_format))
                    : tr("Once the logbook can answer, the distance stands here.");
 }
 
@@ -134,7 +139,7 @@ int NowViewModel::modeIndex() const
 {
     if (!m_state)
         return -1;
-    const auto found = std::ranges::find(m_state->modes, m_state->mode);
+    const auto found = std::ranges::find(m_state->modes, m_state->outlook.mode);
     return found == m_state->modes.end() ? -1 : int(found - m_state->modes.begin());
 }
 

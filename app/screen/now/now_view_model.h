@@ -5,11 +5,11 @@
 // is the first notice.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/page_model.h"
 
 #include <QObject>
 #include <QStringList>
@@ -33,7 +33,7 @@ public:
     friend bool operator==(const RangeRow&, const RangeRow&) = default;
 };
 
-class NowViewModel : public QObject {
+class NowViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -53,7 +53,7 @@ class NowViewModel : public QObject {
 
 public:
     // `car` outlives the view model. Asks the car once.
-    explicit NowViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit NowViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
     bool known() const { return m_state.has_value(); }
     QString title() const;     // the vehicle
@@ -68,10 +68,9 @@ public:
     QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QStringList modes() const;
     int modeIndex() const;
-    void setFormat(const UnitFormat& format);
-
-    // Asks the car again, for example after a fill.
-    Q_INVOKABLE void refresh();
+    void setFormat(const UnitFormat& format) override;
+    void refresh() override;
+    void startOver() override; // in the mode that the other car was last driven in
     // Asks in another driving mode; indices outside modes() are ignored.
     Q_INVOKABLE void selectMode(int index);
 
@@ -82,7 +81,7 @@ private:
     void ask(const std::string& mode);
     RangeRow row(const QString& name, const RangeLaw& law) const;
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     std::optional<NowState> m_state;
     HorizonPicture m_horizon;

@@ -16,8 +16,8 @@ LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& w
 
 } // namespace
 
-PumpViewModel::PumpViewModel(CarService& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units)
+PumpViewModel::PumpViewModel(Car& car, Units units, QObject* parent)
+    : PageModel(parent), m_car(car), m_format(units)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {
         m_touched = true;
@@ -31,14 +31,14 @@ void PumpViewModel::startAgain()
 {
     m_lesson.reset();
     m_notices.clear();
-    m_editedId.clear();
+    m_edited.reset();
     m_touched = false;
     m_byTripMeter = false;
     m_extent = FillExtent::full;
     m_form.setLocked(false);
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries(entries());
-    if (const Result<FillDraft> guess = m_car.guessFill())
+    if (const Result<Fill> guess = m_car.likelyFill())
         fillIn(*guess, true);
     else
         m_notices = {noticeOf(guess.error())};
@@ -47,32 +47,31 @@ void PumpViewModel::startAgain()
 
 void PumpViewModel::refresh()
 {
-    if (saved() || !m_editedId.empty())
+    if (saved() || m_edited)
         return;
     if (!m_touched)
         return startAgain();
-    const Result<FillDraft> guess = m_car.guessFill();
+    const Result<Fill> guess = m_car.likelyFill();
     if (!guess)
         return;
-    const auto renew = [this](Entry entry, bool known, const QString& text) {
+    const auto renew = [this](Field entry, bool known, const QString& text) {
         if (known && m_form.guessed(entry))
             m_form.setText(entry, text, true);
     };
-    renew(Litres, guess->litres > Volume{}, m_format.typed(guess->litres));
+    renew(Litres, guess->volume > Volume{}, m_format.typed(guess->volume));
     renew(Odometer, guess->odometer.has_value(), m_format.typed(guess->odometer.value_or(Distance{})));
     renew(TripMeter, guess->sinceLast.has_value(), m_format.typed(guess->sinceLast.value_or(Distance{})));
     renew(Price, guess->pricePerLitre.has_value(), m_format.typedPrice(guess->pricePerLitre.value_or(0)));
     emit changed();
 }
 
-void PumpViewModel::edit(const std::string& entryId, const Fill& fill)
+void PumpViewModel::edit(const Entry<Fill>& fill)
 {
     startAgain();
     m_notices.clear();
     m_form.setEntries(entries());
-    m_editedId = entryId;
     m_edited = fill;
-    fillIn({fill.volume, fill.odometer, fill.sinceLast, fill.extent, fill.pricePerLitre}, false);
+    fillIn(fill.value, false);
     emit changed();
 }
 
@@ -93,10 +92,10 @@ QList<NumberEntry> PumpViewModel::entries() const
             {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), {}, false, true}};
 }
 
-void PumpViewModel::fillIn(const FillDraft& numbers, bool guessed)
+void PumpViewModel::fillIn(const Fill& numbers, bool guessed)
 {
-    if (numbers.litres > Volume{})
-        m_form.setText(Litres, m_format.typed(numbers.litres), guessed);
+    if (numbers.volume > Volume{})
+        m_form.setText(Litres, m_format.typed(numbers.volume), guessed);
     if (numbers.odometer)
         m_form.setText(Odometer, m_format.typed(*numbers.odometer), guessed);
     if (numbers.sinceLast)
@@ -144,27 +143,33 @@ void PumpViewModel::switchMeter()
     emit changed();
 }
 
-Result<FillDraft> PumpViewModel::draft() const
+// What the form does not show stays as it was.
+Result<Fill> PumpViewModel::typed() const
 {
-    const auto refused = [this](Entry entry) {
+    const auto refused = [this](Field entry) {
         return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
                     {.column = m_form.name(entry).toStdString()},
                     Sentence::of("a number of 0 or more"), m_form.text(entry).toStdString());
     };
-    FillDraft fill;
+    Fill fill = m_edited ? m_edited->value : Fill{};
+    if (!m_edited)
+        fill.time = m_car.time();
     fill.extent = m_extent;
     const auto litres = m_format.volumeFrom(m_form.text(Litres));
     if (!litres || *litres == Volume{})
         return failInput(Sentence::of("How much went in is missing"));
-    fill.litres = *litres;
+    fill.volume = *litres;
 
-    const Entry meter = m_byTripMeter ? TripMeter : Odometer;
+    fill.odometer.reset();
+    fill.sinceLast.reset();
+    const Field meter = m_byTripMeter ? TripMeter : Odometer;
     if (!m_form.text(meter).isEmpty()) {
         auto& target = meter == TripMeter ? fill.sinceLast : fill.odometer;
         target = m_format.distanceFrom(m_form.text(meter));
         if (!target)
             return refused(meter);
     }
+    fill.pricePerLitre.reset();
     if (!m_form.text(Price).isEmpty()) {
         fill.pricePerLitre = m_format.pricePerLitreFrom(m_form.text(Price));
         if (!fill.pricePerLitre)
@@ -173,33 +178,27 @@ Result<FillDraft> PumpViewModel::draft() const
     return fill;
 }
 
-Result<FillLesson> PumpViewModel::store(const FillDraft& numbers)
+Result<FillLesson> PumpViewModel::store(const Fill& fill)
 {
-    if (m_editedId.empty())
-        return m_car.addFill(numbers);
-    Fill fill = m_edited;   // what the form does not show stays as it was
-    fill.volume = numbers.litres;
-    fill.odometer = numbers.odometer;
-    fill.sinceLast = numbers.sinceLast;
-    fill.extent = numbers.extent;
-    fill.pricePerLitre = numbers.pricePerLitre;
-    if (const auto revised = m_car.revise(m_editedId, fill); !revised)
+    if (!m_edited)
+        return m_car.recordFill(fill);
+    if (const auto revised = m_car.revise(m_edited->id, fill); !revised)
         return fail(revised.error());
     FillLesson lesson;
-    lesson.entryId = m_editedId;
+    lesson.entry = m_edited->id;
     return lesson;
 }
 
 QString PumpViewModel::saveWord() const
 {
-    return m_editedId.empty() ? tr("Save this fill") : tr("Save the correction");
+    return !m_edited ? tr("Save this fill") : tr("Save the correction");
 }
 
 void PumpViewModel::save()
 {
     if (saved())
         return;
-    const Result<FillDraft> fill = draft();
+    const Result<Fill> fill = typed();
     Result<FillLesson> lesson = fill ? store(*fill) : Result<FillLesson>(fail(fill.error()));
     if (!lesson) {
         m_notices = {noticeOf(lesson.error())};
@@ -219,24 +218,28 @@ QString PumpViewModel::mendWord() const
 {
     if (!saved() || !m_lesson->proposed)
         return {};
-    const Fill& better = *m_lesson->proposed;
-    if (better.volume != m_savedFill.litres)
-        return tr("Make it %1").arg(m_format.volume({better.volume, {}}));
-    return better.odometer ? tr("Make it %1").arg(m_format.distanceWithUnit(*better.odometer))
-                           : QString();
+    return mendWord(m_savedFill, *m_lesson->proposed, m_format);
+}
+
+QString PumpViewModel::mendWord(const Fill& fill, const Fill& better, const UnitFormat& format)
+{
+    if (better.volume != fill.volume)
+        return tr("Make it %1").arg(format.volume({better.volume, {}}));
+    const auto& distance = better.odometer != fill.odometer ? better.odometer : better.sinceLast;
+    return distance ? tr("Make it %1").arg(format.distanceWithUnit(*distance)) : QString();
 }
 
 void PumpViewModel::mend()
 {
     if (mendWord().isEmpty())
         return;
-    if (const auto revised = m_car.revise(m_lesson->entryId, *m_lesson->proposed); !revised) {
+    if (const auto revised = m_car.revise(m_lesson->entry, *m_lesson->proposed); !revised) {
         m_notices = {noticeOf(revised.error())};
         emit changed();
         return;
     }
     m_mended = true;
-    m_savedFill.litres = m_lesson->proposed->volume;
+    m_savedFill = *m_lesson->proposed;
     m_lesson->proposed.reset();
     m_notices.clear();
     if (const auto car = m_car.knowledge()) {
@@ -252,8 +255,8 @@ void PumpViewModel::undo()
     if (!saved())
         return;
     if (m_mended) // the correction first, then the fill itself
-        m_mended = !m_car.undoFill(m_lesson->entryId);
-    const Result<void> undone = m_car.undoFill(m_lesson->entryId);
+        m_mended = !m_car.takeBack(m_lesson->entry);
+    const Result<void> undone = m_car.takeBack(m_lesson->entry);
     if (undone) {
         m_lesson.reset();
         m_notices.clear();
@@ -270,7 +273,7 @@ QString PumpViewModel::savedTitle() const
 {
     if (!saved())
         return {};
-    return tr("%1 %2 saved").arg(m_format.typed(m_savedFill.litres), m_format.volumeUnit());
+    return tr("%1 %2 saved").arg(m_format.typed(m_savedFill.volume), m_format.volumeUnit());
 }
 
 QList<LessonRow> PumpViewModel::lesson() const

@@ -12,10 +12,10 @@
 //  * an odd fill is stored, said, and mended only if the user takes the proposal.
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/page_model.h"
 
 #include <QObject>
 #include <QStringList>
@@ -37,7 +37,7 @@ public:
     friend bool operator==(const LessonRow&, const LessonRow&) = default;
 };
 
-class PumpViewModel : public QObject {
+class PumpViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -54,7 +54,7 @@ class PumpViewModel : public QObject {
 
 public:
     // `car` outlives the view model. Asks the car for its guesses once.
-    explicit PumpViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit PumpViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
     NumberForm* form() { return &m_form; }
     QStringList extents() const;
@@ -66,11 +66,13 @@ public:
     QList<LessonRow> lesson() const;
     QString saveWord() const;
     QString mendWord() const; // what mend() would do; empty where nothing is proposed
+    // What becomes of a fill that is mended, for the Logbook page, too.
+    static QString mendWord(const Fill& fill, const Fill& better, const UnitFormat& format);
 
     // Corrects a fill of the log instead of adding one: save() replaces it.
-    void edit(const std::string& entryId, const Fill& fill);
+    void edit(const Entry<Fill>& fill);
     // Units anew: until the fill is saved the form starts again.
-    void setFormat(const UnitFormat& format);
+    void setFormat(const UnitFormat& format) override;
 
     Q_INVOKABLE void selectExtent(int extent);
     // Odometer or trip meter.
@@ -79,26 +81,24 @@ public:
     // Takes the correction that is proposed for the fill just saved.
     Q_INVOKABLE void mend();
     Q_INVOKABLE void undo();
-    // The log has changed elsewhere.
-    void refresh();
+    void refresh() override;
+    void startOver() override { startAgain(); }
     // A new fill, with new guesses.
     Q_INVOKABLE void startAgain();
 
 signals:
     void changed();
-    // The logbook has changed: a fill was stored or taken back.
-    void stored();
 
 private:
-    enum Entry { Litres, Odometer, TripMeter, Price };
+    enum Field { Litres, Odometer, TripMeter, Price };
 
     QList<NumberEntry> entries() const;
-    void fillIn(const FillDraft& numbers, bool guessed);
+    void fillIn(const Fill& numbers, bool guessed);
     void showMeter();
-    Result<FillDraft> draft() const;
-    Result<FillLesson> store(const FillDraft& fill);
+    Result<Fill> typed() const;
+    Result<FillLesson> store(const Fill& fill);
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     NumberForm m_form;
     bool m_touched = false; // something was typed or chosen
@@ -106,10 +106,9 @@ private:
     FillExtent m_extent = FillExtent::full;
     std::vector<Notice> m_notices;
     std::optional<FillLesson> m_lesson;
-    FillDraft m_savedFill;
+    Fill m_savedFill;
     bool m_mended = false;
-    std::string m_editedId; // empty: a new fill
-    Fill m_edited;
+    std::optional<Entry<Fill>> m_edited; // absent: a new fill
 };
 
 } // namespace undermark

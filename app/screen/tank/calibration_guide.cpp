@@ -5,7 +5,7 @@
 
 namespace undermark {
 
-CalibrationGuide::CalibrationGuide(CarService& car, Units units, QObject* parent)
+CalibrationGuide::CalibrationGuide(Car& car, Units units, QObject* parent)
     : QObject(parent), m_car(car), m_format(units)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {
@@ -201,7 +201,7 @@ void CalibrationGuide::startAgain()
 void CalibrationGuide::save()
 {
     const auto calibration = m_session.calibration(sender(), m_format.volumeFrom(m_form.text(Zero)));
-    const auto saved = calibration ? m_car.saveCalibration(*calibration) : fail(calibration.error());
+    const auto saved = calibration ? m_car.record(*calibration) : fail(calibration.error());
     if (!saved) {
         m_problem = noticeOf(saved.error());
         emit changed();

@@ -11,7 +11,7 @@
 //  * nothing reaches the logbook before save().
 #pragma once
 
-#include "app/car/car_service.h"
+#include "app/car/car.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
@@ -65,7 +65,7 @@ class CalibrationGuide : public QObject {
 
 public:
     // `car` outlives the guide. Takes up the draft beside the logbook, if any.
-    explicit CalibrationGuide(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit CalibrationGuide(Car& car, Units units = {}, QObject* parent = nullptr);
 
     int stage() const { return int(m_session.stage()); }
     QString title() const;
@@ -137,7 +137,7 @@ private:
     Sender sender() const;
     std::filesystem::path file() const;
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     CalibrationSession m_session;
     NumberForm m_form;

@@ -22,8 +22,8 @@ constexpr int kMostRows = 30;
 
 } // namespace
 
-TankViewModel::TankViewModel(CarService& car, Units units, QObject* parent)
-    : QObject(parent), m_car(car), m_format(units), m_guide(car, units)
+TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
+    : PageModel(parent), m_car(car), m_format(units), m_guide(car, units)
 {
     m_request.points = 8;
     connect(&m_guide, &CalibrationGuide::stored, this, &TankViewModel::refresh);
@@ -38,6 +38,12 @@ void TankViewModel::refresh()
     if (const auto car = m_car.knowledge())
         m_known = **car;
     changeTable();
+}
+
+void TankViewModel::startOver()
+{
+    m_guide.takeUp();
+    refresh();
 }
 
 PlotPicture TankViewModel::plot() const

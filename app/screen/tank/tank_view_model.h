@@ -4,6 +4,7 @@
 // the guided calibration.
 #pragma once
 
+#include "app/screen/base/page_model.h"
 #include "app/screen/tank/calibration_guide.h"
 #include "engine/calibration/gauge_table.h"
 
@@ -12,7 +13,7 @@
 
 namespace undermark {
 
-class TankViewModel : public QObject {
+class TankViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -36,8 +37,12 @@ class TankViewModel : public QObject {
     Q_PROPERTY(undermark::CalibrationGuide* guide READ guide CONSTANT FINAL)
 
 public:
+    // Of the page, in their order.
+    enum Tab { Curve, Table, Reserve, Calibrate };
+    Q_ENUM(Tab)
+
     // `car` outlives the view model.
-    explicit TankViewModel(CarService& car, Units units = {}, QObject* parent = nullptr);
+    explicit TankViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
     bool calibrated() const { return m_known && m_known->gauge.isKnown(); }
     PlotPicture plot() const;       // two signals: of the lobe with the pump
@@ -58,8 +63,9 @@ public:
     QString nextProofCaution() const;
     CalibrationGuide* guide() { return &m_guide; }
 
-    Q_INVOKABLE void refresh();
-    void setFormat(const UnitFormat& format);
+    void refresh() override;
+    void startOver() override; // with that car's calibration, if one lies open
+    void setFormat(const UnitFormat& format) override;
     Q_INVOKABLE void changeTableSize(int by);
     Q_INVOKABLE void changeTableDecimals(); // 0, 1, 2, and 0 again
     Q_INVOKABLE void switchTableUnit();
@@ -69,14 +75,13 @@ public:
 
 signals:
     void changed();
-    void stored(); // the logbook has changed
 
 private:
     void changeTable();
     const GaugeTable* gauge() const; // nothing without a curve
     QString tableText() const; // as CSV, in the file's own form: point, no unit
 
-    CarService& m_car;
+    Car& m_car;
     UnitFormat m_format;
     std::optional<CarKnowledge> m_known;
     CalibrationGuide m_guide;

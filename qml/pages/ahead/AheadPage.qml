@@ -8,14 +8,15 @@ FocusScope {
     id: root
 
     required property PlanViewModel view
-    property int tab: 0
+    readonly property PlanWishes wishes: view.wishes
+    property int tab: PlanViewModel.Stops
     readonly property bool portrait: height > width
-    readonly property bool planning: view.loaded && !view.editor.opened
+    readonly property bool routed: view.loaded && !view.editor.opened
 
     Keys.onPressed: event => {
         if (root.view.editor.opened)
             row.take(event);
-        else if (root.view.loaded && root.tab === 3)
+        else if (root.view.loaded && root.tab === PlanViewModel.FromHere)
             here.take(event);
     }
     Keys.onEscapePressed: event => {
@@ -46,7 +47,7 @@ FocusScope {
         }
         Text {
             Layout.fillWidth: true
-            visible: root.planning
+            visible: root.routed
             text: root.view.title
             color: Theme.quietInk
             font.pixelSize: Theme.body
@@ -56,30 +57,30 @@ FocusScope {
         }
         ModeBar {
             Layout.fillWidth: true
-            visible: root.planning
+            visible: root.routed
             names: [qsTr("Stops"), qsTr("Route"), qsTr("What if"), qsTr("From here")]
             current: root.tab
             onChosen: index => root.tab = index
         }
         RowLayout {
             Layout.fillHeight: false
-            visible: root.planning && root.tab < 2
+            visible: root.routed && (root.tab === PlanViewModel.Stops || root.tab === PlanViewModel.Rows)
             spacing: Theme.step
 
             TouchButton {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: root.view.aims[root.view.aim]
+                text: root.wishes.aims[root.wishes.aim]
                 Accessible.description: qsTr("Aim of the plan; press for the next one")
-                onClicked: root.view.selectAim((root.view.aim + 1) % root.view.aims.length)
+                onClicked: root.wishes.selectAim((root.wishes.aim + 1) % root.wishes.aims.length)
             }
             TouchButton {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: qsTr("%1 sure").arg(root.view.confidences[root.view.confidence])
+                text: qsTr("%1 sure").arg(root.wishes.confidences[root.wishes.confidence])
                 Accessible.description: qsTr("Confidence of each arrival; press for the next one")
-                onClicked: root.view.selectConfidence((root.view.confidence + 1)
-                                                      % root.view.confidences.length)
+                onClicked: root.wishes.selectConfidence((root.wishes.confidence + 1)
+                                                        % root.wishes.confidences.length)
             }
             TouchButton {
                 Layout.fillWidth: true
@@ -91,26 +92,26 @@ FocusScope {
         PlanStops {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.planning && root.tab === 0
+            visible: root.routed && root.tab === PlanViewModel.Stops
             view: root.view
         }
         PlanRoute {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.planning && root.tab === 1
+            visible: root.routed && root.tab === PlanViewModel.Rows
             view: root.view
         }
-        PlanWhatIf {
+        WhatIfs {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.planning && root.tab === 2
-            view: root.view
+            visible: root.routed && root.tab === PlanViewModel.WhatIfs
+            whatIfs: root.view.whatIfs
         }
-        PlanHere {
+        PlanFromHere {
             id: here
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.planning && root.tab === 3
+            visible: root.routed && root.tab === PlanViewModel.FromHere
             view: root.view
             portrait: root.portrait
         }

@@ -42,7 +42,7 @@ PageScroll {
     }
     RouteTable {
         Layout.fillWidth: true
-        rows: root.view.rows
+        rows: root.view.answer.rows
         pickable: true
         onPicked: row => root.view.editRow(row)
     }

@@ -9,6 +9,7 @@ PageScroll {
     id: root
 
     required property PlanViewModel view
+    readonly property PlanAnswer answer: view.answer
 
     NoticeBar {
         Layout.fillWidth: true
@@ -16,36 +17,36 @@ PageScroll {
     }
     WrapText {
         visible: text !== ""
-        text: root.view.summary
+        text: root.answer.summary
         font.pixelSize: Theme.small
     }
     WrapText {
-        visible: root.view.cures.length > 0
+        visible: root.answer.cures.length > 0
         text: qsTr("What would do, each by itself")
         font.bold: true
     }
     FactList {
         Layout.fillWidth: true
-        facts: root.view.cures
+        facts: root.answer.cures
     }
     RouteTable {
         Layout.fillWidth: true
-        rows: root.view.stops
+        rows: root.answer.stops
     }
     ModeBar {
         Layout.fillWidth: true
-        visible: root.view.legs.length > 1
-        names: root.view.legs
-        current: root.view.leg
-        onChosen: index => root.view.selectLeg(index)
+        visible: root.answer.legs.length > 1
+        names: root.answer.legs
+        current: root.answer.leg
+        onChosen: index => root.answer.selectLeg(index)
     }
     FuelHorizon {
         Layout.fillWidth: true
-        visible: root.view.feasible
-        picture: root.view.horizon
+        visible: root.answer.feasible
+        picture: root.answer.horizon
     }
     WrapText {
-        visible: root.view.feasible
+        visible: root.answer.feasible
         text: qsTr("sure: on arrival with 99 % probability. An estimate: keep a margin.")
         color: Theme.quietInk
         font.pixelSize: Theme.small

@@ -106,7 +106,7 @@ ColumnLayout {
                 }
                 ButtonGrid {
                     Layout.fillWidth: true
-                    visible: root.view.part === 1
+                    visible: root.view.part === RouteEditModel.Fuel
                     columns: 2
                     names: root.view.fuels
                     current: root.view.fuel
@@ -129,7 +129,7 @@ ColumnLayout {
                         y: Theme.stacked ? fields.height + Theme.step : 0
                         width: Theme.stacked ? parent.width : 15 * Theme.step
                         height: Theme.stacked ? implicitHeight : fields.height
-                        visible: root.view.part === 0 && !root.view.first && !root.view.last
+                        visible: root.view.part === RouteEditModel.Road && !root.view.first && !root.view.last
                         text: root.view.behindWord
                         textSize: Theme.small
                         Accessible.description: qsTr("What another distance does to the rows behind; "
@@ -139,14 +139,14 @@ ColumnLayout {
                 }
                 ButtonGrid {
                     Layout.fillWidth: true
-                    visible: root.view.part === 0 && !root.view.last
+                    visible: root.view.part === RouteEditModel.Road && !root.view.last
                     columns: 2
                     names: root.view.modes
                     current: root.view.mode
                     onChosen: index => root.view.selectMode(index)
                 }
                 WrapText {
-                    visible: root.view.part === 2
+                    visible: root.view.part === RouteEditModel.Row
                     text: nameEntry.spoken
                     color: Theme.quietInk
                     font.pixelSize: Theme.small
@@ -154,7 +154,7 @@ ColumnLayout {
                 TextEntry {
                     id: nameEntry
                     Layout.fillWidth: true
-                    visible: root.view.part === 2
+                    visible: root.view.part === RouteEditModel.Row
                     text: root.view.typedName
                     spoken: qsTr("name of the row")
                     onEdited: text => root.view.typeName(text)
@@ -162,25 +162,25 @@ ColumnLayout {
                 }
                 TouchButton {
                     Layout.fillWidth: true
-                    visible: root.view.part === 2
+                    visible: root.view.part === RouteEditModel.Row
                     text: qsTr("Add a row after this one")
                     onClicked: root.view.addRow()
                 }
                 TouchButton {
                     Layout.fillWidth: true
-                    visible: root.view.part === 2
+                    visible: root.view.part === RouteEditModel.Row
                     text: qsTr("Remove this row")
                     onClicked: root.view.removeRow()
                 }
                 WrapText {
                     visible: text !== ""
-                    text: root.plan.summary
+                    text: root.plan.answer.summary
                     color: Theme.quietInk
                     font.pixelSize: Theme.small
                 }
                 NoticeBar {
                     Layout.fillWidth: true
-                    notices: root.plan.feasible ? [] : root.plan.notices
+                    notices: root.plan.answer.feasible ? [] : root.plan.notices
                 }
             }
             NumberEntry {
@@ -192,7 +192,7 @@ ColumnLayout {
                                       : Math.max(implicitHeight, Math.min(board.height, scroll.height))
                 portrait: root.portrait
                 form: root.view.form
-                padded: root.view.part !== 2
+                padded: root.view.part !== RouteEditModel.Row
                 doneWord: root.view.doneWord
                 backWord: root.view.undoWord
                 onDone: root.view.done()

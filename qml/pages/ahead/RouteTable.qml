@@ -6,13 +6,15 @@ import Undermark.App
 
 // Points of the route, one below the other: where, what arrives, what to take on.
 // Where they may be opened, a row is as high as a finger.
-Column {
+EvenGrid {
     id: root
 
     required property list<routeRow> rows
     property bool pickable: false
 
     signal picked(row: int)
+
+    rowSpacing: 0
 
     Repeater {
         model: root.rows
@@ -23,7 +25,7 @@ Column {
             required property int index
             readonly property real side: Theme.stacked ? 0 : 8 * Theme.step
 
-            width: root.width
+            width: root.share
             height: Math.max(words.y + words.height + Theme.step, enabled ? Theme.touch : 0)
             implicitHeight: height
             enabled: root.pickable

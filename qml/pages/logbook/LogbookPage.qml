@@ -9,7 +9,7 @@ FocusScope {
 
     required property LogbookViewModel view
     required property ScreenSettings settings
-    property int tab: 0
+    property int tab: LogbookViewModel.All
     readonly property bool portrait: height > width
     readonly property bool listing: tab < view.filters.length && !view.opened
 
@@ -68,19 +68,19 @@ FocusScope {
         ConsumptionView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === root.view.filters.length && !root.view.opened
+            visible: root.tab === LogbookViewModel.Rates && !root.view.opened
             view: root.view
         }
         TransferView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === root.view.filters.length + 1 && !root.view.opened
+            visible: root.tab === LogbookViewModel.Transfer && !root.view.opened
             view: root.view.transfer
         }
         SettingsView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab > root.view.filters.length + 1 && !root.view.opened
+            visible: root.tab === LogbookViewModel.Settings && !root.view.opened
             settings: root.settings
         }
         LogEntry {

@@ -76,35 +76,12 @@ FocusScope {
             visible: root.view.known
             picture: root.view.horizon
         }
-        Grid {
-            id: facts
+        FactColumns {
             Layout.fillWidth: true
             visible: root.view.known
             columns: Theme.stacked ? 1 : root.portrait ? 2 : 3
             columnSpacing: 3 * Theme.step
-            rowSpacing: Theme.step
-
-            Repeater {
-                model: root.view.facts
-
-                Column {
-                    id: column
-                    required property fact modelData
-
-                    width: Math.floor((facts.width - (facts.columns - 1) * facts.columnSpacing) / facts.columns)
-
-                    Text {
-                        text: column.modelData.name
-                        color: Theme.quietInk
-                        font.pixelSize: Theme.small
-                    }
-                    Text {
-                        text: column.modelData.value
-                        color: Theme.ink
-                        font.pixelSize: Theme.body
-                    }
-                }
-            }
+            facts: root.view.facts
         }
         Text {
             Layout.fillWidth: true

@@ -36,7 +36,7 @@ ColumnLayout {
         text: qsTr("now")
         font.pixelSize: Theme.body
     }
-    Column {
+    EvenGrid {
         id: lessons
         readonly property real indent: Math.ceil(Math.max(was.advanceWidth, now.advanceWidth))
                                        + 2 * Theme.step
@@ -51,7 +51,7 @@ ColumnLayout {
                 id: row
                 required property lessonRow modelData
 
-                width: lessons.width
+                width: lessons.share
                 spacing: Theme.step / 2
 
                 Text {

@@ -68,10 +68,9 @@ PageScroll {
     WrapText {
         text: root.guide.text
     }
-    Column {
+    EvenGrid {
         id: lines
         Layout.fillWidth: true
-        spacing: Theme.step
 
         Repeater {
             model: root.guide.cautions
@@ -81,7 +80,7 @@ PageScroll {
                 required property caution modelData
                 required property int index
 
-                width: lines.width
+                width: lines.share
                 height: Math.max(Theme.touch, implicitContentHeight + 2 * Theme.step)
                 focusPolicy: Qt.TabFocus
                 text: modelData.text

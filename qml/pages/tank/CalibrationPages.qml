@@ -53,38 +53,44 @@ ColumnLayout {
         visible: root.guide.reviewing
         guide: root.guide
     }
-    Flow {  // (A GridLayout of Qt 6.4 keeps heights of before where the window grows.)
+    Item {  // (A GridLayout of Qt 6.4 keeps heights of before where the window grows.)
         id: ways
         readonly property int columns: Theme.stacked || root.portrait ? 2 : count
         readonly property int count: 2 + (root.guide.backWord !== "" ? 1 : 0) + (root.guide.otherWord !== "" ? 1 : 0)
-        readonly property real share: Math.floor((width - (columns - 1) * spacing) / columns)
+        readonly property real share: Math.floor((width - (columns - 1) * Theme.step) / columns)
 
         Layout.fillWidth: true
-        spacing: Theme.step
+        implicitHeight: row.height
 
-        TouchButton {
-            width: ways.share
-            text: qsTr("Leave it here")
-            Accessible.description: qsTr("What was taken is kept")
-            onClicked: root.leaving()
-        }
-        TouchButton {
-            width: ways.share
-            visible: root.guide.backWord !== ""
-            text: root.guide.backWord
-            onClicked: root.guide.back()
-        }
-        TouchButton {
-            width: ways.share
-            visible: root.guide.otherWord !== ""
-            text: root.guide.otherWord
-            onClicked: root.guide.other()
-        }
-        TouchButton {  // alone in its row it takes all of it
-            width: ways.columns === 2 && ways.count === 3 ? ways.width : ways.share
-            text: root.guide.goWord
-            leading: true
-            onClicked: root.guide.go()
+        Flow {
+            id: row
+            width: ways.width
+            spacing: Theme.step
+
+            TouchButton {
+                width: ways.share
+                text: qsTr("Leave it here")
+                Accessible.description: qsTr("What was taken is kept")
+                onClicked: root.leaving()
+            }
+            TouchButton {
+                width: ways.share
+                visible: root.guide.backWord !== ""
+                text: root.guide.backWord
+                onClicked: root.guide.back()
+            }
+            TouchButton {
+                width: ways.share
+                visible: root.guide.otherWord !== ""
+                text: root.guide.otherWord
+                onClicked: root.guide.other()
+            }
+            TouchButton {  // alone in its row it takes all of it
+                width: ways.columns === 2 && ways.count === 3 ? ways.width : ways.share
+                text: root.guide.goWord
+                leading: true
+                onClicked: root.guide.go()
+            }
         }
     }
 }

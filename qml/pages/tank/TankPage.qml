@@ -8,11 +8,11 @@ FocusScope {
     id: root
 
     required property TankViewModel view
-    property int tab: view.guide.started ? 3 : 0
+    property int tab: view.guide.started ? TankViewModel.Calibrate : TankViewModel.Curve
     readonly property bool portrait: height > width
 
     Keys.onPressed: event => {
-        if (root.tab === 3)
+        if (root.tab === TankViewModel.Calibrate)
             guidePages.take(event);
     }
 
@@ -28,7 +28,7 @@ FocusScope {
 
         ModeBar {
             Layout.fillWidth: true
-            visible: root.tab !== 3
+            visible: root.tab !== TankViewModel.Calibrate
             names: [qsTr("Curve"), qsTr("Gauge table"), qsTr("Reserve"), qsTr("Calibrate")]
             current: root.tab
             onChosen: index => root.tab = index
@@ -36,36 +36,36 @@ FocusScope {
         TankCurve {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === 0
+            visible: root.tab === TankViewModel.Curve
             view: root.view
-            onCalibrate: root.tab = 3
+            onCalibrate: root.tab = TankViewModel.Calibrate
         }
         TankTable {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === 1
+            visible: root.tab === TankViewModel.Table
             view: root.view
         }
         TankReserve {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === 2
+            visible: root.tab === TankViewModel.Reserve
             view: root.view
         }
         CalibrationPages {
             id: guidePages
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === 3
+            visible: root.tab === TankViewModel.Calibrate
             guide: root.view.guide
             portrait: root.portrait
-            onLeaving: root.tab = 0
+            onLeaving: root.tab = TankViewModel.Curve
         }
     }
     Connections {
         target: root.view.guide
         function onStored() {
-            root.tab = 0;
+            root.tab = TankViewModel.Curve;
         }
     }
 }

@@ -45,7 +45,7 @@ PageScroll {
             onClicked: root.view.changeTableDecimals()
         }
     }
-    Grid {
+    EvenGrid {
         id: grid
         Layout.fillWidth: true
         columns: root.width > 60 * Theme.step && !Theme.stacked ? 2 : 1
@@ -59,7 +59,7 @@ PageScroll {
                 id: row
                 required property fact modelData
 
-                width: Math.floor((grid.width - (grid.columns - 1) * grid.columnSpacing) / grid.columns)
+                width: grid.share
                 height: Theme.line(Theme.body) + Theme.step
 
                 Text {

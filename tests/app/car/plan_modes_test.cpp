@@ -3,6 +3,7 @@
 // Plans over several modes, with the rates that the demo car's log teaches and
 // their covariance, driven many times by chance: the promised confidence of each
 // arrival and of the whole way is kept.
+#include "app/car/car.h"
 #include "app/car/demo_logbook.h"
 #include "engine/outlook/car_knowledge.h"
 #include "engine/planning/plan.h"
@@ -111,12 +112,10 @@ class PlanModesTest : public QObject {
 private slots:
     void initTestCase()
     {
-        const auto logbook =
-            makeDemoLogbook(m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
-        QVERIFY2(logbook, logbook ? "" : describe(logbook.error()).c_str());
-        auto log = logbook->load(logbook->vehicles()->front().id);
-        QVERIFY(log);
-        const auto car = learn(std::move(*log));
+        const std::filesystem::path file = m_folder.filePath("demo.undermark").toStdString();
+        const auto made = makeDemoLogbook(file, Existing::refuse);
+        QVERIFY2(made, made ? "" : describe(made.error()).c_str());
+        const auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
         QVERIFY(car);
         const ModeRates rates = car->consumption.model.rates();
         m_rates.modes = rates.modes;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Touch screen and command line on one logbook: the screen is this process, which holds
-// the logbook open as LogbookCar does; the command line is the program itself.
+// the logbook open as Car does; the command line is the program itself.
 #include "tests/support/cli_runner.h"
 #include "tests/support/logbook_files.h"
 #include "tests/support/test_main.h"

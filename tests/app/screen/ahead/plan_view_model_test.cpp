@@ -2,11 +2,13 @@
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/plan_view_model.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
+#include "tests/support/settled.h"
 #include "tests/support/test_main.h"
 
 #include <QDir>
 #include <QFile>
+#include <QSignalSpy>
 #include <QTest>
 
 using namespace undermark;
@@ -15,8 +17,16 @@ namespace {
 
 struct PlannedAhead {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
+    Car car = test::demoCar(folder.path);
+    PlanViewModel plan{car, {}, QString::fromStdString(folder.path.string())};
+    PlanAnswer& answer = *plan.answer();
+
+    void settle() { test::settled(plan); }
+    void setRoute(const Route& route, const QString& name)
+    {
+        plan.setRoute(route, name);
+        settle();
+    }
 };
 
 } // namespace
@@ -27,54 +37,63 @@ private slots:
     void theDemoDayIsPlannedAsTheCommandLineDoes()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
-        QVERIFY(ahead.plan.feasible());
-        QCOMPARE(ahead.plan.rows().size(), 10);
+        ahead.setRoute(demoRoute(), "Rally");
+        QVERIFY(ahead.answer.feasible());
+        QCOMPARE(ahead.answer.rows().size(), 10);
         // The README's "A day of the Seven Weirs Rally", asked as the command line asks.
-        const auto known = ahead.car->knowledge();
+        const auto known = ahead.car.knowledge();
         const auto tank = tankFromCar(**known);
         const auto same = plan(planRequest(demoRoute(), *tank));
-        QCOMPARE(ahead.plan.stops().size(), 1);
-        QCOMPARE(ahead.plan.stops()[0].name, "Harrow Mill pump");
+        QCOMPARE(ahead.answer.stops().size(), 1);
+        QCOMPARE(ahead.answer.stops()[0].name, "Harrow Mill pump");
         const auto number = [](double value, int decimals) { return QString::number(value, 'f', decimals); };
-        QVERIFY(ahead.plan.stops()[0].buy.contains(number(same->stops[0].buy.litres(), 1)));
-        QVERIFY2(ahead.plan.summary().contains(number(same->cost, 2)), qPrintable(ahead.plan.summary()));
-        QCOMPARE(ahead.plan.legs().size(), 2);
-        QVERIFY(!ahead.plan.horizon().notRunning.isEmpty());
-        QVERIFY(ahead.plan.horizon() != HorizonPicture{});
+        QVERIFY(ahead.answer.stops()[0].buy.contains(number(same->stops[0].buy.litres(), 1)));
+        QVERIFY2(ahead.answer.summary().contains(number(same->cost, 2)), qPrintable(ahead.answer.summary()));
+        QCOMPARE(ahead.answer.legs().size(), 2);
+        QVERIFY(!ahead.answer.horizon().notRunning.isEmpty());
+        QVERIFY(ahead.answer.horizon() != HorizonPicture{});
     }
     void moreConfidenceAsksForMoreFuel()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
-        const QString usual = ahead.plan.stops()[0].buy;
-        ahead.plan.selectConfidence(0);
-        QVERIFY(ahead.plan.stops()[0].buy != usual);
-        ahead.plan.selectConfidence(1);
-        QCOMPARE(ahead.plan.stops()[0].buy, usual);
+        ahead.setRoute(demoRoute(), "Rally");
+        const QString usual = ahead.answer.stops()[0].buy;
+        ahead.plan.wishes()->selectConfidence(0);
+        QCOMPARE(ahead.answer.stops()[0].buy, usual); // until the new plan is there
+        ahead.settle();
+        QVERIFY(ahead.answer.stops()[0].buy != usual);
+        ahead.plan.wishes()->selectConfidence(1);
+        ahead.settle();
+        QCOMPARE(ahead.answer.stops()[0].buy, usual);
     }
     void aWhatIfIsAnsweredAndChangesNothing()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
-        ahead.plan.askWhatIf(0);
-        QVERIFY(ahead.plan.whatIfTitle().contains("Harrow Mill"));
-        QVERIFY(ahead.plan.whatIfAnswer().size() >= 2);
-        QVERIFY(ahead.plan.whatIfAnswer()[0].value != ahead.plan.whatIfAnswer()[1].value);
-        QCOMPARE(ahead.plan.stops()[0].name, "Harrow Mill pump");
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanWhatIfs& whatIfs = *ahead.plan.whatIfs();
+        whatIfs.ask(0);
+        QVERIFY(whatIfs.questions()[whatIfs.asked()].contains("Harrow Mill"));
+        QVERIFY(QSignalSpy(&whatIfs, &PlanWhatIfs::answered).wait());
+        QVERIFY(whatIfs.answer().size() >= 2);
+        QVERIFY(whatIfs.answer()[0].value != whatIfs.answer()[1].value);
+        QCOMPARE(ahead.answer.stops()[0].name, "Harrow Mill pump");
     }
     void whatIsLeftIsPlannedFromHere()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
-        ahead.plan.planFromHere();
-        QVERIFY(ahead.plan.notices()[0].problem()); // where the car is, is missing
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanHere& here = *ahead.plan.here();
+        here.plan();
+        QVERIFY(here.notices()[0].problem()); // where the car is, is missing
         for (const char* key : {"1", "0", "0"})
-            ahead.plan.here()->press(key);
-        ahead.plan.planFromHere();
-        QCOMPARE(ahead.plan.rows().size(), 8); // here, and the seven points behind km 100
-        ahead.plan.planWholeRoute();
-        QCOMPARE(ahead.plan.rows().size(), 10);
+            here.form()->press(key);
+        here.plan();
+        QVERIFY(here.notices().isEmpty());
+        ahead.settle();
+        QCOMPARE(ahead.answer.rows().size(), 8); // here, and the seven points behind km 100
+        here.planWhole();
+        ahead.settle();
+        QCOMPARE(ahead.answer.rows().size(), 10);
     }
     void aRouteFileIsPickedFromTheList()
     {
@@ -91,14 +110,16 @@ private slots:
             ++row;
         QVERIFY(row < files.rowCount());
         ahead.plan.pickFile(row);
-        QVERIFY(ahead.plan.feasible());
+        QVERIFY(!ahead.answer.feasible()); // not planned yet
+        ahead.settle();
+        QVERIFY(ahead.answer.feasible());
         QCOMPARE(ahead.plan.title(), "sunday, 80 km");
-        QVERIFY(ahead.plan.stops().isEmpty());
+        QVERIFY(ahead.answer.stops().isEmpty());
     }
     void aBrokenFileChangesNothingAndIsSaid()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
+        ahead.setRoute(demoRoute(), "Rally");
         QFile file(QString::fromStdString((ahead.folder.path / "a.csv").string()));
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\nfar,Lake,open-road,none\n");
@@ -110,7 +131,7 @@ private slots:
                 ahead.plan.pickFile(row);
         QVERIFY(ahead.plan.notices()[0].problem());
         QVERIFY(ahead.plan.notices()[0].text.contains("a.csv"));
-        QCOMPARE(ahead.plan.rows().size(), 10);
+        QCOMPARE(ahead.answer.rows().size(), 10);
     }
     void anInfeasibleWaySaysWhatIsMissingAndWhatWouldDo()
     {
@@ -123,20 +144,38 @@ private slots:
             point.mode = kOpenRoad;
             route.points.push_back(point);
         }
-        ahead.plan.setRoute(route, "Too far");
-        QVERIFY(!ahead.plan.feasible());
+        ahead.setRoute(route, "Too far");
+        QVERIFY(!ahead.answer.feasible());
         QVERIFY(ahead.plan.notices()[0].text.contains("Far"));
-        QVERIFY(!ahead.plan.cures().isEmpty());
+        QVERIFY(!ahead.answer.cures().isEmpty());
+    }
+    void whatIsChosenBeforeTheAnswerIsThereIsPlannedInstead()
+    {
+        PlannedAhead ahead;
+        QSignalSpy answers(&ahead.answer, &PlanAnswer::changed);
+        ahead.plan.setRoute(demoRoute(), "Rally");
+        QCOMPARE(answers.size(), 1); // the route, without its plan
+        ahead.plan.wishes()->selectConfidence(0);
+        ahead.plan.wishes()->selectConfidence(2);
+        QVERIFY(ahead.plan.planning());
+        QVERIFY(ahead.answer.stops().isEmpty());
+        ahead.settle();
+        QCOMPARE(answers.size(), 2); // of three that were asked, the newest
+        QCOMPARE(ahead.answer.planned()->request.confidence, Probability::of(0.999));
+        ahead.plan.setRoute(demoRoute(), "Rally");
+        ahead.plan.otherRoute(); // not waited for
+        QVERIFY(!ahead.plan.planning());
+        QVERIFY(ahead.answer.rows().isEmpty());
     }
     void theCardIsWrittenBesideTheLogbook()
     {
         PlannedAhead ahead;
-        ahead.plan.setRoute(demoRoute(), "Rally");
-        ahead.plan.writeCard();
+        ahead.setRoute(demoRoute(), "Rally");
+        ahead.plan.card()->write();
         QFile card(QString::fromStdString((ahead.folder.path / "fuel-card.pdf").string()));
         QVERIFY(card.open(QIODevice::ReadOnly));
         QVERIFY(card.read(5) == "%PDF-");
-        QVERIFY(ahead.plan.cardDone().contains("fuel-card.pdf"));
+        QVERIFY(ahead.plan.card()->done().contains("fuel-card.pdf"));
     }
 };
 

@@ -2,7 +2,8 @@
 #include "app/car/demo_logbook.h"
 #include "app/screen/ahead/plan_view_model.h"
 #include "engine/tables/route_file.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
+#include "tests/support/settled.h"
 #include "tests/support/test_main.h"
 
 #include <QRegularExpression>
@@ -14,10 +15,15 @@ namespace {
 
 struct Ahead {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    PlanViewModel plan{*car, {}, QString::fromStdString(folder.path.string())};
+    Car car = test::demoCar(folder.path);
+    PlanViewModel plan{car, {}, QString::fromStdString(folder.path.string())};
     RouteEditModel& row = *plan.editor();
-    Ahead() { plan.setRoute(demoRoute(), "Rally"); }
+    Ahead()
+    {
+        plan.setRoute(demoRoute(), "Rally");
+        answer();
+    }
+    PlanAnswer& answer() { return test::settled(plan); }
 
     void type(int field, const QString& text)
     {
@@ -45,7 +51,7 @@ private slots:
     void aChangedLegIsPlannedAtOnceAndUndone()
     {
         Ahead ahead;
-        const QString summary = ahead.plan.summary();
+        const QString summary = ahead.answer().summary();
         ahead.plan.editRow(3);
         QCOMPARE(ahead.row.name(), "Harrow Mill pump");
         QCOMPARE(ahead.row.place(), "row 4 of 10, at 118.6 km");
@@ -56,11 +62,11 @@ private slots:
         QVERIFY(ahead.row.opened());
         QCOMPARE(ahead.row.doneWord(), "Back to the plan");
         QCOMPARE(ahead.plan.title(), "Rally, 342 km");
-        QVERIFY(ahead.plan.summary() != summary);
+        QVERIFY(ahead.answer().summary() != summary);
         ahead.row.done();
         QVERIFY(!ahead.row.opened());
         ahead.row.undo();
-        QCOMPARE(ahead.plan.summary(), summary);
+        QCOMPARE(ahead.answer().summary(), summary);
         QVERIFY(ahead.row.undoWord().isEmpty());
         QVERIFY(!ahead.row.unsaved());
     }
@@ -68,17 +74,17 @@ private slots:
     {
         Ahead ahead;
         ahead.plan.editRow(3);
-        ahead.row.selectPart(1);
+        ahead.row.selectPart(RouteEditModel::Fuel);
         QCOMPARE(ahead.row.fuel(), 1);
         ahead.row.selectFuel(0);
-        QVERIFY(ahead.plan.stops().isEmpty() || ahead.plan.stops()[0].name != "Harrow Mill pump");
-        ahead.row.selectPart(0);
+        QVERIFY(ahead.answer().stops().isEmpty() || ahead.answer().stops()[0].name != "Harrow Mill pump");
+        ahead.row.selectPart(RouteEditModel::Road);
         ahead.row.selectMode(0);
         QCOMPARE(ahead.row.route().points[3].mode, std::string(kTown));
         ahead.row.selectMode(4); // the usual mix
         QCOMPARE(ahead.row.modes()[4], "Usual mix");
         QVERIFY(ahead.row.route().points[3].mode.empty());
-        QVERIFY(ahead.plan.rows()[3].detail.isEmpty());
+        QVERIFY(ahead.answer().rows()[3].detail.isEmpty());
     }
     void aPumpIsAddedWithItsPriceAndItsLimit()
     {
@@ -88,7 +94,7 @@ private slots:
         QCOMPARE(ahead.row.name(), "New row 1");
         QVERIFY(ahead.row.form()->fields()[0].hint.size() > 0); // half-way is a guess
         ahead.row.form()->press("5");                           // 5 km behind the stage's start
-        ahead.row.selectPart(1);                                // takes it
+        ahead.row.selectPart(RouteEditModel::Fuel);                                // takes it
         QCOMPARE(ahead.row.place(), "row 3 of 11, at 63.4 km");
         QCOMPARE(ahead.plan.title(), "Rally, 322 km"); // the rows behind stayed
         ahead.type(0, "1.5");
@@ -98,11 +104,11 @@ private slots:
         QCOMPARE(point.fuel, FuelSource::pump);
         QCOMPARE(*point.pricePerLitre, 1.5);
         QCOMPARE(point.mostPurchase->litres(), 12.5);
-        QCOMPARE(ahead.plan.stops()[0].name, "New row 1"); // the cheapest fuel there is
+        QCOMPARE(ahead.answer().stops()[0].name, "New row 1"); // the cheapest fuel there is
         ahead.type(1, "");
         ahead.row.done();
         QVERIFY(!ahead.row.route().points[2].mostPurchase);
-        ahead.row.selectPart(2);
+        ahead.row.selectPart(RouteEditModel::Row);
         ahead.row.removeRow();
         QCOMPARE(ahead.row.route().points.size(), std::size_t(10));
         QVERIFY(ahead.row.route() == demoRoute());
@@ -110,27 +116,27 @@ private slots:
     void whatCannotBePlannedIsRefusedInOneSentence()
     {
         Ahead ahead;
-        const QString summary = ahead.plan.summary();
+        const QString summary = ahead.answer().summary();
         ahead.plan.editRow(5);
-        ahead.row.selectPart(1);
+        ahead.row.selectPart(RouteEditModel::Fuel);
         ahead.row.selectFuel(1); // other pumps state a price
         QCOMPARE(ahead.row.notices().size(), 1);
         QVERIFY(ahead.row.notices()[0].problem());
         QVERIFY2(ahead.row.notices()[0].text.contains("price"), qPrintable(ahead.row.notices()[0].text));
         QCOMPARE(ahead.row.fuel(), 0);
         QVERIFY(ahead.row.route() == demoRoute());
-        QCOMPARE(ahead.plan.summary(), summary);
+        QCOMPARE(ahead.answer().summary(), summary);
         QVERIFY(ahead.row.undoWord().isEmpty());
         ahead.type(1, "0"); // at most nothing
         ahead.row.done();
         QCOMPARE(ahead.row.notices().size(), 1);
         QCOMPARE(ahead.row.form()->text(2), "0"); // what was typed is still there
-        ahead.row.selectPart(0); // is not left with what is refused
+        ahead.row.selectPart(RouteEditModel::Road); // is not left with what is refused
         QCOMPARE(ahead.row.part(), 1);
         ahead.row.undo();
         QVERIFY(ahead.row.form()->text(2).isEmpty());
         QVERIFY(ahead.row.notices().isEmpty());
-        ahead.row.selectPart(0);
+        ahead.row.selectPart(RouteEditModel::Road);
         ahead.type(0, "");
         ahead.row.step(1);
         QCOMPARE(ahead.row.name(), "Weir end");
@@ -143,8 +149,9 @@ private slots:
         Route route = demoRoute();
         route.points[3].at = Distance::fromKm(118.6423); // shown as 41.5
         ahead.plan.setRoute(route, "Rally");
+        ahead.answer();
         ahead.plan.editRow(3);
-        ahead.row.selectPart(1);
+        ahead.row.selectPart(RouteEditModel::Fuel);
         ahead.type(1, "30");
         ahead.row.done();
         QCOMPARE(ahead.row.route().points[3].at.km(), 118.6423);
@@ -155,14 +162,14 @@ private slots:
         Ahead ahead;
         ahead.plan.editRow(1);
         ahead.row.addRow();
-        ahead.row.selectPart(2);
+        ahead.row.selectPart(RouteEditModel::Row);
         ahead.row.typeName("  Ford at\tHollow Lane ");
         QCOMPARE(ahead.row.name(), "New row 1"); // not yet
         QCOMPARE(ahead.row.doneWord(), "Take the name");
         ahead.row.done();
         QCOMPARE(ahead.row.name(), "Ford at Hollow Lane");
         QCOMPARE(ahead.row.typedName(), ahead.row.name());
-        QCOMPARE(ahead.plan.rows()[2].name, "Ford at Hollow Lane");
+        QCOMPARE(ahead.answer().rows()[2].name, "Ford at Hollow Lane");
         ahead.row.undo();
         QCOMPARE(ahead.row.name(), "New row 1");
         ahead.row.typeName("Ford");
@@ -174,7 +181,7 @@ private slots:
     {
         Ahead ahead;
         ahead.plan.editRow(3);
-        ahead.row.selectPart(2);
+        ahead.row.selectPart(RouteEditModel::Row);
         for (const char* name : {"", "   ", "Callow end"}) {
             ahead.row.typeName(name);
             ahead.row.done();
@@ -192,19 +199,21 @@ private slots:
     {
         Ahead ahead;
         for (const char* key : {"1", "0", "0"})
-            ahead.plan.here()->press(key);
-        ahead.plan.planFromHere();
+            ahead.plan.here()->form()->press(key);
+        ahead.plan.here()->plan();
+        ahead.answer();
         ahead.plan.editRow(0); // here: the row behind the car
         QCOMPARE(ahead.row.name(), "Callow end");
         ahead.plan.editRow(1);
         QCOMPARE(ahead.row.name(), "Harrow Mill pump");
         ahead.type(0, "61.5");
         ahead.row.done();
-        QCOMPARE(ahead.plan.rows().size(), 8); // still from here
-        QCOMPARE(ahead.plan.rows()[1].at, "138.6");
-        ahead.plan.planWholeRoute();
-        QCOMPARE(ahead.plan.rows().size(), 10);
-        QCOMPARE(ahead.plan.rows()[3].at, "138.6");
+        QCOMPARE(ahead.answer().rows().size(), 8); // still from here
+        QCOMPARE(ahead.answer().rows()[1].at, "138.6");
+        ahead.plan.here()->planWhole();
+        ahead.answer();
+        QCOMPARE(ahead.answer().rows().size(), 10);
+        QCOMPARE(ahead.answer().rows()[3].at, "138.6");
     }
     void aRouteThatCannotBePlannedIsMendedHere()
     {
@@ -212,12 +221,12 @@ private slots:
         Route route = demoRoute();
         route.points[4].mode = "river";
         ahead.plan.setRoute(route, "Rally");
-        QVERIFY(ahead.plan.notices()[0].problem());
-        QCOMPARE(ahead.plan.rows().size(), 10);
+        QVERIFY(ahead.answer().notices()[0].problem());
+        QCOMPARE(ahead.answer().rows().size(), 10);
         ahead.plan.editRow(4);
         QCOMPARE(ahead.row.mode(), -1);
         ahead.row.selectMode(1);
-        QVERIFY(ahead.plan.feasible());
+        QVERIFY(ahead.answer().feasible());
     }
     void whatIsSavedIsAFileOfItsOwnEachTime()
     {

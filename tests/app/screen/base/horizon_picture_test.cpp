@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/horizon_picture.h"
-#include "tests/support/fake_car.h"
 #include "tests/support/test_main.h"
 
 #include <QTest>
@@ -9,13 +8,35 @@
 
 using namespace undermark;
 
+namespace {
+
+// 8.1 L/100 km, so many litres above the zero mark and 5.9 below it.
+struct Laws {
+    explicit Laws(double aboveZeroLitres)
+        : toZero(*RangeLaw::make({Volume::fromLitres(aboveZeroLitres), Volume::fromLitres(0.6)},
+                                 {Consumption::fromLitresPer100Km(8.1),
+                                  Consumption::fromLitresPer100Km(0.35)})),
+          toDry(toZero.withFuel(
+              {Volume::fromLitres(aboveZeroLitres + 5.9), Volume::fromLitres(0.92)}))
+    {
+    }
+    HorizonPicture picture(const UnitFormat& format = {}) const
+    {
+        return horizonPicture(toZero, toDry, format);
+    }
+    RangeLaw toZero;
+    RangeLaw toDry;
+};
+
+} // namespace
+
 class HorizonPictureTest : public QObject {
     Q_OBJECT
 private slots:
     void theCurveIsTheRealProbabilityInAtLeast64Samples()
     {
-        const NowState state = test::inventedState(13.8);
-        const HorizonPicture picture = horizonPicture(state, UnitFormat());
+        const Laws state(13.8);
+        const HorizonPicture picture = state.picture();
         const double length = horizon(state.toZero, state.toDry, {}).length.km();
         int samples = 0;
         for (const QPointF& point : picture.aboveZero) {
@@ -30,33 +51,32 @@ private slots:
     }
     void whatIsAboveZeroIsNeverMoreThanWhatRuns()
     {
-        const HorizonPicture picture = horizonPicture(test::inventedState(0.9), UnitFormat());
+        const HorizonPicture picture = Laws(0.9).picture();
         QCOMPARE(picture.aboveZero.size(), picture.notRunning.size());
         for (qsizetype i = 2; i < picture.aboveZero.size() - 2; ++i)
             QVERIFY(picture.aboveZero[i].y() >= picture.notRunning[i].y() - 1e-12);
     }
     void theOutlinesCloseOutsideTheStrip()
     {
-        const HorizonPicture picture = horizonPicture(test::inventedState(13.8), UnitFormat());
+        const HorizonPicture picture = Laws(13.8).picture();
         QCOMPARE(picture.aboveZero.first(), picture.aboveZero.last());
         QVERIFY(picture.aboveZero.first().y() > 1.0);
         QVERIFY(picture.notRunning.first().y() < 0.0);
     }
     void bothPostsHaveNamesAndStandInOrder()
     {
-        const HorizonPicture picture = horizonPicture(test::inventedState(13.8), UnitFormat());
-        QCOMPARE(picture.marks.size(), 4);
+        const HorizonPicture picture = Laws(13.8).picture();
+        QCOMPARE(picture.marks.size(), 2);
         QCOMPARE(picture.marks[0].label, "zero mark");
         QCOMPARE(picture.marks[1].label, "sure to dry");
         QVERIFY(!picture.marks[0].peg && !picture.marks[1].peg);
         QVERIFY(picture.marks[0].at < picture.marks[1].at);
-        QVERIFY(picture.marks[2].peg);
     }
     void theRulerSpeaksTheUsersUnit()
     {
-        const NowState state = test::inventedState(13.8);
-        const auto km = horizonPicture(state, UnitFormat()).ticks;
-        const auto miles = horizonPicture(state, UnitFormat(Units::us())).ticks;
+        const Laws state(13.8);
+        const auto km = state.picture().ticks;
+        const auto miles = state.picture(UnitFormat(Units::us())).ticks;
         QCOMPARE(km.first().label, "here");
         QCOMPARE(km.last().label, "km");
         QCOMPARE(miles.last().label, "mi");

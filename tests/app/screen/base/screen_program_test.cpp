@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The real programs, run as a user runs them, without a display.
-#include "app/screen/base/screen_options.h"
+#include "app/screen/base/pages.h"
 #include "tests/support/test_main.h"
 
 #include <QImage>
@@ -69,7 +69,8 @@ private slots:
     void aGrabIsAPictureOfTheAskedSize()
     {
         QTemporaryDir folder;
-        for (const QString& page : screenPages()) {
+        for (const PageKind& kind : pageKinds()) {
+            const QString page = kind.key;
             const QString file = folder.filePath(page + ".png");
             const Run grab = run(kPreview, {"--grab", file, "--page", page, "--size", "480x800"});
             QVERIFY2(grab.code == 0, qPrintable(grab.err));
@@ -98,6 +99,7 @@ private slots:
         QTest::addColumn<QStringList>("arguments");
         QTest::addColumn<QString>("named");
         QTest::newRow("page") << QStringList{"--page", "engine"} << "--page";
+        QTest::newRow("language") << QStringList{"--language", "la"} << "--language";
         QTest::newRow("size") << QStringList{"--size", "800"} << "--size";
         QTest::newRow("too small") << QStringList{"--size", "320x240"} << "--size";
         QTest::newRow("units") << QStringList{"--units", "furlongs"} << "--units";

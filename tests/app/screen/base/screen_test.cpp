@@ -3,7 +3,7 @@
 // What is common to all pages: settings, first run, the lock while moving, and
 // pages that keep in step.
 #include "app/screen/base/screen.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -31,13 +31,13 @@ private slots:
     {
         QTemporaryDir folder;
         const QString file = folder.filePath("screen.ini");
-        test::FakeCar car;
+        test::DemoCar car;
         {
             Screen screen(car, file);
-            screen.settings.choose(4, 0); // English
-            screen.settings.choose(0, 1); // miles
-            screen.settings.choose(1, 1); // US gallons
-            screen.settings.choose(2, 2); // mpg US
+            screen.settings.choose(ScreenSettings::InLanguage, 0); // English
+            screen.settings.choose(ScreenSettings::DistanceUnit, 1); // miles
+            screen.settings.choose(ScreenSettings::VolumeUnit, 1); // US gallons
+            screen.settings.choose(ScreenSettings::RateUnit, 2); // mpg US
             QCOMPARE(screen.now.distanceUnit(), "mi");
             QCOMPARE(screen.pump.form()->padTitle(), "fuel put in, gal");
             QVERIFY(screen.logbook.rates()[0].value.endsWith("mpg"));
@@ -62,8 +62,8 @@ private slots:
     void aFirstCarIsSetUp()
     {
         const test::TestFolder folder;
-        const auto car = test::emptyCar(folder.path);
-        Screen screen(*car);
+        auto car = test::emptyCar(folder.path);
+        Screen screen(car);
         QVERIFY(screen.setup.needed());
         screen.setup.save(); // without the tank
         QVERIFY(screen.setup.needed());
@@ -73,7 +73,7 @@ private slots:
         type(*screen.setup.form(), 0, "61.5");
         screen.setup.save();
         QVERIFY(!screen.setup.needed());
-        const Vehicle& vehicle = (*car->knowledge())->vehicle();
+        const Vehicle& vehicle = (*car.knowledge())->vehicle();
         QCOMPARE(vehicle.name, "Ibis");
         QCOMPARE(vehicle.fuel, FuelKind::diesel);
         QCOMPARE(vehicle.capacity, Volume::fromLitres(61.5));
@@ -86,20 +86,20 @@ private slots:
         const test::TestFolder folder;
         QTemporaryDir config;
         const QString file = config.filePath("screen.ini");
-        const auto car = test::emptyCar(folder.path);
+        auto car = test::emptyCar(folder.path);
         {
-            Screen screen(*car, file);
-            screen.settings.choose(4, 0);
+            Screen screen(car, file);
+            screen.settings.choose(ScreenSettings::InLanguage, 0);
             screen.setup.setName("Ibis");
             type(*screen.setup.form(), 0, "61");
         }
-        Screen again(*car, file);
+        Screen again(car, file);
         QCOMPARE(again.setup.name(), "Ibis");
         QCOMPARE(again.setup.form()->fields()[0].text, "61");
         again.setup.save();
         QVERIFY(!again.setup.needed());
-        const auto other = test::emptyCar(config.path().toStdString());
-        QCOMPARE(Screen(*other, file).setup.form()->fields()[0].text, ""); // used up
+        auto other = test::emptyCar(config.path().toStdString());
+        QCOMPARE(Screen(other, file).setup.form()->fields()[0].text, ""); // used up
     }
     void anotherCarIsSetUpChosenAndRemembered()
     {
@@ -107,9 +107,9 @@ private slots:
         QTemporaryDir config;
         const QString file = config.filePath("screen.ini");
         {
-            const auto car = test::demoCar(folder.path);
-            Screen screen(*car, file);
-            screen.settings.choose(4, 0);
+            auto car = test::demoCar(folder.path);
+            Screen screen(car, file);
+            screen.settings.choose(ScreenSettings::InLanguage, 0);
             QCOMPARE(screen.settings.cars().options, QStringList({"Ouzel wagon", "Another car"}));
             QCOMPARE(screen.settings.cars().current, 0);
             screen.settings.chooseCar(1);
@@ -128,8 +128,8 @@ private slots:
             QCOMPARE(screen.pump.form()->fields()[0].text, "61.5");
             QCOMPARE(screen.setup.name(), "My car"); // nothing of it for the next one
         }
-        const auto again = test::reopenedCar(folder.path); // would show the first one
-        Screen screen(*again, file);
+        auto again = test::reopenedCar(folder.path); // would show the first one
+        Screen screen(again, file);
         QCOMPARE(screen.settings.cars().current, 1);
         QVERIFY(!screen.tank.calibrated());
         screen.settings.chooseCar(0);
@@ -143,19 +143,19 @@ private slots:
     {
         QTemporaryDir config;
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
+        auto car = test::demoCar(folder.path);
         {
             ScreenSettings settings(config.filePath("screen.ini"));
             settings.keepCar("a car of another logbook");
         }
-        Screen screen(*car, config.filePath("screen.ini"));
+        Screen screen(car, config.filePath("screen.ini"));
         QCOMPARE(screen.now.title(), "Ouzel wagon");
     }
     void aCalibrationBegunOnOneCarIsNotTheOthers()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        Screen screen(*car);
+        auto car = test::demoCar(folder.path);
+        Screen screen(car);
         CalibrationGuide& guide = *screen.tank.guide();
         for (int i = 0; i < guide.cautions().size(); ++i)
             guide.acknowledge(i);
@@ -172,8 +172,8 @@ private slots:
     {
         const test::TestFolder folder;
         qputenv("XDG_DATA_HOME", QByteArray::fromStdString(folder.path.string()));
-        const auto car = test::emptyCar(folder.path);
-        Screen screen(*car);
+        auto car = test::emptyCar(folder.path);
+        Screen screen(car);
         screen.setup.lookAtDemo();
         qunsetenv("XDG_DATA_HOME");
         QVERIFY(!screen.setup.needed());
@@ -183,8 +183,8 @@ private slots:
     void aFillAtThePumpIsTheFirstLineOfTheLog()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        Screen screen(*car);
+        auto car = test::demoCar(folder.path);
+        Screen screen(car);
         const int before = screen.logbook.rows()->rowCount();
         const QString sure = screen.now.sureNumber();
         screen.pump.save();
@@ -197,8 +197,8 @@ private slots:
     void anOddFillIsMendedAtThePumpOrTakenBackWhole()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        Screen screen(*car);
+        auto car = test::demoCar(folder.path);
+        Screen screen(car);
         const int before = screen.logbook.rows()->rowCount();
         type(*screen.pump.form(), 0, "5.5"); // gallons, for 20.7 L
         screen.pump.save();
@@ -208,7 +208,7 @@ private slots:
         QVERIFY(screen.pump.notices().isEmpty());
         QCOMPARE(screen.pump.mendWord(), "");
         // 5.5 US gallons are 20.82 L (NIST HB 44), imperial ones 25.0 L
-        const double litres = (*car->knowledge())->log.fills.back().value.volume.litres();
+        const double litres = (*car.knowledge())->log.fills.back().value.volume.litres();
         QVERIFY2(litres > 20.7 && litres < 25.1, qPrintable(QString::number(litres)));
         screen.pump.undo();
         QCOMPARE(screen.logbook.rows()->rowCount(), before);

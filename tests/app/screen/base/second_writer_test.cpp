@@ -3,7 +3,7 @@
 // Another program writes to the logbook while the screen is open: here a second
 // connection to the same file.
 #include "app/screen/base/screen.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QSignalSpy>
@@ -17,14 +17,14 @@ constexpr int kFewSeconds = 6000; // ms
 
 struct Two {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    Screen screen{*car};
+    Car car = test::demoCar(folder.path);
+    Screen screen{car};
     Logbook other = *Logbook::open(folder.path / "demo.sqlite", OpenMode::readWrite);
 
     void fill(double litres, double odometerKm)
     {
         Fill fill;
-        fill.time = car->time();
+        fill.time = car.time();
         fill.volume = Volume::fromLitres(litres);
         fill.odometer = Distance::fromKm(odometerKm);
         QVERIFY(other.add(other.vehicles()->front().id, fill, fill.time));
@@ -42,7 +42,7 @@ private slots:
         const int rows = two.screen.logbook.rows()->rowCount();
         const QString since = two.screen.now.facts().isEmpty() ? QString() : two.screen.now.facts()[0].value;
         const QString plan = two.screen.pump.form()->text(0);
-        two.fill(20, two.car->knowledge().value()->log.fills.back().value.odometer->km() + 400);
+        two.fill(20, two.car.knowledge().value()->log.fills.back().value.odometer->km() + 400);
         QTRY_COMPARE_WITH_TIMEOUT(two.screen.logbook.rows()->rowCount(), rows + 1, kFewSeconds);
         QVERIFY(two.screen.now.facts()[0].value != since);
         QVERIFY(two.screen.pump.form()->text(0) != plan); // another guess
@@ -80,10 +80,10 @@ private slots:
         Two two;
         two.screen.pump.save();
         QVERIFY(two.screen.pump.saved());
-        QVERIFY(!two.car->writtenElsewhere());
+        QVERIFY(!two.car.writtenElsewhere());
         two.fill(20, 300000);
-        QVERIFY(two.car->writtenElsewhere());
-        QVERIFY(!two.car->writtenElsewhere());
+        QVERIFY(two.car.writtenElsewhere());
+        QVERIFY(!two.car.writtenElsewhere());
     }
 };
 

@@ -6,7 +6,8 @@
 #include "app/screen/base/screen.h"
 #include "app/screen/base/sentence_text.h"
 #include "app/screen/base/translations.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
+#include "tests/support/settled.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -20,8 +21,8 @@ namespace {
 // A screen over the demo car that can be told its language and units.
 struct Told {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    Screen screen{*car};
+    Car car = test::demoCar(folder.path);
+    Screen screen{car};
     Translations translations;
     ~Told() { translations.use("en"); }
     void speak(const QString& language, bool gallonsAndMiles = false)
@@ -88,7 +89,7 @@ private slots:
     void findingsOfACalibration()
     {
         Told told;
-        QVERIFY(told.car->saveCalibration(coarse()).has_value());
+        QVERIFY(told.car.record(coarse()).has_value());
         told.speak("de");
         QVERIFY2(findingWith(told, "Schwimmer liegt bis 8 L auf seinem unteren Anschlag: bei 0,5 V")
                      .contains("die letzten 8 L"),
@@ -102,10 +103,10 @@ private slots:
     void aFillThatIsKeptOut()
     {
         Told told;
-        const auto fills = (*told.car->knowledge())->log.fills;
+        const auto fills = (*told.car.knowledge())->log.fills;
         Fill slip = fills[fills.size() - 2].value;
         slip.odometer = *slip.odometer + Distance::fromKm(200);
-        QVERIFY(told.car->revise(fills[fills.size() - 2].id.uuid, slip).has_value());
+        QVERIFY(told.car.revise(fills[fills.size() - 2].id, slip).has_value());
         const auto said = [&] {
             told.screen.logbook.selectFilter(1);
             told.screen.logbook.open(1);
@@ -146,9 +147,9 @@ private slots:
                  qPrintable(evidence[0].name));
         QVERIFY2(evidence[1].name.endsWith("unter null gefahren, lief noch (Landstraße)"),
                  qPrintable(evidence[1].name));
-        const auto proofs = (*told.car->knowledge())->log.proofs; // without them one would help
+        const auto proofs = (*told.car.knowledge())->log.proofs; // without them one would help
         for (const Entry<Proof>& proof : proofs)
-            QVERIFY(told.car->takeBack(proof.id.uuid).has_value());
+            QVERIFY(told.car.takeBack(proof.id).has_value());
         told.speak("de", true);
         const QRegularExpression german("^Den Tank leerpumpen .*\\. Es blieben ± \\d+,\\d gal\\.$");
         QVERIFY2(german.match(told.screen.tank.nextProof()).hasMatch(),
@@ -173,7 +174,7 @@ private slots:
             route.points.push_back(point);
         }
         told.screen.ahead.setRoute(route, "Lake");
-        const auto said = [&] { return told.screen.ahead.notices()[0].text; };
+        const auto said = [&] { return test::settled(told.screen.ahead).notices()[0].text; };
         told.speak("de");
         QCOMPARE(said(),
                  "Öffnungszeiten bleiben außer Acht: dazu gehören Abfahrt und Geschwindigkeit");
@@ -186,7 +187,7 @@ private slots:
     {
         Told told;
         const QString path = QString::fromStdString(told.folder.path.string());
-        PlanViewModel ahead(*told.car, {}, path);
+        PlanViewModel ahead(told.car, {}, path);
         QFile file(path + "/bad.csv");
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("at_km,name,mode,fuel\n0,Home,,none\n80.5,Lake,,none\n40,Mill,,none\n");

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen.h"
 #include "app/screen/base/translations.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QProcess>
@@ -46,7 +47,7 @@ private slots:
 
     void theScreenSpeaksGermanAndFrench()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         Screen screen(car);
         Translations translations;
         const auto speak = [&](const QString& language) {
@@ -56,9 +57,9 @@ private slots:
         };
         speak("de");
         QCOMPARE(screen.now.facts()[0].name, "über null");
-        QCOMPARE(screen.now.facts()[0].value, "13,8 ± 0,6 L"); // the decimal comma, too
+        QCOMPARE(screen.now.facts()[0].value, "24,3 ± 1,5 L"); // the decimal comma, too
         QCOMPARE(screen.now.modes()[2], "Autobahn");
-        QCOMPARE(screen.pump.form()->fields()[0].text, "41,5");
+        QVERIFY(screen.pump.form()->fields()[0].text.contains(","));
         QCOMPARE(screen.pump.form()->decimalMark(), ",");
         speak("fr");
         QCOMPARE(screen.now.facts()[1].name, "réserve cachée");
@@ -66,11 +67,23 @@ private slots:
         speak("en");
         QCOMPARE(screen.now.facts()[0].name, "above zero");
     }
+    void everyCatalogueIsALanguageToChoose()
+    {
+        const QDir folder(UNDERMARK_SOURCE "/app/screen/i18n", "undermark_*.ts", QDir::Name);
+        QStringList files;
+        for (const Language& language : languages().mid(1))
+            files.append(QFileInfo(catalogue(language.key)).fileName());
+        QCOMPARE(files, folder.entryList());
+        QVERIFY(files.size() >= 2);
+        const QStringList names = ScreenSettings({}).choices()[ScreenSettings::InLanguage].options;
+        QCOMPARE(names.mid(0, 2), QStringList({"English", "Deutsch"}));
+        QCOMPARE(names.size(), files.size() + 1);
+    }
     void noStringIsLeftUntranslated_data()
     {
         QTest::addColumn<QString>("language");
-        QTest::newRow("de") << "de";
-        QTest::newRow("fr") << "fr";
+        for (const Language& language : languages().mid(1)) // all but English
+            QTest::newRow(qPrintable(language.key)) << language.key;
     }
     void noStringIsLeftUntranslated()
     {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/logbook/logbook_view_model.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QSignalSpy>
@@ -15,19 +15,19 @@ QString cell(LogbookViewModel& log, int row, int role)
     return log.rows()->data(log.rows()->index(row), role).toString();
 }
 
-const std::vector<Entry<Fill>>& fills(CarService& car)
+const std::vector<Entry<Fill>>& fills(Car& car)
 {
     return (*car.knowledge())->log.fills;
 }
 
 // The demo car, whose fill before the last has its odometer 200 km too high.
-std::unique_ptr<CarService> carWithASlip(const std::filesystem::path& folder)
+Car carWithASlip(const std::filesystem::path& folder)
 {
-    auto car = test::demoCar(folder);
-    const Entry<Fill> entry = fills(*car)[fills(*car).size() - 2];
+    Car car = test::demoCar(folder);
+    const Entry<Fill> entry = fills(car)[fills(car).size() - 2];
     Fill slip = entry.value;
     slip.odometer = *slip.odometer + Distance::fromKm(200);
-    if (!car->revise(entry.id.uuid, slip))
+    if (!car.revise(entry.id, slip))
         qFatal("the slip was not stored");
     return car;
 }
@@ -40,8 +40,8 @@ private slots:
     void theNewestEntryIsTheFirstLine()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        LogbookViewModel log(*car);
+        auto car = test::demoCar(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         QCOMPARE(log.rows()->rowCount(), 13); // README: 13 fills
         QCOMPARE(cell(log, 0, HistoryModel::Kind), "Fill");
@@ -57,8 +57,8 @@ private slots:
     void anOddFillSaysItsCause()
     {
         const test::TestFolder folder;
-        const auto car = carWithASlip(folder.path);
-        LogbookViewModel log(*car);
+        auto car = carWithASlip(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         QVERIFY(!cell(log, 1, HistoryModel::Flag).isEmpty());
         QCOMPARE(cell(log, 3, HistoryModel::Flag), "");
@@ -69,8 +69,8 @@ private slots:
     void theProposedCorrectionMendsItAndCanBeUndone()
     {
         const test::TestFolder folder;
-        const auto car = carWithASlip(folder.path);
-        LogbookViewModel log(*car);
+        auto car = carWithASlip(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         log.open(1);
         QVERIFY2(!log.mendWord().isEmpty(), "no correction is proposed");
@@ -88,39 +88,39 @@ private slots:
     void aRulingCountsAndIsLifted()
     {
         const test::TestFolder folder;
-        const auto car = carWithASlip(folder.path);
-        LogbookViewModel log(*car);
+        auto car = carWithASlip(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         log.open(1);
         log.rule();
-        QCOMPARE(fills(*car)[fills(*car).size() - 2].value.counted, std::optional(true));
+        QCOMPARE(fills(car)[fills(car).size() - 2].value.counted, std::optional(true));
         QVERIFY(cell(log, 1, HistoryModel::Detail).contains("as you ruled"));
         log.rule();
-        QVERIFY(!fills(*car)[fills(*car).size() - 2].value.counted);
+        QVERIFY(!fills(car)[fills(car).size() - 2].value.counted);
     }
     void anEntryTakenOutIsGoneAndComesBack()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        LogbookViewModel log(*car);
+        auto car = test::demoCar(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         log.open(0);
-        const Fill before = fills(*car).back().value;
+        const Fill before = fills(car).back().value;
         log.takeBack();
         QCOMPARE(log.rows()->rowCount(), 12);
         QVERIFY(!log.opened());
         log.undo();
         QCOMPARE(log.rows()->rowCount(), 13);
-        QCOMPARE(fills(*car).back().value, before);
+        QCOMPARE(fills(car).back().value, before);
     }
     void aCorrectionSupersedesAndKeepsWhatTheFormDoesNotShow()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        LogbookViewModel log(*car);
+        auto car = test::demoCar(folder.path);
+        LogbookViewModel log(car);
         log.selectFilter(1);
         log.open(0);
-        const Fill before = fills(*car).back().value;
+        const Fill before = fills(car).back().value;
         log.correct();
         QVERIFY(log.correcting());
         QCOMPARE(log.editor()->form()->fields()[0].text, "38.4");
@@ -131,16 +131,16 @@ private slots:
         log.editor()->save();
         QVERIFY(!log.correcting());
         QCOMPARE(cell(log, 0, HistoryModel::Value), "39.0 L, full");
-        QCOMPARE(fills(*car).back().value.time, before.time);
+        QCOMPARE(fills(car).back().value.time, before.time);
         QCOMPARE(log.versions().size(), 2);
         log.undo();
-        QCOMPARE(fills(*car).back().value, before);
+        QCOMPARE(fills(car).back().value, before);
     }
     void consumptionIsDrawnWithItsBand()
     {
         const test::TestFolder folder;
-        const auto car = test::demoCar(folder.path);
-        LogbookViewModel log(*car);
+        auto car = test::demoCar(folder.path);
+        LogbookViewModel log(car);
         const PlotPicture picture = log.consumption();
         QCOMPARE(picture.marks.size(), 12); // stretches between 13 fills
         QCOMPARE(picture.line.size(), 12);
@@ -151,8 +151,8 @@ private slots:
     }
     void aCarThatCannotAnswerHasAnEmptyLogAndSaysWhy()
     {
-        test::FakeCar car;
-        car.error = Error{};
+        const test::TestFolder folder;
+        Car car = test::carInState("unknown", folder.path);
         LogbookViewModel log(car);
         QCOMPARE(log.rows()->rowCount(), 0);
         QCOMPARE(log.listNotices().size(), 1);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/logbook/logbook_view_model.h"
 #include "engine/logbook/backup.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QDir>
@@ -18,8 +18,8 @@ constexpr const char* kTwoFills = "date,litres,odometer_km,note\n"
 
 struct Fixture {
     test::TestFolder folder;
-    std::unique_ptr<CarService> car = test::demoCar(folder.path);
-    LogbookViewModel logbook{*car, {}, path("")};
+    Car car = test::demoCar(folder.path);
+    LogbookViewModel logbook{car, {}, path("")};
     TransferViewModel& transfer = *logbook.transfer();
 
     QString path(const std::string& name) const
@@ -40,7 +40,7 @@ struct Fixture {
                 return transfer.pick(row);
         QFAIL(qPrintable("no file " + name));
     }
-    std::vector<Entry<Fill>> fills() const { return (*car->knowledge())->log.fills; }
+    std::vector<Entry<Fill>> fills() { return (*car.knowledge())->log.fills; }
     std::vector<std::filesystem::path> backups() const
     {
         return backupsOf(folder.path / "demo.sqlite");
@@ -98,7 +98,7 @@ private slots:
     void tripsComeInLikeFillsAndAreUndoneAtOnce()
     {
         Fixture f;
-        const auto trips = [&] { return (*f.car->knowledge())->log.trips; };
+        const auto trips = [&] { return (*f.car.knowledge())->log.trips; };
         const std::size_t before = trips().size();
         f.write("trips.csv", "date,km,mode,idle_min\n2.9.2026,10,town,\n3.9.2026,20.5,motorway,4\n");
         f.transfer.chooseTrips();
@@ -200,7 +200,7 @@ private slots:
         auto second = Logbook::open(f.folder.path / "demo.sqlite", OpenMode::readWrite);
         const auto vehicle = second->vehicles()->front();
         const auto seen = previewImport<Fill>(*second, vehicle, f.folder.path / "other.csv", {});
-        QCOMPARE(takeIn(*second, vehicle.id, *seen, f.car->time())->added.size(), std::size_t(2));
+        QCOMPARE(takeIn(*second, vehicle.id, *seen, f.car.time())->added.size(), std::size_t(2));
         const std::size_t before = f.fills().size();
         f.transfer.confirm();
         QVERIFY(f.transfer.notices()[0].problem());
@@ -215,7 +215,7 @@ private slots:
         {
             auto tablet = Logbook::open(copy, OpenMode::readWrite);
             Fill fill;
-            fill.time = f.car->time() + std::chrono::hours(1);
+            fill.time = f.car.time() + std::chrono::hours(1);
             fill.volume = Volume::fromLitres(33);
             QVERIFY(tablet->add(tablet->vehicles()->front().id, fill, fill.time));
         }
@@ -229,8 +229,8 @@ private slots:
             QCOMPARE(f.fills().size(), before + 1);
         }
         QCOMPARE(f.backups().size(), std::size_t(2));
-        QCOMPARE(std::size_t(f.logbook.rows()->rowCount()), (*f.car->knowledge())->log.trips.size() + before + 1
-                     + (*f.car->knowledge())->log.proofs.size() + 1);
+        QCOMPARE(std::size_t(f.logbook.rows()->rowCount()), (*f.car.knowledge())->log.trips.size() + before + 1
+                     + (*f.car.knowledge())->log.proofs.size() + 1);
         f.write("no.sqlite", "no logbook");
         f.transfer.chooseLogbook();
         f.pick("no.sqlite");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/now/now_view_model.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QSignalSpy>
@@ -13,100 +13,121 @@ class NowViewModelTest : public QObject {
 private slots:
     void theBigNumberIsTheSureDistanceToZero()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         const NowViewModel now(car);
-        const Distances toZero = distances(car.state.toZero);
+        const Outlook outlook = car.now()->outlook;
+        const Distances toZero = distances(outlook.toZero);
         QVERIFY(now.known());
         QCOMPARE(now.sureNumber(), QString::number(int(toZero.p99.km())));
         QCOMPARE(now.toZero().sure, now.sureNumber());
         QCOMPARE(now.toZero().even, QString::number(int(toZero.p50.km())));
         QCOMPARE(now.toZero().hopeful, QString::number(int(toZero.p10.km())));
-        QCOMPARE(now.toDry().sure, QString::number(int(distances(car.state.toDry).p99.km())));
+        QCOMPARE(now.toDry().sure, QString::number(int(distances(outlook.toDry).p99.km())));
     }
     void everyNumberIsInTheUsersUnits()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         const NowViewModel now(car, Units::imperial());
         QCOMPARE(now.distanceUnit(), "mi");
-        QCOMPARE(now.sureNumber(), QString::number(int(distances(car.state.toZero).p99.miles())));
-        QCOMPARE(now.title(), "Kestrel van");
-        QCOMPARE(now.sinceFill(), "194 mi since the last fill");
+        QCOMPARE(now.sureNumber(),
+                 QString::number(int(distances(car.now()->outlook.toZero).p99.miles())));
+        QCOMPARE(now.title(), "Ouzel wagon");
+        QCOMPARE(now.sinceFill(), "172 mi since the last fill"); // the demo's 61.3 + 214.9 km
         QVERIFY(now.facts()[0].value.endsWith("gal"));
         QVERIFY(now.facts()[2].value.endsWith("mpg"));
     }
     void levelReserveAndRateCarryTheirSpread()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         const QList<Fact> facts = NowViewModel(car).facts();
+        const Outlook outlook = car.now()->outlook;
         QCOMPARE(facts.size(), 3);
-        QCOMPARE(facts[0], (Fact{"above zero", "13.8 ± 0.6 L"}));
-        QCOMPARE(facts[1], (Fact{"hidden reserve", "5.9 ± 0.7 L"}));
-        QCOMPARE(facts[2], (Fact{"rate", "8.1 ± 0.4 L/100 km"}));
+        QCOMPARE(facts[0], (Fact{"above zero", UnitFormat().volume(outlook.aboveZero)}));
+        QCOMPARE(facts[1], (Fact{"hidden reserve", UnitFormat().volume(outlook.reserve)}));
+        QCOMPARE(facts[2], (Fact{"rate", UnitFormat().rate(outlook.rate)}));
     }
     void aLevelUnderTheMarkIsSaidInWords()
     {
-        test::FakeCar car;
-        car.state = test::inventedState(-1.2);
+        test::DemoCar car;
+        test::drive(car, 400);
         const NowViewModel now(car);
-        QCOMPARE(now.facts()[0], (Fact{"below zero", "1.2 ± 0.6 L"}));
+        const Estimate<Volume> level = car.now()->outlook.aboveZero;
+        QVERIFY(level.mean < Volume{});
+        QCOMPARE(now.facts()[0], (Fact{"below zero", UnitFormat().volume({abs(level.mean), level.sd})}));
         QCOMPARE(now.sureNumber(), "0");
     }
     void aSureDistanceBelowZeroIsShownAsZeroAndSaid()
     {
-        test::FakeCar car;
-        car.state = test::inventedState(0.9);
+        test::DemoCar car;
+        test::drive(car, 330);
         const NowViewModel zeroInDoubt(car);
+        QVERIFY(car.now()->outlook.aboveZero.mean > Volume{});
         QCOMPARE(zeroInDoubt.sureNumber(), "0");
         QCOMPARE(zeroInDoubt.notices().size(), 1);
         QVERIFY(zeroInDoubt.notices()[0].caution());
 
-        car.state = test::inventedState(-5.5);
+        test::drive(car, 90);
         const NowViewModel dryInDoubt(car);
         QCOMPARE(dryInDoubt.toDry().sure, "0");
         QVERIFY(dryInDoubt.notices()[0].problem());
     }
     void theWorstNoticeComesFirstAndNamesItsSeverity()
     {
-        test::FakeCar car;
-        car.state.notices = {{Notice::Severity::info, Sentence::just("a")},
-                             {Notice::Severity::error, Sentence::just("b")},
-                             {Notice::Severity::warning, Sentence::just("c")},
-                             {Notice::Severity::error, Sentence::just("d")}};
-        const QList<NoticeText> notices = NowViewModel(car).notices();
+        const std::vector<Notice> unsorted{{Notice::Severity::info, Sentence::just("a")},
+                                           {Notice::Severity::error, Sentence::just("b")},
+                                           {Notice::Severity::warning, Sentence::just("c")},
+                                           {Notice::Severity::error, Sentence::just("d")}};
         QStringList all;
-        for (const NoticeText& notice : notices)
+        for (const NoticeText& notice : noticeTexts(unsorted, UnitFormat()))
             all.append(notice.word + ' ' + notice.text);
         QCOMPARE(all, (QStringList{"Problem b", "Problem d", "Caution c", "Note a"}));
     }
-    void theDrivingModeIsShownAndCanBeSwitched()
+    void whatWaitsForARulingIsSaid()
     {
-        test::FakeCar car;
+        const test::TestFolder folder;
+        Car car = test::carInState("warned", folder.path);
+        const QList<NoticeText> notices = NowViewModel(car).notices();
+        QCOMPARE(notices.size(), 2);
+        QVERIFY(notices[0].caution() && notices[0].text.contains("a fill is kept out"));
+    }
+    void theDrivingModeIsShownAndSwitchingItAnswersAnew()
+    {
+        test::DemoCar car;
         NowViewModel now(car);
         QSignalSpy changed(&now, &NowViewModel::changed);
         QCOMPARE(now.modes(), (QStringList{"Town", "Open road", "Motorway", "Special stage"}));
-        QCOMPARE(now.modeIndex(), 1);
+        QCOMPARE(now.modeIndex(), 1); // of the demo's last trip
+        const QString openRoad = now.sureNumber();
+        const QString rate = now.facts()[2].value;
         now.selectMode(3);
         QCOMPARE(now.modeIndex(), 3);
         QCOMPARE(changed.count(), 1);
+        QCOMPARE(now.facts()[2].value, UnitFormat().rate(car.now(kSpecialStage)->outlook.rate));
+        QVERIFY2(now.sureNumber().toInt() < openRoad.toInt(), qPrintable(now.sureNumber()));
         now.selectMode(4);
         now.selectMode(-1);
         QCOMPARE(now.modeIndex(), 3);
         QCOMPARE(changed.count(), 1);
+        now.refresh();
+        QCOMPARE(now.modeIndex(), 3); // it stays
+        now.selectMode(1);
+        QCOMPARE(now.sureNumber(), openRoad);
+        QCOMPARE(now.facts()[2].value, rate);
     }
     void aModeOfTheUsersOwnKeepsItsName()
     {
-        test::FakeCar car;
-        car.state.modes.push_back("gravel, loaded");
+        test::DemoCar car;
+        QVERIFY(car.record(Mode{"gravel, loaded", std::nullopt}));
         QCOMPARE(NowViewModel(car).modes().last(), "gravel, loaded");
     }
     void aCarThatCannotAnswerSaysWhy()
     {
-        test::FakeCar car;
+        const test::TestFolder folder;
         Error error;
         error.detail = Sentence::just("the logbook is damaged");
         error.where.file = "trip.undermark";
-        car.error = error;
-        NowViewModel now(car);
+        Car car = Car::none(folder.path / "demo.sqlite", error);
+        const NowViewModel now(car);
         QVERIFY(!now.known());
         QCOMPARE(now.sureNumber(), "");
         QVERIFY(now.facts().isEmpty());
@@ -114,11 +135,26 @@ private slots:
         QCOMPARE(now.notices().size(), 1);
         QVERIFY(now.notices()[0].problem());
         QVERIFY(now.notices()[0].text.contains("the logbook is damaged"));
-
-        car.error.reset();
+    }
+    void theFirstFillBringsAnAnswer()
+    {
+        test::EmptyCar car;
+        NowViewModel now(car);
+        QVERIFY(!now.known());
+        Vehicle vehicle;
+        vehicle.name = "Ibis";
+        vehicle.capacity = Volume::fromLitres(60);
+        QVERIFY(car.setUp(vehicle));
+        now.refresh();
+        QVERIFY(!now.known()); // no fill yet: the level is not known
+        Fill fill;
+        fill.time = car.time();
+        fill.volume = Volume::fromLitres(55);
+        QVERIFY(car.record(fill));
         now.refresh();
         QVERIFY(now.known());
-        QVERIFY(now.notices().isEmpty());
+        QCOMPARE(now.title(), "Ibis");
+        QVERIFY(now.sureNumber().toInt() > 0);
     }
 };
 

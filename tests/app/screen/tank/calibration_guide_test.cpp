@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/calibration_draft_file.h"
 #include "app/screen/tank/calibration_guide.h"
-#include "tests/support/fake_car.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>
@@ -113,7 +113,7 @@ class CalibrationGuideTest : public QObject {
 private slots:
     void nothingIsPouredBeforeEveryCautionIsAcknowledged()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.go();
         QVERIFY(guide.preparing());
@@ -128,7 +128,7 @@ private slots:
     }
     void fromDrainedToTheLogbook()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         QSignalSpy stored(&guide, &CalibrationGuide::stored);
         prepare(guide);
@@ -159,7 +159,7 @@ private slots:
     }
     void aPowerCutLosesNothing()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             prepare(guide);
@@ -182,13 +182,13 @@ private slots:
     }
     void whatIsAcknowledgedSurvivesToo()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide(car).acknowledge(2);
         QVERIFY(CalibrationGuide(car).cautions()[2].acknowledged);
     }
     void noMovementIsSaidWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -201,7 +201,7 @@ private slots:
     }
     void aSoundSenderIsNotAccusedWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -212,7 +212,7 @@ private slots:
     }
     void aReadingSettlesWithFiveThatAgree()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         for (const char* reading : {"3.02", "3.021", "3.019", "3.02"}) {
@@ -226,7 +226,7 @@ private slots:
     }
     void aLevelNeedsItsLitresAndAReading()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         guide.go();
@@ -239,7 +239,7 @@ private slots:
     }
     void backTakesReadingsAwayThenOpensTheLevelBefore()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         drained(guide, "3.02");
@@ -255,7 +255,7 @@ private slots:
     }
     void withoutASourceNothingIsSaidOfOne()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         prepare(guide);
         QVERIFY(guide.liveReading().isEmpty());
@@ -263,7 +263,7 @@ private slots:
     }
     void aSourceIsTakenOnceItHasSettledAndOnlyAtATouch()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -286,7 +286,7 @@ private slots:
     }
     void aSettledReadingCountsForAsManyAsAreIndependent()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -303,7 +303,7 @@ private slots:
     }
     void whatTheSourceGetsWrongIsSaid()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -316,7 +316,7 @@ private slots:
     }
     void theSpreadIsToldInLitresOnceThereIsACurve()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
@@ -331,7 +331,7 @@ private slots:
     }
     void aSaddleTankByTwoSignalsFromDrainedToTheLogbook()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         pourSaddle(guide);
         QVERIFY(guide.reviewing()); // what was poured is not taken out again to verify
@@ -350,7 +350,7 @@ private slots:
     }
     void bothReadingsBelongToALevel()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.chooseWiring(int(TankWiring::twoSignals));
         prepare(guide);
@@ -362,7 +362,7 @@ private slots:
     }
     void aPowerCutLosesNothingOfASaddleTank()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             guide.chooseWiring(int(TankWiring::twoSignals));
@@ -380,7 +380,7 @@ private slots:
     }
     void aSaddleTankWhoseSignalsStandStillIsSaidWhilePouring()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         guide.chooseWiring(int(TankWiring::twoSignals));
         prepare(guide);
@@ -395,7 +395,7 @@ private slots:
     }
     void whatHasNoCurveIsNotSaved()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         CalibrationGuide guide(car);
         QSignalSpy stored(&guide, &CalibrationGuide::stored);
         prepare(guide);
@@ -412,7 +412,7 @@ private slots:
     }
     void lobesInSeriesTellHowFarTheyCanMislead()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         {
             CalibrationGuide guide(car);
             guide.chooseWiring(int(TankWiring::inSeries));
@@ -436,7 +436,7 @@ private slots:
     }
     void aDraftThatIsNoDraftIsLeftThereAndSaid()
     {
-        test::FakeCar car;
+        test::DemoCar car;
         const QString path =
             QString::fromStdString(draftFile(car.folder(), car.shownCar()).string());
         QFile file(path);

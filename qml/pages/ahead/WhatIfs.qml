@@ -8,19 +8,19 @@ import Undermark.App
 PageScroll {
     id: root
 
-    required property PlanViewModel view
+    required property PlanWhatIfs whatIfs
 
     ButtonGrid {
         Layout.fillWidth: true
         columns: Theme.stacked || root.width < 60 * Theme.step ? 1 : 2
-        names: root.view.whatIfs
-        current: root.view.whatIfs.indexOf(root.view.whatIfTitle)
-        onChosen: index => root.view.askWhatIf(index)
+        names: root.whatIfs.questions
+        current: root.whatIfs.asked
+        onChosen: index => root.whatIfs.ask(index)
     }
     FactList {
         Layout.fillWidth: true
         nameShare: 0.28
-        facts: root.view.whatIfAnswer
+        facts: root.whatIfs.answer
     }
     Item {
         Layout.fillHeight: true

@@ -29,34 +29,38 @@ PageScroll {
             width: root.portrait ? board.width : board.half
             spacing: Theme.step
 
+            NoticeBar {
+                Layout.fillWidth: true
+                notices: root.view.here.notices
+            }
             WrapText {
                 text: qsTr("Plan what is left of the route, with the fuel the car has now.")
                 font.pixelSize: Theme.small
             }
             FieldColumn {
                 Layout.fillWidth: true
-                form: root.view.here
+                form: root.view.here.form
             }
             TouchButton {
                 Layout.fillWidth: true
                 text: qsTr("Plan from here")
                 leading: true
-                onClicked: root.view.planFromHere()
+                onClicked: root.view.here.plan()
             }
             TouchButton {
                 Layout.fillWidth: true
                 text: qsTr("Plan the whole route")
-                onClicked: root.view.planWholeRoute()
+                onClicked: root.view.here.planWhole()
             }
             TouchButton {
                 Layout.fillWidth: true
-                visible: root.view.feasible
+                visible: root.view.answer.feasible
                 text: qsTr("Write the fuel card")
-                onClicked: root.view.writeCard()
+                onClicked: root.view.card.write()
             }
             WrapText {
                 visible: text !== ""
-                text: root.view.cardDone
+                text: root.view.card.done
                 font.pixelSize: Theme.small
             }
         }
@@ -68,8 +72,8 @@ PageScroll {
             height: root.portrait ? implicitHeight
                                   : Math.max(implicitHeight, Math.min(board.height, root.height))
             portrait: root.portrait
-            form: root.view.here
-            onDone: root.view.planFromHere()
+            form: root.view.here.form
+            onDone: root.view.here.plan()
         }
     }
 }

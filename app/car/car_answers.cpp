@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/car_answers.h"
+
+#include "engine/consumption/correction.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+std::vector<std::string> modeNames(const VehicleLog& log)
+{
+    std::vector<std::string> names;
+    for (const Entry<Mode>& mode : log.modes)
+        names.push_back(mode.value.name);
+    return names;
+}
+
+std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
+{
+    std::vector<Notice> notices;
+    for (const Sentence& warning : now.warnings)
+        notices.push_back({Notice::Severity::warning, warning});
+    for (const FillFlag& flag : car.consumption.flags)
+        notices.push_back(
+            {Notice::Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
+    for (const ProofFlag& flag : car.proofFlags)
+        notices.push_back({Notice::Severity::warning, Sentence::of("a proof: %1", flag.text)});
+    for (const Finding& finding : car.gauge.findings())
+        if (finding.severity == Severity::error)
+            notices.push_back({Notice::Severity::error, finding.text});
+    return notices;
+}
+
+} // namespace
+
+Result<NowState> nowState(const CarKnowledge& car, const std::string& mode)
+{
+    Question question;
+    question.mode = mode;
+    Result<Outlook> answer = outlook(car, question);
+    if (!answer)
+        return fail(answer.error());
+    std::vector<Notice> notices = noticesOf(car, *answer);
+    return NowState{car.vehicle().name, modeNames(car.log), std::move(*answer), std::move(notices)};
+}
+
+std::string usualMode(const CarKnowledge& car)
+{
+    const VehicleLog& log = car.log;
+    return !log.trips.empty() ? log.trips.back().value.mode
+        : !log.modes.empty()  ? log.modes.front().value.name
+                              : std::string();
+}
+
+Fill likelyFill(const CarKnowledge& car, Instant now)
+{
+    Fill fill;
+    fill.time = now;
+    const VehicleLog& log = car.log;
+    if (!log.fills.empty())
+        fill.pricePerLitre = log.fills.back().value.pricePerLitre;
+    const Result<Outlook> outlook = undermark::outlook(car, Question{});
+    if (!outlook) {   // a first fill: nothing to guess from but the tank
+        fill.volume = car.vehicle().capacity;
+        return fill;
+    }
+    fill.volume = std::max(Volume(), car.reserve.usableCapacity().mean - outlook->usable.mean);
+    const auto last = std::find_if(log.fills.rbegin(), log.fills.rend(), [](const auto& entry) {
+        return entry.value.extent != FillExtent::partial;
+    });
+    if (last != log.fills.rend() && last->value.odometer && outlook->sinceFill)
+        // whole km: that is what an odometer shows
+        fill.odometer =
+            Distance::fromKm(std::floor((*last->value.odometer + *outlook->sinceFill).km()));
+    else
+        fill.sinceLast = outlook->sinceFill;
+    return fill;
+}
+
+FillLesson lessonOf(const EntryId& id, const CarKnowledge& before, const CarKnowledge& after)
+{
+    FillLesson lesson;
+    lesson.entry = id;
+    lesson.rate = {before.consumption.model.forecast().rate, after.consumption.model.forecast().rate};
+    lesson.reserve = {before.reserve.reserve(), after.reserve.reserve()};
+    for (const FillFlag& flag : after.consumption.flags) {
+        const Entry<Fill>& entry = after.log.fills[flag.fill];
+        if (!(entry.id == id))
+            continue;
+        lesson.flags.push_back({Notice::Severity::warning, flag.text});
+        lesson.proposed = corrected(entry.value, flag);
+    }
+    return lesson;
+}
+
+} // namespace undermark

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a Car (app/car/car.h) answers, made from what is known of it: pure functions.
+#pragma once
+
+#include "app/car/notice.h"
+#include "engine/outlook/outlook.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace undermark {
+
+// Everything a logbook teaches about a car; never changed once it is learnt.
+using Knowledge = std::shared_ptr<const CarKnowledge>;
+
+// How far one car goes, now, in one driving mode.
+struct NowState {
+    std::string vehicle;
+    std::vector<std::string> modes; // all that can be asked for; `outlook.mode` is one of them
+    Outlook outlook;
+    std::vector<Notice> notices;    // of the level, then of entries that wait for a ruling
+};
+
+// The state in `mode`. Errors: as outlook().
+Result<NowState> nowState(const CarKnowledge& car, const std::string& mode);
+
+// The mode of the last trip, or the first there is; empty: none.
+std::string usualMode(const CarKnowledge& car);
+
+// What a fill at `now` will most likely be: litres to full, odometer (or the trip meter,
+// where no odometer is known), price per litre as last. Of a car whose level is not known:
+// the whole tank.
+Fill likelyFill(const CarKnowledge& car, Instant now);
+
+// Absent where there was, or is, nothing to estimate it from.
+template <class Q> struct Change {
+    std::optional<Estimate<Q>> before;
+    std::optional<Estimate<Q>> after;
+};
+
+// What one fill taught.
+struct FillLesson {
+    EntryId entry;                // of the fill, to take it back
+    Change<Consumption> rate;     // of the usual mix
+    Change<Volume> reserve;
+    std::vector<Notice> flags;    // what is implausible, with its likely cause
+    std::optional<Fill> proposed; // the fill as it would be plausible
+};
+
+// Of the entry `id`, a fill of `after` or its correction.
+FillLesson lessonOf(const EntryId& id, const CarKnowledge& before, const CarKnowledge& after);
+
+// What the log is made of, but for calibrations.
+using LogValue = std::variant<Fill, Trip, Proof>;
+
+// One row of an entry's history.
+struct LogVersion {
+    Instant recorded{};
+    LogValue value;
+    bool withdrawn = false;
+};
+
+} // namespace undermark

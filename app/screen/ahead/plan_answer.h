@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A route and its plan, as the Ahead page shows them. What is shown always belongs
+// together: the plan is the shown route's, or there is none.
+#pragma once
+
+#include "app/car/planned.h"
+#include "app/screen/base/fact.h"
+#include "app/screen/base/horizon_picture.h"
+#include "app/screen/base/notice_text.h"
+
+#include <QObject>
+#include <QStringList>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+// One line of the route table.
+struct RouteRow {
+    Q_GADGET
+    QML_VALUE_TYPE(routeRow)
+    Q_PROPERTY(QString at MEMBER at FINAL)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(QString detail MEMBER detail FINAL)
+    Q_PROPERTY(QString arrive MEMBER arrive FINAL)
+    Q_PROPERTY(QString buy MEMBER buy FINAL)
+    Q_PROPERTY(QString risk MEMBER risk FINAL)
+    Q_PROPERTY(QString spoken MEMBER spoken FINAL)
+public:
+    QString at; // "118.6"
+    QString name;
+    QString detail; // how one drives on, and what fuel is there
+    QString arrive; // "11.9 sure, 16.0 even"
+    QString buy;    // "+ 17.9 L", empty where one does not stop
+    QString risk;   // of being dry on arrival
+    QString spoken;
+    friend bool operator==(const RouteRow&, const RouteRow&) = default;
+};
+
+class PlanAnswer : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the plan's view model")
+    Q_PROPERTY(bool feasible READ feasible NOTIFY changed FINAL)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::RouteRow> rows READ rows NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::RouteRow> stops READ stops NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Fact> cures READ cures NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> legs READ legs NOTIFY changed FINAL)
+    Q_PROPERTY(int leg READ leg NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::HorizonPicture horizon READ horizon NOTIFY changed FINAL)
+
+public:
+    using QObject::QObject;
+
+    bool feasible() const { return m_planned && m_planned->plan.feasible; }
+    QString summary() const;
+    QList<NoticeText> notices() const;
+    QList<RouteRow> rows() const;  // every point of the route
+    QList<RouteRow> stops() const; // where fuel is bought
+    QList<Fact> cures() const;     // what would make it feasible
+    QStringList legs() const;      // the ways between two stops
+    int leg() const { return m_leg; }
+    HorizonPicture horizon() const; // of the leg
+
+    const Route& route() const { return m_route; }
+    const std::optional<Planned>& planned() const { return m_planned; }
+    void setFormat(const UnitFormat& format);
+    void showRoute(Route route); // until its plan is known
+    void show(Route route, Result<Planned> planned);
+
+    Q_INVOKABLE void selectLeg(int leg);
+
+signals:
+    void changed();
+
+private:
+    RouteRow row(std::size_t point) const;
+    void addPassage(RouteRow& row, const Passage& passage) const;
+
+    UnitFormat m_format;
+    Route m_route;
+    std::optional<Planned> m_planned;
+    std::optional<Error> m_error; // why there is none
+    int m_leg = 0;
+};
+
+// "Stops: 1, 18.3 L to buy. …", or why there is no plan.
+QString planOutcome(const Route& route, const Plan& plan, const UnitFormat& format);
+
+} // namespace undermark

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The first minutes: no logbook, a car set up by touch, a first fill on the guesses, and the
+// first range. In all the sizes of small screens, in the process and in the real program.
+#include "app/car/open_car.h"
+#include "app/screen/base/main_window.h"
+#include "app/screen/base/screen.h"
+#include "tests/journeys/hand.h"
+#include "tests/journeys/loop_watch.h"
+#include "tests/journeys/real_program.h"
+#include "tests/support/test_main.h"
+
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace undermark;
+using test::Hand;
+
+namespace {
+
+constexpr int kTouchesOfAFill = 4;       // at most, on guesses
+constexpr int kTouchesToTheFirstRange = 12;
+
+// The screen over a logbook that is not there yet.
+struct FirstStart {
+    QTemporaryDir folder;
+    Car car = openCar({.logbook = folder.filePath("first.undermark").toStdString()});
+    Screen screen{car};
+    QQmlApplicationEngine engine;
+    QQuickWindow* window = nullptr;
+
+    explicit FirstStart(QSize size)
+    {
+        screen.settings.override("language", "en");
+        screen.setFormat();
+        window = openMainWindow(engine, screen, "now", size);
+    }
+};
+
+} // namespace
+
+class FirstFillJourneyTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
+    void init() { QTest::failOnWarning(QRegularExpression(".*")); }
+
+    void aFirstCarAndItsFirstFillByTouch_data()
+    {
+        QTest::addColumn<QSize>("size");
+        for (const QSize size : {QSize(800, 480), QSize(480, 800), QSize(1024, 600), QSize(1280, 720)})
+            QTest::addRow("%dx%d", size.width(), size.height()) << size;
+    }
+    void aFirstCarAndItsFirstFillByTouch()
+    {
+        QFETCH(QSize, size);
+        const test::LoopWatch watch("first fill by touch");
+        FirstStart start(size);
+        Hand hand(*start.window);
+        walk(hand);
+        if (QTest::currentTestFailed())
+            return;
+        QCOMPARE(start.car.log()->fills.size(), std::size_t(1));
+        qInfo("%d touches from nothing to the first range; longest %.0f ms of work", hand.touches(),
+              watch.longest() * 1e3);
+    }
+    void theSameInTheRealProgram_data() { aFirstCarAndItsFirstFillByTouch_data(); }
+    void theSameInTheRealProgram()
+    {
+        if (const QString missing = test::RealProgram::missing(); !missing.isEmpty())
+            QSKIP(qPrintable(missing));
+        QFETCH(QSize, size);
+        QList<QPoint> places;
+        {
+            FirstStart start(size);
+            Hand hand(*start.window);
+            walk(hand);
+            places = hand.places();
+        }
+        if (QTest::currentTestFailed())
+            return;
+        QTemporaryDir folder;
+        const QString file = folder.filePath("first.undermark");
+        test::RealProgram program({"--logbook", file}, size);
+        QVERIFY2(program.atRest(), "it does not come to rest at the start");
+        for (qsizetype i = 0; i < places.size(); ++i)
+            QVERIFY2(program.touch(places[i]), qPrintable(QString("frozen after touch %1").arg(i + 1)));
+        QVERIFY(program.end());
+        const QByteArray printed = program.printed();
+        QVERIFY2(!printed.contains("qrc:/"), printed.constData()); // a warning about a page
+        const Result<Car> car = Car::open(file.toStdString(), OpenMode::readOnly);
+        QVERIFY(car.has_value());
+        QCOMPARE(car->log()->fills.size(), std::size_t(1));
+        QCOMPARE(car->log()->fills[0].value.volume, Volume::fromLitres(50));
+    }
+
+private:
+    static void walk(Hand& hand)
+    {
+        QVERIFY(hand.sees("Which car?"));
+        QVERIFY(hand.touchPad("50"));
+        QVERIFY(hand.touch("Set up this car"));
+        QVERIFY(hand.sees("No answer"));
+        const int before = hand.touches();
+        QVERIFY(hand.touch("Pump"));
+        QVERIFY(hand.touch("Save this fill"));
+        QVERIFY2(hand.sees("50 L saved"), qPrintable(hand.texts().join(" | ")));
+        QVERIFY(hand.touches() - before <= kTouchesOfAFill);
+        QVERIFY(hand.touch("Now"));
+        QVERIFY2(hand.sees("sure to the zero mark"), qPrintable(hand.texts().join(" | ")));
+        QVERIFY(hand.touches() <= kTouchesToTheFirstRange);
+        QVERIFY(hand.touch("Night")); // it still answers
+        QVERIFY(hand.sees("Day"));
+    }
+};
+
+UNDERMARK_TEST(FirstFillJourneyTest)
+#include "first_fill_journey_test.moc"

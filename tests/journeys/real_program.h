@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The program `undermark` itself in a real window: on a display of its own (Xvfb), touched
+// by xdotool, looked at through the display's memory.
+#pragma once
+
+#include <QImage>
+#include <QProcess>
+#include <QTemporaryDir>
+
+namespace undermark::test {
+
+class RealProgram {
+public:
+    // Why it cannot be tried on this machine; empty: it can.
+    static QString missing();
+
+    // Starts the display and the program with these arguments.
+    RealProgram(const QStringList& arguments, QSize size);
+    ~RealProgram();
+
+    // A click of the finger's size there; false where the picture does not change before the
+    // program has worked for a second, or half a minute is over: it is frozen.
+    bool touch(QPoint place);
+    // Until the picture has not changed for a while. False as above.
+    bool atRest();
+    QImage picture() const; // of the window
+    QByteArray printed(); // as errors
+    bool end();             // asks it to, as a session does
+
+private:
+    double worked() const; // s of processor time of its first thread
+
+    QTemporaryDir m_folder;
+    QSize m_size;
+    QProcess m_display;
+    QProcess m_program;
+    QString m_number; // of the display
+};
+
+} // namespace undermark::test

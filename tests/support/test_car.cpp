@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/test_car.h"
+
+#include "app/car/demo_logbook.h"
+
+#include <cstdlib>
+
+namespace undermark::test {
+
+TestFolder::TestFolder()
+{
+    std::string name = (std::filesystem::temp_directory_path() / "undermark-XXXXXX").string();
+    path = mkdtemp(name.data());
+}
+
+TestFolder::~TestFolder()
+{
+    std::error_code ignored;
+    std::filesystem::remove_all(path, ignored);
+}
+
+Instant testTime()
+{
+    using namespace std::chrono;
+    return sys_days{year{2026} / 9 / 1} + hours(12);
+}
+
+Car demoCar(const std::filesystem::path& folder, const Clock& clock)
+{
+    const std::filesystem::path file = folder / "demo.sqlite";
+    if (!makeDemoLogbook(file, Existing::refuse))
+        std::abort();
+    return Car::open(file, OpenMode::readWrite, clock).value();
+}
+
+Car reopenedCar(const std::filesystem::path& folder, OpenMode mode)
+{
+    return Car::open(folder / "demo.sqlite", mode, testTime).value();
+}
+
+Car emptyCar(const std::filesystem::path& folder, const Clock& clock)
+{
+    return Car::none(folder / "new.sqlite", {}, clock);
+}
+
+Clock Bench::clock() const
+{
+    return [time = wallClock] { return *time; };
+}
+
+void drive(Car& car, double km, const std::string& mode)
+{
+    Trip trip;
+    trip.time = car.time();
+    trip.distance = Distance::fromKm(km);
+    trip.mode = mode;
+    car.record(trip).value();
+}
+
+Fill lastFill(Car& car)
+{
+    return car.knowledge().value()->log.fills.back().value;
+}
+
+namespace {
+
+void fillUp(Car& car, double litres, double odometerKm)
+{
+    Fill fill;
+    fill.time = car.time();
+    fill.volume = Volume::fromLitres(litres);
+    fill.odometer = Distance::fromKm(odometerKm);
+    car.record(fill).value();
+}
+
+// The first fill typed in gallons, the second with a can filled too.
+void fillOddly(Car& car)
+{
+    const double odometer = lastFill(car).odometer->km();
+    fillUp(car, 5.5, odometer + 276);
+    fillUp(car, 52, odometer + 276 + 310);
+    drive(car, 280);
+}
+
+void useLargeTank(Car& car)
+{
+    Vehicle lorry;
+    lorry.name = "Long-wheelbase expedition lorry with both tanks joined";
+    lorry.capacity = Volume::fromLitres(120);
+    lorry.zeroMark = Volume::fromLitres(6);
+    car.setUp(lorry).value();
+    fillUp(car, 118, 200'100);
+    fillUp(car, 71, 201'000);
+    drive(car, 40);
+}
+
+} // namespace
+
+Car carInState(const std::string& state, const std::filesystem::path& folder)
+{
+    if (state == "unknown")
+        return Car::none(folder / "demo.sqlite",
+                         failInput(Sentence::just("no reading and no fill yet"),
+                                   Sentence::just("one of them"), "an empty logbook")
+                             .value());
+    Car car = demoCar(folder);
+    if (state == "low")
+        drive(car, 350);
+    if (state == "warned")
+        fillOddly(car);
+    if (state == "far")
+        useLargeTank(car);
+    return car;
+}
+
+} // namespace undermark::test
