@@ -98,7 +98,7 @@ void printRates(const RateReport& report, const CarKnowledge& car, double width)
     for (const RateLine& line : report.modes)
         printLine(line);
     std::cout << format("\nidling %.2f ± %.2f L/h, a cold start %.2f ± %.2f L\n"
-                        "these are of the long runRates; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
+                        "these are of the long run; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
                         report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour(),
                         report.coldStart.mean.litres(), report.coldStart.sd.litres(),
                         report.trend.percent(), report.trendLow90.percent(),
