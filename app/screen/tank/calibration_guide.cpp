@@ -200,7 +200,9 @@ void CalibrationGuide::startAgain()
 
 void CalibrationGuide::save()
 {
-    const auto calibration = m_session.calibration(sender(), m_format.volumeFrom(m_form.text(Zero)));
+    auto calibration = m_session.calibration(sender(), m_format.volumeFrom(m_form.text(Zero)));
+    if (calibration)
+        calibration->time = m_car.time();
     const auto saved = calibration ? m_car.record(*calibration) : fail(calibration.error());
     if (!saved) {
         m_problem = noticeOf(saved.error());
