@@ -23,7 +23,7 @@ inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
 // What is done at a point: nothing, a purchase of any amount, or a full tank that
 // makes the level known. At a point with own cans the choice is their number.
-enum Purchase : int { kPass, kPart, kFull };
+enum Action : int { kPass, kPart, kFull };
 inline constexpr int kChoices = 32;
 
 // What may be bought at a point, priced by the aim.
