@@ -86,8 +86,8 @@ void LevelTracker::closeBlock()
     if (m_past.samples == 0)
         return;
     const BlockSummary block = m_block.take();
-    const Interval past = m_past;
-    m_past = Interval{};
+    const BlockDrive past = m_past;
+    m_past = BlockDrive{};
     m_state.reading.reset();
     if (block.kind == BlockKind::exact || block.kind == BlockKind::atMost
         || block.kind == BlockKind::atLeast)
@@ -105,7 +105,7 @@ void LevelTracker::closeBlock()
     show();
 }
 
-void LevelTracker::predict(const Interval& past)
+void LevelTracker::predict(const BlockDrive& past)
 {
     FuelFilter& filter = m_now.filter;
     if (!m_scaleKnown && past.usedL > 0.0) {

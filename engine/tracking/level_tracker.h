@@ -77,14 +77,14 @@ public:
 private:
     // A block, driven since the one before, in the order in which it is taken.
     void closeBlock();
-    void predict(const Interval& past);
-    void takeSilence(const Interval& past);
+    void predict(const BlockDrive& past);
+    void takeSilence(const BlockDrive& past);
     void takeOutside(const BlockSummary& block);
-    void takeBlock(const BlockSummary& block, const Interval& past);
+    void takeBlock(const BlockSummary& block, const BlockDrive& past);
     void watchContact(const BlockSummary& block);
-    bool takeRise(const BlockSummary& block, const Interval& past);
+    bool takeRise(const BlockSummary& block, const BlockDrive& past);
     void recover(const BlockSummary& block, double noiseL2);
-    bool takeJump(const BlockSummary& block, double noiseL2, const Interval& past);
+    bool takeJump(const BlockSummary& block, double noiseL2, const BlockDrive& past);
     void takeShift(const BlockSummary& block, double noiseL2);
     void takeReading(const BlockSummary& block, double noiseL2);
     void takeDrift(const DriftWatch::Drift& drift);
@@ -111,7 +111,7 @@ private:
     FuelUse m_use;
     LevelBlock m_block;
     Moment m_now;
-    Interval m_past;
+    BlockDrive m_past;
     TrackState m_state;
     EventList m_events;
     bool m_running = false;           // a first sample came

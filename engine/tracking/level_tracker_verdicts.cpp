@@ -23,7 +23,7 @@ Estimate<Volume> litresOf(double mean, double sd = 0.0)
 
 } // namespace
 
-void LevelTracker::takeSilence(const Interval& past)
+void LevelTracker::takeSilence(const BlockDrive& past)
 {
     const bool dropout = m_silence.silent(past);
     if (m_started)
@@ -49,7 +49,7 @@ void LevelTracker::takeOutside(const BlockSummary& block)
           false, 0.0);
 }
 
-void LevelTracker::takeBlock(const BlockSummary& block, const Interval& past)
+void LevelTracker::takeBlock(const BlockSummary& block, const BlockDrive& past)
 {
     m_range.inside();
     m_curveSdL = block.curveSdL;
@@ -92,7 +92,7 @@ void LevelTracker::watchContact(const BlockSummary& block)
         say(TrackerEventKind::faultCleared, m_now.timeS, {}, {}, FaultCode::intermittent);
 }
 
-bool LevelTracker::takeRise(const BlockSummary& block, const Interval& past)
+bool LevelTracker::takeRise(const BlockSummary& block, const BlockDrive& past)
 {
     const StandingRise::Seen rise = m_rise.add(block, past);
     if (rise.verdict == StandingRise::Verdict::filled) {
@@ -117,7 +117,7 @@ void LevelTracker::recover(const BlockSummary& block, double noiseL2)
 }
 
 // True where the block is not to be used as a reading.
-bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const Interval& past)
+bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const BlockDrive& past)
 {
     using Verdict = ReadingJump::Verdict;
     const bool ofFuel = m_afterGap || !past.motionKnown || !past.moved

@@ -30,7 +30,7 @@ ReadingJump::ReadingJump(const TrackerSettings& settings)
 }
 
 ReadingJump::Verdict ReadingJump::add(const BlockSummary& block, const Innovation& seen,
-                                      double noiseL2, const Interval& past, const Moment& now,
+                                      double noiseL2, const BlockDrive& past, const Moment& now,
                                       const Chance& chance)
 {
     const double gate = seen.residualL > 0.0 ? kGateUp * kGateUp : kGateNis;

@@ -4,7 +4,7 @@
 // fuel that went in, a wire, a reading that shifted, or nothing (they come back).
 #pragma once
 
-#include "engine/tracking/interval.h"
+#include "engine/tracking/block_drive.h"
 #include "engine/tracking/level_block.h"
 #include "engine/tracking/moment.h"
 #include "engine/tracking/tracker_types.h"
@@ -32,7 +32,7 @@ public:
 
     // `seen`: the block against the count, `noiseL2` its variance.
     Verdict add(const BlockSummary& block, const Innovation& seen, double noiseL2,
-                const Interval& past, const Moment& now, const Chance& chance);
+                const BlockDrive& past, const Moment& now, const Chance& chance);
     void forget() { m_held = Held{}; }
 
     bool falls() const { return m_held.sign < 0; }

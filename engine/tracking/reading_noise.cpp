@@ -41,7 +41,7 @@ double ReadingNoise::slowErrorKept(double seconds) const
     return std::exp(-seconds / kSlowS);
 }
 
-double ReadingNoise::varianceL2(const BlockSummary& block, const Interval& past)
+double ReadingNoise::varianceL2(const BlockSummary& block, const BlockDrive& past)
 {
     const double share = blockMeanVariance(Seconds(std::max(block.seconds, 1.0)),
                                            m_sloshCorrelation);

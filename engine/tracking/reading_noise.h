@@ -6,7 +6,7 @@
 // within blocks, the slow error and then the blocks' own noise from the innovations.
 #pragma once
 
-#include "engine/tracking/interval.h"
+#include "engine/tracking/block_drive.h"
 #include "engine/tracking/level_block.h"
 
 namespace undermark {
@@ -21,7 +21,7 @@ public:
 
     // Variance (litres squared) of the block's mean as a measure of level and slow
     // error; learns the slosh from the block.
-    double varianceL2(const BlockSummary& block, const Interval& past);
+    double varianceL2(const BlockSummary& block, const BlockDrive& past);
     // Learns from a normalised innovation squared, 1 on average where all is honest.
     void learn(double nis);
 

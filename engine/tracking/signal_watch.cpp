@@ -13,7 +13,7 @@ constexpr int kContactMemory = 20;       // blocks
 
 } // namespace
 
-bool SilenceWatch::silent(const Interval& past)
+bool SilenceWatch::silent(const BlockDrive& past)
 {
     if (m_silentS == 0.0)
         m_onsetS = past.startS;

@@ -4,7 +4,7 @@
 // contact that falls out now and then.
 #pragma once
 
-#include "engine/tracking/interval.h"
+#include "engine/tracking/block_drive.h"
 #include "engine/tracking/level_block.h"
 
 namespace undermark {
@@ -13,7 +13,7 @@ namespace undermark {
 class SilenceWatch {
 public:
     // A block without a reading; true once, when the dropout is found.
-    bool silent(const Interval& past);
+    bool silent(const BlockDrive& past);
     // A block with one; true where a dropout is over.
     bool heard();
     double onsetS() const { return m_onsetS; }

@@ -15,7 +15,7 @@ constexpr double kRestSd = 0.006;       // of the range: twice the slosh at rest
 
 } // namespace
 
-StandingRise::Seen StandingRise::add(const BlockSummary& block, const Interval& past)
+StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive& past)
 {
     if (past.moved) {
         forget();

@@ -6,7 +6,7 @@
 // (the first two blocks) is none.
 #pragma once
 
-#include "engine/tracking/interval.h"
+#include "engine/tracking/block_drive.h"
 #include "engine/tracking/level_block.h"
 
 namespace undermark {
@@ -22,7 +22,7 @@ public:
     explicit StandingRise(double rangeL) : m_rangeL(rangeL) {}
 
     // While it flows the block is to be held back.
-    Seen add(const BlockSummary& block, const Interval& past);
+    Seen add(const BlockSummary& block, const BlockDrive& past);
     // What rose so far is accounted for.
     void forget() { m_halt = Halt{}; }
 

@@ -6,8 +6,8 @@
 //   screen_frames make FOLDER             the demo's logbook, for the next
 //   screen_frames empty|screen START_NS FOLDER   first frame, ms after START_NS; memory
 //   screen_frames scroll FILLS            frame times while the log is slid
-#include "app/car/demo_logbook.h"
 #include "app/car/car.h"
+#include "app/car/demo_logbook.h"
 #include "app/car/open_car.h"
 #include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"

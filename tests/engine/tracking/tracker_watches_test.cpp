@@ -27,7 +27,7 @@ BlockSummary blockAt(double levelL, BlockKind kind = BlockKind::exact)
             .curveSdL = 0.3, .instants = 30};
 }
 
-Interval halfMinute(bool moved)
+BlockDrive halfMinute(bool moved)
 {
     return {.seconds = 30.0, .samples = 30, .moved = moved};
 }

@@ -2,8 +2,8 @@
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/plan_view_model.h"
-#include "tests/support/test_car.h"
 #include "tests/support/settled.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QDir>

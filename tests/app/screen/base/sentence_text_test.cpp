@@ -6,8 +6,8 @@
 #include "app/screen/base/screen.h"
 #include "app/screen/base/sentence_text.h"
 #include "app/screen/base/translations.h"
-#include "tests/support/test_car.h"
 #include "tests/support/settled.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QFile>

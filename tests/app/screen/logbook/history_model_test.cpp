@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/logbook/history_model.h"
 #include "app/screen/logbook/logbook_view_model.h"
-#include "tests/support/test_car.h"
 #include "tests/support/logbook_samples.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QSignalSpy>

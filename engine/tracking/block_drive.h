@@ -6,7 +6,7 @@
 namespace undermark {
 
 // What was driven and counted since the last block ended.
-struct Interval {
+struct BlockDrive {
     double startS = 0.0;
     double seconds = 0.0;
     double usedL = 0.0;         // by the source, not scaled
