@@ -84,6 +84,12 @@ struct Column : ColumnShape {
         csv = std::move(fields);
         return std::move(*this);
     }
+    // A table of people may leave it out: the record has a value of its own then.
+    Column withDefault() &&
+    {
+        csv.front().needed = false;
+        return std::move(*this);
+    }
     Column typed(const ColumnRange& narrower) &&
     {
         csv.front().typed = &narrower;

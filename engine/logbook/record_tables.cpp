@@ -203,7 +203,9 @@ const Table<PlacedPoint>& tableOf<PlacedPoint>()
          C::number<&P::signal, InSenderUnit>("signal", kAny, "signal"),
          C::number<&P::signal2, InSenderUnit>("signal2", kAny, "signal2"),
          C::number<&P::signalSd, InSenderUnit>("signal_sd", kFromZero, "signal sd"),
-         C::count<&P::readings>("readings", kReadingCount, "readings").typed(kTypedReadingCount)},
+         C::count<&P::readings>("readings", kReadingCount, "readings")
+             .typed(kTypedReadingCount)
+             .withDefault()},
         {}, "calibrations");
     return points;
 }
