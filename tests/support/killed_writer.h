@@ -93,7 +93,7 @@ inline KillReport killWriters(const std::filesystem::path& file, const EntryId& 
 
         const auto book = Logbook::open(file, OpenMode::readWrite);
         const auto fills =
-            book && book->checkIntegrity() ? book->entries<Fill>(car) : fail(ErrorCode::damaged);
+            book && book->checkIntegrity() ? book->entries<Fill>(car) : fail(Error{ErrorCode::damaged});
         if (!fills) {
             ++report.unsound;
             continue;

@@ -3,6 +3,7 @@
 
 #include "app/car/plan_rows.h"
 #include "app/screen/base/mode_name.h"
+#include "engine/base/normal_law.h"
 
 #include <algorithm>
 

@@ -11,6 +11,7 @@
 #include <numeric>
 #include <random>
 
+using namespace undermark;
 using namespace undermark::planning;
 
 namespace {
