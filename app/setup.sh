@@ -55,6 +55,19 @@ libxml2-utils|checks the GPX that is written
 libbenchmark-dev|the benchmarks
 "
 
+# recently_changed PATHS…: the files under them that the commits of the last day before
+# HEAD, or nobody yet, changed; all where there is no history.
+recently_changed()
+{
+    local base
+    base=$(git -C "$root" rev-list -1 --before="$(($(git -C "$root" log -1 --format=%ct) - 86400))" HEAD)
+    if [ -n "$base" ]; then
+        git -C "$root" diff --name-only --diff-filter=d "$base" -- "$@"
+    else
+        git -C "$root" ls-files -- "$@"
+    fi
+}
+
 installed()
 {
     [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null)" = installed ]
