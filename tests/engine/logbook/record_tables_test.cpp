@@ -17,7 +17,7 @@ namespace {
 QStringList schemaIn(SQLite::Database& database)
 {
     SQLite::Statement select(database, "SELECT type, name, sql FROM sqlite_master "
-                                       "WHERE sql IS NOT NULL ORDER BY type, name");
+                                       "WHERE sql IS NOT NULL AND type <> 'index' ORDER BY type, name");
     QStringList all;
     while (select.executeStep())
         all.push_back(QString::fromStdString(select.getColumn(0).getString() + " "
@@ -48,7 +48,8 @@ class RecordTablesTest : public QObject {
     SQLite::Database m_database{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
 
 private slots:
-    // A file of schema 1 that an earlier program made: the columns make the same.
+    // A file of schema 1 that an earlier program made: the columns make the same. (Indexes
+    // are no part of a schema: they are made in older files, too, when these are opened.)
     void theyMakeTheSchemaOfTheReleasedFile()
     {
         const auto file = std::filesystem::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite";
@@ -56,7 +57,7 @@ private slots:
                                   SQLite::OPEN_READONLY | SQLite::OPEN_URI);
         m_database.exec(createSchemaSql());
         const QStringList made = schemaIn(m_database), kept = schemaIn(released);
-        QVERIFY(made.size() > 40);   // nine tables with three triggers each, views, indexes
+        QCOMPARE(made.size(), 39);   // ten tables, nine of them with three triggers, two views
         for (int i = 0; i < std::min(made.size(), kept.size()); ++i)
             QCOMPARE(made[i], kept[i]);
         QCOMPARE(made.size(), kept.size());
