@@ -7,17 +7,6 @@ namespace undermark {
 
 namespace {
 
-bool twoSignals(const CarKnowledge& car)
-{
-    return car.saddle.has_value();
-}
-
-// Whether a reading says anything.
-bool readable(const CarKnowledge& car)
-{
-    return car.curve() || car.saddle;
-}
-
 // What was told, as the settings keep it: what, when, then numbers, each empty where absent.
 QStringList toldWords(const Told& told)
 {
@@ -93,9 +82,9 @@ void NowTell::look(const CarKnowledge& car, Instant now)
 {
     m_now = now;
     const QString shown = QString::fromStdString(car.log.vehicle.id.uuid);
-    const QString unit = readable(car) ? QString::fromStdString(car.vehicle().sender.unit) : QString();
-    if (shown != m_car || unit != m_unit || m_twoSignals != twoSignals(car)) {
-        m_twoSignals = twoSignals(car);
+    const QString unit = car.gauge.isKnown() ? QString::fromStdString(car.vehicle().sender.unit) : QString();
+    if (shown != m_car || unit != m_unit || m_twoSignals != car.gauge.hasTwoSignals()) {
+        m_twoSignals = car.gauge.hasTwoSignals();
         m_unit = unit;
         if (shown != m_car) {
             m_car = shown;
