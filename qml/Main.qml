@@ -102,7 +102,9 @@ Window {
     MovingCover {
         width: root.portrait ? root.width : dividers.x
         height: root.portrait ? dividers.y : root.height
-        visible: root.model.lock.locked && !root.pages[root.index].whileMoving
+        // (A page that may be read while moving says where it is being typed at.)
+        visible: root.model.lock.locked
+                 && (!root.pages[root.index].whileMoving || (root.pageItem as Item)?.typing === true)
         onPassengerConfirmed: root.model.lock.confirmPassenger()
     }
     IndexDividers {

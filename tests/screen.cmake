@@ -37,10 +37,11 @@ add_dependencies(app_tests undermark undermark-preview)
 # Whole ways of a user, in the process and in the real program.
 undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui undermark_uiplugin)
 target_sources(journey_tests PRIVATE journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
-               journeys/loop_watch.h journeys/real_program.cpp journeys/real_program.h)
+               journeys/loop_watch.h journeys/open_screen.h journeys/real_program.cpp
+               journeys/real_program.h)
 target_compile_definitions(journey_tests PRIVATE UNDERMARK_SCREEN_TESTS
   UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>")
-add_dependencies(journey_tests undermark)
+add_dependencies(journey_tests undermark undermark-cli)
 
 add_executable(qml_tests qml/qml_tests.cpp)
 target_link_libraries(qml_tests PRIVATE undermark_test_car undermark_app undermark_appplugin

@@ -71,11 +71,9 @@ Result<NowState> Car::now(const std::string& mode)
     const auto known = knowledge();
     if (!known)
         return fail(known.error());
-    if (!mode.empty())
-        m_lastMode = mode;
-    else if (m_lastMode.empty())
-        m_lastMode = usualMode(**known);
-    return nowState(**known, m_lastMode);
+    Question question;
+    question.mode = mode;
+    return nowState(**known, question);
 }
 
 Result<Fill> Car::likelyFill()

@@ -67,8 +67,7 @@ public:
     Result<Knowledge> knowledge();
     // The same with corrections of the litres (fuel_corrections.h); not kept.
     Result<CarKnowledge> learnWith(const CorrectionOptions& corrections) const;
-    // In one driving mode; empty: the one asked for last, at first the last trip's.
-    // Errors: as outlook().
+    // By the log; in one driving mode, empty: the usual mix. Errors: as outlook().
     Result<NowState> now(const std::string& mode = {});
     Result<Fill> likelyFill();
     // With the level and rates of now, the usual aim and confidence. Errors: as tankFromCar.
@@ -128,7 +127,6 @@ private:
     std::optional<EntryId> m_vehicle;
     Knowledge m_known;
     std::int64_t m_asked = 0; // the version when writtenElsewhere() was asked last
-    std::string m_lastMode;
 };
 
 } // namespace undermark

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/car_answers.h"
 
+#include "app/car/told.h"
 #include "engine/consumption/correction.h"
+#include "engine/outlook/past_zero.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,23 +38,17 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
 
 } // namespace
 
-Result<NowState> nowState(const CarKnowledge& car, const std::string& mode)
+Result<NowState> nowState(const CarKnowledge& car, const Question& question)
 {
-    Question question;
-    question.mode = mode;
     Result<Outlook> answer = outlook(car, question);
     if (!answer)
         return fail(answer.error());
+    const Result<Distances> past = pastZero(car, question.mode);
+    if (!past)
+        return fail(past.error());
     std::vector<Notice> notices = noticesOf(car, *answer);
-    return NowState{car.vehicle().name, modeNames(car.log), std::move(*answer), std::move(notices)};
-}
-
-std::string usualMode(const CarKnowledge& car)
-{
-    const VehicleLog& log = car.log;
-    return !log.trips.empty() ? log.trips.back().value.mode
-        : !log.modes.empty()  ? log.modes.front().value.name
-                              : std::string();
+    return NowState{car.vehicle().name, modeNames(car.log), std::move(*answer), *past,
+                    lastRecorded(car.log), std::move(notices)};
 }
 
 Fill likelyFill(const CarKnowledge& car, Instant now)

@@ -20,16 +20,15 @@ using Knowledge = std::shared_ptr<const CarKnowledge>;
 // How far one car goes, now, in one driving mode.
 struct NowState {
     std::string vehicle;
-    std::vector<std::string> modes; // all that can be asked for; `outlook.mode` is one of them
+    std::vector<std::string> modes; // that can be asked for, beside the usual mix
     Outlook outlook;
-    std::vector<Notice> notices;    // of the level, then of entries that wait for a ruling
+    Distances pastZero;              // from the zero mark on, in that mode
+    std::optional<Instant> recorded; // of the newest fill or trip
+    std::vector<Notice> notices;     // of the level, then of entries that wait for a ruling
 };
 
-// The state in `mode`. Errors: as outlook().
-Result<NowState> nowState(const CarKnowledge& car, const std::string& mode);
-
-// The mode of the last trip, or the first there is; empty: none.
-std::string usualMode(const CarKnowledge& car);
+// Errors: as outlook().
+Result<NowState> nowState(const CarKnowledge& car, const Question& question);
 
 // What a fill at `now` will most likely be: litres to full, odometer (or the trip meter,
 // where no odometer is known), price per litre as last. Of a car whose level is not known:

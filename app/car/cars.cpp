@@ -17,7 +17,6 @@ Result<void> Car::take(Logbook logbook)
     m_closed.reset();
     m_vehicle.reset();
     m_known.reset();
-    m_lastMode.clear();
     if (!vehicles->empty())
         show(vehicles->front().id);
     writtenElsewhere(); // from here on
@@ -28,7 +27,6 @@ void Car::show(const EntryId& vehicle)
 {
     m_vehicle = vehicle;
     m_known.reset();
-    m_lastMode.clear();
 }
 
 Result<std::vector<Entry<Vehicle>>> Car::cars() const

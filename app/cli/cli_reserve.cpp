@@ -3,6 +3,7 @@
 // undermark-cli reserve: how far the hidden reserve goes, and on what evidence.
 #include "app/cli/cli_range.h"
 #include "app/cli/terminal_words.h"
+#include "engine/outlook/past_zero.h"
 #include "engine/tank/next_proof.h"
 
 #include <iostream>
@@ -52,13 +53,10 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
 
 Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool json)
 {
-    Question question;
-    question.mode = mode;
-    question.usable = car.reserve.reserve();
-    const Result<Outlook> atZero = outlook(car, question);
-    if (!atZero)
-        return fail(atZero.error());
-    const Distances past = pastZero(car.reserve, atZero->toDry, car.surgeMargin(mode));
+    const Result<Distances> asked = pastZero(car, mode);
+    if (!asked)
+        return fail(asked.error());
+    const Distances& past = *asked;
     const auto next = suggestNextProof(car.reserve, NextProofKind::base);
     if (json) {
         print(reserveJson(car, past, next));

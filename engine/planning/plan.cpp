@@ -40,13 +40,6 @@ RateModel RateModel::single(Estimate<Consumption> rate, double legNoiseSd)
     return model;
 }
 
-Result<void> checkPlannable(const PlanRequest& request)
-{
-    if (const Result<planning::Problem> problem = planning::makeProblem(request); !problem)
-        return fail(problem.error());
-    return {};
-}
-
 Result<Plan> plan(const PlanRequest& request)
 {
     const Result<planning::Problem> problem = planning::makeProblem(request);

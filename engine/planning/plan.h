@@ -162,7 +162,4 @@ struct Plan {
 // The request's route must be in the order it is driven.
 Result<Plan> plan(const PlanRequest& request);
 
-// The error that plan() would give, without planning. Cost: a look at every point.
-Result<void> checkPlannable(const PlanRequest& request);
-
 } // namespace undermark

@@ -1,20 +1,49 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Undermark.App
 
-// Sure, even and hopeful; to the zero mark and to dry.
-GridLayout {
+// Sure, even and hopeful, for each place.
+Item {
     id: root
 
     required property string unit
-    required property rangeRow toZero
-    required property rangeRow toDry
+    required property list<rangeRow> rows
+    readonly property real headHeight: Math.max(3 * Theme.step, Theme.line(Theme.body))
+    readonly property real rowHeight: Math.max(4 * Theme.step, Theme.line(Theme.large))
+    readonly property real nameWidth: Math.ceil(longestName.advanceWidth)
+    readonly property real cellWidth: (width - nameWidth) / 3
+
+    function longest(texts: list<string>): string {
+        return texts.reduce((found, text) => text.length > found.length ? text : found, "");
+    }
+
+    implicitWidth: nameWidth + 3 * Math.ceil(Math.max(longestHead.advanceWidth, longestNumber.advanceWidth)
+                                             + 1.5 * Theme.step)
+    implicitHeight: headHeight + rows.length * rowHeight
+
+    TextMetrics {
+        id: longestName
+        font.pixelSize: Theme.body
+        text: root.longest(root.rows.map(row => row.name).concat([root.unit]))
+    }
+    TextMetrics {
+        id: longestHead
+        font.pixelSize: Theme.body
+        text: root.longest([qsTr("sure"), qsTr("even"), qsTr("hopeful")])
+    }
+    TextMetrics {
+        id: longestNumber
+        font.pixelSize: Theme.large
+        font.bold: true
+        text: root.longest(root.rows.map(row => row.hopeful).concat(["000"]))
+    }
 
     component Head: Text {
-        Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(3 * Theme.step, Theme.line(Theme.body))
+        required property int column
+        x: root.nameWidth + column * root.cellWidth + Theme.step / 2
+        width: root.cellWidth - Theme.step / 2
+        height: root.headHeight
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         color: Theme.quietInk
@@ -23,35 +52,50 @@ GridLayout {
         minimumPixelSize: 2 * Theme.step
     }
     component Cell: Text {
-        Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(5 * Theme.step, Theme.line(Theme.large))
+        required property int column
+        x: root.nameWidth + column * root.cellWidth
+        width: root.cellWidth
+        height: root.rowHeight
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
-        color: Theme.ink
         font.pixelSize: Theme.large
+        font.bold: column === 0
     }
 
-    columns: 4
-    columnSpacing: 1.5 * Theme.step
-    rowSpacing: 0
-
-    Head { text: root.unit; horizontalAlignment: Text.AlignLeft }
-    Head { text: qsTr("sure") }
-    Head { text: qsTr("even") }
-    Head { text: qsTr("hopeful") }
-
-    Cell { text: root.toZero.name; horizontalAlignment: Text.AlignLeft; font.pixelSize: Theme.body }
-    Cell { text: root.toZero.sure; font.bold: true }
-    Cell { text: root.toZero.even }
-    Cell { text: root.toZero.hopeful }
-
-    Cell {
-        text: root.toDry.name
-        horizontalAlignment: Text.AlignLeft
-        color: Theme.reserve
+    Text {
+        height: root.headHeight
+        text: root.unit
+        color: Theme.quietInk
         font.pixelSize: Theme.body
+        verticalAlignment: Text.AlignVCenter
     }
-    Cell { text: root.toDry.sure; font.bold: true; color: Theme.reserve }
-    Cell { text: root.toDry.even; color: Theme.reserve }
-    Cell { text: root.toDry.hopeful; color: Theme.reserve }
+    Head { column: 0; text: qsTr("sure") }
+    Head { column: 1; text: qsTr("even") }
+    Head { column: 2; text: qsTr("hopeful") }
+
+    Repeater {
+        model: root.rows
+
+        Item {
+            id: row
+            required property rangeRow modelData
+            required property int index
+            readonly property color ink: modelData.ofReserve ? Theme.reserve : Theme.ink
+
+            y: root.headHeight + index * root.rowHeight
+            width: root.width
+            height: root.rowHeight
+
+            Text {
+                height: parent.height
+                text: row.modelData.name
+                color: row.ink
+                font.pixelSize: Theme.body
+                verticalAlignment: Text.AlignVCenter
+            }
+            Cell { column: 0; text: row.modelData.sure; color: row.ink }
+            Cell { column: 1; text: row.modelData.even; color: row.ink }
+            Cell { column: 2; text: row.modelData.hopeful; color: row.ink }
+        }
+    }
 }

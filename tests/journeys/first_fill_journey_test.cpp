@@ -2,16 +2,12 @@
 //
 // The first minutes: no logbook, a car set up by touch, a first fill on the guesses, and the
 // first range. In all the sizes of small screens, in the process and in the real program.
-#include "app/car/open_car.h"
-#include "app/screen/base/main_window.h"
-#include "app/screen/base/screen.h"
 #include "tests/journeys/hand.h"
 #include "tests/journeys/loop_watch.h"
+#include "tests/journeys/open_screen.h"
 #include "tests/journeys/real_program.h"
 #include "tests/support/test_main.h"
 
-#include <QQmlApplicationEngine>
-#include <QQuickWindow>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
@@ -24,22 +20,6 @@ namespace {
 constexpr int kTouchesOfAFill = 4;       // at most, on guesses
 constexpr int kTouchesToTheFirstRange = 12;
 
-// The screen over a logbook that is not there yet.
-struct FirstStart {
-    QTemporaryDir folder;
-    Car car = openCar({.logbook = folder.filePath("first.undermark").toStdString()});
-    Screen screen{car};
-    QQmlApplicationEngine engine;
-    QQuickWindow* window = nullptr;
-
-    explicit FirstStart(QSize size)
-    {
-        screen.settings.override("language", "en");
-        screen.setFormat();
-        window = openMainWindow(engine, screen, "now", size);
-    }
-};
-
 } // namespace
 
 class FirstFillJourneyTest : public QObject {
@@ -51,14 +31,15 @@ private slots:
     void aFirstCarAndItsFirstFillByTouch_data()
     {
         QTest::addColumn<QSize>("size");
-        for (const QSize size : {QSize(800, 480), QSize(480, 800), QSize(1024, 600), QSize(1280, 720)})
+        for (const QSize size : test::kScreenSizes)
             QTest::addRow("%dx%d", size.width(), size.height()) << size;
     }
     void aFirstCarAndItsFirstFillByTouch()
     {
         QFETCH(QSize, size);
         const test::LoopWatch watch("first fill by touch");
-        FirstStart start(size);
+        QTemporaryDir folder;
+        test::OpenScreen start(folder.filePath("first.undermark"), size, "now");
         Hand hand(*start.window);
         walk(hand);
         if (QTest::currentTestFailed())
@@ -75,7 +56,8 @@ private slots:
         QFETCH(QSize, size);
         QList<QPoint> places;
         {
-            FirstStart start(size);
+            QTemporaryDir own;
+            test::OpenScreen start(own.filePath("first.undermark"), size, "now");
             Hand hand(*start.window);
             walk(hand);
             places = hand.places();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/ahead/plan_view_model.h"
 
+#include "engine/planning/plannable.h"
 #include "engine/tables/route_file.h"
 
 #include <QFileInfo>

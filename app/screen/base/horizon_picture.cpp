@@ -79,10 +79,11 @@ HorizonPicture legPicture(const Horizon& horizon, const UnitFormat& format)
     picture.aboveZero = outline(horizon.bands, &HorizonBand::aboveZero, 1.0);
     picture.notRunning = outline(horizon.bands, &HorizonBand::running, 0.0);
     picture.ticks = ruler(horizon, format);
-    if (horizon.zeroPost)
-        picture.marks.append({*horizon.zeroPost, HorizonWords::tr("zero mark"), false});
+    // Both posts at the same confidence: even to zero can lie behind sure to dry.
+    if (horizon.sureToZero)
+        picture.marks.append({*horizon.sureToZero, HorizonWords::tr("zero, sure"), false});
     if (horizon.sureToDry)
-        picture.marks.append({*horizon.sureToDry, HorizonWords::tr("sure to dry"), false});
+        picture.marks.append({*horizon.sureToDry, HorizonWords::tr("dry, sure"), false});
     for (const HorizonPeg& peg : horizon.pegs)
         picture.marks.append({peg.at, QString::fromStdString(peg.name), true});
 

@@ -17,7 +17,7 @@ Car& remembered(Car& car, const ScreenSettings& settings)
 
 Screen::Screen(Car& car, const QString& settingsFile)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
-      now(car), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
+      now(car, {}, settingsFile), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
       m_car(car)
 {
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);

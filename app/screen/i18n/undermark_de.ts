@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>AgeWords</name>
+    <message>
+        <source>at an unknown time</source>
+        <translation>zu unbekannter Zeit</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>gerade eben</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>vor %1 min</translation>
+    </message>
+    <message>
+        <source>%1 h ago</source>
+        <translation>vor %1 h</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>vor %1 Tagen</translation>
+    </message>
+</context>
+<context>
     <name>AheadPage</name>
     <message>
         <source>Stops</source>
@@ -146,20 +169,20 @@
         <translation>Krafthorizont: sicher bis zur Nullmarke %1, wohl %2; sicher bis trocken %3</translation>
     </message>
     <message>
-        <source>zero mark</source>
-        <translation>Nullmarke</translation>
-    </message>
-    <message>
-        <source>sure to dry</source>
-        <translation>sicher bis trocken</translation>
-    </message>
-    <message>
         <source>Fuel horizon of this leg: sure to dry for %1</source>
         <translation>Krafthorizont dieses Abschnitts: sicher bis trocken %1</translation>
     </message>
     <message>
         <source>Fuel horizon of this leg: sure to its end</source>
         <translation>Krafthorizont dieses Abschnitts: sicher bis zum Ende</translation>
+    </message>
+    <message>
+        <source>zero, sure</source>
+        <translation>null, sicher</translation>
+    </message>
+    <message>
+        <source>dry, sure</source>
+        <translation>trocken, sicher</translation>
     </message>
 </context>
 <context>
@@ -425,6 +448,17 @@
     </message>
 </context>
 <context>
+    <name>ModeChoice</name>
+    <message>
+        <source>How is it driven from here?</source>
+        <translation>Wie wird von hier an gefahren?</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
     <name>ModeNames</name>
     <message>
         <source>Town</source>
@@ -481,14 +515,26 @@
     </message>
 </context>
 <context>
-    <name>NowPage</name>
-    <message>
-        <source>sure to the zero mark</source>
-        <translation>sicher bis zur Nullmarke</translation>
-    </message>
+    <name>NowFigures</name>
     <message>
         <source>Ask again</source>
         <translation>Neu fragen</translation>
+    </message>
+    <message>
+        <source>%1: change</source>
+        <translation>%1: ändern</translation>
+    </message>
+    <message>
+        <source>The kind of driving that the distances are for</source>
+        <translation>Die Fahrweise, für die die Strecken gelten</translation>
+    </message>
+    <message>
+        <source>Needle at zero now</source>
+        <translation>Zeiger jetzt auf null</translation>
+    </message>
+    <message>
+        <source>Tell a reading or the odometer</source>
+        <translation>Messwert oder Kilometerstand sagen</translation>
     </message>
 </context>
 <context>
@@ -739,6 +785,25 @@
     <message>
         <source>the other lobe takes</source>
         <translation>die andere Kammer fasst</translation>
+    </message>
+</context>
+<context>
+    <name>TellNow</name>
+    <message>
+        <source>What stands there now? It counts until the log knows more.</source>
+        <translation>Was steht dort jetzt? Es zählt, bis das Logbuch mehr weiß.</translation>
+    </message>
+    <message>
+        <source>Drop what was told</source>
+        <translation>Gesagtes verwerfen</translation>
+    </message>
+    <message>
+        <source>Answer for this</source>
+        <translation>Dafür antworten</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -1176,22 +1241,45 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowTell</name>
+    <message>
+        <source>odometer at the zero mark</source>
+        <translation>Kilometerstand an der Nullmarke</translation>
+    </message>
+    <message>
+        <source>odometer</source>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>Wert, Kammer mit Pumpe</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>Wert, andere Kammer</translation>
+    </message>
+    <message>
+        <source>odometer, %1</source>
+        <translation>Kilometerstand, %1</translation>
+    </message>
+    <message>
+        <source>reading, %1</source>
+        <translation>Messwert, %1</translation>
+    </message>
+    <message>
+        <source>needle at zero, %1</source>
+        <translation>Zeiger auf null, %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowViewModel</name>
     <message>
         <source>No answer</source>
         <translation>Keine Antwort</translation>
-    </message>
-    <message>
-        <source>%1 since the last fill</source>
-        <translation>%1 seit der letzten Füllung</translation>
-    </message>
-    <message>
-        <source>zero</source>
-        <translation>null</translation>
-    </message>
-    <message>
-        <source>dry</source>
-        <translation>trocken</translation>
     </message>
     <message>
         <source>below zero</source>
@@ -1216,6 +1304,42 @@
     <message>
         <source>Once the logbook can answer, the distance stands here.</source>
         <translation>Sobald das Logbuch antworten kann, steht hier die Strecke.</translation>
+    </message>
+    <message>
+        <source>log, %1</source>
+        <translation>Logbuch, %1</translation>
+    </message>
+    <message>
+        <source>sure to the zero mark</source>
+        <translation>sicher bis zur Nullmarke</translation>
+    </message>
+    <message>
+        <source>sure past the zero mark, still</source>
+        <translation>sicher unter der Nullmarke, noch</translation>
+    </message>
+    <message>
+        <source>sure past the zero mark</source>
+        <translation>sicher unter der Nullmarke</translation>
+    </message>
+    <message>
+        <source>past zero</source>
+        <translation>unter null</translation>
+    </message>
+    <message>
+        <source>to zero</source>
+        <translation>bis null</translation>
+    </message>
+    <message>
+        <source>to dry</source>
+        <translation>bis trocken</translation>
+    </message>
+    <message>
+        <source>since the last fill</source>
+        <translation>seit der letzten Füllung</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Üblicher Mix</translation>
     </message>
 </context>
 <context>
@@ -3366,6 +3490,18 @@
     <message>
         <source>%1 wanted here</source>
         <translation>%1 hier gewünscht</translation>
+    </message>
+    <message>
+        <source>The odometer or a reading is missing.</source>
+        <translation>Der Kilometerstand oder ein Messwert fehlt.</translation>
+    </message>
+    <message>
+        <source>The odometer stood at %1 at the zero mark already.</source>
+        <translation>Der Kilometerstand war an der Nullmarke schon %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
+        <translation>Seit %1 Tagen wurde nichts notiert. Was seitdem gefahren wurde, ist in diesen Strecken nicht enthalten: bitte den Kilometerstand sagen.</translation>
     </message>
 </context>
 <context>

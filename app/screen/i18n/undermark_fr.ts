@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr_FR" sourcelanguage="en">
 <context>
+    <name>AgeWords</name>
+    <message>
+        <source>at an unknown time</source>
+        <translation>à un moment inconnu</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>à l’instant</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>il y a %1 min</translation>
+    </message>
+    <message>
+        <source>%1 h ago</source>
+        <translation>il y a %1 h</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>il y a %1 jours</translation>
+    </message>
+</context>
+<context>
     <name>AheadPage</name>
     <message>
         <source>Stops</source>
@@ -146,20 +169,20 @@
         <translation>Horizon de carburant : sûr jusqu’au repère zéro %1, moyen %2 ; sûr jusqu’à sec %3</translation>
     </message>
     <message>
-        <source>zero mark</source>
-        <translation>repère zéro</translation>
-    </message>
-    <message>
-        <source>sure to dry</source>
-        <translation>sûr jusqu’à sec</translation>
-    </message>
-    <message>
         <source>Fuel horizon of this leg: sure to dry for %1</source>
         <translation>Horizon de cette étape : sûr jusqu’à sec %1</translation>
     </message>
     <message>
         <source>Fuel horizon of this leg: sure to its end</source>
         <translation>Horizon de cette étape : sûr jusqu’au bout</translation>
+    </message>
+    <message>
+        <source>zero, sure</source>
+        <translation>zéro, sûr</translation>
+    </message>
+    <message>
+        <source>dry, sure</source>
+        <translation>à sec, sûr</translation>
     </message>
 </context>
 <context>
@@ -425,6 +448,17 @@
     </message>
 </context>
 <context>
+    <name>ModeChoice</name>
+    <message>
+        <source>How is it driven from here?</source>
+        <translation>Comment roule-t-on à partir d’ici ?</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+</context>
+<context>
     <name>ModeNames</name>
     <message>
         <source>Town</source>
@@ -481,14 +515,26 @@
     </message>
 </context>
 <context>
-    <name>NowPage</name>
-    <message>
-        <source>sure to the zero mark</source>
-        <translation>sûr jusqu’au repère zéro</translation>
-    </message>
+    <name>NowFigures</name>
     <message>
         <source>Ask again</source>
         <translation>Redemander</translation>
+    </message>
+    <message>
+        <source>%1: change</source>
+        <translation>%1 : changer</translation>
+    </message>
+    <message>
+        <source>The kind of driving that the distances are for</source>
+        <translation>Le genre de conduite pour lequel valent les distances</translation>
+    </message>
+    <message>
+        <source>Needle at zero now</source>
+        <translation>Aiguille à zéro</translation>
+    </message>
+    <message>
+        <source>Tell a reading or the odometer</source>
+        <translation>Dire une lecture ou le compteur</translation>
     </message>
 </context>
 <context>
@@ -739,6 +785,25 @@
     <message>
         <source>the other lobe takes</source>
         <translation>l’autre poche contient</translation>
+    </message>
+</context>
+<context>
+    <name>TellNow</name>
+    <message>
+        <source>What stands there now? It counts until the log knows more.</source>
+        <translation>Qu’est-ce qui est affiché maintenant ? Cela compte jusqu’à ce que le carnet en sache plus.</translation>
+    </message>
+    <message>
+        <source>Drop what was told</source>
+        <translation>Oublier ce qui a été dit</translation>
+    </message>
+    <message>
+        <source>Answer for this</source>
+        <translation>Répondre pour cela</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
     </message>
 </context>
 <context>
@@ -1176,22 +1241,45 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowTell</name>
+    <message>
+        <source>odometer at the zero mark</source>
+        <translation>compteur au repère zéro</translation>
+    </message>
+    <message>
+        <source>odometer</source>
+        <translation>compteur</translation>
+    </message>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>lecture, poche de la pompe</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>lecture, autre poche</translation>
+    </message>
+    <message>
+        <source>odometer, %1</source>
+        <translation>compteur, %1</translation>
+    </message>
+    <message>
+        <source>reading, %1</source>
+        <translation>lecture, %1</translation>
+    </message>
+    <message>
+        <source>needle at zero, %1</source>
+        <translation>aiguille à zéro, %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowViewModel</name>
     <message>
         <source>No answer</source>
         <translation>Pas de réponse</translation>
-    </message>
-    <message>
-        <source>%1 since the last fill</source>
-        <translation>%1 depuis le dernier plein</translation>
-    </message>
-    <message>
-        <source>zero</source>
-        <translation>zéro</translation>
-    </message>
-    <message>
-        <source>dry</source>
-        <translation>sec</translation>
     </message>
     <message>
         <source>below zero</source>
@@ -1216,6 +1304,42 @@
     <message>
         <source>Once the logbook can answer, the distance stands here.</source>
         <translation>Dès que le carnet peut répondre, la distance est ici.</translation>
+    </message>
+    <message>
+        <source>log, %1</source>
+        <translation>carnet, %1</translation>
+    </message>
+    <message>
+        <source>sure to the zero mark</source>
+        <translation>sûr jusqu’au repère zéro</translation>
+    </message>
+    <message>
+        <source>sure past the zero mark, still</source>
+        <translation>sûr sous le repère zéro, encore</translation>
+    </message>
+    <message>
+        <source>sure past the zero mark</source>
+        <translation>sûr sous le repère zéro</translation>
+    </message>
+    <message>
+        <source>past zero</source>
+        <translation>sous zéro</translation>
+    </message>
+    <message>
+        <source>to zero</source>
+        <translation>à zéro</translation>
+    </message>
+    <message>
+        <source>to dry</source>
+        <translation>à sec</translation>
+    </message>
+    <message>
+        <source>since the last fill</source>
+        <translation>depuis le dernier plein</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Mélange habituel</translation>
     </message>
 </context>
 <context>
@@ -3366,6 +3490,18 @@
     <message>
         <source>%1 wanted here</source>
         <translation>%1 voulus ici</translation>
+    </message>
+    <message>
+        <source>The odometer or a reading is missing.</source>
+        <translation>Il manque le compteur ou une lecture.</translation>
+    </message>
+    <message>
+        <source>The odometer stood at %1 at the zero mark already.</source>
+        <translation>Le compteur était déjà à %1 au repère zéro.</translation>
+    </message>
+    <message>
+        <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
+        <translation>Rien n’a été noté depuis %1 jours. Ce qui a été roulé depuis n’est pas dans ces distances : dites le compteur.</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/now/now_view_model.h"
 
+#include "app/screen/base/age_text.h"
 #include "app/screen/base/mode_name.h"
 #include "app/screen/base/sentence_text.h"
 
@@ -10,10 +11,21 @@ namespace undermark {
 
 namespace {
 
+constexpr std::chrono::seconds kAgesEvery{30};
+// Most cars are driven within a week, and filled every one or two (common practice, no source).
+constexpr std::chrono::days kOldRecord{7};
+
 // What no number on the page may be read without.
-std::vector<Notice> withDoubt(const NowState& state)
+std::vector<Notice> withDoubt(const NowState& state, std::optional<std::chrono::seconds> unrecorded)
 {
     std::vector<Notice> notices = state.notices;
+    if (unrecorded && *unrecorded > kOldRecord)
+        notices.insert(
+            notices.begin(),
+            {Notice::Severity::warning,
+             Sentence::of("Nothing was written down for %1 days. What was driven since is not in "
+                          "these distances: tell the odometer.",
+                          count(std::size_t(std::chrono::floor<std::chrono::days>(*unrecorded).count())))});
     if (distances(state.outlook.toDry).sureIsNegative)
         notices.insert(
             notices.begin(),
@@ -30,47 +42,92 @@ std::vector<Notice> withDoubt(const NowState& state)
 
 } // namespace
 
-NowViewModel::NowViewModel(Car& car, Units units, QObject* parent)
-    : PageModel(parent), m_car(car), m_format(units)
+NowViewModel::NowViewModel(Car& car, Units units, const QString& settingsFile, QObject* parent)
+    : PageModel(parent), m_car(car), m_format(units), m_tell(settingsFile)
 {
-    ask({});
+    connect(&m_tell, &NowTell::toldAnew, this, &NowViewModel::ask);
+    connect(&m_clock, &QTimer::timeout, this, &NowViewModel::tellAge);
+    m_clock.start(kAgesEvery);
+    ask();
 }
 
 void NowViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
+    m_tell.setFormat(format);
     refresh();
 }
 
 void NowViewModel::refresh()
 {
-    ask(m_state ? m_state->outlook.mode : std::string());
+    ask();
 }
 
 void NowViewModel::startOver()
 {
-    ask({});
+    m_mode.clear();
+    ask();
 }
 
 void NowViewModel::selectMode(int index)
 {
-    if (m_state && index >= 0 && std::size_t(index) < m_state->modes.size())
-        ask(std::string(m_state->modes[std::size_t(index)]));
+    if (!m_state || index < 0 || std::size_t(index) > m_state->modes.size())
+        return;
+    m_mode = index == 0 ? std::string() : m_state->modes[std::size_t(index) - 1];
+    ask();
 }
 
-void NowViewModel::ask(const std::string& mode)
+Result<NowState> NowViewModel::answer()
 {
-    Result<NowState> answer = m_car.now(mode);
-    if (answer) {
-        m_state.emplace(std::move(*answer));
+    const Result<Knowledge> known = m_car.knowledge();
+    if (!known)
+        return fail(known.error());
+    m_tell.look(**known, m_car.time());
+    if (m_tell.told()) {
+        auto state = nowState(**known, questionOf(*m_tell.told(), **known, m_mode));
+        if (state)
+            return state;
+        m_tell.refuse(state.error());
+    }
+    Question ofTheLog;
+    ofTheLog.mode = m_mode;
+    return nowState(**known, ofTheLog);
+}
+
+void NowViewModel::ask()
+{
+    Result<NowState> state = answer();
+    if (state) {
+        m_state.emplace(std::move(*state));
         m_horizon = horizonPicture(m_state->outlook.toZero, m_state->outlook.toDry, m_format);
-        m_notices = withDoubt(*m_state);
+        const bool fromLog = !m_tell.told();
+        m_notices = withDoubt(*m_state, fromLog && m_state->recorded
+                                            ? std::optional(m_car.time() - *m_state->recorded)
+                                            : std::nullopt);
     } else {
         m_state.reset();
         m_horizon = {};
-        m_notices = {noticeOf(answer.error())};
+        m_notices = {noticeOf(state.error())};
     }
+    tellAge();
     emit changed();
+}
+
+void NowViewModel::tellAge()
+{
+    const QString before = m_age;
+    m_age.clear();
+    if (m_state && m_tell.told())
+        m_age = m_tell.standing(m_car.time());
+    else if (m_state && m_state->recorded)
+        m_age = tr("log, %1").arg(ageText(m_car.time() - *m_state->recorded));
+    if (m_age != before)
+        emit aged();
+}
+
+bool NowViewModel::atZero() const
+{
+    return m_tell.told() && m_tell.told()->what == Told::What::needleAtZero;
 }
 
 QString NowViewModel::title() const
@@ -78,45 +135,60 @@ QString NowViewModel::title() const
     return m_state ? QString::fromStdString(m_state->vehicle) : tr("No answer");
 }
 
-QString NowViewModel::sinceFill() const
+Distances NowViewModel::pastZero() const
 {
-    if (!m_state || !m_state->outlook.sinceFill)
-        return {};
-    return tr("%1 since the last fill").arg(m_format.distanceWithUnit(*m_state->outlook.sinceFill));
+    Distances left = m_state->pastZero;
+    if (atZero() && m_tell.told()->since)
+        for (Distance Distances::*each : {&Distances::p99, &Distances::p90, &Distances::p50, &Distances::p10})
+            left.*each = std::max(Distance(), left.*each - *m_tell.told()->since);
+    return left;
+}
+
+QString NowViewModel::sureCaption() const
+{
+    if (!atZero())
+        return tr("sure to the zero mark");
+    return m_tell.told()->since ? tr("sure past the zero mark, still")
+                                : tr("sure past the zero mark");
 }
 
 QString NowViewModel::sureNumber() const
 {
-    return m_state ? m_format.distance(distances(m_state->outlook.toZero).p99) : QString();
+    if (!m_state)
+        return {};
+    return m_format.distance(atZero() ? pastZero().p99 : distances(m_state->outlook.toZero).p99);
 }
 
-RangeRow NowViewModel::row(const QString& name, const RangeLaw& law) const
+RangeRow NowViewModel::row(const QString& name, const Distances& made, bool ofReserve) const
 {
-    const Distances made = distances(law);
     return {name, m_format.distance(made.p99), m_format.distance(made.p50),
-            m_format.distance(made.p10)};
+            m_format.distance(made.p10), ofReserve};
 }
 
-RangeRow NowViewModel::toZero() const
+QList<RangeRow> NowViewModel::rows() const
 {
-    return m_state ? row(tr("zero"), m_state->outlook.toZero) : RangeRow{};
-}
-
-RangeRow NowViewModel::toDry() const
-{
-    return m_state ? row(tr("dry"), m_state->outlook.toDry) : RangeRow{};
+    if (!m_state)
+        return {};
+    if (atZero()) // both ways there are the reserve's
+        return {row(tr("past zero"), pastZero(), true)};
+    return {row(tr("to zero"), distances(m_state->outlook.toZero)),
+            row(tr("past zero"), pastZero(), true),
+            row(tr("to dry"), distances(m_state->outlook.toDry))};
 }
 
 QList<Fact> NowViewModel::facts() const
 {
     if (!m_state)
         return {};
-    const Estimate<Volume>& level = m_state->outlook.aboveZero;
-    const bool under = level.mean < Volume{};
-    return {{under ? tr("below zero") : tr("above zero"),
-             m_format.volume(Estimate<Volume>{abs(level.mean), level.sd})},
-            {tr("hidden reserve"), m_format.volume(m_state->outlook.reserve)},
-            {tr("rate"), m_format.rate(m_state->outlook.rate)}};
+    const Outlook& outlook = m_state->outlook;
+    const bool under = outlook.aboveZero.mean < Volume{};
+    QList<Fact> facts{{under ? tr("below zero") : tr("above zero"),
+                       m_format.volume(Estimate<Volume>{abs(outlook.aboveZero.mean), outlook.aboveZero.sd})},
+                      {tr("hidden reserve"), m_format.volume(outlook.reserve)},
+                      {tr("rate"), m_format.rate(outlook.rate)}};
+    if (outlook.sinceFill)
+        facts.append({tr("since the last fill"), m_format.distanceWithUnit(*outlook.sinceFill)});
+    return facts;
 }
 
 QString NowViewModel::why() const
@@ -127,7 +199,7 @@ QString NowViewModel::why() const
 
 QStringList NowViewModel::modes() const
 {
-    QStringList names;
+    QStringList names{tr("Usual mix")};
     if (m_state) {
         for (const std::string& mode : m_state->modes)
             names.append(modeName(mode));
@@ -135,12 +207,19 @@ QStringList NowViewModel::modes() const
     return names;
 }
 
+QString NowViewModel::mode() const
+{
+    return modes().value(modeIndex());
+}
+
 int NowViewModel::modeIndex() const
 {
     if (!m_state)
         return -1;
-    const auto found = std::ranges::find(m_state->modes, m_state->outlook.mode);
-    return found == m_state->modes.end() ? -1 : int(found - m_state->modes.begin());
+    if (m_mode.empty())
+        return 0;
+    const auto found = std::ranges::find(m_state->modes, m_mode);
+    return found == m_state->modes.end() ? 0 : int(found - m_state->modes.begin()) + 1;
 }
 
 } // namespace undermark

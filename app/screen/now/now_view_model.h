@@ -3,6 +3,12 @@
 // The Now page: how far the car goes, in words and numbers ready to show.
 // Always valid: where the car cannot answer, `known` is false and the reason
 // is the first notice.
+//
+// Guarantees (each has a test in tests/app/screen/now/now_view_model_test.cpp):
+//  * what the answer rests on, and how old that is, is always said; after a week without a
+//    record it is a caution;
+//  * what the owner asks, how far past zero is sure, stands beside the other two, and is
+//    the large number once the needle was told to stand at zero.
 #pragma once
 
 #include "app/car/car.h"
@@ -10,14 +16,14 @@
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
+#include "app/screen/now/now_tell.h"
 
-#include <QObject>
 #include <QStringList>
-#include <qqmlintegration.h>
+#include <QTimer>
 
 namespace undermark {
 
-// One line of the table: a place (zero mark, dry) and its three distances.
+// One line of the table: a place and its three distances.
 struct RangeRow {
     Q_GADGET
     QML_VALUE_TYPE(rangeRow)
@@ -25,11 +31,13 @@ struct RangeRow {
     Q_PROPERTY(QString sure MEMBER sure FINAL)
     Q_PROPERTY(QString even MEMBER even FINAL)
     Q_PROPERTY(QString hopeful MEMBER hopeful FINAL)
+    Q_PROPERTY(bool ofReserve MEMBER ofReserve FINAL)
 public:
     QString name;
     QString sure;
     QString even;
     QString hopeful;
+    bool ofReserve = false; // below the zero mark only
     friend bool operator==(const RangeRow&, const RangeRow&) = default;
 };
 
@@ -39,53 +47,73 @@ class NowViewModel : public PageModel {
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
-    Q_PROPERTY(QString sinceFill READ sinceFill NOTIFY changed FINAL)
+    Q_PROPERTY(QString age READ age NOTIFY aged FINAL)
+    Q_PROPERTY(QString sureCaption READ sureCaption NOTIFY changed FINAL)
     Q_PROPERTY(QString sureNumber READ sureNumber NOTIFY changed FINAL)
     Q_PROPERTY(QString distanceUnit READ distanceUnit NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::RangeRow toZero READ toZero NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::RangeRow toDry READ toDry NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::RangeRow> rows READ rows NOTIFY changed FINAL)
     Q_PROPERTY(undermark::HorizonPicture horizon READ horizon NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
     Q_PROPERTY(QString why READ why NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
+    Q_PROPERTY(QString mode READ mode NOTIFY changed FINAL)
     Q_PROPERTY(int modeIndex READ modeIndex NOTIFY changed FINAL)
+    Q_PROPERTY(undermark::NowTell* tell READ tell CONSTANT FINAL)
 
 public:
-    // `car` outlives the view model. Asks the car once.
-    explicit NowViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
+    // What of the page is on view.
+    enum Tab { Figures, Modes, Tell };
+    Q_ENUM(Tab)
+
+    // `car` outlives the view model. Asks the car once. What is told is kept in the INI file
+    // `settingsFile`; empty: for this run only.
+    explicit NowViewModel(Car& car, Units units = {}, const QString& settingsFile = {},
+                          QObject* parent = nullptr);
 
     bool known() const { return m_state.has_value(); }
-    QString title() const;     // the vehicle
-    QString sinceFill() const; // empty where it is not known
+    QString title() const; // the vehicle
+    QString age() const { return m_age; } // "log, 67 days ago"
+    QString sureCaption() const; // what the large number is
     QString sureNumber() const;
     QString distanceUnit() const { return m_format.distanceUnit(); }
-    RangeRow toZero() const;
-    RangeRow toDry() const;
+    QList<RangeRow> rows() const; // to zero, past zero, to dry
     HorizonPicture horizon() const { return m_horizon; }
     QList<Fact> facts() const;
     QString why() const;
     QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
-    QStringList modes() const;
+    QStringList modes() const; // the usual mix first
+    QString mode() const;      // one of them
     int modeIndex() const;
+    NowTell* tell() { return &m_tell; }
     void setFormat(const UnitFormat& format) override;
+
     void refresh() override;
-    void startOver() override; // in the mode that the other car was last driven in
+    void startOver() override; // in the usual mix
     // Asks in another driving mode; indices outside modes() are ignored.
     Q_INVOKABLE void selectMode(int index);
 
 signals:
     void changed();
+    void aged();
 
 private:
-    void ask(const std::string& mode);
-    RangeRow row(const QString& name, const RangeLaw& law) const;
+    void ask();
+    Result<NowState> answer();
+    void tellAge();
+    bool atZero() const; // as it was told
+    Distances pastZero() const; // what is left of it
+    RangeRow row(const QString& name, const Distances& made, bool ofReserve = false) const;
 
     Car& m_car;
     UnitFormat m_format;
+    NowTell m_tell;
+    std::string m_mode; // empty: the usual mix
     std::optional<NowState> m_state;
     HorizonPicture m_horizon;
     std::vector<Notice> m_notices;
+    QString m_age;
+    QTimer m_clock; // ages grow by themselves
 };
 
 } // namespace undermark

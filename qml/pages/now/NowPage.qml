@@ -1,16 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Undermark.App
 
+// How far; and, a touch away, what changes the answer.
 FocusScope {
     id: root
 
     required property NowViewModel view
+    property int tab: NowViewModel.Figures
+    readonly property bool typing: tab === NowViewModel.Tell // not while the car moves
     readonly property bool portrait: height > width || Theme.stacked
 
-    PageScroll {
+    Keys.onPressed: event => {
+        if (root.typing)
+            tell.take(event);
+    }
+    Keys.onEscapePressed: root.tab = NowViewModel.Figures
+
+    NowFigures {
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
@@ -18,95 +26,42 @@ FocusScope {
             topMargin: Theme.step
             bottomMargin: Theme.step
         }
-        spacing: Theme.step / 2
-
-        NoticeBar {
-            Layout.fillWidth: true
-            notices: root.view.notices
+        visible: root.tab === NowViewModel.Figures
+        view: root.view
+        portrait: root.portrait
+        onModeWanted: root.tab = NowViewModel.Modes
+        onTellWanted: root.tab = NowViewModel.Tell
+    }
+    ModeChoice {
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: Theme.step
+            topMargin: Theme.step
+            bottomMargin: Theme.step
         }
-        GridLayout {
-            columns: Theme.stacked ? 1 : 2
-            columnSpacing: 2 * Theme.step
-            rowSpacing: 0
-
-            Text {
-                Layout.fillWidth: true
-                text: root.view.title
-                color: root.view.known ? Theme.quietInk : Theme.ink
-                font.pixelSize: root.view.known ? Theme.body : Theme.large
-                elide: Text.ElideRight
-            }
-            Text {
-                Layout.fillWidth: Theme.stacked
-                visible: text !== ""
-                text: root.view.sinceFill
-                wrapMode: Theme.stacked ? Text.WordWrap : Text.NoWrap
-                elide: Text.ElideRight
-                color: Theme.quietInk
-                font.pixelSize: Theme.body
-            }
+        visible: root.tab === NowViewModel.Modes
+        view: root.view
+        onLeft: root.tab = NowViewModel.Figures
+    }
+    TellNow {
+        id: tell
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
         }
-        GridLayout {
-            Layout.fillWidth: true
-            visible: root.view.known
-            columns: root.portrait ? 1 : 2
-            columnSpacing: 2 * Theme.step
-            rowSpacing: root.portrait ? Theme.step : 0
-
-            BigNumber {
-                Layout.fillWidth: true
-                caption: qsTr("sure to the zero mark")
-                number: root.view.sureNumber
-                unit: root.view.distanceUnit
-            }
-            RangeTable {
-                Layout.fillWidth: root.portrait
-                Layout.alignment: Qt.AlignTop
-                unit: root.view.distanceUnit
-                toZero: root.view.toZero
-                toDry: root.view.toDry
-            }
-        }
-        FuelHorizon {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredHeight: implicitHeight - (root.view.notices.length > 0 ? 4 : 3.5) * Theme.step
-            Layout.minimumHeight: Layout.preferredHeight
-            Layout.maximumHeight: implicitHeight + 6 * Theme.step
-            visible: root.view.known
-            picture: root.view.horizon
-        }
-        FactColumns {
-            Layout.fillWidth: true
-            visible: root.view.known
-            columns: Theme.stacked ? 1 : root.portrait ? 2 : 3
-            columnSpacing: 3 * Theme.step
-            facts: root.view.facts
-        }
-        Text {
-            Layout.fillWidth: true
-            visible: text !== ""
-            text: root.view.why
-            color: Theme.quietInk
-            font.pixelSize: Theme.small
-            wrapMode: Text.WordWrap
-            maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
-            elide: Text.ElideRight
-        }
-        Item {
-            Layout.fillHeight: true
-        }
-        TouchButton {
-            visible: !root.view.known
-            text: qsTr("Ask again")
-            onClicked: root.view.refresh()
-        }
-        ModeBar {
-            Layout.fillWidth: true
-            visible: root.view.known
-            names: root.view.modes
-            current: root.view.modeIndex
-            onChosen: index => root.view.selectMode(index)
+        visible: root.tab === NowViewModel.Tell
+        tell: root.view.tell
+        portrait: root.portrait
+        onLeft: root.tab = NowViewModel.Figures
+    }
+    Connections {
+        target: root.view.tell
+        function onTaken() {
+            root.tab = NowViewModel.Figures;
         }
     }
 }

@@ -67,8 +67,8 @@ private slots:
     {
         const HorizonPicture picture = Laws(13.8).picture();
         QCOMPARE(picture.marks.size(), 2);
-        QCOMPARE(picture.marks[0].label, "zero mark");
-        QCOMPARE(picture.marks[1].label, "sure to dry");
+        QCOMPARE(picture.marks[0].label, "zero, sure");
+        QCOMPARE(picture.marks[1].label, "dry, sure");
         QVERIFY(!picture.marks[0].peg && !picture.marks[1].peg);
         QVERIFY(picture.marks[0].at < picture.marks[1].at);
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/now/now_view_model.h"
+#include "engine/outlook/past_zero.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
@@ -19,10 +20,37 @@ private slots:
         const Distances toZero = distances(outlook.toZero);
         QVERIFY(now.known());
         QCOMPARE(now.sureNumber(), QString::number(int(toZero.p99.km())));
-        QCOMPARE(now.toZero().sure, now.sureNumber());
-        QCOMPARE(now.toZero().even, QString::number(int(toZero.p50.km())));
-        QCOMPARE(now.toZero().hopeful, QString::number(int(toZero.p10.km())));
-        QCOMPARE(now.toDry().sure, QString::number(int(distances(outlook.toDry).p99.km())));
+        const QList<RangeRow> rows = now.rows();
+        QCOMPARE(rows.size(), 3);
+        QCOMPARE(rows[0].sure, now.sureNumber());
+        QCOMPARE(rows[0].even, QString::number(int(toZero.p50.km())));
+        QCOMPARE(rows[0].hopeful, QString::number(int(toZero.p10.km())));
+        QCOMPARE(rows[2].sure, QString::number(int(distances(outlook.toDry).p99.km())));
+    }
+    void sureKilometresPastZeroStandBetweenAsTheCommandReserveSaysThem()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        for (const int mode : {0, 4}) { // the usual mix, special stages
+            now.selectMode(mode);
+            const std::string name = mode == 0 ? std::string() : kSpecialStage;
+            const Distances past = *pastZero(**car.knowledge(), name);
+            QCOMPARE(now.rows()[1].sure, QString::number(int(past.p99.km())));
+            QCOMPARE(now.rows()[1].hopeful, QString::number(int(past.p10.km())));
+            QVERIFY(now.rows()[1].ofReserve);
+        }
+    }
+    void theAgeOfTheLogIsSaidAndAfterAWeekACaution()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        QCOMPARE(now.age(), "log, 18 h ago"); // the demo's last trip, the evening before
+        QVERIFY(now.notices().isEmpty());
+        car.pass(std::chrono::days(67));
+        now.refresh();
+        QCOMPARE(now.age(), "log, 67 days ago");
+        QVERIFY(now.notices()[0].caution());
+        QVERIFY2(now.notices()[0].text.contains("67 days"), qPrintable(now.notices()[0].text));
     }
     void everyNumberIsInTheUsersUnits()
     {
@@ -32,7 +60,7 @@ private slots:
         QCOMPARE(now.sureNumber(),
                  QString::number(int(distances(car.now()->outlook.toZero).p99.miles())));
         QCOMPARE(now.title(), "Ouzel wagon");
-        QCOMPARE(now.sinceFill(), "171 mi since the last fill"); // the demo's 61.3 + 214.9 km, cut
+        QCOMPARE(now.facts()[3].value, "172 mi"); // since the last fill: the demo's 61.3 + 214.9 km
         QVERIFY(now.facts()[0].value.endsWith("gal"));
         QVERIFY(now.facts()[2].value.endsWith("mpg"));
     }
@@ -41,7 +69,7 @@ private slots:
         test::DemoCar car;
         const QList<Fact> facts = NowViewModel(car).facts();
         const Outlook outlook = car.now()->outlook;
-        QCOMPARE(facts.size(), 3);
+        QCOMPARE(facts.size(), 4);
         QCOMPARE(facts[0], (Fact{"above zero", UnitFormat().volume(outlook.aboveZero)}));
         QCOMPARE(facts[1], (Fact{"hidden reserve", UnitFormat().volume(outlook.reserve)}));
         QCOMPARE(facts[2], (Fact{"rate", UnitFormat().rate(outlook.rate)}));
@@ -68,7 +96,7 @@ private slots:
 
         test::drive(car, 90);
         const NowViewModel dryInDoubt(car);
-        QCOMPARE(dryInDoubt.toDry().sure, "0");
+        QCOMPARE(dryInDoubt.rows()[2].sure, "0");
         QVERIFY(dryInDoubt.notices()[0].problem());
     }
     void theWorstNoticeComesFirstAndNamesItsSeverity()
@@ -95,22 +123,24 @@ private slots:
         test::DemoCar car;
         NowViewModel now(car);
         QSignalSpy changed(&now, &NowViewModel::changed);
-        QCOMPARE(now.modes(), (QStringList{"Town", "Open road", "Motorway", "Special stage"}));
-        QCOMPARE(now.modeIndex(), 1); // of the demo's last trip
+        QCOMPARE(now.modes(), (QStringList{"Usual mix", "Town", "Open road", "Motorway", "Special stage"}));
+        QCOMPARE(now.modeIndex(), 0); // as the command line answers unasked
+        now.selectMode(2);
+        changed.clear();
         const QString openRoad = now.sureNumber();
         const QString rate = now.facts()[2].value;
-        now.selectMode(3);
-        QCOMPARE(now.modeIndex(), 3);
+        now.selectMode(4);
+        QCOMPARE(now.modeIndex(), 4);
         QCOMPARE(changed.count(), 1);
         QCOMPARE(now.facts()[2].value, UnitFormat().rate(car.now(kSpecialStage)->outlook.rate));
         QVERIFY2(now.sureNumber().toInt() < openRoad.toInt(), qPrintable(now.sureNumber()));
-        now.selectMode(4);
+        now.selectMode(5);
         now.selectMode(-1);
-        QCOMPARE(now.modeIndex(), 3);
+        QCOMPARE(now.modeIndex(), 4);
         QCOMPARE(changed.count(), 1);
         now.refresh();
-        QCOMPARE(now.modeIndex(), 3); // it stays
-        now.selectMode(1);
+        QCOMPARE(now.modeIndex(), 4); // it stays
+        now.selectMode(2);
         QCOMPARE(now.sureNumber(), openRoad);
         QCOMPARE(now.facts()[2].value, rate);
     }

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/now/now_tell.h"
+
+#include "app/screen/base/age_text.h"
+
+namespace undermark {
+
+namespace {
+
+// What was told, as the settings keep it: what, when, then numbers, each empty where absent.
+QStringList toldWords(const Told& told)
+{
+    const auto word = [](const auto& quantity, auto number) {
+        return quantity ? QString::number(number(*quantity), 'g', 17) : QString();
+    };
+    const auto km = [](Distance d) { return d.km(); };
+    const auto value = [](Signal s) { return s.value(); };
+    return {QString::number(int(told.what)),
+            QString::number(told.time.time_since_epoch().count()),
+            word(told.odometer, km),
+            word(told.signal, value),
+            word(told.signal2, value),
+            word(told.since, km)};
+}
+
+std::optional<Told> toldFrom(const QStringList& words)
+{
+    const int what = words.value(0).toInt();
+    if (words.size() != 6 || what < 0 || what > int(Told::What::needleAtZero))
+        return std::nullopt;
+    const auto number = [&](int index) {
+        bool isNumber = false;
+        const double value = words[index].toDouble(&isNumber);
+        return isNumber ? std::optional(value) : std::nullopt;
+    };
+    Told told;
+    told.what = Told::What(what);
+    told.time = Instant(Instant::duration(words[1].toLongLong()));
+    if (const auto km = number(2))
+        told.odometer = Distance::fromKm(*km);
+    if (const auto signal = number(3))
+        told.signal = Signal::of(*signal);
+    if (const auto signal = number(4))
+        told.signal2 = Signal::of(*signal);
+    if (const auto km = number(5))
+        told.since = Distance::fromKm(*km);
+    return told;
+}
+
+} // namespace
+
+NowTell::NowTell(const QString& file, QObject* parent) : QObject(parent)
+{
+    if (!file.isEmpty())
+        m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
+    connect(&m_form, &NumberForm::edited, this, [this] {
+        m_notices.clear();
+        emit changed();
+    });
+}
+
+void NowTell::setFormat(const UnitFormat& format)
+{
+    m_format = format;
+    showForm();
+}
+
+void NowTell::showForm()
+{
+    const bool atZero = m_told && m_told->what == Told::What::needleAtZero && !m_told->odometer;
+    m_form.setDecimalMark(m_format.decimalMark());
+    m_form.setEntries({{Odometer, atZero ? tr("odometer at the zero mark") : tr("odometer"),
+                        m_format.distanceUnit(), {}, false, true},
+                       {Reading, m_twoSignals ? tr("reading, lobe with the pump") : tr("reading"),
+                        m_unit, {}, false, !m_unit.isEmpty()},
+                       {SecondReading, tr("reading, other lobe"), m_unit, {}, false,
+                        !m_unit.isEmpty() && m_twoSignals}});
+    emit changed();
+}
+
+void NowTell::look(const CarKnowledge& car, Instant now)
+{
+    m_now = now;
+    const QString shown = QString::fromStdString(car.log.vehicle.id.uuid);
+    const QString unit = car.gauge.isKnown() ? QString::fromStdString(car.vehicle().sender.unit) : QString();
+    if (shown != m_car || unit != m_unit || m_twoSignals != car.gauge.hasTwoSignals()) {
+        m_twoSignals = car.gauge.hasTwoSignals();
+        m_unit = unit;
+        if (shown != m_car) {
+            m_car = shown;
+            m_before.reset();
+            restore();
+        }
+        showForm();
+    }
+    if (m_told && !stillCounts(*m_told, car.log)) {
+        m_told.reset();
+        keep();
+        showForm();
+    }
+    emit changed();
+}
+
+QString NowTell::standing(Instant now) const
+{
+    if (!m_told)
+        return {};
+    const QString age = ageText(now - m_told->time);
+    switch (m_told->what) {
+    case Told::What::odometer:
+        return tr("odometer, %1").arg(age);
+    case Told::What::reading:
+        return tr("reading, %1").arg(age);
+    case Told::What::needleAtZero:
+        return tr("needle at zero, %1").arg(age);
+    }
+    return {};
+}
+
+void NowTell::tell(std::optional<Told> told)
+{
+    m_notices.clear();
+    m_before = std::exchange(m_told, std::move(told));
+    keep();
+    showForm();
+    emit toldAnew();
+    if (m_notices.empty())
+        emit taken();
+}
+
+void NowTell::refuse(const Error& why)
+{
+    m_told = m_before;
+    keep();
+    m_notices = {noticeOf(why)};
+    emit changed();
+}
+
+void NowTell::needleAtZero()
+{
+    Told told;
+    told.what = Told::What::needleAtZero;
+    told.time = m_now;
+    tell(told);
+}
+
+void NowTell::take()
+{
+    const auto odometer = m_format.distanceFrom(m_form.text(Odometer));
+    const auto first = m_format.numberFrom(m_form.text(Reading));
+    const auto second = m_format.numberFrom(m_form.text(SecondReading));
+    Told told;
+    told.time = m_now;
+    told.odometer = odometer;
+    if (first || second) {
+        told.what = Told::What::reading;
+        if (first)
+            told.signal = Signal::of(*first);
+        if (second)
+            told.signal2 = Signal::of(*second);
+        return tell(told);
+    }
+    if (!odometer) {
+        m_notices = {{Notice::Severity::error,
+                      Sentence::of("The odometer or a reading is missing.")}};
+        return emit changed();
+    }
+    if (m_told && m_told->what == Told::What::needleAtZero) {
+        Told atZero = *m_told;
+        if (!atZero.odometer)
+            atZero.odometer = odometer; // as it stood there
+        else if (*odometer >= *atZero.odometer)
+            atZero.since = *odometer - *atZero.odometer;
+        else {
+            m_notices = {{Notice::Severity::error,
+                          Sentence::of("The odometer stood at %1 at the zero mark already.",
+                                       amount(*atZero.odometer, 0))}};
+            return emit changed();
+        }
+        return tell(atZero);
+    }
+    tell(told);
+}
+
+void NowTell::drop()
+{
+    tell(std::nullopt);
+}
+
+void NowTell::keep()
+{
+    if (!m_store || m_car.isEmpty())
+        return;
+    if (m_told)
+        m_store->setValue(key(), toldWords(*m_told));
+    else
+        m_store->remove(key());
+    m_store->sync();
+}
+
+void NowTell::restore()
+{
+    m_told = m_store ? toldFrom(m_store->value(key()).toStringList()) : std::nullopt;
+}
+
+} // namespace undermark

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is told to the Now page by touch: the odometer, a reading of the sender, or that the
+// needle stands at zero now.
+//
+// Guarantees (each has a test in tests/app/screen/now/now_tell_test.cpp):
+//  * what was told outlives the program, and is dropped once the log knows more;
+//  * what cannot be is refused with its reason, and what was told before still counts;
+//  * a touch takes it back.
+#pragma once
+
+#include "app/car/told.h"
+#include "app/screen/base/notice_text.h"
+#include "app/screen/base/number_form.h"
+
+#include <QObject>
+#include <QSettings>
+#include <memory>
+#include <qqmlintegration.h>
+
+namespace undermark {
+
+class NowTell : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the Now page's view model")
+    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
+
+public:
+    // Kept in the INI file `file`; empty: for this run only.
+    explicit NowTell(const QString& file, QObject* parent = nullptr);
+
+    NumberForm* form() { return &m_form; }
+    QString standing() const { return standing(m_now); }
+    QString standing(Instant now) const; // what was told, and when; empty: nothing
+    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
+
+    const std::optional<Told>& told() const { return m_told; }
+    void setFormat(const UnitFormat& format);
+    // Looks at the car and the time: what the log has overtaken is dropped.
+    void look(const CarKnowledge& car, Instant now);
+    // What was told last cannot be: what was told before counts again.
+    void refuse(const Error& why);
+
+    Q_INVOKABLE void needleAtZero();
+    Q_INVOKABLE void take(); // what is typed
+    Q_INVOKABLE void drop(); // what was told
+
+signals:
+    void changed();
+    void toldAnew();
+    void taken(); // what was told is answered for
+
+private:
+    enum Entry { Odometer, Reading, SecondReading };
+
+    void tell(std::optional<Told> told);
+    void showForm();
+    void keep();
+    void restore();
+    QString key() const { return QStringLiteral("told/") + m_car; }
+
+    std::unique_ptr<QSettings> m_store;
+    UnitFormat m_format;
+    NumberForm m_form;
+    QString m_car; // its UUID
+    QString m_unit; // of the sender; empty: a reading says nothing yet
+    bool m_twoSignals = false;
+    Instant m_now{};
+    std::optional<Told> m_told;
+    std::optional<Told> m_before;
+    std::vector<Notice> m_notices;
+};
+
+} // namespace undermark

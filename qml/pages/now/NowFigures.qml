@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The distances, the road ahead, and what they rest on.
+PageScroll {
+    id: root
+
+    required property NowViewModel view
+    required property bool portrait
+
+    signal modeWanted
+    signal tellWanted
+
+    spacing: Theme.step / 2
+
+    NoticeBar {
+        Layout.fillWidth: true
+        notices: root.view.notices
+    }
+    GridLayout {
+        columns: Theme.stacked ? 1 : 2
+        columnSpacing: 2 * Theme.step
+        rowSpacing: 0
+
+        Text {
+            Layout.fillWidth: true
+            text: root.view.title
+            color: root.view.known ? Theme.quietInk : Theme.ink
+            font.pixelSize: root.view.known ? Theme.body : Theme.large
+            elide: Text.ElideRight
+        }
+        Text {
+            Layout.fillWidth: Theme.stacked
+            visible: text !== ""
+            text: root.view.age
+            wrapMode: Theme.stacked ? Text.WordWrap : Text.NoWrap
+            elide: Text.ElideRight
+            color: Theme.sure
+            font.pixelSize: Theme.body
+        }
+    }
+    GridLayout {
+        Layout.fillWidth: true
+        visible: root.view.known
+        columns: root.portrait ? 1 : 2
+        columnSpacing: 2 * Theme.step
+        rowSpacing: root.portrait ? Theme.step : 0
+
+        BigNumber {
+            Layout.fillWidth: true
+            caption: root.view.sureCaption
+            number: root.view.sureNumber
+            unit: root.view.distanceUnit
+        }
+        RangeTable {
+            Layout.fillWidth: root.portrait
+            Layout.alignment: Qt.AlignTop
+            unit: root.view.distanceUnit
+            rows: root.view.rows
+        }
+    }
+    FuelHorizon {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.preferredHeight: implicitHeight - 4 * Theme.step
+        Layout.minimumHeight: implicitHeight - 4 * Theme.step
+        Layout.maximumHeight: implicitHeight + 6 * Theme.step
+        visible: root.view.known
+        picture: root.view.horizon
+    }
+    FactColumns {
+        Layout.fillWidth: true
+        visible: root.view.known
+        columns: Theme.stacked ? 1 : root.portrait ? 2 : 4
+        columnSpacing: 2 * Theme.step
+        facts: root.view.facts
+    }
+    Text {
+        Layout.fillWidth: true
+        visible: text !== ""
+        text: root.view.why
+        color: Theme.quietInk
+        font.pixelSize: Theme.small
+        wrapMode: Text.WordWrap
+        maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
+        elide: Text.ElideRight
+    }
+    Item {
+        Layout.fillHeight: true
+    }
+    TouchButton {
+        visible: !root.view.known
+        text: qsTr("Ask again")
+        onClicked: root.view.refresh()
+    }
+    EvenGrid {
+        id: ways
+        Layout.fillWidth: true
+        visible: root.view.known
+        columns: Theme.stacked ? 1 : 3
+
+        TouchButton {
+            width: ways.share
+            text: qsTr("%1: change").arg(root.view.mode)
+            Accessible.description: qsTr("The kind of driving that the distances are for")
+            onClicked: root.modeWanted()
+        }
+        TouchButton {
+            width: ways.share
+            text: qsTr("Needle at zero now")
+            onClicked: root.view.tell.needleAtZero()
+        }
+        TouchButton {
+            width: ways.share
+            text: qsTr("Tell a reading or the odometer")
+            onClicked: root.tellWanted()
+        }
+    }
+}

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/now/now_view_model.h"
+#include "tests/support/test_car.h"
+#include "tests/support/test_main.h"
+
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace undermark;
+using namespace std::chrono_literals;
+
+namespace {
+
+enum TellField { Odometer, Reading };
+
+void typeInto(NowTell& tell, int field, const QString& text)
+{
+    tell.form()->select(field);
+    for (const QChar key : text)
+        tell.form()->press(key);
+}
+
+} // namespace
+
+class NowTellTest : public QObject {
+    Q_OBJECT
+private slots:
+    void theOdometerShortensTheAnswerByWhatWasDriven()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        const int before = now.sureNumber().toInt();
+        const double last = test::lastFill(car).odometer->km();
+        typeInto(*now.tell(), Odometer, QString::number(last + 400)); // 276 are in the log
+        now.tell()->take();
+        QVERIFY(now.tell()->notices().isEmpty());
+        QVERIFY2(now.sureNumber().toInt() < before - 100, qPrintable(now.sureNumber()));
+        QCOMPARE(now.age(), "odometer, just now");
+        car.pass(10min);
+        now.refresh();
+        QCOMPARE(now.age(), "odometer, 10 min ago");
+        now.tell()->drop();
+        QCOMPARE(now.sureNumber().toInt(), before);
+        QVERIFY(now.age().startsWith("log, "));
+    }
+    void aReadingIsAnsweredForAsTheCommandLineDoes()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        typeInto(*now.tell(), Reading, "1.5");
+        now.tell()->take();
+        Question question;
+        question.signal = Signal::of(1.5);
+        const auto known = *car.knowledge();
+        const Distances there = distances(outlook(*known, question)->toZero);
+        QCOMPARE(now.sureNumber(), QString::number(int(there.p99.km())));
+        QCOMPARE(now.age(), "reading, just now");
+    }
+    void anOdometerThatRunsBackwardsIsRefusedAndNothingChanges()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        const QString before = now.sureNumber();
+        QSignalSpy taken(now.tell(), &NowTell::taken);
+        typeInto(*now.tell(), Odometer, "12");
+        now.tell()->take();
+        QVERIFY(now.tell()->notices()[0].problem());
+        QCOMPARE(taken.size(), 0);
+        QCOMPARE(now.sureNumber(), before);
+        QVERIFY(now.age().startsWith("log, "));
+        now.tell()->take(); // nothing typed
+        QVERIFY(now.tell()->notices()[0].problem());
+    }
+    void needleAtZeroMakesPastZeroTheLargeNumberAndTheOdometerCountsItDown()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        const int sure = now.rows()[1].sure.toInt();
+        QVERIFY(sure > 20);
+        now.tell()->needleAtZero();
+        QCOMPARE(now.age(), "needle at zero, just now");
+        QCOMPARE(now.sureNumber().toInt(), sure);
+        QVERIFY(now.sureCaption().contains("past the zero mark"));
+        typeInto(*now.tell(), Odometer, "150000");
+        now.tell()->take(); // there
+        QCOMPARE(now.sureNumber().toInt(), sure);
+        typeInto(*now.tell(), Odometer, "150016");
+        now.tell()->take();
+        QCOMPARE(now.sureNumber().toInt(), sure - 16);
+        typeInto(*now.tell(), Odometer, "149000"); // backwards
+        now.tell()->take();
+        QVERIFY(now.tell()->notices()[0].problem());
+        QCOMPARE(now.sureNumber().toInt(), sure - 16);
+        typeInto(*now.tell(), Odometer, "150500"); // long past it: nothing is sure, never less
+        now.tell()->take();
+        QCOMPARE(now.sureNumber().toInt(), 0);
+    }
+    void whatWasToldOutlivesTheProgramUntilTheLogKnowsMore()
+    {
+        QTemporaryDir folder;
+        const QString file = folder.filePath("screen.ini");
+        test::DemoCar car;
+        {
+            NowViewModel now(car, {}, file);
+            now.tell()->needleAtZero();
+        }
+        car.pass(3h);
+        NowViewModel again(car, {}, file);
+        QCOMPARE(again.age(), "needle at zero, 3 h ago");
+        Fill fill = test::lastFill(car);
+        fill.time = car.time();
+        fill.odometer = *fill.odometer + Distance::fromKm(500);
+        QVERIFY(car.recordFill(fill));
+        again.refresh();
+        QCOMPARE(again.age(), "log, just now");
+        QCOMPARE(NowViewModel(car, {}, file).age(), "log, just now");
+    }
+};
+
+UNDERMARK_TEST(NowTellTest)
+#include "now_tell_test.moc"
