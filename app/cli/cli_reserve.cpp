@@ -52,21 +52,17 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
 
 Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool json)
 {
-    Question question;
-    question.mode = mode;
-    question.usable = car.reserve.reserve();
-    const Result<Outlook> atZero = outlook(car, question);
-    if (!atZero)
-        return fail(atZero.error());
-    const Distances past = pastZero(car.reserve, atZero->toDry, car.surgeMargin(mode));
+    const Result<Distances> past = pastZero(car, mode);
+    if (!past)
+        return fail(past.error());
     const auto next = suggestNextProof(car.reserve, NextProofKind::base);
     if (json) {
-        print(reserveJson(car, past, next));
+        print(reserveJson(car, *past, next));
         return {};
     }
     const Estimate<Volume> reserve = car.reserve.reserve();
     std::cout << format("%s km past the zero mark are sure (99 %%), %s even, %s hopeful.\n",
-                        kmDown(past.p99).c_str(), kmDown(past.p50).c_str(), kmDown(past.p10).c_str())
+                        kmDown(past->p99).c_str(), kmDown(past->p50).c_str(), kmDown(past->p10).c_str())
               << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
                         reserve.sd.litres());
     std::cout << (car.reserve.evidence().empty()

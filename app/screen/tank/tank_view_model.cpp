@@ -233,16 +233,12 @@ QString TankViewModel::pastZero() const
 {
     if (!m_known)
         return {};
-    Question atZero;
-    atZero.usable = m_known->reserve.reserve();
-    const auto there = outlook(*m_known, atZero);
-    if (!there)
+    const auto past = undermark::pastZero(*m_known, {});
+    if (!past)
         return {};
-    const Distances past =
-        undermark::pastZero(m_known->reserve, there->toDry, m_known->surgeMargin({}));
     return tr("past the zero mark: %1 sure, %2 even, %3 hopeful")
-        .arg(m_format.distanceWithUnit(past.p99), m_format.distanceWithUnit(past.p50),
-             m_format.distanceWithUnit(past.p10));
+        .arg(m_format.distanceWithUnit(past->p99), m_format.distanceWithUnit(past->p50),
+             m_format.distanceWithUnit(past->p10));
 }
 
 QList<Fact> TankViewModel::evidence() const
