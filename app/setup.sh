@@ -24,7 +24,6 @@ libfccp-dev|reading CSV
 libpugixml-dev|reading GPX
 libhpdf-dev|the fuel card as PDF
 libgeographiclib-dev|distances on the WGS84 ellipsoid
-libnlopt-dev|litres of a plan that keeps the risk of the whole way
 "
 screen_packages="
 qt6-base-dev|the touch screen

@@ -3,7 +3,7 @@
 
 #include "app/car/told.h"
 #include "engine/consumption/correction.h"
-#include "engine/outlook/past_zero.h"
+#include "engine/outlook/outlook.h"
 
 #include <algorithm>
 #include <cmath>

@@ -8,53 +8,24 @@
 
 namespace undermark {
 
-namespace {
-
-// The modes, and one of no name for road that states none: driven in the usual
-// mix, whose own uncertainty is added.
-RateModel ratesWithUsualMix(const ModeRates& rates)
+Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question)
 {
-    const std::size_t n = rates.modes.size();
-    const auto share = [&](std::size_t m) { return rates.usualMix[m].ratio(); };
-    RateModel model;
-    model.modes = rates.modes;
-    model.modes.emplace_back();
-    model.mean = rates.mean;
-    Consumption mixed;
-    std::vector<double> withMix(n + 1, 0.0); // covariances of the mix
-    for (std::size_t a = 0; a < n; ++a) {
-        mixed += rates.mean[a] * share(a);
-        for (std::size_t b = 0; b < n; ++b)
-            withMix[a] += rates.covariance[a * n + b] * share(b);
-        withMix[n] += share(a) * withMix[a];
-    }
-    model.mean.push_back(mixed);
-    withMix[n] += rates.usualMixVariance;
-    for (std::size_t a = 0; a < n; ++a) {
-        for (std::size_t b = 0; b < n; ++b)
-            model.covariance.push_back(rates.covariance[a * n + b]);
-        model.covariance.push_back(withMix[a]);
-    }
-    model.covariance.insert(model.covariance.end(), withMix.begin(), withMix.end());
-    model.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
-    model.idling = rates.idle.mean;
-    return model;
-}
-
-} // namespace
-
-Result<TankAndRate> tankFromCar(const CarKnowledge& car)
-{
-    const Result<Outlook> now = outlook(car, Question{});
+    Result<Outlook> now = outlook(car, question);
     if (!now)
         return fail(now.error());
+    const JointLaw& law = now->law;
     const Estimate<Volume> capacity = car.reserve.usableCapacity();
+    const Volume clickSd = car.consumption.model.rates().clickSd;
     TankAndRate both;
     both.tank.capacity = capacity.mean;
-    both.tank.start = {std::clamp(now->usable.mean, Volume(), capacity.mean), now->usable.sd};
-    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualFullSd.litres()));
+    both.tank.start = {now->usable.mean, law.usable.sd};
+    if (now->source != LevelSource::given) // what was told is checked, not mended
+        both.tank.start.mean = std::clamp(now->usable.mean, Volume(), capacity.mean);
+    both.tank.driven = law.driven;
+    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), clickSd.litres()));
+    both.tank.surge = law.surge;
     both.tank.zeroMark = now->reserve.mean;
-    both.rates = ratesWithUsualMix(car.consumption.model.rates());
+    both.rates = law.rates;
     return both;
 }
 

@@ -28,14 +28,10 @@ struct TankAndRate {
     RateModel rates;
 };
 
-// Standard deviation of the level after a full fill where nothing better is
-// known: the click repeats to tenths of a litre (common practice, no source).
-inline constexpr Volume kUsualFullSd = Volume::fromLitres(0.3);
-
-// The level, capacity, zero mark and rates that the logbook knows now; road that
-// states no mode (a GPX track) is driven in the usual mix. Errors:
-// those of outlook(): badInput where the level cannot be known.
-Result<TankAndRate> tankFromCar(const CarKnowledge& car);
+// The level, capacity, zero mark and rates that the logbook knows now, or with what the
+// question tells of the level (its mode is not looked at); road that states no mode (a GPX
+// track) is driven in the usual mix. Errors: those of outlook().
+Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question = {});
 
 // Least cost where any point states a price, else fewest stops.
 Aim usualAim(const Route& route);

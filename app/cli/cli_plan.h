@@ -16,6 +16,7 @@ namespace undermark {
 struct PlanOptions {
     std::filesystem::path route;
     std::optional<double> capacity, start, startSd, floor, end, fullSd, zeroAt; // L
+    std::optional<double> signal, signal2, odometerKm;                          // of the level
     std::optional<double> rate, rateSd;                                         // L/100 km
     std::optional<double> legSd;                                                // L per sqrt(km)
     std::optional<double> idleRate;                                             // L/h

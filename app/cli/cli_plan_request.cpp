@@ -17,6 +17,11 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
 {
     addNumber(command, "--capacity-l", options.capacity, kPositive, "usable litres when full");
     addNumber(command, "--start-l", options.start, kNotNegative, "usable litres at the start");
+    addNumber(command, "--signal", options.signal, kAnyNumber, "the sender's reading at the start");
+    addNumber(command, "--signal2", options.signal2, kAnyNumber,
+              "and the second lobe's, of a saddle tank with two senders");
+    addNumber(command, "--odometer-km", options.odometerKm, kNotNegative,
+              "the odometer at the start");
     addNumber(command, "--zero-at-l", options.zeroAt, kNotNegative,
               "usable litres at the gauge's zero mark, for the card's picture");
     addNumber(command, "--start-sd-l", options.startSd, kNotNegative, "standard deviation of that");
@@ -24,7 +29,7 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
     addNumber(command, "--end-l", options.end, kNotNegative, "litres wanted at the finish");
     addNumber(
         command, "--full-sd-l", options.fullSd, kNotNegative,
-        "standard deviation of the level after a full fill (0.3 where anything is uncertain)");
+        "standard deviation of the level after a full fill (0.5 where anything is uncertain)");
     addNumber(command, "--rate", options.rate, kRate, "consumption, L/100 km, for every mode");
     addNumber(command, "--rate-sd", options.rateSd, kNotNegative,
               "its standard deviation, L/100 km, common to the trip");
@@ -85,28 +90,49 @@ Result<double> needed(const char* flag, const std::optional<double>& value)
     return wrongUse(std::string(flag) + " is missing");
 }
 
-// Tank and rates from the logbook, for flags that were not given.
-Result<TankAndRate> tankFromLogbook(const CliContext& context)
+// Tank and rates from the logbook, for flags that were not given. The level is asked as
+// `range` asks it.
+Result<TankAndRate> tankFromLogbook(const PlanOptions& options, const CliContext& context)
 {
     const Result<CarKnowledge> car = learnVehicle(context);
     if (!car)
         return fail(car.error());
-    return tankFromCar(*car);
+    Question question;
+    if (options.signal)
+        question.signal = Signal::of(*options.signal);
+    if (options.signal2)
+        question.signal2 = Signal::of(*options.signal2);
+    if (options.odometerKm)
+        question.odometer = Distance::fromKm(*options.odometerKm);
+    if (options.start)
+        question.usable = Estimate<Volume>{Volume::fromLitres(*options.start),
+                                           Volume::fromLitres(options.startSd.value_or(0))};
+    return tankFromCar(*car, question);
 }
 
-Result<TankAndRate> levelled(Result<TankAndRate> both, const std::optional<double>& start)
+Result<void> checkLevelFlags(const PlanOptions& options)
 {
-    if (both && start)
-        both->tank.start = {Volume::fromLitres(*start), Volume()};
-    return both;
+    const bool asksCar = options.signal || options.odometerKm;
+    if (int(options.signal.has_value()) + int(options.start.has_value()) +
+            int(options.odometerKm.has_value()) > 1)
+        return wrongUse("the level can be told in one way only",
+                        "one of --signal, --start-l, --odometer-km");
+    if (options.signal2 && !options.signal)
+        return wrongUse("--signal2 goes with --signal and a saddle tank's calibration");
+    if (asksCar && (options.capacity || options.rate))
+        return wrongUse("a reading and the odometer ask the car that the logbook knows",
+                        "no --capacity-l and --rate");
+    return {};
 }
 
 // From flags alone, where the tank and the rate are given there.
 Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& context)
 {
+    if (const auto sound = checkLevelFlags(options); !sound)
+        return fail(sound.error());
     // A level alone is a new level for the car that the logbook knows.
     if (!options.capacity && !options.rate)
-        return levelled(tankFromLogbook(context), options.start);
+        return tankFromLogbook(options, context);
     for (const auto& [flag, value] :
          {std::pair("--capacity-l", options.capacity), std::pair("--start-l", options.start),
           std::pair("--rate", options.rate)}) {
@@ -115,12 +141,13 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
     }
     TankAndRate both;
     both.tank.capacity = Volume::fromLitres(*options.capacity);
-    both.tank.start.mean = Volume::fromLitres(*options.start);
+    both.tank.start = {Volume::fromLitres(*options.start),
+                       Volume::fromLitres(options.startSd.value_or(0))};
     both.rates = RateModel::single({Consumption::fromLitresPer100Km(*options.rate),
                                     Consumption::fromLitresPer100Km(options.rateSd.value_or(0.0))});
     const bool uncertain = options.startSd.value_or(0) > 0 || options.rateSd.value_or(0) > 0 ||
                            options.legSd.value_or(0) > 0;
-    both.tank.fullSd = uncertain ? kUsualFullSd : Volume();
+    both.tank.fullSd = uncertain ? kUsualClickSd : Volume();
     return both;
 }
 
@@ -130,7 +157,10 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
         if (litres)
             target = Volume::fromLitres(*litres);
     };
-    set(both.tank.start.sd, options.startSd);
+    if (options.startSd && !options.start) { // of the level as the logbook has it now
+        both.tank.start.sd = Volume::fromLitres(*options.startSd);
+        both.tank.driven.clear();
+    }
     set(both.tank.floor, options.floor);
     set(both.tank.end, options.end);
     set(both.tank.fullSd, options.fullSd);

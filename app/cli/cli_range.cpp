@@ -136,8 +136,7 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
     a.reserve = {volume(o.zero), Volume()};
     a.rate = {Consumption::fromLitresPer100Km(*o.rate),
               Consumption::fromLitresPer100Km(o.rateSd.value_or(0))};
-    const double legVariance = std::pow(o.legSd.value_or(0), 2);
-    const auto dry = RangeLaw::make(a.usable, a.rate, std::nullopt, legVariance);
+    const auto dry = RangeLaw::make({a.usable, RateModel::single(a.rate, o.legSd.value_or(0))});
     if (!dry)
         return fail(dry.error());
     a.toDry = distances(*dry);

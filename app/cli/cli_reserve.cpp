@@ -3,7 +3,7 @@
 // undermark-cli reserve: how far the hidden reserve goes, and on what evidence.
 #include "app/cli/cli_range.h"
 #include "app/cli/terminal_words.h"
-#include "engine/outlook/past_zero.h"
+#include "engine/outlook/outlook.h"
 #include "engine/tank/next_proof.h"
 
 #include <iostream>
@@ -53,18 +53,17 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
 
 Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool json)
 {
-    const Result<Distances> asked = pastZero(car, mode);
-    if (!asked)
-        return fail(asked.error());
-    const Distances& past = *asked;
+    const Result<Distances> past = pastZero(car, mode);
+    if (!past)
+        return fail(past.error());
     const auto next = suggestNextProof(car.reserve, NextProofKind::base);
     if (json) {
-        print(reserveJson(car, past, next));
+        print(reserveJson(car, *past, next));
         return {};
     }
     const Estimate<Volume> reserve = car.reserve.reserve();
     std::cout << format("%s km past the zero mark are sure (99 %%), %s even, %s hopeful.\n",
-                        kmDown(past.p99).c_str(), kmDown(past.p50).c_str(), kmDown(past.p10).c_str())
+                        kmDown(past->p99).c_str(), kmDown(past->p50).c_str(), kmDown(past->p10).c_str())
               << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
                         reserve.sd.litres());
     std::cout << (car.reserve.evidence().empty()

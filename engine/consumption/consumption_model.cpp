@@ -2,6 +2,7 @@
 #include "engine/consumption/consumption_model.h"
 
 #include "engine/consumption/rate_prior.h"
+#include "engine/consumption/student_worlds.h"
 #include "engine/consumption/truncation.h"
 
 #include <algorithm>
@@ -246,6 +247,7 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
         for (std::size_t j = 0; j < count; ++j) {
             const double posterior = covariance[i * n + j];
             rates.posterior.push_back(posterior);
+            rates.residual.push_back(bands * factor * factor * posterior);
             rates.covariance.push_back(
                 bands * factor * factor * (posterior + common * mean[i] * mean[j]));
         }
@@ -255,6 +257,8 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
                   FlowRate::fromLitresPerHour(sdOf(count))};
     rates.coldStart = {Volume::fromLitres(mean[count + 1]), Volume::fromLitres(sdOf(count + 1))};
     rates.degreesOfFreedom = trend.degreesOfFreedom;
+    rates.worlds = studentWorlds(trend.degreesOfFreedom, std::sqrt(bands * common));
+    rates.clickSd = m_setup.noise.clickSd * std::sqrt(m_split.clickFactor());
     const double noise = m_trend.noiseFactor() * bands;
     rates.usualMixVariance = noise * m_mix.variance(std::span(mean).first(count)) * factor * factor;
     rates.tauSquaredPerKm = bands * m_setup.noise.tauSquared_l2PerKm;

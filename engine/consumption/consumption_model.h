@@ -25,9 +25,11 @@
 //  * observing costs O(modes^3), whatever was observed before.
 #pragma once
 
+#include "engine/consumption/click.h"
 #include "engine/consumption/conjugate_regression.h"
 #include "engine/consumption/coverage.h"
 #include "engine/consumption/interval.h"
+#include "engine/consumption/mode_rates.h"
 #include "engine/consumption/noise_split.h"
 #include "engine/consumption/trend.h"
 #include "engine/consumption/usual_mix.h"
@@ -42,7 +44,7 @@ namespace undermark {
 // (design 4.3), taken as the middle of a factor of two either way in tau
 // (judgement), over which its mean is 1.35 times that.
 struct NoiseSetup {
-    Volume clickSd = Volume::fromLitres(0.5);
+    Volume clickSd = kUsualClickSd;
     double tauSquared_l2PerKm = 1.14e-3;
     Fraction omega = Fraction::fromPercent(8);
 };
@@ -53,9 +55,6 @@ struct ConsumptionSetup {
     Distance memory = Distance::fromKm(15000);   // evidence fades by 1/e over this
 };
 
-// Kilometres ahead by mode; kilometres under an empty name are the usual mix.
-using Mix = std::map<std::string, Distance>;
-
 // The rate of one mix of modes, for the range law.
 struct RateForecast {
     // Predictive for a long stretch: posterior of the rates and omega, without
@@ -64,22 +63,6 @@ struct RateForecast {
     Consumption scale;           // scale of that t; scale < sd
     double degreesOfFreedom = 0; // above 2
     double tauSquaredPerKm = 0;  // L^2/km, what averages out
-};
-
-// Everything about all modes at once: for a route through several of them.
-struct ModeRates {
-    std::vector<std::string> modes;         // row and column order below
-    std::vector<Consumption> mean;          // by mode, > 0, as the car does just now
-    std::vector<double> covariance;         // (L/km)^2, row by row, predictive: with omega,
-                                            // which is common to all modes
-    std::vector<Fraction> usualMix;         // share of each mode in usual driving, sums to 1
-    double usualMixVariance = 0;            // (L/km)^2, of an unknown mix about the usual one
-    Estimate<FlowRate> idle;
-    Estimate<Volume> coldStart;
-    double degreesOfFreedom = 0;
-    double tauSquaredPerKm = 0;             // L^2/km
-    std::vector<Consumption> longRun;       // by mode, > 0, without the trend
-    std::vector<double> posterior;          // (L/km)^2, row by row: of longRun, without omega
 };
 
 struct Band {

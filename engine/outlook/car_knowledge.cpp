@@ -26,7 +26,8 @@ std::optional<Estimate<Volume>> exactLevel(const Gauge& gauge, Signal signal)
 
 // Full fills that began at a known level: they check curve and meter, and may
 // not shrink the reserve (hidden_reserve.h sees to that).
-HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gauge& gauge)
+HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gauge& gauge,
+                        Volume clickSd)
 {
     for (const Entry<Fill>& entry : log.fills) {
         const Fill& fill = entry.value;
@@ -36,7 +37,6 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
         const auto level = exactLevel(gauge, *fill.signalBefore);
         if (!level)
             continue;
-        const Volume clickSd = NoiseSetup{}.clickSd;
         reserve = reserve.with(
             FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(*level)});
     }
@@ -139,10 +139,11 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
         gauge = std::move(*calibrated);
     }
     const ReservePrior prior = priorFor(log.vehicle.value, summaryOf(gauge, log));
-    HiddenReserve reserve = withFills(HiddenReserve::fromPrior(prior), log, gauge);
+    HiddenReserve reserve = HiddenReserve::fromPrior(prior);
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
     Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
+    reserve = withFills(std::move(reserve), log, gauge, consumption.model.rates().clickSd);
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
                      std::move(consumption), std::move(corrected), {}};
     weighProofs(car);

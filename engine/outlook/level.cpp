@@ -84,11 +84,10 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
         else if (driven > told)
             since.driven[""] += driven - told;
     }
-    const Volume clickSd = NoiseSetup{}.clickSd;
     const Volume change = since.partials - since.stood.mean;
     const auto after = [&](Estimate<Volume> full) {
         return Estimate<Volume>{full.mean + change,
-                                Volume::fromLitres(std::hypot(full.sd.litres(), clickSd.litres(),
+                                Volume::fromLitres(std::hypot(full.sd.litres(), rates.clickSd.litres(),
                                                               since.stood.sd.litres()))};
     };
     Level level;
@@ -155,11 +154,11 @@ Level levelFromSignal(const CarKnowledge& car, const Question& question)
 }
 
 // A one-sided reading says less than the log where the log agrees with it.
-bool agrees(const Level& log, const Level& reading, const RateTable& table)
+bool agrees(const Level& log, const Level& reading, const RateModel& rates)
 {
     Volume left = log.usable.mean;
     for (const auto& [mode, distance] : log.driven)
-        left -= table.basis.rates[table.indexOf(mode)] * distance;
+        left -= rates.mean[rates.indexOf(mode).value_or(rates.modes.size() - 1)] * distance;
     return reading.bound == LevelBound::atMost ? left <= *reading.boundAt
                                                : left >= *reading.boundAt;
 }
@@ -209,25 +208,25 @@ Distance total(const Mix& mix)
     return sum;
 }
 
-Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
-                        const RateTable& table, std::vector<Sentence>& warnings)
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                        const RateModel& rates, std::vector<Sentence>& warnings)
 {
     if (question.usable)
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
-        return levelFromLog(car, question, rates);
+        return levelFromLog(car, question, learnt);
     if (const auto fault = car.gauge.faultOf(readingOf(question), car.vehicle().sender)) {
         warnings.push_back(
             Sentence::of("%1; the distance is from the log alone", faultText(*fault)));
-        return levelFromLog(car, question, rates);
+        return levelFromLog(car, question, learnt);
     }
     if (const auto sound = checkSignals(car, question); !sound)
         return fail(sound.error());
     const Level reading = levelFromSignal(car, question);
     if (reading.bound == LevelBound::exact)
         return reading;
-    Result<Level> log = levelFromLog(car, question, rates);
-    if (log && agrees(*log, reading, table)) {
+    Result<Level> log = levelFromLog(car, question, learnt);
+    if (log && agrees(*log, reading, rates)) {
         log->bound = reading.bound;
         log->boundAt = reading.boundAt;
         warnings.push_back(Sentence::of(

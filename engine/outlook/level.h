@@ -5,12 +5,11 @@
 #pragma once
 
 #include "engine/outlook/outlook.h"
-#include "engine/outlook/rate_table.h"
 
 namespace undermark {
 
-// Before the range law: litres at the start of `driven`, and the road driven since, by
-// mode (usual mix: empty name).
+// Litres when the level was last known, and the road driven since, by mode (usual mix:
+// empty name).
 struct Level {
     LevelSource source = LevelSource::given;
     LevelBound bound = LevelBound::exact;
@@ -27,7 +26,7 @@ Distance total(const Mix& mix);
 // Litres given come before a reading, a reading before the log. A reading that the
 // circuit cannot give is said in `warnings` and the log answers; so it does where the
 // float rests on its stop and the log agrees. Errors: badInput where neither says.
-Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& rates,
-                        const RateTable& table, std::vector<Sentence>& warnings);
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                        const RateModel& rates, std::vector<Sentence>& warnings);
 
 } // namespace undermark

@@ -6,7 +6,7 @@
 
 #include "engine/base/sentence.h"
 #include "engine/outlook/car_knowledge.h"
-#include "engine/range/range_law.h"
+#include "engine/outlook/joint_law.h"
 
 #include <optional>
 #include <string>
@@ -38,6 +38,7 @@ struct Outlook {
     std::optional<Distance> sinceFill;        // driven since the last full fill, as far as known
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off
+    JointLaw law;                             // what all of the above are read off
     std::vector<Sentence> warnings;
     Sentence why; // one line: what the answer rests on
 };
@@ -47,5 +48,9 @@ struct Outlook {
 // second signal is missing or not wanted.
 // A reading that the circuit cannot give is a warning, and the log answers.
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question);
+
+// Distances from the zero mark to dry in a mode (empty: the usual mix): the same law with
+// the hidden reserve as all that is left. Errors: notFound for an unknown mode.
+Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode);
 
 } // namespace undermark

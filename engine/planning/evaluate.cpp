@@ -47,7 +47,8 @@ private:
         const auto at = static_cast<std::size_t>(i);
         Passage passage;
         passage.point = at;
-        const double sd = m_problem.uncertain ? std::sqrt(m_problem.variance(m_since, i)) : 0.0;
+        const LevelSpread spread = m_problem.uncertain ? m_problem.spread(m_since, i) : LevelSpread{};
+        const double sd = std::sqrt(varianceOf(spread, m_problem.worlds));
         if (i > 0) {
             const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
             const double km = m_problem.at[at] - m_problem.at[at - 1];
@@ -55,9 +56,11 @@ private:
                 m_plan.litreKm += (m_level - used / 2) * km;
             m_level -= used;
             passage.used = litres(used);
-            passage.belowFloor = arrivalRisk(m_level, sd, m_problem.floor);
-            passage.dry = arrivalRisk(m_level, sd, 0.0);
-            const double margin = m_level - m_problem.leastAt(i) - m_problem.z * sd;
+            passage.belowFloor =
+                riskBelow(m_level - m_problem.floorAt(i), spread, m_problem.worlds);
+            passage.dry = riskBelow(m_level - m_problem.dryAt(i), spread, m_problem.worlds);
+            const double margin =
+                m_level - m_problem.leastAt(i) - m_problem.room(m_problem.allowed, spread);
             passage.margin = litres(margin);
             const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
@@ -130,7 +133,7 @@ private:
         const double length = (points[to].at - points[from].at).km();
         const double used = m_problem.fuelTo[to] - m_problem.fuelTo[from];
         const double spread =
-            m_problem.z * std::sqrt(m_problem.variance(since, static_cast<int>(to)));
+            m_problem.room(m_problem.allowed, m_problem.spread(since, static_cast<int>(to)));
         const double spare = m_plan.passages[from].leave.litres() - m_request.tank.floor.litres();
         const double perKm = length > 0 ? (used + spread) / length : 0.0;
         if (perKm <= 0 || spare >= 2 * length * perKm)
@@ -145,6 +148,18 @@ private:
     int m_since = kStart;
 };
 
+// Of the level after a part of a section: what the rates leave open is a quadratic in it.
+LevelSpread inside(const Problem& problem, int since, int section, double part)
+{
+    const LevelSpread a = problem.spread(since, section);
+    const LevelSpread b = problem.spread(since, section + 1);
+    const double own = problem.spread(section, section + 1).residual;
+    const double common = b.residual - a.residual - own;
+    return {a.own + part * (b.own - a.own),
+            std::max(a.residual + part * common + part * part * own, 0.0),
+            a.burnt + part * (b.burnt - a.burnt)};
+}
+
 // How many km of a section a level lasts to the floor, at the confidence.
 double kmInto(const Problem& problem, const PlanRequest& request, int since, double supply,
               int section)
@@ -152,23 +167,15 @@ double kmInto(const Problem& problem, const PlanRequest& request, int since, dou
     const auto at = static_cast<std::size_t>(section);
     const auto& points = request.route.points;
     const double length = (points[at + 1].at - points[at].at).km();
-    const double floor = request.tank.floor.litres();
+    const double limit = problem.floorAt(section + 1);
     double lowest = 0.0;
     double highest = 1.0;
     for (int i = 0; i < 60; ++i) {
         const double part = (lowest + highest) / 2;
         const double fuel =
             problem.fuelTo[at] + part * (problem.fuelTo[at + 1] - problem.fuelTo[at]);
-        // Inside a section the variance is a quadratic in the part driven.
-        const double a = problem.variance(since, section);
-        const double b = problem.variance(since, section + 1);
-        const double noise = problem.noisePerKm * length;
-        const double common = std::max(b - a - noise, 0.0);
-        const double own =
-            std::max(problem.variance(section, section + 1) - problem.fullVariance - noise, 0.0);
-        const double variance = a + part * noise + part * part * own + part * (common - own);
         const double least =
-            fuel + floor + (problem.uncertain ? problem.z * std::sqrt(variance) : 0.0);
+            fuel + limit + problem.room(problem.allowed, inside(problem, since, section, part));
         (least <= supply ? lowest : highest) = part;
     }
     return lowest * length;

@@ -30,14 +30,6 @@ bool sellsFuel(const Rules& rules, const RoutePoint& point)
     return point.fuel == FuelSource::zone || (point.fuel == FuelSource::pump && !rules.zonesOnly);
 }
 
-RateModel RateModel::single(Estimate<Consumption> rate, double legNoiseSd)
-{
-    const double sd = rate.sd.litresPerKm();
-    RateModel model;
-    model.mean = {rate.mean};
-    model.covariance = {sd * sd};
-    model.legNoiseSd = legNoiseSd;
-    return model;
 }
 
 Result<Plan> plan(const PlanRequest& request)

@@ -2,12 +2,13 @@
 //
 // Where to stop for fuel, how much to take on, and what the risk is.
 //
-// The rule: on arrival at every point, P(usable fuel >= floor) >= confidence.
-// The level's uncertainty on arrival is
+// The rule: on arrival at every point, P(usable fuel >= floor) >= confidence, by the one
+// law of level and rates (engine/range/level_spread.h): in a world of the rates the level
+// is normal, with
 //     sd^2 = sd0^2 + x' C x + n,
 // sd0 that of the last known level (the start, or the last full fill), x the km
-// driven since then in each mode, C the covariance of the modes' rates (so a
-// common error adds linearly over the run), n the sum of the legs' own noise
+// driven since then in each mode (before the route as well), C the covariance of the
+// modes' rates (so a common error adds linearly over the run), n the noise of the road
 // (in quadrature). Only a full fill makes the level known again; litres poured
 // are counted exactly. Levels are means; a partial fill keeps the run going.
 //
@@ -16,6 +17,7 @@
 #pragma once
 
 #include "engine/planning/route.h"
+#include "engine/range/rate_model.h"
 
 #include <optional>
 #include <string>
@@ -25,22 +27,16 @@ namespace undermark {
 
 struct Tank {
     Volume capacity;                // usable litres at the first click, > 0
-    Estimate<Volume> start;         // usable litres now; mean from 0 to capacity
+    // Usable litres now, the mean from 0 to capacity. The level was known, as well as `sd`
+    // says, before the road of `driven`: what that took, and what the road ahead will
+    // take, share the rates' errors.
+    Estimate<Volume> start;
+    std::vector<RouteLeg> driven;   // by the rates' modes; empty: the level is known now
     Volume floor;                   // never below this on arrival
     Volume end;                     // wanted at the finish (the larger of it and floor counts)
     Volume fullSd;                  // of the level after a full fill
+    std::vector<Volume> surge;      // by the rates' modes: unusable in it; empty: nothing
     std::optional<Volume> zeroMark; // usable litres at the gauge's zero: for pictures only
-};
-
-// Consumption by mode, as one jointly normal vector.
-struct RateModel {
-    std::vector<std::string> modes; // empty: mean[0] holds for every mode
-    std::vector<Consumption> mean;  // > 0, one per mode
-    std::vector<double> covariance; // (L/km)^2, row by row, modes x modes
-    double legNoiseSd = 0.0;        // L per square root of km
-    FlowRate idling;                // L/h, for idle minutes at controls
-
-    static RateModel single(Estimate<Consumption> rate, double legNoiseSd = 0.0);
 };
 
 enum class Aim {
@@ -147,8 +143,7 @@ struct Plan {
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
     // No plan is better by more than this, in the aim's unit (money, stops, minutes,
-    // litre-km). 0: the plan is optimal, with a tripConfidence to a millionth. Above 0 only
-    // with a tripConfidence for which too much would have to be looked at.
+    // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence.
     double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;

@@ -9,47 +9,55 @@ namespace undermark {
 
 namespace {
 
-// Where the level was last known before one leaves `leg.from`, and what is
-// counted as aboard there: everything poured in since included.
+// What is aboard on leaving `leg.from`, as if nothing were used since the level was last
+// known: all that was poured in since is counted, and the road since is told beside it.
 struct LastKnown {
-    std::size_t point = 0;
     Estimate<Volume> fuel;
+    std::vector<RouteLeg> driven;
 };
+
+RouteLeg sectionFrom(const PlanRequest& request, std::size_t point)
+{
+    const auto& points = request.route.points;
+    return {points[point + 1].at - points[point].at,
+            *request.rates.indexOf(points[point].mode)};
+}
 
 LastKnown lastKnown(const PlanRequest& request, const Plan& plan, const Gap& leg)
 {
-    LastKnown known{0, request.tank.start};
+    LastKnown known{request.tank.start, request.tank.driven};
+    std::size_t since = 0;
     for (const PlannedStop& stop : plan.stops) {
-        if (stop.point > leg.from)
-            break;
-        const Passage& passage = plan.passages[stop.point];
-        if (stop.known)
-            known = {stop.point, {passage.leave, request.tank.fullSd}};
-        else
-            known.fuel.mean += passage.leave - passage.arrive.mean;
+        if (stop.point > leg.from || !stop.known)
+            continue;
+        since = stop.point;
+        known = {{Volume(), request.tank.fullSd}, {}};
     }
+    for (std::size_t i = since; i < leg.from; ++i)
+        known.driven.push_back(sectionFrom(request, i));
+    known.fuel.mean = plan.passages[leg.from].leave + request.rates.burntOver(known.driven);
     return known;
 }
 
 // The law of the fuel aboard on leaving `leg.from`, down to `limit`.
 RangeLaw lawOf(const PlanRequest& request, const Plan& plan, const Gap& leg, Volume limit)
 {
-    const auto& points = request.route.points;
-    const LastKnown known = lastKnown(request, plan, leg);
+    LastKnown known = lastKnown(request, plan, leg);
     RangeBasis basis;
+    basis.rates = request.rates;
+    basis.driven = std::move(known.driven);
     basis.fuel = {known.fuel.mean - limit, known.fuel.sd};
-    basis.rates = request.rates.mean;
-    basis.rateCovariance = request.rates.covariance;
-    basis.routeVarianceL2PerKm = request.rates.legNoiseSd * request.rates.legNoiseSd;
-    for (std::size_t i = known.point; i + 1 < points.size(); ++i) {
-        const RouteLeg road{points[i + 1].at - points[i].at, *planning::modeOf(request.rates, points[i])};
-        basis.legs.push_back(road);
-        if (i < leg.to) // what idling burnt
-            basis.fuel.mean -= plan.passages[i + 1].used - basis.rates[road.mode] * road.length;
+    for (std::size_t i = leg.from; i + 1 < request.route.points.size(); ++i) {
+        basis.legs.push_back(sectionFrom(request, i));
+        if (i < leg.to) // what idling burns
+            basis.fuel.mean -=
+                plan.passages[i + 1].used - request.rates.burntOver({&basis.legs.back(), 1});
     }
-    const Result<RangeLaw> law = RangeLaw::make(std::move(basis));
+    if (limit == Volume())
+        basis.surge = request.tank.surge;
+    Result<RangeLaw> law = RangeLaw::make(std::move(basis));
     assert(law); // the planner has accepted these numbers
-    return law->after(points[leg.from].at - points[known.point].at);
+    return std::move(*law);
 }
 
 } // namespace

@@ -32,22 +32,19 @@ Result<void> checkTank(const Tank& tank)
     return {};
 }
 
-Result<void> checkRates(const RateModel& rates)
+// What is told by mode fits the rates.
+Result<void> checkByMode(const Tank& tank, const RateModel& rates)
 {
-    const std::size_t modes = std::max<std::size_t>(rates.modes.size(), 1);
-    if (rates.mean.size() != modes || rates.covariance.size() != modes * modes)
-        return failInput(Sentence::of("every mode needs one rate and its covariances"));
-    for (const Consumption rate : rates.mean) {
-        if (!(isFinite(rate) && rate > Consumption()))
-            return failInput(Sentence::of("a rate must be above 0"),
-                             Sentence::of("L/100 km above 0"));
+    const std::size_t modes = rates.mean.size();
+    for (const RouteLeg& leg : tank.driven) {
+        if (leg.mode >= modes || !isOneOf(leg.length.km(), 0, 1e6))
+            return failInput(Sentence::of(
+                "the road since the level was known must have a rate and km of 0 or more"));
     }
-    for (std::size_t i = 0; i < modes; ++i) {
-        if (!(rates.covariance[i * modes + i] >= 0))
-            return failInput(Sentence::of("the variance of a rate must be 0 or more"));
+    for (const Volume litres : tank.surge) {
+        if (tank.surge.size() != modes || !isOneOf(litres.litres(), 0, 1e6))
+            return failInput(Sentence::of("what surge makes unusable must be 0 or more, by mode"));
     }
-    if (!isOneOf(rates.legNoiseSd, 0, 1e6) || !(rates.idling >= FlowRate()))
-        return failInput(Sentence::of("leg noise and idling rate must be 0 or more"));
     return {};
 }
 
@@ -60,6 +57,8 @@ Result<void> checkRequest(const PlanRequest& request)
     if (auto sound = checkTank(request.tank); !sound)
         return sound;
     if (auto sound = checkRates(request.rates); !sound)
+        return sound;
+    if (auto sound = checkByMode(request.tank, request.rates); !sound)
         return sound;
     const double trip = request.tripConfidence.value_or(request.confidence).value();
     if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&

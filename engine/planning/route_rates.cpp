@@ -21,43 +21,43 @@ Error noRate(const RateModel& rates, const RoutePoint& point)
 
 } // namespace
 
-std::optional<std::size_t> modeOf(const RateModel& rates, const RoutePoint& point)
-{
-    if (rates.modes.empty())
-        return 0;
-    const auto found = std::ranges::find(rates.modes, point.mode);
-    if (found == rates.modes.end())
-        return std::nullopt;
-    return static_cast<std::size_t>(found - rates.modes.begin());
-}
-
-Result<RateModel> ratesOnRoute(const PlanRequest& request)
+Result<RouteRates> ratesOnRoute(const PlanRequest& request)
 {
     const RateModel& all = request.rates;
-    if (all.modes.empty())
-        return all;
+    const Tank& tank = request.tank;
+    const std::size_t count = all.mean.size();
+    std::vector<double> kmPast(count, 0.0);
+    std::vector<bool> driven(count, false);
+    for (const RouteLeg& leg : tank.driven) {
+        kmPast[leg.mode] += leg.length.km();
+        driven[leg.mode] = true;
+    }
     const auto& points = request.route.points;
-    std::vector<bool> driven(all.modes.size(), false);
     for (std::size_t i = 0; i + 1 < points.size(); ++i) {
-        const auto mode = modeOf(all, points[i]);
+        const auto mode = all.indexOf(points[i].mode);
         if (!mode)
             return fail(noRate(all, points[i]));
         driven[*mode] = true;
     }
-    RateModel rates;
-    rates.legNoiseSd = all.legNoiseSd;
-    rates.idling = all.idling;
-    for (std::size_t a = 0; a < driven.size(); ++a) {
+    RouteRates route;
+    route.rates.worlds = all.worlds;
+    route.rates.legNoiseSd = all.legNoiseSd;
+    route.rates.idling = all.idling;
+    for (std::size_t a = 0; a < count; ++a) {
         if (!driven[a])
             continue;
-        rates.modes.push_back(all.modes[a]);
-        rates.mean.push_back(all.mean[a]);
-        for (std::size_t b = 0; b < driven.size(); ++b) {
+        if (!all.modes.empty())
+            route.rates.modes.push_back(all.modes[a]);
+        route.rates.mean.push_back(all.mean[a]);
+        route.kmPast.push_back(kmPast[a]);
+        if (!tank.surge.empty())
+            route.surge.push_back(tank.surge[a].litres());
+        for (std::size_t b = 0; b < count; ++b) {
             if (driven[b])
-                rates.covariance.push_back(all.covariance[a * driven.size() + b]);
+                route.rates.covariance.push_back(all.covariance[a * count + b]);
         }
     }
-    return rates;
+    return route;
 }
 
 } // namespace undermark::planning

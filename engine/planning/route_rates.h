@@ -5,13 +5,15 @@
 
 namespace undermark::planning {
 
-// Which of the rates' modes a point drives on in; 0 where one rate is for all.
-// Nothing for a mode that is not among them.
-std::optional<std::size_t> modeOf(const RateModel& rates, const RoutePoint& point);
+// The rates of the modes that the route is driven in, or was driven in since the level was
+// last known; the others left out: fewer modes make every variance quicker.
+struct RouteRates {
+    RateModel rates;
+    std::vector<double> kmPast; // by these modes, before the route
+    std::vector<double> surge;  // L by these modes; empty: none
+};
 
-// The rates of the modes that the route is driven in, the others left out: fewer
-// modes make every variance quicker, and with one left the risk is exact.
 // notFound for a mode without a rate. O(points x modes).
-Result<RateModel> ratesOnRoute(const PlanRequest& request);
+Result<RouteRates> ratesOnRoute(const PlanRequest& request);
 
 } // namespace undermark::planning

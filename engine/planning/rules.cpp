@@ -66,14 +66,16 @@ std::vector<Way> waysBetweenChances(const PlanRequest& request, const Problem& p
 RuleFinding fullTank(const PlanRequest& request, const Problem& problem)
 {
     const double way = request.rules.autonomy->km() * (1 + request.rules.autonomySafety);
-    const RateModel rates = *ratesOnRoute(request); // the problem was made of it
+    const RouteRates route = *ratesOnRoute(request); // the problem was made of it
+    const RateModel& rates = route.rates;
     double needed = 0.0;
     for (std::size_t m = 0; m < rates.mean.size(); ++m) {
-        const double variance = problem.fullVariance +
-                                way * way * rates.covariance[m * rates.mean.size() + m] +
-                                way * rates.legNoiseSd * rates.legNoiseSd;
-        needed =
-            std::max(needed, rates.mean[m].litresPerKm() * way + problem.z * std::sqrt(variance));
+        const std::vector<RouteLeg> road{{Distance::fromKm(way), m}};
+        const double used = rates.burntOver(road).litres();
+        const LevelSpread spread = rates.spreadAfter(request.tank.fullSd, road);
+        const double surge = route.surge.empty() ? 0.0 : route.surge[m];
+        needed = std::max(needed, used + problem.room(problem.allowed, spread) +
+                                      std::max(surge - problem.floor, 0.0));
     }
     const double there = problem.capacity - request.tank.floor.litres();
     RuleFinding finding{Sentence::of("autonomy: a full tank"), needed <= there + 1e-9, {}, {}, {}};

@@ -1,18 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // How far the fuel goes, as a probability. With fuel V ~ N(v, sv^2) above a
-// limit (the zero mark, or dry), consumption c and route noise of variance
-// tau^2 per km,
+// limit (the zero mark, or dry), consumption c ~ N(mc, sc^2) and route noise of
+// variance tau^2 per km,
 //
 //     P(D <= d) = P(V <= c d + noise)
-//               = Phi((c d - v) / sqrt(sv^2 + d^2 sc^2 + tau^2 d)),
+//               = Phi((mc d - v) / sqrt(sv^2 + d^2 sc^2 + tau^2 d)).
 //
-// the normal law of design 4.5. It is not mean/mean with added variances: a
-// rate's error grows with the distance. A Student-t rate is the same law
-// averaged over the t's random precision; that integrand is smooth however
-// sharp the law is, so the trapezoidal rule over the logarithm of the precision
-// meets 1e-8 with about 60 points. Along a route of modes, c d is the sum over
-// the legs, with the covariance of the modes' rates.
+// It is not mean/mean with added variances: a rate's error grows with the distance.
+// Along a route of modes, c d is the sum over the legs, with the covariance of the
+// modes' rates; over several worlds (rate_model.h) it is the weighted sum.
+//
+// Where the level was known some road ago, v is what was there then, and that road's use
+// is taken off with the same rates: x' c d runs over the road behind and the road ahead, so
+// that both share the rates' error. This is one law of (level now, rates), and wider
+// than a level that were independent of the rates.
 //
 //     const auto law = RangeLaw::make(fuel, rate);
 //     if (law) show(law->madeWith(Probability::of(0.99)));
@@ -28,40 +30,29 @@
 //    errs to the safe side by less than that product of two small numbers;
 //  * p99 <= p90 <= p50 <= p10, all within 0 and kFarthest.
 //
-// Simplifications: fuel and rate are independent of each other; route noise is
-// normal. Fixed uncertainty at the end (crossing, reading) belongs in fuel.sd.
+// Simplifications: the fuel, when it was known, and the rates are independent of each
+// other; route noise is normal. Fixed uncertainty at the end (crossing, reading) belongs
+// in fuel.sd.
 #pragma once
 
-#include "engine/base/error.h"
-#include "engine/base/quantity.h"
+#include "engine/range/rate_model.h"
 
-#include <optional>
 #include <vector>
 
 namespace undermark {
 
-// A piece of road in one mode; `mode` indexes RangeBasis::rates.
-struct RouteLeg {
-    Distance length;        // >= 0
-    std::size_t mode = 0;
-};
-
 struct RangeBasis {
-    // Litres above the limit; the mean may be negative (the limit is passed).
+    // Litres above the limit when the level was last known; the mean may be negative
+    // (the limit is passed).
     Estimate<Volume> fuel;
-    // Mean rate of each mode, > 0; at least one.
-    std::vector<Consumption> rates;
-    // Covariance of the rates, (L/km)^2, row-major, rates.size() squared. It is
-    // the predictive one (posterior and drift), not the error of the mean.
-    std::vector<double> rateCovariance;
-    // Student-t with this many degrees of freedom, > 2; normal when absent. The
-    // covariance is the t's own (not its scale matrix); one random precision is
-    // common to all modes, as in a regression with one unknown noise.
-    std::optional<double> degreesOfFreedom;
-    // Noise that grows like the square root of the distance: tau^2, L^2/km.
-    double routeVarianceL2PerKm = 0.0;
+    RateModel rates;
+    // The road since then: it used fuel, and its share of the rates' error is known.
+    std::vector<RouteLeg> driven = {};
     // The road ahead; after the last leg its mode continues. Empty: mode 0.
-    std::vector<RouteLeg> legs;
+    std::vector<RouteLeg> legs = {};
+    // By mode, what more than the limit must be there while driving in it (what surge
+    // keeps from the pump); empty: nothing.
+    std::vector<Volume> surge = {};
 };
 
 class RangeLaw {
@@ -69,26 +60,18 @@ public:
     // Distances are not sought beyond this.
     static constexpr Distance kFarthest = Distance::fromKm(1e6);
 
-    // badInput where a number is not finite, a rate is not above 0, a spread is
-    // negative, the matrix has another size or a mode is not in it.
+    // badInput as checkRates, and where the fuel is not finite, a spread is negative, or a
+    // leg has no known mode.
     static Result<RangeLaw> make(RangeBasis basis);
 
     // One mode for ever.
-    static Result<RangeLaw> make(Estimate<Volume> fuel, Estimate<Consumption> rate,
-                                 std::optional<double> degreesOfFreedom = std::nullopt,
-                                 double routeVarianceL2PerKm = 0.0);
+    static Result<RangeLaw> make(Estimate<Volume> fuel, Estimate<Consumption> rate);
 
     // The same road and rates with other fuel: from zero to dry, or past zero.
     RangeLaw withFuel(Estimate<Volume> fuel) const;
 
-    // The same law seen from `driven` >= 0 down its road: distances count from
-    // there, fuel() stays that of the start. What was burnt on the way and what
-    // will be share the rates' common error, so this is wider than a new law from
-    // an independent level would be.
-    RangeLaw after(Distance driven) const;
-
-    // Probability that the limit is reached within `d` >= 0. Under 1 us for the
-    // normal, a few for the t.
+    // Probability that the limit is reached within `d` >= 0. Under 1 us for one
+    // world, a few for ten.
     Probability dryBefore(Distance d) const;
 
     // Largest distance made with probability `p`, 0 < p < 1; 0 where not even
@@ -102,21 +85,27 @@ public:
     const Estimate<Volume>& fuel() const { return m_fuel; }
 
 private:
-    // Consumption along one leg, t km after its start: mean use + rate t, and
-    // variance constant + linear t + square t^2 (without route noise).
+    // Consumption along one leg at the mean rates, t km after its start: use + rate t, and
+    // x'Sx = constant + linear t + square t^2.
     struct Segment {
-        double startKm = 0.0;
-        double useL = 0.0;
+        double startKm = 0.0;    // from here
+        double noiseKm = 0.0;    // at its start, since the level was known
+        double useL = 0.0;       // since then
         double rateLPerKm = 0.0;
+        double surgeL = 0.0;
         double constantL2 = 0.0;
         double linearL2PerKm = 0.0;
         double squareL2PerKm2 = 0.0;
     };
-    // One normal law of the mixture: its weight, what it multiplies the rate
-    // variance with, and the highest argument of Phi before each segment.
-    struct Component {
-        double weight = 1.0;
-        double stretch = 1.0;
+    // A segment in one world: missing a + b t, of variance p + q t + r t^2.
+    struct Course {
+        double a, b, p, q, r;
+        double argument(double t) const;
+        double peakWithin(double t) const;
+    };
+    // One normal law of the mixture, and the highest argument of Phi before each segment.
+    struct World {
+        RateWorld factor;
         std::vector<double> peakBefore;
     };
 
@@ -124,15 +113,13 @@ private:
     static std::vector<Segment> segmentsOf(const RangeBasis& basis);
     double positive(const Segment& segment) const;   // P(rate > 0)
     void findPeaks();
-    double argument(const Segment& segment, double stretch, double t) const;
-    double peakWithin(const Segment& segment, double stretch, double t) const;
+    Course courseOf(const Segment& segment, const RateWorld& factor) const;
 
     Estimate<Volume> m_fuel;
     double m_routeVarianceL2PerKm = 0.0;
-    Distance m_driven;
     double m_positive = 1.0;   // P(rate > 0), of the mode where it is least
     std::vector<Segment> m_segments;
-    std::vector<Component> m_components;
+    std::vector<World> m_worlds;
 };
 
 // The four distances shown everywhere; pNN is made with probability NN/100.

@@ -298,9 +298,4 @@ Volume HiddenReserve::reserveSdAfter(const Row& row, double sdL) const
     return litres(0.0, project(mean, covariance, kReserveRow).variance).sd;
 }
 
-Distances pastZero(const HiddenReserve& reserve, const RangeLaw& law, Volume surgeMargin)
-{
-    return distances(law.withFuel(reserve.usableAt({}, surgeMargin)));
-}
-
 } // namespace undermark

@@ -162,7 +162,4 @@ struct ProofOutcome {
     std::optional<Estimate<Consumption>> rate;
 };
 
-// Distances from the zero mark to dry, in the law's modes; its fuel is replaced.
-Distances pastZero(const HiddenReserve& reserve, const RangeLaw& law, Volume surgeMargin = {});
-
 } // namespace undermark

@@ -18,7 +18,7 @@ class Exhaustive {
 public:
     explicit Exhaustive(const planning::Problem& problem)
         : m_problem(problem), m_kinds(static_cast<std::size_t>(problem.points - 1), 0),
-          m_z(static_cast<std::size_t>(problem.points), problem.z)
+          m_allowed(static_cast<std::size_t>(problem.points), problem.allowed)
     {
     }
     virtual ~Exhaustive() = default;
@@ -45,7 +45,7 @@ protected:
             m_best = std::min(m_best.value_or(found->objective), found->objective);
     }
 
-    // The least objective for m_kinds, with the quantile m_z[i] on arrival at i.
+    // The least objective for m_kinds, with the risk m_allowed[i] on arrival at i.
     std::optional<Found> cheapest()
     {
         const int n = static_cast<int>(m_kinds.size());
@@ -71,7 +71,7 @@ protected:
 
     const planning::Problem& m_problem;
     std::vector<int> m_kinds;
-    std::vector<double> m_z;
+    std::vector<AllowedRisk> m_allowed;
 
 private:
     void tryFrom(std::size_t i)
@@ -111,7 +111,7 @@ private:
             m_since = i;
         setSum(lp, 3 * i + 2, i);
         const double enough = m_problem.fuelTo[at + 1] + m_problem.leastAt(i + 1) +
-                              m_z[at + 1] * std::sqrt(m_problem.variance(m_since, i + 1));
+                              m_problem.room(m_allowed[at + 1], m_problem.spread(m_since, i + 1));
         glp_set_row_bnds(lp, 3 * i + 2, GLP_LO, enough - m_problem.start, 0);
     }
 

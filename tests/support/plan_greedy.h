@@ -42,7 +42,7 @@ public:
             if (i == 0)
                 need += m_owed;
             if (i + 1 == last)
-                need += m_problem.atFinish - m_problem.floor;
+                need += m_problem.leastAt(last) - m_problem.floor;
             if (!burn(need))
                 return std::nullopt;
         }

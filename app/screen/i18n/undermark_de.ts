@@ -3144,28 +3144,24 @@
         <translation>jede Füllung um %1 kürzer</translation>
     </message>
     <message>
+        <source>the road since the level was known must have a rate and km of 0 or more</source>
+        <translation>die Strecke, seit der Füllstand bekannt war, braucht einen Verbrauch und km ab 0</translation>
+    </message>
+    <message>
+        <source>what surge makes unusable must be 0 or more, by mode</source>
+        <translation>was Schwappen unbrauchbar macht, muss je Fahrweise 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>surge must be told of every mode or of none</source>
+        <translation>Schwappen muss für jede Fahrweise angegeben sein oder für keine</translation>
+    </message>
+    <message>
+        <source>the weights of what the rates may be must sum to 1</source>
+        <translation>die Gewichte der möglichen Verbräuche müssen zusammen 1 ergeben</translation>
+    </message>
+    <message>
         <source>the fuel above the limit must be finite, its spread 0 or more</source>
         <translation>der Kraftstoff über der Grenze muss endlich sein, seine Streuung 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>the rates&apos; covariance does not match the number of rates</source>
-        <translation>die Kovarianz der Verbräuche passt nicht zu ihrer Anzahl</translation>
-    </message>
-    <message>
-        <source>consumption must be above 0</source>
-        <translation>der Verbrauch muss über 0 liegen</translation>
-    </message>
-    <message>
-        <source>the rates&apos; covariance is not a covariance</source>
-        <translation>die Kovarianz der Verbräuche ist keine Kovarianz</translation>
-    </message>
-    <message>
-        <source>the route noise must be 0 or more</source>
-        <translation>die Streuung der Strecke muss 0 oder mehr sein</translation>
-    </message>
-    <message>
-        <source>a spread needs more than 2 degrees of freedom</source>
-        <translation>eine Streuung braucht mehr als 2 Freiheitsgrade</translation>
     </message>
     <message>
         <source>a leg must have a known mode and a length of 0 or more</source>

@@ -3144,28 +3144,24 @@
         <translation>chaque plein plus court de %1</translation>
     </message>
     <message>
+        <source>the road since the level was known must have a rate and km of 0 or more</source>
+        <translation>la route depuis que le niveau était connu demande une consommation et des km de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>what surge makes unusable must be 0 or more, by mode</source>
+        <translation>ce que le ballottement rend inutilisable doit être de 0 ou plus, par type de conduite</translation>
+    </message>
+    <message>
+        <source>surge must be told of every mode or of none</source>
+        <translation>le ballottement doit être donné pour tous les types de conduite ou pour aucun</translation>
+    </message>
+    <message>
+        <source>the weights of what the rates may be must sum to 1</source>
+        <translation>les poids des consommations possibles doivent faire 1 ensemble</translation>
+    </message>
+    <message>
         <source>the fuel above the limit must be finite, its spread 0 or more</source>
         <translation>le carburant au-dessus de la limite doit être fini, sa dispersion de 0 ou plus</translation>
-    </message>
-    <message>
-        <source>the rates&apos; covariance does not match the number of rates</source>
-        <translation>la covariance des consommations ne va pas avec leur nombre</translation>
-    </message>
-    <message>
-        <source>consumption must be above 0</source>
-        <translation>la consommation doit dépasser 0</translation>
-    </message>
-    <message>
-        <source>the rates&apos; covariance is not a covariance</source>
-        <translation>la covariance des consommations n’est pas une covariance</translation>
-    </message>
-    <message>
-        <source>the route noise must be 0 or more</source>
-        <translation>la dispersion de la route doit être de 0 ou plus</translation>
-    </message>
-    <message>
-        <source>a spread needs more than 2 degrees of freedom</source>
-        <translation>une dispersion demande plus de 2 degrés de liberté</translation>
     </message>
     <message>
         <source>a leg must have a known mode and a length of 0 or more</source>

@@ -4,7 +4,7 @@
 #include "app/screen/base/sentence_text.h"
 #include "app/screen/logbook/log_lines.h"
 #include "app/screen/tank/tank_picture.h"
-#include "engine/outlook/past_zero.h"
+#include "engine/outlook/outlook.h"
 #include "engine/tables/gauge_table_csv.h"
 #include "engine/tank/next_proof.h"
 

@@ -17,7 +17,7 @@ constexpr double kSmooth = 0.7;   // c; a turn as wide as this needs no panels o
 
 } // namespace
 
-TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
+TripLaw::TripLaw(std::vector<ArrivalLevel> levels)
     : m_levels(std::move(levels))
 {
     for (std::size_t i = 0; i < m_levels.size();) {
@@ -26,7 +26,7 @@ TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
         for (; i < m_levels.size() && m_levels[i].run == m_levels[first].run; ++i)
             variances.push_back(m_levels[i].variance);
         m_runs.push_back(
-            {first, RunRisk(variances, rounding), std::vector<double>(variances.size()), {}, 0.0});
+            {first, RunRisk(variances), std::vector<double>(variances.size())});
     }
     for (const ArrivalLevel& level : m_levels)
         m_sd.push_back(std::sqrt(level.variance));
@@ -34,110 +34,68 @@ TripLaw::TripLaw(std::vector<ArrivalLevel> levels, RunRisk::Rounding rounding)
     m_nodes = errorNodes(m_levels);
 }
 
-double TripLaw::below(double limit, std::vector<double>* slope)
+double TripLaw::risk()
 {
-    const double most = sumOfRisks(limit, slope);
+    const double most = sumOfRisks();
     if (most < kSmall)
         return most;
-    if (slope)
-        slope->assign(m_levels.size(), 0.0);
     double risk = 0.0;
     for (const ErrorNode& node : m_nodes) {
         for (std::size_t i = 0; i < m_levels.size(); ++i) {
-            m_room[i] = m_levels[i].mean - limit;
+            m_room[i] = m_levels[i].room;
             for (std::size_t e = 0; e < node.c.size(); ++e)
                 m_room[i] -= m_levels[i].common[e + 1] * node.c[e];
         }
-        risk += overFirst(node.weight, slope);
+        risk += node.weight * overFirst();
     }
     return std::clamp(risk, 0.0, 1.0);
 }
 
-TripLaw TripLaw::rough() const
-{
-    std::vector<ArrivalLevel> levels = m_levels;
-    for (std::size_t i = 0; i < levels.size(); ++i) {
-        ArrivalLevel& level = levels[i];
-        const double first = level.first();
-        level.variance = std::pow(level.sd(), 2) - first * first;
-        if (i > 0 && levels[i - 1].run == level.run) // not falling
-            level.variance = std::max(level.variance, levels[i - 1].variance);
-        level.common = {first};
-    }
-    return TripLaw(std::move(levels), RunRisk::Rounding::roughly);
-}
-
-std::size_t TripLaw::work() const
-{
-    double work = 0.0;
-    for (const Run& run : m_runs) {
-        const auto arrivals = static_cast<double>(run.room.size());
-        work += arrivals * (arrivals > 1 ? 100 + 500 * std::sqrt(arrivals) : 100);
-    }
-    return static_cast<std::size_t>(work) * m_nodes.size();
-}
-
 // As if all were independent: of small risks the sum.
-double TripLaw::sumOfRisks(double limit, std::vector<double>* slope) const
+double TripLaw::sumOfRisks() const
 {
     double sum = 0.0;
-    if (slope)
-        slope->clear();
-    for (const ArrivalLevel& level : m_levels) {
-        const double sd = level.sd();
-        sum += arrivalRisk(level.mean, sd, limit);
-        if (slope)
-            slope->push_back(arrivalRiskSlope(level.mean, sd, limit));
-    }
+    for (const ArrivalLevel& level : m_levels)
+        sum += arrivalRisk(level.room, level.sd());
     return std::min(sum, 1.0);
 }
 
-// Times `weight`, and so is what is added to `slope`.
-double TripLaw::overFirst(double weight, std::vector<double>* slope)
+double TripLaw::overFirst()
 {
     using Rule = boost::math::quadrature::gauss<double, 10>;
     const std::vector<double> places = this->places();
     if (places.empty())
-        return weight * given(0.0, weight, slope);
+        return given(0.0);
     double risk = 0.0;
     for (std::size_t i = 0; i + 1 < places.size(); ++i) {
         const double half = (places[i + 1] - places[i]) / 2;
         for (std::size_t k = 0; k < Rule::abscissa().size(); ++k) {
             for (const double sign : {-1.0, 1.0}) {
                 const double c = places[i] + half + sign * half * Rule::abscissa()[k];
-                const double here = weight * half * Rule::weights()[k] * normalDensity(c);
-                risk += here * given(c, here, slope);
+                risk += half * Rule::weights()[k] * normalDensity(c) * given(c);
             }
         }
     }
     return risk;
 }
 
-// P(below the limit somewhere | c); its slope times `weight` is added to `slope`.
-double TripLaw::given(double first, double weight, std::vector<double>* slope)
+// P(below the limit somewhere | c).
+double TripLaw::given(double first)
 {
     double allWell = 1.0;
     for (Run& run : m_runs) {
         double most = 0.0; // what the risk may be
         for (std::size_t k = 0; k < run.room.size(); ++k) {
             run.room[k] = m_room[run.first + k] - m_levels[run.first + k].first() * first;
-            const double own = arrivalRisk(run.room[k], m_sd[run.first + k], 0.0);
+            const double own = arrivalRisk(run.room[k], m_sd[run.first + k]);
             if (own > 1 - kNoRisk)
                 return 1.0;
             most += own;
         }
-        run.risk = 0.0;
         if (most > kNoRisk)
-            run.risk = run.law.at(run.room, slope ? &run.slope : nullptr);
-        allWell *= 1.0 - run.risk;
+            allWell *= 1.0 - run.law.at(run.room);
         if (allWell <= 0)
             return 1.0;
-    }
-    for (const Run& run : m_runs) {
-        if (!slope || run.risk == 0)
-            continue;
-        for (std::size_t k = 0; k < run.room.size(); ++k)
-            (*slope)[run.first + k] += weight * allWell / (1.0 - run.risk) * run.slope[k];
     }
     return 1.0 - allWell;
 }
@@ -213,21 +171,11 @@ void TripLaw::addCorners(const Run& run, std::vector<Turn>& turns) const
     }
 }
 
-double quantileForRisk(double risk)
-{
-    return -normalQuantile(std::clamp(risk, 1e-280, 1.0 - 1e-15));
-}
-
-double arrivalRisk(double mean, double sd, double limit)
+double arrivalRisk(double room, double sd)
 {
     if (sd > 0)
-        return normalTail((mean - limit) / sd);
-    return mean < limit - 1e-9 ? 1.0 : 0.0;
-}
-
-double arrivalRiskSlope(double mean, double sd, double limit)
-{
-    return sd > 0 ? -normalDensity((mean - limit) / sd) / sd : 0.0;
+        return normalTail(room / sd);
+    return room < -1e-9 ? 1.0 : 0.0;
 }
 
 } // namespace undermark::planning

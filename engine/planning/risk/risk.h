@@ -12,7 +12,7 @@
 
 namespace undermark::planning {
 
-// P(level < limit at one of the arrivals or more). Fuel only falls between stops, so the
+// P(level below its limit at one of the arrivals or more). Fuel only falls between stops, so the
 // arrivals at stops and at the finish are all that is needed.
 //
 // Given c the runs are independent of each other, and each is exact (run_risk.h). The
@@ -22,37 +22,26 @@ namespace undermark::planning {
 // which is never too low.
 class TripLaw {
 public:
-    explicit TripLaw(std::vector<ArrivalLevel> levels,
-                     RunRisk::Rounding rounding = RunRisk::Rounding::up);
+    explicit TripLaw(std::vector<ArrivalLevel> levels);
 
-    void setLevel(std::size_t arrival, double litres) { m_levels[arrival].mean = litres; }
-    // `slope`, where given, becomes the derivative by each mean, 1/L. Some hundred times
-    // RunRisk::at of each run, for each further c some times that.
-    double below(double limit, std::vector<double>* slope = nullptr);
-    // Nearly the same, quicker: one shared error, what the others do counts as the runs'
-    // own; and these roughly.
-    TripLaw rough() const;
-    // How many values of the errors but the first are looked at.
-    std::size_t nodes() const { return m_nodes.size(); }
-    // What below() takes, in about 0.1 us.
-    std::size_t work() const;
+    void setRoom(std::size_t arrival, double litres) { m_levels[arrival].room = litres; }
+    // Some hundred times RunRisk::at of each run, for each further c some times that.
+    double risk();
 
 private:
     struct Run {
         std::size_t first; // arrival
         RunRisk law;
         std::vector<double> room; // of each arrival, given c
-        std::vector<double> slope;
-        double risk;
     };
     struct Turn {
         double at;    // c
         double width; // c
     };
 
-    double sumOfRisks(double limit, std::vector<double>* slope) const;
-    double overFirst(double weight, std::vector<double>* slope);
-    double given(double first, double weight, std::vector<double>* slope);
+    double sumOfRisks() const;
+    double overFirst();
+    double given(double first);
     std::vector<double> places() const;
     std::vector<Turn> turns() const;
     void addCorners(const Run& run, std::vector<Turn>& turns) const;
@@ -64,12 +53,9 @@ private:
     std::vector<double> m_room; // of each arrival, given all c but the first
 };
 
-// P(level < limit) on one arrival, and its derivative by the mean, 1/L.
-double arrivalRisk(double mean, double sd, double limit);
-double arrivalRiskSlope(double mean, double sd, double limit);
+// P(level < limit) on one arrival, `room` its mean above the limit. Without spread 1 below
+// the limit (by more than 1e-9 L), else 0.
+double arrivalRisk(double room, double sd);
 
-// The standard normal's quantile at 1 - risk. A risk below 1e-280 or above 1 - 1e-15 is
-// taken as that.
-double quantileForRisk(double risk);
 
 } // namespace undermark::planning

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdint>
 
 namespace undermark::planning {
 
@@ -14,14 +13,12 @@ namespace {
 
 constexpr double kReach = 6.5; // deviations; the normal tail beyond is 4e-11
 // Places per deviation of a step: of the average one, of the shortest, of the start, and
-// the average one's at most (and where it is to be quick).
+// the average one's at most.
 constexpr double kPlaces = 2.5;
 constexpr double kFewestPlaces = 1.3;
 constexpr double kStartPlaces = 2;
 constexpr double kMostPlaces = 12;
-constexpr double kRoughPlaces = 6;
 constexpr double kFar = 1e300;
-constexpr std::size_t kNoGroup = SIZE_MAX;
 constexpr double kStencil = 3; // places to either side of a cut
 
 // What a place weighs in the polynomial of fifth degree through the six places
@@ -41,13 +38,7 @@ template <std::size_t n> double polynomial(const std::array<double, n>& byPower,
     return value;
 }
 
-double weight(double x)
-{
-    const double a = std::fabs(x);
-    return a < kStencil ? polynomial(kWeight[static_cast<std::size_t>(a)], a) : 0.0;
-}
-
-// The integral of weight() from 0, by power of x.
+// Its integral from 0, by power of x.
 constexpr std::array<std::array<double, 7>, 3> integrals()
 {
     std::array<std::array<double, 7>, 3> all{};
@@ -71,7 +62,7 @@ constexpr std::array<std::array<double, 7>, 3> integrals()
 
 constexpr auto kIntegral = integrals();
 
-// The integral of weight() up to x: how much of a place that lies x places below a cut
+// That integral up to x: how much of a place that lies x places below a cut
 // is kept.
 double keptOf(double x)
 {
@@ -83,7 +74,7 @@ double keptOf(double x)
 
 } // namespace
 
-RunRisk::RunRisk(const std::vector<double>& variances, Rounding rounding)
+RunRisk::RunRisk(const std::vector<double>& variances)
 {
     const double walk = variances.back() - variances.front();
     if (walk <= 1e-12 * variances.back()) {
@@ -97,9 +88,8 @@ RunRisk::RunRisk(const std::vector<double>& variances, Rounding rounding)
     const double average = std::sqrt(walk / static_cast<double>(variances.size() - 1));
     const double fine = std::min(std::sqrt(variances.front()) / kStartPlaces,
                                  std::sqrt(std::max(shortest, 0.0)) / kFewestPlaces);
-    const double most = rounding == Rounding::roughly ? kRoughPlaces : kMostPlaces;
-    m_mesh = std::clamp(fine, average / most, average / kPlaces);
-    const std::vector<double> grouped = group(variances, rounding);
+    m_mesh = std::clamp(fine, average / kMostPlaces, average / kPlaces);
+    const std::vector<double> grouped = group(variances);
     m_startSd = std::sqrt(grouped.front());
     m_walkSd = std::sqrt(grouped.back() - grouped.front());
     for (std::size_t i = 1; i < grouped.size(); ++i) {
@@ -120,65 +110,39 @@ RunRisk::RunRisk(const std::vector<double>& variances, Rounding rounding)
     }
 }
 
-// Arrivals that the mesh cannot tell apart share one error, that of the last of them or
-// of the first; at the very beginning the first one's is none. Returns the variance of
-// each group.
-std::vector<double> RunRisk::group(const std::vector<double>& variances, Rounding rounding)
+// Arrivals that the mesh cannot tell apart share the error of the last of them. Returns
+// the variance of each group.
+std::vector<double> RunRisk::group(const std::vector<double>& variances)
 {
     const double least = std::pow(kFewestPlaces * m_mesh, 2) * (1 - 1e-9);
     std::vector<double> grouped;
-    if (rounding != Rounding::down) {
-        for (std::size_t i = variances.size(); i-- > 0;) {
-            if (grouped.empty() ||
-                (grouped.back() - variances[i] >= least && variances[i] >= least))
-                grouped.push_back(variances[i]);
-            m_group.push_back(grouped.size() - 1);
-        }
-        std::ranges::reverse(grouped);
-        std::ranges::reverse(m_group);
-        for (std::size_t& group : m_group)
-            group = grouped.size() - 1 - group;
-        return grouped;
+    for (std::size_t i = variances.size(); i-- > 0;) {
+        if (grouped.empty() || (grouped.back() - variances[i] >= least && variances[i] >= least))
+            grouped.push_back(variances[i]);
+        m_group.push_back(grouped.size() - 1);
     }
-    double before = 0.0;
-    for (const double variance : variances) {
-        if (variance - before >= least)
-            grouped.push_back(before = variance);
-        m_group.push_back(grouped.empty() ? kNoGroup : grouped.size() - 1);
-    }
+    std::ranges::reverse(grouped);
+    std::ranges::reverse(m_group);
+    for (std::size_t& group : m_group)
+        group = grouped.size() - 1 - group;
     return grouped;
 }
 
-// The least room of each group, and whose it is.
+// The least room of each group.
 void RunRisk::gather(const std::vector<double>& room)
 {
-    const std::size_t groups = m_steps.size() + 1;
-    m_room.assign(groups, kFar);
-    m_tightest.assign(groups, 0);
-    for (std::size_t i = 0; i < room.size(); ++i) {
-        const std::size_t group = m_group[i];
-        if (group == kNoGroup || room[i] >= m_room[group])
-            continue;
-        m_room[group] = room[i];
-        m_tightest[group] = i;
-    }
+    m_room.assign(m_steps.size() + 1, kFar);
+    for (std::size_t i = 0; i < room.size(); ++i)
+        m_room[m_group[i]] = std::min(m_room[m_group[i]], room[i]);
 }
 
-double RunRisk::at(const std::vector<double>& room, std::vector<double>* slope)
+double RunRisk::at(const std::vector<double>& room)
 {
     gather(room);
-    if (slope)
-        slope->assign(room.size(), 0.0);
-    if (m_steps.empty()) {
-        if (slope)
-            (*slope)[m_tightest[0]] = arrivalRiskSlope(m_room[0], m_startSd, 0.0);
-        return arrivalRisk(m_room[0], m_startSd, 0.0);
-    }
+    if (m_steps.empty())
+        return arrivalRisk(m_room[0], m_startSd);
     lay();
-    const double risk = riskToCome();
-    if (slope)
-        addSlope(*slope);
-    return risk;
+    return riskToCome();
 }
 
 // The places that count on each arrival: whoever is below them will not come up to a
@@ -253,37 +217,16 @@ double RunRisk::riskToCome()
         else
             m_toCome[k].setZero(m_to[k] - m_from[k]);
         for (Eigen::Index j = mayPass(k + 1); j < m_to[k]; ++j)
-            m_toCome[k][j - m_from[k]] += arrivalRisk(belowCut(k + 1, j), 1.0, 0.0);
+            m_toCome[k][j - m_from[k]] += arrivalRisk(belowCut(k + 1, j), 1.0);
     }
     m_density.resize(m_to[0] - m_from[0]);
     for (Eigen::Index j = m_from[0]; j < m_to[0]; ++j) {
         const double error = m_lowest + static_cast<double>(j) * m_mesh;
         m_density[j - m_from[0]] = normalDensity(error / m_startSd) / m_startSd;
     }
-    const double risk = arrivalRisk(m_lowest + m_cut[0] * m_mesh, m_startSd, 0.0) +
+    const double risk = arrivalRisk(m_lowest + m_cut[0] * m_mesh, m_startSd) +
                         m_mesh * m_kept[0].cwiseProduct(m_toCome[0]).dot(m_density);
     return std::clamp(risk, 0.0, 1.0);
-}
-
-// A little more room on an arrival saves those who are just there, but for those who
-// fail later.
-void RunRisk::addSlope(std::vector<double>& slope)
-{
-    if (m_cut[0] < m_highest)
-        slope[m_tightest[0]] = arrivalRiskSlope(m_room[0], m_startSd, 0.0);
-    for (std::size_t k = 0;; ++k) {
-        for (Eigen::Index j = nearCut(k); m_cut[k] < m_highest && j < m_to[k]; ++j)
-            slope[m_tightest[k]] += weight(m_cut[k] - static_cast<double>(j)) *
-                                    m_density[j - m_from[k]] * m_toCome[k][j - m_from[k]];
-        if (k + 1 == m_cut.size())
-            return;
-        m_cutOff = m_kept[k].cwiseProduct(m_density);
-        const double perPlace = m_mesh / m_steps[k].sd;
-        for (Eigen::Index j = mayPass(k + 1); m_cut[k + 1] < m_highest && j < m_to[k]; ++j)
-            slope[m_tightest[k + 1]] -=
-                m_cutOff[j - m_from[k]] * perPlace * normalDensity(belowCut(k + 1, j));
-        spread(m_steps[k], k, m_cutOff, k + 1, m_density);
-    }
 }
 
 } // namespace undermark::planning

@@ -21,19 +21,16 @@ namespace undermark::planning {
 // Relative error below 1e-4 of a small risk, mostly 1e-5.
 class RunRisk {
 public:
-    // Arrivals so near to each other that the mesh cannot tell them apart (the noise
-    // between them below a hundredth to a fifth of the average) share one error. Up:
-    // that of the last of them, never less risky than it is; down: of the first.
-    // Roughly: as up, on a wider mesh, so that more of them do; some times quicker.
-    enum class Rounding { up, down, roughly };
-
-    // `variances`: of the error on each arrival, L^2, not falling. Not empty.
-    explicit RunRisk(const std::vector<double>& variances, Rounding rounding = Rounding::up);
+    // `variances`: of the error on each arrival, L^2, not falling. Not empty. Arrivals so
+    // near to each other that the mesh cannot tell them apart (the noise between them below
+    // a hundredth to a fifth of the average) share one error, that of the last of them:
+    // never less risky than it is.
+    explicit RunRisk(const std::vector<double>& variances);
 
     // P(error > room on one arrival or more), `room` the litres above the limit on each.
-    // `slope`, where given, becomes its derivative by each room, 1/L. A room of less than
-    // 0 where there is no spread is risk 1. O(arrivals x mesh x reach of a step).
-    double at(const std::vector<double>& room, std::vector<double>* slope = nullptr);
+    // A room of less than 0 where there is no spread is risk 1. O(arrivals x mesh x reach
+    // of a step).
+    double at(const std::vector<double>& room);
 
 private:
     struct Step { // from the group before
@@ -41,7 +38,7 @@ private:
         Eigen::VectorXd kernel; // density times mesh, by distance in places, both ways
     };
 
-    std::vector<double> group(const std::vector<double>& variances, Rounding rounding);
+    std::vector<double> group(const std::vector<double>& variances);
     void gather(const std::vector<double>& room);
     void lay();
     Eigen::Index nearCut(std::size_t group) const;
@@ -50,7 +47,6 @@ private:
     void spread(const Step& step, std::size_t fromGroup, const Eigen::VectorXd& from,
                 std::size_t toGroup, Eigen::VectorXd& to) const;
     double riskToCome();
-    void addSlope(std::vector<double>& slope);
 
     double m_startSd = 0.0;
     double m_walkSd = 0.0;            // of all steps
@@ -61,7 +57,6 @@ private:
 
     // Of the room asked for last, by group. Places are counted from the error m_lowest.
     std::vector<double> m_room;
-    std::vector<std::size_t> m_tightest; // arrival
     double m_lowest = 0.0;               // L
     double m_highest = 0.0;              // place; all are past it
     std::vector<double> m_cut;           // place

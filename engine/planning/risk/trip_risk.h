@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The risk of the whole way, from the levels on arrival at the stops and at the
-// finish (between stops fuel only falls, so these are enough).
+// finish: between stops fuel only falls, so these are enough; and where a stretch ends
+// whose surge asks for more than what follows.
 //
-// With several modes the error of an arrival is x'e, x the km by mode since the level was
-// last known, e the error of the rates, common to the whole way. e is written as
-// independent errors: the first along the mean of all arrivals, the others the principal
-// components of what that leaves.
+// The rates share a world over the whole way, and every probability is the weighted sum
+// of the worlds'. In a world the error of an arrival is x'e, x the km by mode since the
+// level was last known, e the error of the rates. e is written as independent errors: the
+// first along the mean of all arrivals, the others the principal components of what that
+// leaves.
 #pragma once
 
 #include "engine/planning/risk/risk.h"
@@ -20,12 +22,8 @@ struct Arrival {
     double level; // L, mean
 };
 
-// The arrivals at the stops and at the finish. O(purchases).
+// The arrivals that count, in driving order. O(purchases), with surge O(points).
 std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purchase>& purchases);
-
-// The law of the levels on these arrivals. O(arrivals x modes^2).
-TripLaw lawOf(const Problem& problem, const std::vector<Arrival>& arrivals,
-              RunRisk::Rounding rounding = RunRisk::Rounding::up);
 
 struct TripRisk {
     double dry = 0.0;        // below 0 somewhere

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/search/problem.h"
 
-#include "engine/base/normal_law.h"
 #include "engine/planning/request_check.h"
 #include "engine/planning/route_rates.h"
 
@@ -48,14 +47,16 @@ Offer offerOf(const PlanRequest& request, const RoutePoint& point, Prices& price
 // One pass over the route: checks it, adds up the sections, notes the offers.
 class Sections {
 public:
-    Sections(const PlanRequest& request, const RateModel& rates, Problem& problem)
-        : m_request(request), m_rates(rates), m_problem(problem)
+    Sections(const PlanRequest& request, const RouteRates& route, Problem& problem)
+        : m_request(request), m_rates(route.rates), m_surge(route.surge), m_problem(problem)
     {
         const std::size_t count = request.route.points.size();
         problem.at.reserve(count);
         problem.fuelTo.reserve(count);
         problem.timed.reserve(count);
         problem.offers.reserve(count);
+        if (!m_surge.empty())
+            problem.surgeTo.push_back(0.0); // at the start nothing was driven yet
         m_byMode = problem.modes > 1;
         m_km.assign(static_cast<std::size_t>(problem.modes), 0.0);
     }
@@ -96,18 +97,21 @@ private:
 
     void drive(const RoutePoint& point, Distance length)
     {
-        const std::size_t m = *modeOf(m_rates, point);
+        const std::size_t m = *m_rates.indexOf(point.mode);
         const Consumption rate = m_rates.mean[m];
         m_fuel += (rate * length).litres();
         if (point.idle)
             m_fuel += m_rates.idling.litresPerHour() * point.idle->count() / 60.0;
         if (point.detour)
             m_problem.offers.back().detourLitres = (rate * *point.detour).litres();
+        if (!m_surge.empty())
+            m_problem.surgeTo.push_back(m_surge[m]);
         m_km[m] += length.km();
     }
 
     const PlanRequest& m_request;
     const RateModel& m_rates;
+    const std::vector<double>& m_surge; // L by mode, empty: none
     Problem& m_problem;
     Prices m_prices;
     std::vector<double> m_km; // by mode
@@ -168,71 +172,55 @@ void applyAim(const PlanRequest& request, double dearest, Problem& problem)
     }
 }
 
+// A longer run never asks for less: no covariance takes a spread back, and the confidence
+// is beyond the place where a skewed law's spread would help.
+bool needsGrow(const Problem& problem)
+{
+    if (std::ranges::any_of(problem.covariance, [](double c) { return c < 0; }))
+        return false;
+    const LevelSpread factorAlone{0.0, 0.0, 1.0};
+    return problem.worlds.size() == 1 ||
+           riskBelow(0.0, factorAlone, problem.worlds) > problem.allowed.risk;
+}
+
+Result<RouteRates> addRates(const PlanRequest& request, Problem& problem)
+{
+    Result<RouteRates> route = ratesOnRoute(request);
+    if (!route)
+        return route;
+    const RateModel& rates = route->rates;
+    problem.modes = static_cast<int>(rates.mean.size());
+    for (const Consumption rate : rates.mean)
+        problem.rates.push_back(rate.litresPerKm());
+    problem.covariance = rates.covariance;
+    problem.worlds = rates.worlds;
+    problem.noisePerKm = rates.legNoiseSd * rates.legNoiseSd;
+    problem.kmPast = route->kmPast;
+    problem.needsGrow = needsGrow(problem);
+    return route;
+}
+
 } // namespace
-
-double Problem::variance(int since, int point) const
-{
-    const auto from = static_cast<std::size_t>(std::max(since, 0));
-    const auto to = static_cast<std::size_t>(point);
-    const double km = at[to] - at[from];
-    if (kmTo.empty())
-        return ownVariance(since, point) + km * km * covariance[0];
-    const auto n = static_cast<std::size_t>(modes);
-    double common = 0.0;
-    for (std::size_t i = 0; i < n; ++i) {
-        for (std::size_t j = 0; j < n; ++j)
-            common += (kmTo[to * n + i] - kmTo[from * n + i]) * covariance[i * n + j] *
-                      (kmTo[to * n + j] - kmTo[from * n + j]);
-    }
-    return ownVariance(since, point) + std::max(common, 0.0);
-}
-
-double Problem::ownVariance(int since, int point) const
-{
-    const double km = at[static_cast<std::size_t>(point)] - at[static_cast<std::size_t>(std::max(since, 0))];
-    return (since == kStart ? startVariance : fullVariance) + noisePerKm * km;
-}
-
-double Problem::leastSupply(int since, int point) const
-{
-    const double spread = uncertain ? z * std::sqrt(variance(since, point)) : 0.0;
-    return fuelTo[static_cast<std::size_t>(point)] + leastAt(point) + spread;
-}
-
-double Problem::leastSupplyToStop(int since, int point) const
-{
-    const auto index = static_cast<std::size_t>(point);
-    double least = leastSupply(since, point);
-    if (point > 0)
-        least += offers[index].detourLitres / 2;
-    if (uncertain && stopZ > 0)
-        least = std::max(least, fuelTo[index] + floor + stopZ * std::sqrt(variance(since, point)));
-    return least;
-}
 
 Result<Problem> makeProblem(const PlanRequest& request)
 {
     if (const auto sound = checkRequest(request); !sound)
         return fail(sound.error());
-    const Result<RateModel> rates = ratesOnRoute(request);
-    if (!rates)
-        return fail(rates.error());
     Problem problem;
     problem.points = static_cast<int>(request.route.points.size());
-    problem.modes = static_cast<int>(rates->mean.size());
     problem.capacity = request.tank.capacity.litres();
     problem.start = request.tank.start.mean.litres();
     problem.startVariance = std::pow(request.tank.start.sd.litres(), 2);
     problem.fullVariance = std::pow(request.tank.fullSd.litres(), 2);
-    problem.z = normalQuantile(request.confidence.value());
+    problem.allowed = AllowedRisk::of(1 - request.confidence.value());
     problem.cans = request.rules.cansForbidden ? 0 : request.cans;
     problem.canLitres = request.canVolume.litres();
-    problem.covariance = rates->covariance;
-    problem.spreadGrows = std::ranges::all_of(problem.covariance, [](double c) { return c >= 0; });
     problem.floor = request.tank.floor.litres();
-    problem.atFinish = std::max(request.tank.floor, request.tank.end).litres();
-    problem.noisePerKm = request.rates.legNoiseSd * request.rates.legNoiseSd;
-    const Result<Prices> prices = Sections(request, *rates, problem).add();
+    problem.atFinish = request.tank.end.litres();
+    const Result<RouteRates> route = addRates(request, problem);
+    if (!route)
+        return fail(route.error());
+    const Result<Prices> prices = Sections(request, *route, problem).add();
     if (!prices)
         return fail(prices.error());
     if (!(std::isfinite(problem.fuelTo.back()) &&

@@ -12,8 +12,9 @@
 
 #include "engine/planning/plan.h"
 #include "engine/planning/search/timetable.h"
+#include "engine/range/level_spread.h"
 
-#include <cstdint>
+#include <algorithm>
 #include <limits>
 #include <vector>
 
@@ -21,14 +22,8 @@ namespace undermark::planning {
 
 inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
-// What is done at a point: nothing, a purchase of any amount, or a full tank that
-// makes the level known. At a point with own cans the choice is their number.
-enum Action : int { kPass, kPart, kFull };
-inline constexpr int kChoices = 32;
-
 // What may be bought at a point, priced by the aim.
 struct Offer {
-    std::uint32_t choices = ~std::uint32_t(0); // bits; all but where a search is narrowed
     bool open = false;
     bool fromCans = false;     // in whole own cans
     bool clicks = true;        // filling up here makes the level known (no can does)
@@ -37,8 +32,6 @@ struct Offer {
     double least = 0.0;        // L
     double most = kNoLimit;    // L
     double detourLitres = 0.0; // burnt by stopping, half before and half after
-
-    bool allows(int choice) const { return choice >= kChoices || (choices >> choice & 1U) != 0; }
 };
 
 // A purchase as the algorithms decide it.
@@ -47,9 +40,6 @@ struct Purchase {
     double litres;
     bool full; // makes the level known again
     int cans;
-
-    bool isPart() const { return cans == 0 && !full; }
-    int choice() const { return cans > 0 ? cans : full ? kFull : kPart; }
 };
 
 struct Problem {
@@ -59,29 +49,41 @@ struct Problem {
     double start = 0.0;         // L
     double startVariance = 0.0; // L^2
     double fullVariance = 0.0;  // L^2
-    double z = 0.0;             // normal quantile of the confidence, on every arrival
-    double stopZ = 0.0;         // the same where one stops and at the finish, of the floor
+    AllowedRisk allowed;        // on every arrival
+    std::optional<AllowedRisk> shared; // an arrival's share of the whole way's, of the floor
     double canLitres = 0.0;
     int cans = 0;
     bool uncertain = false;     // any spread at all
-    bool spreadGrows = true;    // no negative covariance: a longer run is never surer
+    bool needsGrow = true;      // a longer run never asks for less
     bool someTimed = false;     // else every section counts as timed
     bool carryingCosts = false; // aim weight
     bool hasHours = false;      // some open offer has opening hours
-    double floor = 0.0;         // L, on arrival
-    double atFinish = 0.0;      // L, on arrival at the finish, the floor or more
+    double floor = 0.0;         // L, on arrival, by wish
+    double atFinish = 0.0;      // L, on arrival at the finish, by wish
     double noisePerKm = 0.0;    // L^2/km
     std::vector<double> at;     // km
     std::vector<double> fuelTo; // L, to the arrival at each point
     std::vector<double> kmTo;   // km by mode, points x modes; empty where there is one
+    std::vector<double> kmPast; // by mode: before the route, since the level was last known
+    std::vector<double> surgeTo; // L that must be there on arrival, by the mode; empty: none
     std::vector<char> timed;    // the section from here on
-    std::vector<double> covariance;
+    std::vector<double> rates;  // L/km by mode, mean
+    std::vector<double> covariance; // as RateModel
+    std::vector<RateWorld> worlds{{1.0, 1.0, 0.0}};
     std::vector<Offer> offers;
-    std::vector<double> worth; // objective per litre on arrival at each point; empty: none
     std::optional<Timetable> timetable; // where hours, departure and speed are known
 
+    // With less than this on arrival the engine starves.
+    double dryAt(int point) const
+    {
+        return surgeTo.empty() ? 0.0 : surgeTo[static_cast<std::size_t>(point)];
+    }
+    double floorAt(int point) const { return std::max(floor, dryAt(point)); }
     // Litres that must be there on arrival, without spread.
-    double leastAt(int point) const { return point + 1 == points ? atFinish : floor; }
+    double leastAt(int point) const
+    {
+        return point + 1 == points ? std::max(atFinish, floorAt(point)) : floorAt(point);
+    }
     // The section from here on counts for the litre-km carried.
     bool counts(int point) const
     {
@@ -94,11 +96,17 @@ struct Problem {
         return carryingCosts && counts(point) ? at[i + 1] - at[i] : 0.0;
     }
 
-    // Variance in L^2 of the level on arrival at `point` after a run that began at
-    // `since` (kStart: the start level). O(modes^2).
-    double variance(int since, int point) const;
-    // The part of it that is not the rates': of the level then, and of the sections.
-    double ownVariance(int since, int point) const;
+    // Of the level on arrival at `point` after a run that began at `since` (kStart: where
+    // the level at the start was last known). O(modes^2).
+    LevelSpread spread(int since, int point) const;
+    double variance(int since, int point) const { return varianceOf(spread(since, point), worlds); }
+    // The km by mode of that run.
+    double km(int since, int point, int mode) const;
+    // Litres above a limit that the mean on arrival must be; 0 where nothing is uncertain.
+    double room(const AllowedRisk& risk, const LevelSpread& spread) const
+    {
+        return uncertain ? roomFor(risk, spread, worlds) : 0.0;
+    }
     // The supply with which one drives on from a full tank at `point`.
     double highestSupply(int point) const
     {
@@ -108,7 +116,7 @@ struct Problem {
 
     // Least supply with which a run since `since` may arrive at `point`.
     double leastSupply(int since, int point) const;
-    // The same where one stops there, and for the finish.
+    // The same where one stops there: half of the detour is burnt before.
     double leastSupplyToStop(int since, int point) const;
 };
 

@@ -63,15 +63,11 @@ private:
         m_result.lastReached.clear();
         for (Run& run : m_runs) {
             m_result.lastReached.emplace_back(run.since, run.cost.back().to);
-            cutBelow(run.cost, m_point + 1 == m_problem.points
-                                   ? m_problem.leastSupplyToStop(run.since, m_point)
-                                   : m_problem.leastSupply(run.since, m_point));
+            cutBelow(run.cost, m_problem.leastSupply(run.since, m_point));
         }
         dropEmpty();
         if (m_runs.empty())
             m_result.stuckBefore = m_point;
-        if (!m_problem.worth.empty())
-            charge(-m_problem.worth[static_cast<std::size_t>(m_point)]);
         return !m_runs.empty();
     }
 
@@ -109,7 +105,7 @@ private:
         if (m_timetable)
             pieces = m_timetable->openParts(
                 m_point, m_problem.at[static_cast<std::size_t>(m_point)], run.stopped, pieces);
-        if (m_point > 0 && (offer().detourLitres > 0 || m_problem.stopZ > 0))
+        if (m_point > 0 && offer().detourLitres > 0)
             cutBelow(pieces, m_problem.leastSupplyToStop(run.since, m_point));
         return pieces;
     }
@@ -127,19 +123,15 @@ private:
     {
         Buying buying(m_problem, m_point, m_steps, stopMinutes() > 0);
         std::vector<Run> fills;
-        if (m_problem.uncertain && offer().clicks && offer().allows(kFull))
+        if (m_problem.uncertain && offer().clicks)
             fills = cheapestFills(buying);
         const double minutes = stopMinutes();
         std::vector<Run> stopped;
         for (Run& run : m_runs) {
-            Pieces bought;
-            if (offer().allows(kPart))
-                bought = buying.bought(atPump(run));
+            Pieces bought = buying.bought(atPump(run));
             if (minutes > 0 && !bought.empty())
                 stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
                                    m_steps.keepIn(bought)});
-            if (!offer().allows(kPass))
-                run.cost.clear();
             if (minutes == 0)
                 run.cost = m_steps.keepIn(lower(run.cost, bought));
         }
@@ -188,14 +180,10 @@ private:
                 const Pieces moved = buying.poured(pieces, cans);
                 if (moved.empty())
                     break;
-                if (!offer().allows(cans))
-                    continue;
                 poured.push_back({run.since, run.cansUsed + cans, run.stopped + stopMinutes(),
                                   m_steps.keepIn(moved)});
             }
         }
-        if (!offer().allows(kPass))
-            m_runs.clear();
         add(std::move(poured));
     }
 
@@ -229,7 +217,7 @@ private:
     // other places open and are left alone.
     void prune()
     {
-        if (m_runs.size() < 2 || !m_problem.spreadGrows)
+        if (m_runs.size() < 2 || !m_problem.needsGrow)
             return;
         std::ranges::stable_sort(m_runs, [](const Run& a, const Run& b) {
             return std::tie(a.cansUsed, a.stopped, b.since) <

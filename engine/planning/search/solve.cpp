@@ -2,9 +2,7 @@
 #include "engine/planning/search/solve.h"
 
 #include "engine/planning/evaluate.h"
-#include "engine/planning/risk/risk.h"
 #include "engine/planning/search/search.h"
-#include "engine/planning/search/trip_search.h"
 
 #include <algorithm>
 #include <cmath>
@@ -95,74 +93,8 @@ Sentence gapNote(Aim aim, double gap)
         saved);
 }
 
-// A plan for a higher confidence of each arrival, by its normal quantile: to begin
-// with, and what is left where too much would have to be looked at.
-class EqualShares {
-public:
-    EqualShares(const PlanRequest& request, const Problem& problem)
-        : m_request(request), m_problem(problem), m_allowed(1 - request.tripConfidence->value())
-    {
-    }
-
-    // The best that keeps the risk; else one without a plan.
-    Solved run()
-    {
-        const double lowest = std::max(m_problem.z, quantileForRisk(m_allowed));
-        consider(at(lowest));
-        if (m_best) // no arrival can be let have less
-            return std::move(*m_best);
-        // With the risk shared equally among all points it fits for certain.
-        const double safe = quantileForRisk(m_allowed / (m_problem.points - 1));
-        const double highest = narrow(lowest, std::max(safe, lowest));
-        constexpr int kSamples = 8; // the risk need not fall steadily
-        for (int i = 1; i < kSamples; ++i)
-            consider(at(lowest + (highest - lowest) * i / kSamples));
-        return std::move(m_best ? *m_best : *m_infeasible);
-    }
-
-private:
-    Solved at(double z)
-    {
-        m_problem.z = z;
-        return solve(m_request, m_problem);
-    }
-
-    void consider(Solved tried)
-    {
-        const bool fits = tried.plan.feasible && tried.plan.floorRisk <= m_allowed;
-        if (fits && (!m_best || tried.objective < m_best->objective))
-            m_best = std::move(tried);
-        else if (!tried.plan.feasible)
-            m_infeasible = std::move(tried);
-    }
-
-    // Bisection for the least confidence that fits, or cannot be kept.
-    double narrow(double tooLow, double enough)
-    {
-        consider(at(enough));
-        while (enough - tooLow > 1e-4) {
-            const double middle = (tooLow + enough) / 2;
-            Solved tried = at(middle);
-            const bool risky = tried.plan.feasible && tried.plan.floorRisk > m_allowed;
-            (risky ? tooLow : enough) = middle;
-            consider(std::move(tried));
-        }
-        return enough;
-    }
-
-    const PlanRequest& m_request;
-    Problem m_problem;
-    double m_allowed;
-    std::optional<Solved> m_best;
-    std::optional<Solved> m_infeasible; // the last one: the least confidence tried
-};
-
-void noteGap(const PlanRequest& request, Solved& answer, double bound)
-{
-    answer.plan.tripGap = std::max(answer.objective - bound, 0.0);
-    if (answer.plan.tripGap > 1e-4)
-        answer.plan.notes.push_back(gapNote(request.aim, answer.plan.tripGap));
-}
+// What another plan could save is said from this share of the objective on.
+constexpr double kNoticedGap = 0.01;
 
 } // namespace
 
@@ -185,25 +117,43 @@ Solved solve(const PlanRequest& request, const Problem& problem)
     return answer;
 }
 
-Solved solveForTrip(const PlanRequest& request, const Problem& problem, std::size_t mostWork)
+// Whoever keeps the whole way's confidence keeps it on each arrival too, so the best plan
+// that does only that is a bound for all. From there on by bisection of the quantile; with
+// the risk shared among all points it fits for certain.
+Solved solveForTrip(const PlanRequest& request, const Problem& problem)
 {
-    const TripSearchResult found =
-        searchForTrip(problem, 1 - request.tripConfidence->value(), mostWork);
-    std::optional<Solved> best;
-    if (found.purchases)
-        best = Solved{evaluate(request, problem, *found.purchases), found.objective};
-    if (best && found.complete)
-        return std::move(*best);
-    Solved shared = EqualShares(request, problem).run();
-    if (best && !(shared.plan.feasible && shared.objective < best->objective))
-        shared = std::move(*best);
-    if (shared.plan.feasible)
-        noteGap(request, shared, found.bound);
-    else if (!found.complete)
-        shared.plan.notes.push_back(Sentence::of(
+    const double allowed = 1 - request.tripConfidence->value();
+    Problem shared = problem;
+    const auto at = [&](const AllowedRisk& share) {
+        shared.shared = share;
+        return solve(request, shared);
+    };
+    const auto fits = [&](const Solved& tried) { return tried.plan.floorRisk <= allowed; };
+    AllowedRisk tooMuch = AllowedRisk::of(allowed);
+    Solved best = at(tooMuch);
+    if (!best.plan.feasible || fits(best))
+        return best;
+    const double bound = best.objective;
+    AllowedRisk little = AllowedRisk::of(allowed / (problem.points - 1));
+    best = at(little);
+    while (little.z - tooMuch.z > 1e-4) {
+        const AllowedRisk middle = AllowedRisk::ofQuantile((tooMuch.z + little.z) / 2);
+        Solved tried = at(middle);
+        const bool risky = tried.plan.feasible && !fits(tried);
+        (risky ? tooMuch : little) = middle;
+        if (!risky && !(best.plan.feasible && best.objective <= tried.objective))
+            best = std::move(tried);
+    }
+    if (!best.plan.feasible)
+        best.plan.notes.push_back(Sentence::of(
             "no plan was found for the confidence of the whole way with equal confidence "
             "on every arrival; one with unequal confidence is not ruled out"));
-    return shared;
+    else {
+        best.plan.tripGap = std::max(best.objective - bound, 0.0);
+        if (best.plan.tripGap > kNoticedGap * std::fabs(best.objective))
+            best.plan.notes.push_back(gapNote(request.aim, best.plan.tripGap));
+    }
+    return best;
 }
 
 } // namespace undermark::planning

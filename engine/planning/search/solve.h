@@ -3,7 +3,7 @@
 // Chooses the algorithm for a problem and turns its purchases into a plan.
 #pragma once
 
-#include "engine/planning/search/trip_search.h"
+#include "engine/planning/search/problem.h"
 
 namespace undermark::planning {
 
@@ -17,14 +17,10 @@ struct Solved {
 // many for that, the plan keeps the hours and its notes say so.
 Solved solve(const PlanRequest& request, const Problem& problem);
 
-// The same, and the whole way's confidence (request.tripConfidence, which must be
-// there). What is guaranteed:
-//  * the risk of the plan returned, by riskOfTrip, is at most what was asked for;
-//  * no plan that keeps it is better by more than Plan::tripGap. Where the gap is 0
-//    the plan is optimal.
-// Cost: up to `mostWork` (trip_search.h), and where that was not enough some thirty
-// times solve.
-Solved solveForTrip(const PlanRequest& request, const Problem& problem,
-                    std::size_t mostWork = kMostTripWork);
+// The same, and the whole way's confidence (request.tripConfidence, which must be there):
+// the risk of the plan returned, by riskOfTrip, is at most what was asked for, shared
+// equally among the arrivals. No plan that keeps it is better by more than Plan::tripGap.
+// Cost: some fifteen times solve.
+Solved solveForTrip(const PlanRequest& request, const Problem& problem);
 
 } // namespace undermark::planning

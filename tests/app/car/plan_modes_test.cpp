@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Plans over several modes, with the rates that the demo car's log teaches and
-// their covariance, driven many times by chance: the promised confidence of each
-// arrival and of the whole way is kept.
+// Plans over several modes, from the demo car's log on: the level was last known some road
+// ago, and the rates that its log teaches burnt what is missing since. Driven many
+// times by chance, past and future with one rate: the promised confidence of each arrival
+// and of the whole way is kept.
 #include "app/car/car.h"
 #include "app/car/demo_logbook.h"
+#include "app/car/plan_request.h"
 #include "engine/outlook/car_knowledge.h"
-#include "engine/planning/plan.h"
 #include "engine/planning/risk/trip_risk.h"
 #include "engine/planning/search/problem.h"
 #include "tests/support/test_main.h"
@@ -22,19 +23,20 @@ using namespace undermark;
 namespace {
 
 // Sections of 8 to 30 km in changing modes; a pump at two of three points.
-PlanRequest mixedRoute(const RateModel& rates, unsigned seed)
+PlanRequest mixedRoute(const TankAndRate& car, unsigned seed)
 {
     std::mt19937 random(seed);
     const auto between = [&](double low, double high) {
         return std::uniform_real_distribution<double>(low, high)(random);
     };
     PlanRequest request;
-    request.rates = rates;
+    request.rates = car.rates;
+    request.tank = car.tank;
     double km = 0.0;
     for (int i = 0; i <= 40; ++i, km += between(8, 30)) {
         RoutePoint point;
         point.at = Distance::fromKm(km);
-        point.mode = rates.modes[random() % rates.modes.size()];
+        point.mode = car.rates.modes[random() % car.rates.modes.size()];
         if (i < 40 && between(0, 1) < 0.67) {
             point.fuel = FuelSource::pump;
             point.pricePerLitre = between(1.4, 2.2);
@@ -42,10 +44,7 @@ PlanRequest mixedRoute(const RateModel& rates, unsigned seed)
         request.route.points.push_back(point);
     }
     request.stopCost = 3;
-    request.tank.capacity = Volume::fromLitres(50);
-    request.tank.start = {Volume::fromLitres(40), Volume::fromLitres(0.8)};
     request.tank.floor = Volume::fromLitres(2);
-    request.tank.fullSd = Volume::fromLitres(0.4);
     return request;
 }
 
@@ -54,46 +53,77 @@ struct Driven {
     double trip = 0.0;         // share of drives below the floor anywhere
 };
 
-// The truth is drawn anew for each drive: one rate for each mode, jointly normal.
+// The truth is drawn anew for each drive: a world, its factor, and the modes' own errors.
+class Truth {
+public:
+    explicit Truth(const RateModel& rates) : m_rates(rates)
+    {
+        const auto n = static_cast<Eigen::Index>(rates.modes.size());
+        const Eigen::LDLT<Eigen::MatrixXd> ldlt(
+            Eigen::Map<const Eigen::MatrixXd>(rates.covariance.data(), n, n));
+        m_root = ldlt.transpositionsP().transpose() * Eigen::MatrixXd(ldlt.matrixL()) *
+                 ldlt.vectorD().cwiseMax(0.0).cwiseSqrt().asDiagonal();
+        for (const RateWorld& world : rates.worlds)
+            m_weights.push_back(world.weight);
+    }
+
+    std::vector<double> rates(std::mt19937_64& random) // L/km
+    {
+        std::discrete_distribution<std::size_t> drawn(m_weights.begin(), m_weights.end());
+        const RateWorld& world = m_rates.worlds[drawn(random)];
+        const double factor = world.factorMean + world.factorSd * m_normal(random);
+        const Eigen::VectorXd own = m_root * Eigen::VectorXd::NullaryExpr(
+                                                 m_root.rows(), [&] { return m_normal(random); });
+        std::vector<double> all;
+        for (std::size_t m = 0; m < m_rates.mean.size(); ++m)
+            all.push_back(m_rates.mean[m].litresPerKm() * factor +
+                          world.factorMean * own[static_cast<Eigen::Index>(m)]);
+        return all;
+    }
+
+private:
+    const RateModel& m_rates;
+    Eigen::MatrixXd m_root;
+    std::vector<double> m_weights;
+    std::normal_distribution<double> m_normal;
+};
+
 Driven drive(const PlanRequest& request, const Plan& plan, int times)
 {
-    const auto n = static_cast<Eigen::Index>(request.rates.modes.size());
-    const Eigen::MatrixXd covariance =
-        Eigen::Map<const Eigen::MatrixXd>(request.rates.covariance.data(), n, n);
-    const Eigen::LDLT<Eigen::MatrixXd> ldlt(covariance);
-    const Eigen::MatrixXd root = ldlt.transpositionsP().transpose() *
-                                 Eigen::MatrixXd(ldlt.matrixL()) *
-                                 ldlt.vectorD().cwiseMax(0.0).cwiseSqrt().asDiagonal();
+    const Tank& tank = request.tank;
+    const RateModel& rates = request.rates;
+    Truth truth(rates);
     std::mt19937_64 random(11);
     std::normal_distribution<double> normal;
     const auto& points = request.route.points;
-    std::vector<std::size_t> mode;
-    for (const RoutePoint& point : points)
-        mode.push_back(static_cast<std::size_t>(std::ranges::find(request.rates.modes, point.mode) -
-                                                request.rates.modes.begin()));
     std::vector<int> failed(points.size(), 0);
     int trips = 0;
+    double level = 0.0;
+    std::vector<double> rate;
+    const auto driveOn = [&](const RouteLeg& leg) {
+        const double km = leg.length.km();
+        level -= rate[leg.mode] * km + rates.legNoiseSd * std::sqrt(km) * normal(random);
+    };
     for (int i = 0; i < times; ++i) {
-        const Eigen::VectorXd error =
-            root * Eigen::VectorXd::NullaryExpr(n, [&] { return normal(random); });
-        double level =
-            request.tank.start.mean.litres() + request.tank.start.sd.litres() * normal(random);
+        rate = truth.rates(random);
+        level = (tank.start.mean + rates.burntOver(tank.driven)).litres() +
+                tank.start.sd.litres() * normal(random);
+        for (const RouteLeg& leg : tank.driven)
+            driveOn(leg);
         bool failedOnce = false;
         auto stop = plan.stops.begin();
         for (std::size_t at = 0; at < points.size(); ++at) {
             if (at > 0) {
-                const double km = (points[at].at - points[at - 1].at).km();
-                const std::size_t m = mode[at - 1];
-                const double rate =
-                    request.rates.mean[m].litresPerKm() + error[static_cast<Eigen::Index>(m)];
-                level -= rate * km + request.rates.legNoiseSd * std::sqrt(km) * normal(random);
-                failed[at] += level < request.tank.floor.litres();
-                failedOnce = failedOnce || level < request.tank.floor.litres();
+                const std::size_t mode = *rates.indexOf(points[at - 1].mode);
+                driveOn({points[at].at - points[at - 1].at, mode});
+                const bool fails = level < std::max(tank.floor, tank.surge[mode]).litres();
+                failed[at] += fails;
+                failedOnce = failedOnce || fails;
             }
             if (stop != plan.stops.end() && stop->point == at) {
-                level = stop->known ? request.tank.capacity.litres() +
-                                          request.tank.fullSd.litres() * normal(random)
-                                    : level + stop->buy.litres();
+                level = stop->known
+                            ? tank.capacity.litres() + tank.fullSd.litres() * normal(random)
+                            : level + stop->buy.litres();
                 ++stop;
             }
         }
@@ -107,7 +137,7 @@ Driven drive(const PlanRequest& request, const Plan& plan, int times)
 class PlanModesTest : public QObject {
     Q_OBJECT
     QTemporaryDir m_folder;
-    RateModel m_rates;
+    TankAndRate m_car;
 
 private slots:
     void initTestCase()
@@ -117,16 +147,18 @@ private slots:
         QVERIFY2(made, made ? "" : describe(made.error()).c_str());
         const auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
         QVERIFY(car);
-        const ModeRates rates = car->consumption.model.rates();
-        m_rates.modes = rates.modes;
-        m_rates.mean = rates.mean;
-        m_rates.covariance = rates.covariance;
-        m_rates.legNoiseSd = std::sqrt(rates.tauSquaredPerKm);
-        QVERIFY(m_rates.modes.size() > 2);
-        double correlated = 0.0;
-        for (std::size_t i = 1; i < m_rates.modes.size(); ++i)
-            correlated += std::fabs(m_rates.covariance[i]);
-        QVERIFY(correlated > 0);
+        const auto both = tankFromCar(*car);
+        QVERIFY(both);
+        m_car = *both;
+        QVERIFY(m_car.rates.modes.size() > 3 && m_car.rates.worlds.size() > 1);
+        double driven = 0.0, surge = 0.0, correlated = 0.0;
+        for (const RouteLeg& leg : m_car.tank.driven)
+            driven += leg.length.km();
+        for (const Volume litres : m_car.tank.surge)
+            surge += litres.litres();
+        for (std::size_t i = 1; i < m_car.rates.modes.size(); ++i)
+            correlated += std::fabs(m_car.rates.covariance[i]);
+        QVERIFY(driven > 100 && surge > 0 && correlated > 0);
     }
 
     void everyArrivalKeepsItsConfidence_data()
@@ -143,7 +175,7 @@ private slots:
         bool partial = false;
         double worst = 0.0;
         for (unsigned seed = 1; seed <= 4; ++seed) {
-            PlanRequest request = mixedRoute(m_rates, seed);
+            PlanRequest request = mixedRoute(m_car, seed);
             request.confidence = Probability::of(confidence);
             const auto best = plan(request);
             QVERIFY(best && best->feasible);
@@ -167,13 +199,13 @@ private slots:
     void theWholeWayKeepsItsConfidence()
     {
         for (unsigned seed = 1; seed <= 4; ++seed) {
-            PlanRequest request = mixedRoute(m_rates, seed);
+            PlanRequest request = mixedRoute(m_car, seed);
             request.confidence = Probability::of(0.9);
             request.tripConfidence = Probability::of(0.95);
             const auto best = plan(request);
             QVERIFY(best && best->feasible);
             QVERIFY(best->floorRisk <= 0.05);
-            QCOMPARE(best->tripGap, 0.0);
+            QVERIFY(best->tripGap < 0.02 * best->cost);
             const int times = 200000;
             const Driven driven = drive(request, *best, times);
             QVERIFY2(driven.trip <= best->floorRisk + 4 * std::sqrt(0.05 / times),
@@ -196,6 +228,8 @@ private slots:
         problem.at = {0, 100, 200};
         problem.fuelTo = {0, 8, 16};
         problem.kmTo = {0, 0, 100, 0, 100, 100};
+        problem.rates = {0.08, 0.08};
+        problem.kmPast = {0, 0};
         problem.covariance = {1e-4, 0, 0, 1e-4};
         // Phi(-2) = 0.022750131948 (tables of the normal distribution)
         const std::vector<planning::Arrival> arrivals{{planning::kStart, 1, 2}, {1, 2, 2}};

@@ -88,7 +88,7 @@ private slots:
         const RangeLaw law = *RangeLaw::make(
             {Volume::fromLitres(1), Volume()},
             {Consumption::fromLitresPer100Km(7.5), Consumption::fromLitresPer100Km(0.7)});
-        const Distances past = pastZero(reserve, law);
+        const Distances past = distances(law.withFuel(reserve.usableAt({})));
         QVERIFY(past.p99 < Distance::fromKm(20));
         QVERIFY(past.p10 > Distance::fromKm(30));
     }

@@ -109,6 +109,16 @@ PlanRequest randomRequest(Draw& draw, int points, bool limits, bool spread)
                   : aim < 0.7  ? Aim::stops
                   : aim < 0.85 ? Aim::time
                                : Aim::weight;
+    if (!spread)
+        return request;
+    // Half of them skewed, with a heavy tail; some begin long after the level was known, or
+    // may not use all there is.
+    if (draw.chance(0.5))
+        request.rates.worlds = {{0.6, 0.97, 0.02}, {0.3, 1.0, 0.06}, {0.1, 1.18, 0.1}};
+    if (draw.chance(0.4))
+        request.tank.driven = {{Distance::fromKm(draw.between(0, 300)), 0}};
+    if (draw.chance(0.3))
+        request.tank.surge = {Volume::fromLitres(draw.between(0, 4))};
     return request;
 }
 

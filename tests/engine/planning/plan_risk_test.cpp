@@ -170,7 +170,7 @@ private slots:
     {
         // Phi(-2) = 0.0227501319 (tables of the normal distribution)
         const auto risk = [](std::vector<planning::ArrivalLevel> levels) {
-            return planning::TripLaw(std::move(levels)).below(0);
+            return planning::TripLaw(std::move(levels)).risk();
         };
         QVERIFY(std::fabs(risk({{4, {2}, 0, 0}}) - 0.022750131948) < 1e-9);
         QVERIFY(std::fabs(risk({{4, {1.2}, 2.56, 0}}) - 0.022750131948) < 1e-7);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/consumption/student_worlds.h"
 #include "engine/range/range_law.h"
 #include "tests/support/test_main.h"
 
@@ -23,10 +24,33 @@ Estimate<Consumption> perKm(double mean, double sd)
 Distance km(double value) { return Distance::fromKm(value); }
 Probability chance(double value) { return Probability::of(value); }
 
-// The tank of the check values below.
+RangeLaw noisyLaw(Estimate<Volume> fuel, RateModel rates)
+{
+    return *RangeLaw::make({fuel, std::move(rates)});
+}
+
+// One mode whose factor is a Student's t, on fine steps.
+RateModel student(Estimate<Consumption> rate, double df, double routeVariance = 0)
+{
+    RateModel model = RateModel::single({rate.mean, Consumption()}, std::sqrt(routeVariance));
+    model.worlds = studentWorlds(df, rate.sd / rate.mean, 0.35);
+    return model;
+}
+
+RateModel twoModes(double first, double second, std::vector<double> covariance, double routeVariance)
+{
+    RateModel model;
+    model.modes = {"stage", "road"};
+    model.mean = {Consumption::fromLitresPerKm(first), Consumption::fromLitresPerKm(second)};
+    model.covariance = std::move(covariance);
+    model.legNoiseSd = std::sqrt(routeVariance);
+    return model;
+}
+
+// 20 ± 1.2 L at 7.5 ± 0.4 L/100 km, computed independently (scipy).
 RangeLaw checkLaw(double routeVariance = 0.0)
 {
-    return *RangeLaw::make(litres(20, 1.2), perKm(0.075, 0.004), {}, routeVariance);
+    return noisyLaw(litres(20, 1.2), RateModel::single(perKm(0.075, 0.004), std::sqrt(routeVariance)));
 }
 
 } // namespace
@@ -65,8 +89,7 @@ class RangeLawTest : public QObject {
     }
 
 private slots:
-    // Phi((c d - v)/sqrt(sv^2 + d^2 sc^2 + tau^2 d)) and its quantiles, calculated apart from the
-    // project (scipy).
+    // Computed independently (scipy), every digit.
     void agreesWithTheProbabilitiesComputedOutside()
     {
         const RangeLaw law = checkLaw();
@@ -98,7 +121,7 @@ private slots:
     void aStudentRateAloneIsTheStudentDistribution()
     {
         for (const double df : {2.5, 3.0, 5.0, 10.0, 30.0, 200.0}) {
-            const RangeLaw law = *RangeLaw::make(litres(20, 0), perKm(0.075, 0.004), df);
+            const RangeLaw law = noisyLaw(litres(20, 0), student(perKm(0.075, 0.004), df));
             const boost::math::students_t t(df);
             const double scale = 0.004 * std::sqrt((df - 2) / df);
             const double positive = cdf(t, 0.075 / scale);
@@ -111,7 +134,7 @@ private slots:
 
     void manyDegreesOfFreedomAreTheNormalLaw()
     {
-        const RangeLaw law = *RangeLaw::make(litres(20, 1.2), perKm(0.075, 0.004), 1e7);
+        const RangeLaw law = noisyLaw(litres(20, 1.2), student(perKm(0.075, 0.004), 1e7));
         near(law.dryBefore(km(220)).value(), 0.009336021738, 1e-8);
     }
 
@@ -131,7 +154,7 @@ private slots:
         const auto student = [&](auto& random) {
             return 0.075 + 0.012 * std::sqrt(3.0 / 5.0) * t(random);
         };
-        const RangeLaw law = *RangeLaw::make(litres(20, 1.2), perKm(0.075, 0.012), 5, 0.0008);
+        const RangeLaw law = noisyLaw(litres(20, 1.2), student(perKm(0.075, 0.012), 5, 0.0008));
         near(law.dryBefore(km(240)).value(), simulated(240, 20, 1.2, 0.0008, student), kFourSigma);
         near(law.dryBefore(km(320)).value(), simulated(320, 20, 1.2, 0.0008, student), kFourSigma);
     }
@@ -165,9 +188,9 @@ private slots:
     void twoLegsOfOneModeAreThatMode()
     {
         const RangeLaw law = checkLaw(0.0008);
-        const RangeLaw legs = *RangeLaw::make({litres(20, 1.2),
-            {Consumption::fromLitresPerKm(0.075)}, {0.004 * 0.004}, {}, 0.0008,
-            {{km(100), 0}, {km(50), 0}}});
+        const RangeLaw legs = *RangeLaw::make(
+            {litres(20, 1.2), RateModel::single(perKm(0.075, 0.004), std::sqrt(0.0008)), {},
+             {{km(100), 0}, {km(50), 0}}});
         for (const double d : {50.0, 100.0, 149.0, 150.0, 151.0, 240.0, 400.0})
             near(legs.dryBefore(km(d)).value(), law.dryBefore(km(d)).value(), 1e-14);
     }
@@ -176,9 +199,8 @@ private slots:
     void aRouteOfModesSumsTheirUseWithTheirCovariance()
     {
         const double s = 0.25, r = 0.08, vs = 0.0004, vr = 0.00002, cov = 0.00005;
-        const RangeLaw law = *RangeLaw::make({litres(30, 1),
-            {Consumption::fromLitresPerKm(s), Consumption::fromLitresPerKm(r)},
-            {vs, cov, cov, vr}, {}, 0.001, {{km(60), 0}, {km(120), 1}, {km(10), 0}}});
+        const RangeLaw law = *RangeLaw::make({litres(30, 1), twoModes(s, r, {vs, cov, cov, vr}, 0.001),
+                                              {}, {{km(60), 0}, {km(120), 1}, {km(10), 0}}});
         const double stageKm = 85, roadKm = 120;
         const double variance = 1 + 0.001 * (stageKm + roadKm) + stageKm * stageKm * vs
             + roadKm * roadKm * vr + 2 * stageKm * roadKm * cov;
@@ -186,24 +208,27 @@ private slots:
         near(law.dryBefore(km(205)).value(), 0.5 * std::erfc(-x / std::sqrt(2.0)), 1e-14);
     }
 
-    // A multivariate t: one precision for both modes.
+    // A common factor of three worlds, and what the modes do not share.
     void simulatedDrivesAlongARouteOfModesAgree()
     {
-        const double df = 6, s = 0.25, r = 0.08, sSd = 0.03, rSd = 0.008, share = 0.5;
-        const RangeLaw law = *RangeLaw::make({litres(30, 1),
-            {Consumption::fromLitresPerKm(s), Consumption::fromLitresPerKm(r)},
-            {sSd * sSd, share * sSd * rSd, share * sSd * rSd, rSd * rSd}, df, 0.001,
-            {{km(60), 0}, {km(120), 1}, {km(10), 0}}});
+        const double s = 0.25, r = 0.08, sSd = 0.02, rSd = 0.005, share = 0.5;
+        RateModel rates =
+            twoModes(s, r, {sSd * sSd, share * sSd * rSd, share * sSd * rSd, rSd * rSd}, 0.001);
+        rates.worlds = {{0.6, 0.95, 0.04}, {0.3, 1.0, 0.08}, {0.1, 1.3, 0.15}};
+        const RangeLaw law = *RangeLaw::make(
+            {litres(30, 1), rates, {}, {{km(60), 0}, {km(120), 1}, {km(10), 0}}});
         std::mt19937_64 random(20240602);
         std::normal_distribution<double> normal;
-        std::chi_squared_distribution<double> chi(df);
+        std::discrete_distribution<std::size_t> world({0.6, 0.3, 0.1});
         constexpr int kDrives = 200000;
         int dry = 0;
         for (int i = 0; i < kDrives; ++i) {
-            const double stretch = std::sqrt((df - 2) / chi(random));
+            const RateWorld& in = rates.worlds[world(random)];
+            const double common = in.factorMean + in.factorSd * normal(random);
             const double x = normal(random);
             const double y = share * x + std::sqrt(1 - share * share) * normal(random);
-            const double use = 85 * (s + sSd * stretch * x) + 120 * (r + rSd * stretch * y);
+            const double use = 85 * (s * common + sSd * in.factorMean * x)
+                + 120 * (r * common + rSd * in.factorMean * y);
             dry += 30 + normal(random) - use - std::sqrt(0.001 * 205) * normal(random) <= 0;
         }
         near(law.dryBefore(km(205)).value(), double(dry) / kDrives, 4 * 0.5 / 447.2);
@@ -223,11 +248,10 @@ private slots:
     {
         QFETCH(double, fuel);
         QFETCH(double, df);
-        RangeBasis basis{litres(fuel, 0.5),
-            {Consumption::fromLitresPerKm(0.3), Consumption::fromLitresPerKm(0.05)},
-            {0.01, 0.0, 0.0, 0.002}, {}, 0.01, {{km(80), 0}, {km(200), 1}, {km(80), 0}}};
+        RangeBasis basis{litres(fuel, 0.5), twoModes(0.3, 0.05, {0.01, 0.0, 0.0, 0.002}, 0.01), {},
+                         {{km(80), 0}, {km(200), 1}, {km(80), 0}}};
         if (df > 0)
-            basis.degreesOfFreedom = df;
+            basis.rates.worlds = studentWorlds(df, 0.3);
         const RangeLaw law = *RangeLaw::make(basis);
         double before = 0.0;
         for (double d = 0; d < 800; d += 0.5) {
@@ -252,8 +276,8 @@ private slots:
         for (const double df : {3.0, 30.0}) {
             Distances before;
             for (double fuel = -3; fuel < 40; fuel += 0.37) {
-                const Distances now = distances(*RangeLaw::make(litres(fuel, 1.5),
-                                                                perKm(0.09, 0.02), df, 0.001));
+                const Distances now = distances(
+                    noisyLaw(litres(fuel, 1.5), student(perKm(0.09, 0.02), df, 0.001)));
                 QVERIFY(now.p99 >= before.p99 && now.p90 >= before.p90);
                 QVERIFY(now.p50 >= before.p50 && now.p10 >= before.p10);
                 QVERIFY(now.p99 <= now.p90 && now.p90 <= now.p50 && now.p50 <= now.p10);
@@ -264,7 +288,7 @@ private slots:
 
     void theQuantileUndoesTheProbability()
     {
-        const RangeLaw law = *RangeLaw::make(litres(20, 1.2), perKm(0.075, 0.008), 4, 0.001);
+        const RangeLaw law = noisyLaw(litres(20, 1.2), student(perKm(0.075, 0.008), 4, 0.001));
         for (const double p : {0.999, 0.99, 0.9, 0.5, 0.1, 0.01})
             near(law.dryBefore(law.madeWith(chance(p))).value(), 1 - p, 1e-9);
     }
@@ -295,24 +319,27 @@ private slots:
     void refusesWhatCannotBe_data()
     {
         QTest::addColumn<RangeBasis>("basis");
-        const RangeBasis good{litres(20, 1), {Consumption::fromLitresPerKm(0.08)},
-                              {1e-4}, {}, 0, {}};
+        const RangeBasis good{litres(20, 1), RateModel::single(perKm(0.08, 0.01))};
         const auto row = [&](const char* name, auto change) {
             RangeBasis basis = good;
             change(basis);
             QTest::newRow(name) << basis;
         };
-        row("no rate", [](RangeBasis& b) { b.rates.clear(); });
-        row("rate of 0", [](RangeBasis& b) { b.rates[0] = Consumption(); });
-        row("rate is NaN", [](RangeBasis& b) { b.rates[0] = Consumption::fromLitresPerKm(NAN); });
+        row("no rate", [](RangeBasis& b) { b.rates.mean.clear(); });
+        row("rate of 0", [](RangeBasis& b) { b.rates.mean[0] = Consumption(); });
+        row("rate is NaN", [](RangeBasis& b) { b.rates.mean[0] = Consumption::fromLitresPerKm(NAN); });
         row("fuel is NaN", [](RangeBasis& b) { b.fuel.mean = Volume::fromLitres(NAN); });
         row("negative spread", [](RangeBasis& b) { b.fuel.sd = Volume::fromLitres(-1); });
-        row("matrix of another size", [](RangeBasis& b) { b.rateCovariance = {1e-4, 0}; });
-        row("negative variance", [](RangeBasis& b) { b.rateCovariance = {-1e-4}; });
-        row("negative route noise", [](RangeBasis& b) { b.routeVarianceL2PerKm = -1; });
-        row("two degrees of freedom", [](RangeBasis& b) { b.degreesOfFreedom = 2; });
+        row("matrix of another size", [](RangeBasis& b) { b.rates.covariance = {1e-4, 0}; });
+        row("negative variance", [](RangeBasis& b) { b.rates.covariance = {-1e-4}; });
+        row("negative route noise", [](RangeBasis& b) { b.rates.legNoiseSd = -1; });
+        row("no world", [](RangeBasis& b) { b.rates.worlds.clear(); });
+        row("half a world", [](RangeBasis& b) { b.rates.worlds = {{0.5, 1.0, 0.1}}; });
+        row("another mean", [](RangeBasis& b) { b.rates.worlds = {{1.0, 1.1, 0.1}}; });
         row("unknown mode", [](RangeBasis& b) { b.legs = {{km(10), 1}}; });
         row("negative leg", [](RangeBasis& b) { b.legs = {{km(-10), 0}}; });
+        row("negative road behind", [](RangeBasis& b) { b.driven = {{km(-10), 0}}; });
+        row("surge of another mode", [](RangeBasis& b) { b.surge = {Volume(), Volume()}; });
     }
 
     void refusesWhatCannotBe()
@@ -325,14 +352,27 @@ private slots:
 
     void seenFromDownTheRoadTheSameRiskComesSoManyKmSooner()
     {
-        const RangeLaw law = checkLaw();
-        const RangeLaw later = law.after(Distance::fromKm(100));
-        QCOMPARE(later.dryBefore(Distance::fromKm(120)).value(),
-                 law.dryBefore(Distance::fromKm(220)).value());
-        const double sooner = law.madeWith(Probability::of(0.99)).km()
-            - later.madeWith(Probability::of(0.99)).km();
-        QVERIFY(qAbs(sooner - 100) < 1e-6);
-        QCOMPARE(law.after(Distance::fromKm(400)).madeWith(Probability::of(0.99)).km(), 0.0);
+        RateModel rates = RateModel::single(perKm(0.075, 0.004), 0.03);
+        rates.worlds = {{0.7, 0.97, 0.02}, {0.3, 1.07, 0.1}};
+        const RangeLaw law = noisyLaw(litres(20, 1.2), rates);
+        const auto after = [&](double driven) {
+            return *RangeLaw::make({litres(20, 1.2), rates, {{km(driven), 0}}});
+        };
+        near(after(100).dryBefore(km(120)).value(), law.dryBefore(km(220)).value(), 1e-15);
+        const double sooner = law.madeWith(chance(0.99)).km() - after(100).madeWith(chance(0.99)).km();
+        near(sooner, 100, 1e-6);
+        QCOMPARE(after(400).madeWith(chance(0.99)).km(), 0.0);
+    }
+
+    // The margin of a leg's mode is that leg's limit: 8 L at 0.1 L/km, 3 of them useless on
+    // the first 20 km, are 50 km there and 80 km beyond.
+    void whatSurgeMakesUselessIsALimitWhereOneDrivesSo()
+    {
+        RangeBasis basis{litres(8, 0.1), twoModes(0.1, 0.1, {0, 0, 0, 0}, 0), {},
+                         {{km(20), 0}, {km(1), 1}}, {Volume::fromLitres(3), Volume()}};
+        near(RangeLaw::make(basis)->madeWith(chance(0.5)).km(), 80, 1e-6);
+        basis.legs = {{km(60), 0}, {km(1), 1}};
+        near(RangeLaw::make(basis)->madeWith(chance(0.5)).km(), 50, 1e-6);
     }
 };
 

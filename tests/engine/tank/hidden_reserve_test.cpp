@@ -409,7 +409,7 @@ private slots:
         const HiddenReserve state = HiddenReserve::fromPrior(onlyReserve(6, 1));
         const RangeLaw law = *RangeLaw::make(litres(30, 1), per100(8, 0.5));
         const RangeLaw expected = *RangeLaw::make(litres(5, 1), per100(8, 0.5));
-        const Distances past = pastZero(state, law, Volume::fromLitres(1));
+        const Distances past = distances(law.withFuel(state.usableAt({}, Volume::fromLitres(1))));
         near(past.p99.km(), distances(expected).p99.km(), 1e-7);
         near(past.p50.km(), 5 / 0.08, 1e-7);
     }

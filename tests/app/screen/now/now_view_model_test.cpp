@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/now/now_view_model.h"
-#include "engine/outlook/past_zero.h"
+#include "engine/outlook/outlook.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What driving may cost, by mode: what the range law and the planner ask.
+#pragma once
+
+#include "engine/base/error.h"
+#include "engine/base/quantity.h"
+#include "engine/consumption/mode_rates.h"
+#include "engine/range/level_spread.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace undermark {
+
+// A piece of road in one mode; `mode` indexes the rates.
+struct RouteLeg {
+    Distance length;        // >= 0
+    std::size_t mode = 0;
+};
+
+// In world k the rates are jointly normal: mean f r, covariance f^2 S + s^2 r r', with f
+// and s the world's factor, r `mean` and S `covariance`. Past driving and driving ahead
+// share the world and the errors within it.
+struct RateModel {
+    std::vector<std::string> modes; // empty: mean[0] holds for every mode
+    std::vector<Consumption> mean;  // > 0, one per mode, over all worlds
+    std::vector<double> covariance; // S: (L/km)^2, row by row, modes x modes
+    std::vector<RateWorld> worlds{{1.0, 1.0, 0.0}};
+    double legNoiseSd = 0.0; // noise of the road, L per square root of km
+    FlowRate idling;         // L/h, for idle minutes at controls
+
+    static RateModel single(Estimate<Consumption> rate, double legNoiseSd = 0.0);
+
+    // Nothing for a mode that is not there; the first where one rate is for all.
+    std::optional<std::size_t> indexOf(const std::string& mode) const;
+    // What one mode burns over a long way: with the spread of all worlds.
+    Estimate<Consumption> rateOf(std::size_t mode) const;
+    // Of the level at the end of this road, known to `levelSd` at its beginning.
+    LevelSpread spreadAfter(Volume levelSd, std::span<const RouteLeg> road) const;
+    Volume burntOver(std::span<const RouteLeg> road) const; // mean
+};
+
+// badInput where a number is not finite, a rate is not above 0, a variance or spread is
+// negative, sizes do not match, or the worlds' weights and factors do not average to 1.
+Result<void> checkRates(const RateModel& rates);
+
+} // namespace undermark

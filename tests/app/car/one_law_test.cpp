@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Now and Ahead ask one law: on a road without pumps as long as the distance made with
+// some probability, the plan's risk of running dry is what is left of that probability.
+// Whatever the level is known from, in every mode, and through several of them.
+#include "app/car/demo_logbook.h"
+#include "app/car/plan_request.h"
+#include "tests/support/test_main.h"
+
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace undermark;
+
+namespace {
+
+Route roadOf(const std::vector<RouteLeg>& legs, const RateModel& rates)
+{
+    Route route;
+    RoutePoint point;
+    for (const RouteLeg& leg : legs) {
+        point.mode = rates.modes[leg.mode];
+        route.points.push_back(point);
+        point.at += leg.length;
+    }
+    route.points.push_back(point);
+    return route;
+}
+
+// Plan and range on the same road, for all probabilities that one asks for: the largest
+// difference of the risks, relative to what it should be.
+double disagreement(const TankAndRate& car, const RangeLaw& law, const std::vector<RouteLeg>& road)
+{
+    double worst = 0.0;
+    for (const double made : {0.9999, 0.999, 0.99, 0.9, 0.75, 0.501}) {
+        // Cut where the distance ends; the last leg goes on.
+        double left = law.madeWith(Probability::of(made)).km();
+        std::vector<RouteLeg> legs;
+        for (std::size_t i = 0; i < road.size() && left > 0; ++i) {
+            const bool last = i + 1 == road.size();
+            const double km = last ? left : std::min(left, road[i].length.km());
+            legs.push_back({Distance::fromKm(km), road[i].mode});
+            left -= km;
+        }
+        PlanRequest request = planRequest(roadOf(legs, car.rates), car);
+        request.confidence = Probability::of(0.5);
+        const auto answer = plan(request);
+        if (!answer || !answer->feasible)
+            return 1.0;
+        worst = std::max(worst, std::abs(answer->dryRisk / (1 - made) - 1));
+    }
+    return worst;
+}
+
+} // namespace
+
+class OneLawTest : public QObject {
+    Q_OBJECT
+    QTemporaryDir m_folder;
+    std::optional<CarKnowledge> m_car;
+
+private slots:
+    void initTestCase()
+    {
+        const auto logbook =
+            makeDemoLogbook(m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
+        QVERIFY(logbook);
+        auto log = logbook->load(logbook->vehicles()->front().id);
+        QVERIFY(log);
+        auto car = learn(std::move(*log));
+        QVERIFY(car);
+        m_car = std::move(*car);
+    }
+
+    void planAndRangeSayTheSameRisk_data()
+    {
+        QTest::addColumn<Question>("question");
+        const auto row = [](const char* name, auto&& set) {
+            Question question;
+            set(question);
+            QTest::newRow(name) << question;
+        };
+        row("log", [](Question&) {});
+        const Distance full = m_car->log.fills.back().value.odometer.value();
+        row("just filled", [&](Question& q) { q.odometer = full; });
+        row("odometer, half way", [&](Question& q) { q.odometer = full + Distance::fromKm(250); });
+        row("odometer, near zero", [&](Question& q) { q.odometer = full + Distance::fromKm(430); });
+        row("reading", [](Question& q) { q.signal = Signal::of(1.2); });
+        row("litres", [](Question& q) { q.usable = {Volume::fromLitres(30), Volume()}; });
+        row("litres of the tracker",
+            [](Question& q) { q.usable = {Volume::fromLitres(22), Volume::fromLitres(0.9)}; });
+        row("at the zero mark", [&](Question& q) { q.usable = m_car->reserve.reserve(); });
+    }
+
+    void planAndRangeSayTheSameRisk()
+    {
+        QFETCH(Question, question);
+        const auto both = tankFromCar(*m_car, question);
+        QVERIFY2(both, both ? "" : describe(both.error()).c_str());
+        for (std::size_t mode = 0; mode < both->rates.modes.size(); ++mode) {
+            question.mode = both->rates.modes[mode];
+            const auto now = outlook(*m_car, question);
+            QVERIFY(now);
+            QVERIFY2(disagreement(*both, now->toDry, {{Distance(), mode}}) < 0.01,
+                     question.mode.c_str());
+        }
+        // Through all modes, twice: the law of range told of the same road.
+        std::vector<RouteLeg> road;
+        for (std::size_t i = 0; i < 2 * both->rates.modes.size(); ++i)
+            road.push_back({Distance::fromKm(7 + 4.0 * double(i)), i % both->rates.modes.size()});
+        const JointLaw& law = outlook(*m_car, question)->law;
+        const auto range = RangeLaw::make({law.usable, law.rates, law.driven, road, law.surge});
+        QVERIFY(range);
+        QVERIFY(disagreement(*both, *range, road) < 0.02);
+    }
+
+    // The road behind and the road ahead share the rates' error, so half way is not known
+    // better ahead than the estimate of the level makes it seem.
+    void theLevelGoesWithTheRates()
+    {
+        Question question;
+        question.odometer = m_car->log.fills.back().value.odometer.value() + Distance::fromKm(250);
+        const auto both = tankFromCar(*m_car, question);
+        const auto now = outlook(*m_car, question);
+        QVERIFY(both && now && !both->tank.driven.empty());
+        TankAndRate apart = *both; // as if the estimate were a reading
+        apart.tank.start = now->usable;
+        apart.tank.driven.clear();
+        const Distance sure = now->toDry.madeWith(Probability::of(0.99));
+        PlanRequest request;
+        request.route = roadOf({{sure, both->rates.modes.size() - 1}}, both->rates);
+        request.confidence = Probability::of(0.5);
+        request.tank = apart.tank;
+        request.rates = apart.rates;
+        QVERIFY(plan(request)->dryRisk < 0.007);
+        request.tank = both->tank;
+        QVERIFY(std::abs(plan(request)->dryRisk - 0.01) < 1e-4);
+    }
+};
+
+UNDERMARK_TEST(OneLawTest)
+#include "one_law_test.moc"
