@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
+#include "engine/outlook/weigh_proofs.h"
+
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace undermark {
 
@@ -41,59 +42,6 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
             FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(*level)});
     }
     return reserve;
-}
-
-ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
-{
-    ProofContext context;
-    const std::string mode = proof.mode.value_or(std::string());
-    const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
-    const RateForecast rate = car.consumption.model.forecast(ahead);
-    context.rate = rate.rate;
-    context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
-    context.surgeMargin = car.surgeMargin(mode);
-    context.readsHigh = car.gauge.readsHigh();
-    if (proof.signal)
-        if (const auto level = exactLevel(car.gauge, *proof.signal))
-            context.aboveZero = car.reserve.toZero(*level);
-    return context;
-}
-
-// Of the drives past zero in one mode only the farthest counts: alike drives are
-// not independent evidence.
-std::map<std::string, std::size_t> farthestDrives(const VehicleLog& log)
-{
-    std::map<std::string, std::size_t> farthest;
-    for (std::size_t i = 0; i < log.proofs.size(); ++i) {
-        const Proof& proof = log.proofs[i].value;
-        if (proof.kind != ProofKind::pastZero || !proof.distance)
-            continue;
-        const auto [known, isNew] = farthest.emplace(proof.mode.value_or(std::string()), i);
-        if (!isNew && log.proofs[known->second].value.distance->mean < proof.distance->mean)
-            known->second = i;
-    }
-    return farthest;
-}
-
-void weighProofs(CarKnowledge& car)
-{
-    const auto farthest = farthestDrives(car.log);
-    for (std::size_t i = 0; i < car.log.proofs.size(); ++i) {
-        const Proof& proof = car.log.proofs[i].value;
-        if (proof.kind == ProofKind::pastZero && proof.distance
-            && farthest.at(proof.mode.value_or(std::string())) != i) {
-            continue;
-        }
-        const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
-        if (!outcome) {
-            car.proofFlags.push_back({i, Sentence::of("not used: %1", outcome.error().detail)});
-            continue;
-        }
-        car.reserve = outcome->reserve;
-        if (!car.reserve.evidence().empty() && std::abs(car.reserve.evidence().back().surprise) > 3)
-            car.proofFlags.push_back(
-                {i, Sentence::of("contradicts what was known: check the entry")});
-    }
 }
 
 template <class T>
