@@ -3,6 +3,7 @@
 // Now and Ahead ask one law: on a road without pumps as long as the distance made with
 // some probability, the plan's risk of running dry is what is left of that probability.
 // Whatever the level is known from, in every mode, and through several of them.
+#include "app/car/car.h"
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "tests/support/test_main.h"
@@ -62,12 +63,10 @@ class OneLawTest : public QObject {
 private slots:
     void initTestCase()
     {
-        const auto logbook =
-            makeDemoLogbook(m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
-        QVERIFY(logbook);
-        auto log = logbook->load(logbook->vehicles()->front().id);
-        QVERIFY(log);
-        auto car = learn(std::move(*log));
+        const std::filesystem::path file = m_folder.filePath("demo.undermark").toStdString();
+        const auto made = makeDemoLogbook(file, Existing::refuse);
+        QVERIFY2(made, made ? "" : describe(made.error()).c_str());
+        auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
         QVERIFY(car);
         m_car = std::move(*car);
     }
@@ -104,14 +103,18 @@ private slots:
             QVERIFY2(disagreement(*both, now->toDry, {{Distance(), mode}}) < 0.01,
                      question.mode.c_str());
         }
-        // Through all modes, twice: the law of range told of the same road.
+        // Through all modes, twice: the law of range told of the same road. What surge
+        // keeps back is left out: with it one may run dry in the middle, and the range
+        // tells of the likeliest place, the plan of all of them.
         std::vector<RouteLeg> road;
         for (std::size_t i = 0; i < 2 * both->rates.modes.size(); ++i)
             road.push_back({Distance::fromKm(7 + 4.0 * double(i)), i % both->rates.modes.size()});
-        const JointLaw& law = outlook(*m_car, question)->law;
-        const auto range = RangeLaw::make({law.usable, law.rates, law.driven, road, law.surge});
+        const JointLaw law = outlook(*m_car, question)->law;
+        const auto range = RangeLaw::make({law.usable, law.rates, law.driven, road});
         QVERIFY(range);
-        QVERIFY(disagreement(*both, *range, road) < 0.02);
+        TankAndRate withoutSurge = *both;
+        withoutSurge.tank.surge.clear();
+        QVERIFY(disagreement(withoutSurge, *range, road) < 0.01);
     }
 
     // The road behind and the road ahead share the rates' error, so half way is not known
