@@ -1143,10 +1143,6 @@
         <translation>Entscheid zurücknehmen</translation>
     </message>
     <message>
-        <source>Make it %1</source>
-        <translation>Auf %1 setzen</translation>
-    </message>
-    <message>
         <source>Undo the correction</source>
         <translation>Berichtigung zurücknehmen</translation>
     </message>

@@ -1143,10 +1143,6 @@
         <translation>Annuler la décision</translation>
     </message>
     <message>
-        <source>Make it %1</source>
-        <translation>Mettre %1</translation>
-    </message>
-    <message>
         <source>Undo the correction</source>
         <translation>Annuler la correction</translation>
     </message>

@@ -39,6 +39,7 @@ struct Told {
 Calibration coarse()
 {
     Calibration calibration;
+    calibration.time = test::testTime();
     calibration.zeroMark = Volume::fromLitres(8);
     const double litres[] = {0, 5, 8, 20, 35, 50}, volts[] = {0.5, 0.5, 0.5, 1.6, 3.0, 4.4};
     for (std::size_t i = 0; i < 6; ++i) {

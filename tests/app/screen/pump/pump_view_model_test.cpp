@@ -127,11 +127,11 @@ private slots:
         test::DemoCar car;
         PumpViewModel pump(car);
         const Knowledge before = car.knowledge().value();
-        type(pump, 0, "30"); // more than expected, not oddly so
+        type(pump, 0, "24"); // more than expected, not oddly so
         pump.save();
         const Knowledge after = car.knowledge().value();
         QVERIFY(pump.saved());
-        QCOMPARE(pump.savedTitle(), "30 L saved");
+        QCOMPARE(pump.savedTitle(), "24 L saved");
         const auto rate = [](const CarKnowledge& known) {
             return UnitFormat().rate(known.consumption.model.forecast().rate);
         };

@@ -218,6 +218,7 @@ private slots:
         for (const char* reading : {"3.02", "3.021", "3.019", "3.02"}) {
             type(guide, 0, reading);
             guide.go();
+            car.pass(std::chrono::seconds(1));
         }
         QVERIFY(guide.facts()[2].value.startsWith("not settled"));
         type(guide, 0, "3.02");
