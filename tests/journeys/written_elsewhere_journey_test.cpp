@@ -43,7 +43,8 @@ private slots:
         const auto fills = [&] { return (*open.car.knowledge())->log.fills.size(); };
         const std::size_t before = fills();
         QProcess other;
-        other.start(UNDERMARK_CLI, {"--logbook", file, "fill", "add", "--litres", "20", "--partial"});
+        other.start(UNDERMARK_CLI, {"--logbook", file, "fill", "add", "--litres", "20", "--partial",
+                                     "--trip-meter-km", "280"});
         QVERIFY(QTest::qWaitFor([&] { return other.state() == QProcess::NotRunning; }, 60000));
         QVERIFY2(other.exitCode() == 0, other.readAllStandardError().constData());
         QSignalSpy anew(&open.screen.now, &NowViewModel::changed);

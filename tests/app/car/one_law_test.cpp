@@ -34,6 +34,8 @@ double disagreement(const TankAndRate& car, const RangeLaw& law, const std::vect
 {
     double worst = 0.0;
     for (const double made : {0.9999, 0.999, 0.99, 0.9, 0.75, 0.501}) {
+        if (law.startsBelow(Probability::of(made))) // not even the start is that sure
+            continue;
         // Cut where the distance ends; the last leg goes on.
         double left = law.madeWith(Probability::of(made)).km();
         std::vector<RouteLeg> legs;
