@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/journeys/real_program.h"
 
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QStandardPaths>
@@ -97,6 +98,17 @@ double RealProgram::worked() const
     return (fields.value(11).toDouble() + fields.value(12).toDouble()) / double(sysconf(_SC_CLK_TCK));
 }
 
+bool RealProgram::sleeps() const
+{
+    const QDir tasks("/proc/" + QString::number(m_program.processId()) + "/task");
+    for (const QString& task : tasks.entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
+        QFile stat(tasks.filePath(task + "/stat"));
+        if (stat.open(QIODevice::ReadOnly) && stat.readAll().split(')').last().trimmed().startsWith('R'))
+            return false;
+    }
+    return true;
+}
+
 bool RealProgram::touch(QPoint place)
 {
     const QImage before = picture();
@@ -120,11 +132,12 @@ bool RealProgram::atRest()
         QTest::qWait(20);
         if (worked() - start > kFrozen)
             return false;
-        if (const QImage now = picture(); now != last) {
-            last = now;
+        const QImage now = picture();
+        if (now != last)
             start = worked();
+        if (now != last || !sleeps()) // not merely waiting for its turn on a busy machine
             since.restart();
-        }
+        last = now;
     }
     return true;
 }

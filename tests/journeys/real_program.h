@@ -30,6 +30,7 @@ public:
 
 private:
     double worked() const; // s of processor time of its first thread
+    bool sleeps() const;   // all of its threads wait for something
 
     QTemporaryDir m_folder;
     QSize m_size;

@@ -12,7 +12,7 @@ inline PlanAnswer& settled(PlanViewModel& ahead)
 {
     QSignalSpy answered(&ahead, &PlanViewModel::settled);
     if (ahead.planning())
-        answered.wait();
+        answered.wait(60000); // ms: on a busy machine, too
     return *ahead.answer();
 }
 
