@@ -9,7 +9,7 @@ Window {
     required property ScreenModel model
     readonly property ScreenSettings settings: model.settings
     readonly property SetupViewModel setup: model.setup
-    readonly property list<page> pages: model.pages
+    readonly property var pages: model.pages // (var: qmllint 6.4 knows no map() of a list of values)
     property string page: pages[0].key // the key of the one that is open
     readonly property int index: pages.findIndex(each => each.key === root.page)
     readonly property bool night: settings.night

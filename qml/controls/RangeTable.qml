@@ -14,6 +14,8 @@ Item {
     readonly property real nameWidth: Math.ceil(longestName.advanceWidth)
     readonly property real cellWidth: (width - nameWidth) / 3
 
+    readonly property var all: rows // (var: qmllint 6.4 knows no map() of a list of values)
+
     function longest(texts: list<string>): string {
         return texts.reduce((found, text) => text.length > found.length ? text : found, "");
     }
@@ -25,7 +27,7 @@ Item {
     TextMetrics {
         id: longestName
         font.pixelSize: Theme.body
-        text: root.longest(root.rows.map(row => row.name).concat([root.unit]))
+        text: root.longest(root.all.map(row => row.name).concat([root.unit]))
     }
     TextMetrics {
         id: longestHead
@@ -36,7 +38,7 @@ Item {
         id: longestNumber
         font.pixelSize: Theme.large
         font.bold: true
-        text: root.longest(root.rows.map(row => row.hopeful).concat(["000"]))
+        text: root.longest(root.all.map(row => row.hopeful).concat(["000"]))
     }
 
     component Head: Text {
