@@ -41,7 +41,7 @@ namespace undermark {
 // Spread of the noise before anything is learnt. Sources: the click repeats to
 // some tenths of a litre up to one (common practice); omega, a day's deviation as
 // a share of the rate; tau^2 is 8.4e-4 for the cars of one set of real trips
-// (design 4.3), taken as the middle of a factor of two either way in tau
+// (measured on them), taken as the middle of a factor of two either way in tau
 // (judgement), over which its mean is 1.35 times that.
 struct NoiseSetup {
     Volume clickSd = kUsualClickSd;

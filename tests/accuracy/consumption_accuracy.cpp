@@ -16,6 +16,19 @@ using namespace undermark;
 
 namespace {
 
+// Split conformal: the k-th smallest score, k = ceil((n + 1)(1 - alpha)); infinite where
+// k > n (Vovk et al. 2005; Lei et al. 2018).
+double splitConformal(std::span<const double> scores, double alpha)
+{
+    std::vector<double> sorted(scores.begin(), scores.end());
+    std::ranges::sort(sorted);
+    // The small term keeps (n + 1)(1 - alpha) from rounding above a whole number.
+    const double rank = std::ceil((double(sorted.size()) + 1) * (1 - alpha) - 1e-9);
+    if (rank > double(sorted.size()))
+        return std::numeric_limits<double>::infinity();
+    return sorted[std::size_t(std::max(rank, 1.0)) - 1];
+}
+
 // A vehicle of which nothing is stated.
 ConsumptionModel freshModel()
 {
