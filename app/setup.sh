@@ -54,14 +54,14 @@ libxml2-utils|checks the GPX that is written
 libbenchmark-dev|the benchmarks
 "
 
-# recently_changed PATHS…: the files under them that the commits of the last day before
+# recently_changed PATHS…: the files under them (but for those only moved) that the commits of the last day before
 # HEAD, or nobody yet, changed; all where there is no history.
 recently_changed()
 {
     local base
     base=$(git -C "$root" rev-list -1 --before="$(($(git -C "$root" log -1 --format=%ct) - 86400))" HEAD)
     if [ -n "$base" ]; then
-        git -C "$root" diff --name-only --diff-filter=d "$base" -- "$@"
+        git -C "$root" diff -M90% --name-only --diff-filter=AM "$base" -- "$@"
     else
         git -C "$root" ls-files -- "$@"
     fi

@@ -7,13 +7,11 @@
 #include "app/screen/base/unit_format.h"
 
 #include <QObject>
-#include <QtQml/qqmlregistration.h>
 
 namespace undermark {
 
 class PageModel : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
 
 public:
     using QObject::QObject;

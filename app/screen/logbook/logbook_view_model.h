@@ -78,7 +78,7 @@ public:
     PlotPicture consumption() const;
     QList<Fact> rates() const;
 
-    void refresh() override;
+    Q_INVOKABLE void refresh() override;
     void startOver() override;
     void setFormat(const UnitFormat& format) override;
     Q_INVOKABLE void selectFilter(int filter);

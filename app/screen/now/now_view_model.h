@@ -88,7 +88,7 @@ public:
     NowTell* tell() { return &m_tell; }
     void setFormat(const UnitFormat& format) override;
 
-    void refresh() override;
+    Q_INVOKABLE void refresh() override;
     void startOver() override; // in the usual mix
     // Asks in another driving mode; indices outside modes() are ignored.
     Q_INVOKABLE void selectMode(int index);
