@@ -125,6 +125,7 @@ PageCase {
         open(Qt.size(800, 480), "calm", "ahead");
         touch("Least cost");
         verify(buttonNamed("Fewest stops"));
+        tryVerify(() => !Fixture.ahead.planning); // what is asked belongs to the plan that is shown
         touch("What if");
         touch("It burns 10 % more");
         const whatIfs = Fixture.ahead.whatIfs;
