@@ -36,9 +36,8 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
         const auto level = exactLevel(gauge, *fill.signalBefore);
         if (!level)
             continue;
-        const Volume clickSd = NoiseSetup{}.clickSd;
         reserve = reserve.with(
-            FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(*level)});
+            FullFill{fill.time, {fill.volume, kClickSd}, reserve.toZero(*level)});
     }
     return reserve;
 }
@@ -118,6 +117,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 
