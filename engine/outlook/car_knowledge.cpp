@@ -69,9 +69,8 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log,
         const auto level = readLevel(fit, *fill.signalBefore);
         if (!level || level->bound != LevelBound::exact)
             continue;
-        const Volume clickSd = NoiseSetup{}.clickSd;
         reserve = reserve.with(
-            FullFill{fill.time, {fill.volume, clickSd}, reserve.toZero(level->added)});
+            FullFill{fill.time, {fill.volume, kClickSd}, reserve.toZero(level->added)});
     }
     return reserve;
 }
@@ -155,6 +154,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 

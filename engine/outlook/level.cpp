@@ -87,7 +87,7 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
         else if (driven > told)
             since.driven[""] += driven - told;
     }
-    const Volume clickSd = NoiseSetup{}.clickSd;
+    const Volume clickSd = rates.clickSd;
     const Volume change = since.partials - since.stood.mean;
     const auto after = [&](Estimate<Volume> full) {
         return Estimate<Volume>{full.mean + change,
