@@ -55,6 +55,7 @@ RateFilter::RateFilter(const RatePrior& prior, const FilterConstants& constants)
         m_mean[kFeature + i] = kBeta[std::size_t(i)];
         m_covariance(kFeature + i, kFeature + i) = std::pow(kBetaSd[std::size_t(i)], 2);
     }
+    m_priorVariance = m_covariance.diagonal();
 }
 
 Estimate<Volume> RateFilter::lastClick() const
@@ -127,7 +128,6 @@ RateFilter::Prediction RateFilter::predict(const FilterStretch& stretch, double 
     p.mean = logCost(stretch, p.h) + m_mean[kLevel] + kept * m_mean[kFast] + p.h[kClick] * m_mean[kClick]
         + h.dot(coefficients);
     p.state = p.h.dot((m_covariance * p.h).eval())
-        + (c.fade - 1) * h.dot(m_covariance.block<kFeatures, kFeatures>(kFeature, kFeature) * h)
         + s2 * (c.levelWalk * walk + c.fast * fresh);
     const int newClicks = stretch.clickEnds - (follows ? 1 : 0);
     const double road = std::sqrt(std::max(1.0, 0.5 / size) / size) / tanks;
@@ -182,7 +182,13 @@ void RateFilter::advance(const FilterStretch& stretch, double fastKeep)
     m_covariance.col(kFast) *= fastKeep;
     m_covariance(kFast, kFast) += m_constants.fast * s2 * (1 - fastKeep * fastKeep);
     m_covariance(kLevel, kLevel) += m_constants.levelWalk * s2;
-    m_covariance.block(kFeature, kFeature, kFeatures, kFeatures) *= m_constants.fade;
+    // Evidence on coefficients and items fades, but never past the prior.
+    for (Eigen::Index i = kFeature; i < m_mean.size(); ++i) {
+        if (m_covariance(i, i) * m_constants.fade > m_priorVariance[i])
+            continue;
+        m_covariance.row(i) *= std::sqrt(m_constants.fade);
+        m_covariance.col(i) *= std::sqrt(m_constants.fade);
+    }
     if (!stretch.follows)
         forgetClick();
 }

@@ -44,7 +44,7 @@ struct FilterConstants {
     double fast = 0.469;          // variance of the fast part, over s^2
     double fastKeep = 0.6;        // of it, over the usual days between two fills
     double click = 0.2;           // variance of one click, over (s * usual litres)^2
-    double fade = 1.005;          // of the coefficients' variance, per stretch
+    double fade = 1.005;          // of the variance of coefficients and items, per stretch
     double bound = 2;             // scores beyond which a stretch teaches less
     double turn = 2.5;            // scores that two stretches running make a change with
     double turnSpread = 0.25;     // of such a change, over score^2 * variance
@@ -132,6 +132,7 @@ private:
     std::vector<double> m_base;
     Eigen::VectorXd m_mean;
     Eigen::MatrixXd m_covariance;
+    Eigen::VectorXd m_priorVariance;
     double m_scale;
     double m_scaleSum, m_scaleWeights;
     double m_lastScore = 0;
