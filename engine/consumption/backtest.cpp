@@ -190,6 +190,9 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
                 shortStretch.add(ahead.forecast, tank.distance);
             result.meanError += relativeError(ahead.forecast.point, tank.distance);
             result.overPromised += ahead.forecast.point / tank.distance > kOverPromise ? 1 : 0;
+            result.kept.p99 += tank.distance >= ahead.forecast.p99() ? 1 : 0;
+            result.kept.p90 += tank.distance >= ahead.forecast.p90() ? 1 : 0;
+            result.kept.p10 += tank.distance >= ahead.forecast.p10() ? 1 : 0;
             result.forecasts.push_back(ahead);
         }
         model.observe(tank);
@@ -198,6 +201,7 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
     const double n = std::max(double(result.forecasts.size()), 1.0);
     result.meanError /= n;
     result.overPromised /= n;
+    result.kept = {result.kept.p99 / n, result.kept.p90 / n, result.kept.p10 / n};
     result.baseline = baselines.mean();
     result.oneTank = oneTank.mean();
     result.threeTanks = threeTanks.scores();

@@ -18,8 +18,8 @@ constexpr Distance kMixMemory = Distance::fromKm(15000);
 
 // How often an entry is a slip, and how often the car has changed since the last one.
 // Forgotten fills make too little fuel, trailers and winters too much; judgement.
-constexpr double kSlipMore = 0.006, kSlipLess = 0.012;
-constexpr double kChangeMore = 0.010, kChangeLess = 0.005;
+constexpr double kSlipMore = 0.010, kSlipLess = 0.020;
+constexpr double kChangeMore = 0.004, kChangeLess = 0.002;
 constexpr double kSlipSpread = 0.7;        // of the logarithm
 constexpr double kChangeSpread = 0.3;
 constexpr double kStandsOut = 2;           // scores; less is taken for ordinary at once,

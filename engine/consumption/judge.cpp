@@ -10,6 +10,10 @@ namespace undermark {
 namespace {
 
 constexpr double kRare = 2.3e-3;   // about four standard deviations of the heavy-tailed law
+// While few stretches are known nothing is rare; a jump by this factor is asked about.
+constexpr std::size_t kFewKnown = 4;
+constexpr double kJump = 1.6;
+constexpr double kRareOfFew = 0.1;   // so that a short stretch, where litres are few, is none
 // Where a slip that leaves a fixed trace would make the stretch ordinary.
 constexpr double kRareExplained = 1e-2;
 constexpr double kNeckLitres = 6;
@@ -39,6 +43,7 @@ public:
     }
 
     double probability() const { return m_probability; }
+    double factor() const { return std::max(litres() / m_expected_l, m_expected_l / litres()); }
 
     // Only when likeliest() has run.
     bool explained() const { return m_explained; }
@@ -213,10 +218,12 @@ std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& str
                               const std::optional<Volume>& capacity, const Interval* next)
 {
     Judge judgement(model, stretch, capacity, next);
-    if (judgement.probability() >= kRareExplained)
+    const bool jump = model.observed() > 0 && model.observed() < kFewKnown
+        && judgement.factor() > kJump && judgement.probability() < kRareOfFew;
+    if (judgement.probability() >= kRareExplained && !jump)
         return std::nullopt;
     FillFlag flag = judgement.likeliest();
-    if (judgement.probability() >= kRare && !judgement.explained())
+    if (judgement.probability() >= kRare && !judgement.explained() && !jump)
         return std::nullopt;
     return flag;
 }

@@ -45,7 +45,8 @@ bool fitsTank(Volume pumped, Volume capacity);
 // Judges one stretch against what `model` has learnt before it: flagged where its
 // probability under the likeliest branch is below 0.0023, about four standard
 // deviations; below 1 in 100 where a wrong unit or a wrong odometer would make it
-// ordinary. `next` helps to tell a wrong odometer. O(modes^2).
+// ordinary; while fewer than four stretches are known also where the rate jumps by more
+// than 1.6. `next` helps to tell a wrong odometer. O(modes^2).
 std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
                               const std::optional<Volume>& capacity,
                               const Interval* next = nullptr);

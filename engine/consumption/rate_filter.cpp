@@ -23,6 +23,9 @@ constexpr double kShort = 0.25;          // stretches of less than that are judg
 constexpr double kLongMemory = 0.02;     // least weight of the newest in running means
 constexpr Eigen::Index kPaceFeatures = 3;
 constexpr double kPacePersists = 0.3;    // of the last stretch's days, where the next are unknown
+// However alike the tanks of a log are, two clicks of a few tenths of a litre and the
+// pump's own error remain (common practice, no source).
+constexpr double kLeastScale = 0.01;
 constexpr double kMostSeen = 2.5;        // scores beyond which the scale grows no more
 
 double yearAngle(Instant time)
@@ -127,7 +130,7 @@ RateFilter::Prediction RateFilter::predict(const FilterStretch& stretch, double 
     const auto h = p.h.segment<kFeatures>(kFeature);
     p.mean = logCost(stretch, p.h) + m_mean[kLevel] + kept * m_mean[kFast] + p.h[kClick] * m_mean[kClick]
         + h.dot(coefficients);
-    p.state = p.h.dot((m_covariance * p.h).eval())
+    p.state = std::max(p.h.dot((m_covariance * p.h).eval()), 0.0)   // rounding
         + s2 * (c.levelWalk * walk + c.fast * fresh);
     const int newClicks = stretch.clickEnds - (follows ? 1 : 0);
     const double road = std::sqrt(std::max(1.0, 0.5 / size) / size) / tanks;
@@ -209,7 +212,7 @@ void RateFilter::remember(const FilterStretch& stretch, const Surprise& seen)
     const double keep = 1 - (1 - m_constants.scaleKeep) * weight;
     m_scaleSum = keep * m_scaleSum + weight * bounded * bounded * m_scale * m_scale;
     m_scaleWeights = keep * m_scaleWeights + weight;
-    m_scale = std::sqrt(m_scaleSum / m_scaleWeights);
+    m_scale = std::max(std::sqrt(m_scaleSum / m_scaleWeights), kLeastScale);
     m_lastScore = seen.score();
     const auto towards = [weight](double& mean, double value, std::size_t before) {
         mean += weight * std::max(1.0 / double(before + 1), kLongMemory) * (value - mean);

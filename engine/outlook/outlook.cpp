@@ -10,7 +10,7 @@ namespace undermark {
 
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
 {
-    const ModeRates rates = car.consumption.model.rates();
+    const ModeRates rates = car.consumption.model.rates(question.now);
     RateTable table = rateTable(rates);
     if (std::find(table.names.begin(), table.names.end(), question.mode) == table.names.end()) {
         std::string known;
