@@ -297,12 +297,15 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     const FilterStretch middle = ahead(Volume::fromLitres(filter.usual_l()), now);
     const RateFilter::Rates known = filter.rates(middle.middle);
     const std::vector<double> mix = m_mix.shares();
-    const Eigen::Map<const Eigen::VectorXd> base(m_prior.base.data(), count);
-    Eigen::VectorXd mean = base.array() * known.now.head(count).array().exp();
+    Eigen::VectorXd mean(count);
+    for (Eigen::Index i = 0; i < count; ++i)
+        mean[i] = m_prior.base[std::size_t(i)] * std::exp(known.now[std::size_t(i)]);
     const double usual = mean.dot(Eigen::Map<const Eigen::VectorXd>(mix.data(), count));
 
     // What all modes share is as much as leaves the rest a covariance: 1 / (1' T^-1 1).
-    const Eigen::MatrixXd total = known.nowCovariance.topLeftCorner(count, count);
+    const auto items = Eigen::Index(m_prior.base.size());
+    const Eigen::MatrixXd total =
+        Eigen::Map<const Eigen::MatrixXd>(known.nowCovariance.data(), items, items).topLeftCorner(count, count);
     const double common = 1 / Eigen::VectorXd::Ones(count).dot(
                                   Eigen::LDLT<Eigen::MatrixXd>(total).solve(Eigen::VectorXd::Ones(count)));
     ModeRates rates;
@@ -342,9 +345,9 @@ LongRunRates ConsumptionModel::longRun() const
 {
     const std::size_t count = m_setup.modes.size();
     const RateFilter::Rates known = likeliest().rates(std::nullopt);
-    const auto cost = [&](std::size_t i) { return m_prior.base[i] * std::exp(known.longRun[Eigen::Index(i)]); };
+    const auto cost = [&](std::size_t i) { return m_prior.base[i] * std::exp(known.longRun[i]); };
     const auto covariance = [&](std::size_t i, std::size_t j) {
-        return cost(i) * cost(j) * known.longRunCovariance(Eigen::Index(i), Eigen::Index(j));
+        return cost(i) * cost(j) * known.longRunCovariance[i * m_prior.base.size() + j];
     };
     LongRunRates rates;
     for (std::size_t i = 0; i < count; ++i) {

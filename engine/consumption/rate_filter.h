@@ -27,8 +27,6 @@
 #include "engine/consumption/log_law.h"
 #include "engine/consumption/rate_prior.h"
 
-#include <Eigen/Core>
-
 #include <array>
 #include <cmath>
 #include <optional>
@@ -72,7 +70,7 @@ public:
 
     // Of log(litres): mean + h * (state's error) + noise.
     struct Prediction {
-        Eigen::VectorXd h;
+        std::vector<double> h;
         double size;         // of each of the tanks, in usual stretches
         double fastKeep;     // over one of them
         double mean;
@@ -111,11 +109,10 @@ public:
     // unknown: log(unit cost_j / base_j) = common + own_j.
     struct Rates {
         HeavyTail trend;               // of fast + x'b: what is only now
-        Eigen::VectorXd longRun;       // by item: level + own
-        Eigen::MatrixXd longRunCovariance;
-        Eigen::VectorXd now;           // by item: level + own + fast + x'b
-        Eigen::MatrixXd nowCovariance;
-        double noise = 0;              // variance of the road's noise over one usual stretch
+        std::vector<double> longRun;   // by item: level + own
+        std::vector<double> longRunCovariance;   // row by row
+        std::vector<double> now;       // by item: level + own + fast + x'b
+        std::vector<double> nowCovariance;
     };
     Rates rates(std::optional<Instant> middle) const;
 
@@ -123,16 +120,16 @@ private:
     Prediction predict(const FilterStretch& stretch, double size) const;
     double sizeOf(const FilterStretch& stretch) const;
     std::array<double, 6> features(const FilterStretch& stretch, double size) const;
-    double logCost(const FilterStretch& stretch, Eigen::VectorXd& h) const;
+    double logCost(const FilterStretch& stretch, std::vector<double>& h) const;
     void advance(const FilterStretch& stretch, double fastKeep);
     void remember(const FilterStretch& stretch, const Surprise& seen);
     void forgetClick();
 
     FilterConstants m_constants;
     std::vector<double> m_base;
-    Eigen::VectorXd m_mean;
-    Eigen::MatrixXd m_covariance;
-    Eigen::VectorXd m_priorVariance;
+    std::vector<double> m_mean;            // level, fast, click, coefficients, own of each item
+    std::vector<double> m_covariance;      // of those, row by row
+    std::vector<double> m_priorVariance;
     double m_scale;
     double m_scaleSum, m_scaleWeights;
     double m_lastScore = 0;
@@ -140,9 +137,7 @@ private:
     double m_logDays = 0;              // mean of log(days + 2)
     double m_days = 7;                 // mean
     // What the days say (three features): their mean, mean square, and the last one's.
-    Eigen::Array3d m_paceMean = Eigen::Array3d::Zero();
-    Eigen::Array3d m_paceVariance = Eigen::Array3d::Zero();
-    Eigen::Array3d m_lastPace = Eigen::Array3d::Zero();
+    std::array<double, 3> m_paceMean{}, m_paceVariance{}, m_lastPace{};
     std::size_t m_learnt = 0;
     std::size_t m_daysKnown = 0;
 };
