@@ -118,6 +118,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 

@@ -20,7 +20,7 @@ tl::unexpected<Error> unknownMode(const ModeRates& learnt, const std::string& mo
 
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
 {
-    const ModeRates learnt = car.consumption.model.rates();
+    const ModeRates learnt = car.consumption.model.rates(question.now);
     JointLaw law;
     law.rates = rateModel(learnt);
     const auto ahead = law.rates.indexOf(question.mode);
