@@ -56,11 +56,14 @@ void addCurveJson(const Gauge& gauge, Json& json)
     json["ceiling_signal"] = curve ? Json(curve->highest().signal.value()) : Json();
     json["unseen_l"] = {{"bottom", curve ? Json(curve->lowest().width.litres()) : Json()},
                         {"top", curve ? Json(curve->highest().width.litres()) : Json()}};
-    json["reads_high_by_l"] = gauge.readsHighBy().litres();
+    json["reads_high_by_l"] = gauge.readsHigh().mean.litres();
+    json["reads_high_sd_l"] = gauge.readsHigh().sd.litres();
     json["uncertainty_l"] = {{"pour", gauge.uncertainty().pour.litres()},
                              {"resolution", gauge.uncertainty().resolution.litres()},
                              {"readings", gauge.uncertainty().readings.litres()},
-                             {"residual", litresOr(gauge.uncertainty().residual)}};
+                             {"residual", litresOr(gauge.uncertainty().residual)},
+                             {"shape", gauge.uncertainty().shape.litres()},
+                             {"unseen_stop", gauge.uncertainty().unseenStop.litres()}};
     if (gauge.isPrior())
         json["uncertainty_l"] = nullptr;   // nothing was poured or read
     addFindingsJson(gauge, json);
@@ -161,9 +164,9 @@ void printCurve(const Gauge& gauge, const std::string& unit)
     if (gauge.residualSd())
         std::cout << "A point misses the curve drawn without it by "
                   << fixed(gauge.residualSd()->litres(), 2) << " L (root mean square).\n";
-    if (gauge.readsHighBy() > Volume())
+    if (gauge.readsHigh().mean > Volume())
         std::cout << "While driving the level may be lower than read by "
-                  << fixed(gauge.readsHighBy().litres(), 2) << " L.\n";
+                  << fixed(gauge.readsHigh().mean.litres(), 2) << " L.\n";
 }
 
 void printFindings(const Gauge& gauge)

@@ -20,10 +20,11 @@ constexpr double kWordSpread = 3;
 const NumberRange kMorePercent{-50, 400, Sentence::of("a percentage from -50 to 400")};
 
 struct RangeOptions {
-    std::optional<double> signal, signal2, litres, litresSd, odometer, rate, rateSd, zero, legSd;
+    std::optional<double> signal, signal2, signalSd, litres, litresSd, odometer, rate, rateSd, zero, legSd;
     std::optional<double> lobe1, lobe2, burnsMore, burnsMoreSd;
     ShapeFlags shape;
     std::string mode, date;
+    bool moving = false;
     CorrectionOptions corrections;
 };
 
@@ -184,6 +185,9 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
         question.signal = Signal::of(*o.signal);
     if (o.signal2)
         question.signal2 = Signal::of(*o.signal2);
+    if (o.signalSd)
+        question.signalSd = Signal::of(*o.signalSd);
+    question.motion = o.moving ? Motion::moving : Motion::atRest;
     const Result<Volume> spread = seriesSpreadFrom(o.lobe1, o.lobe2);
     if (!spread)
         return fail(spread.error());
@@ -255,6 +259,11 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return wrongUse("a tank's shape needs a reading", "--signal with --shape");
     if (o.signal2 && (!o.signal || o.shape.given()))
         return wrongUse("--signal2 goes with --signal and a saddle tank's calibration");
+    if ((o.signalSd || o.moving) && (!o.signal || o.shape.given()))
+        return wrongUse("--signal-sd and --moving go with --signal and a calibration");
+    if (o.signalSd && o.moving)
+        return wrongUse("the noise of a reading is told in one way only",
+                        "--signal-sd or --moving");
     if (o.litresSd && !o.litres)
         return wrongUse("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
@@ -277,6 +286,9 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(range, "--signal", o->signal, kAnyNumber, "the sender's reading now");
     addNumber(range, "--signal2", o->signal2, kAnyNumber,
               "and the second lobe's, of a saddle tank with two senders");
+    addNumber(range, "--signal-sd", o->signalSd, kNotNegative,
+              "noise of the reading (0.3 % of the sender's span at rest)");
+    addFlag(range, "--moving", o->moving, "read while driving (3.6 % of the span)");
     addSeriesFlags(range, o->lobe1, o->lobe2);
     addShapeFlags(range, o->shape);
     addNumber(range, "--litres", o->litres, kNotNegative, "usable litres now");

@@ -3,6 +3,7 @@
 
 #include "engine/calibration/calibration_steps.h"
 #include "engine/calibration/circuit.h"
+#include "engine/calibration/curve_prior.h"
 
 #include <algorithm>
 #include <cassert>
@@ -15,8 +16,10 @@ namespace {
 using namespace calibration;
 
 // Hysteresis assumed of a curve that was only poured up, as a share of the
-// calibrated litres. Common practice, no source.
+// calibrated litres: play of the float's arm. Common practice, no source.
 constexpr double kUnknownHysteresis = 0.01;
+constexpr double kUnknownHysteresisSd = 0.009;
+constexpr double kLeastGapSd = 0.001;   // of one comparison of the two ways
 constexpr std::size_t kMostLeftOut = 400;
 
 std::optional<LevelCurve> curveThrough(std::span<const Step> steps, double resolution)
@@ -30,12 +33,25 @@ std::optional<LevelCurve> curveThrough(std::span<const Step> steps, double resol
     return curve ? std::optional(*curve) : std::nullopt;
 }
 
-// RMS litres by which inner steps miss the curve drawn without them. Steps that
-// the others' curve cannot see (on a stop) do not count.
-std::optional<Volume> leaveOneOut(const std::vector<Step>& steps, double resolution)
+// What step `i` of a curve through the others may miss it by.
+double expectedMiss(const std::vector<Step>& steps, std::size_t i, const LevelCurve& others,
+                    double resolution)
 {
-    double square = 0.0;
-    int count = 0;
+    const double gap = steps[i + 1].litres - steps[i - 1].litres;
+    const double below = steps[i].litres - steps[i - 1].litres;
+    const double span = steps.back().litres - steps.front().litres;
+    const double slope = others.litresPerSignal(Signal::of(steps[i].signal));
+    const double pour = CalibrationOptions{}.pourSd.ratio() * gap;
+    const double reading = slope * std::hypot(resolution / std::sqrt(12.0), steps[i].standardError);
+    return std::sqrt(std::pow(shapeSd(gap, span) * shapeProfile(below / gap), 2) + pour * pour
+                     + reading * reading);
+}
+
+// Each inner step against the curve drawn without it. Steps that the others' curve
+// cannot see (on a stop) do not count.
+std::vector<Miss> leaveOneOut(const std::vector<Step>& steps, double resolution)
+{
+    std::vector<Miss> misses;
     const std::size_t stride = 1 + steps.size() / kMostLeftOut;
     for (std::size_t i = 1; i + 1 < steps.size(); i += stride) {
         std::vector<Step> others = steps;
@@ -44,40 +60,44 @@ std::optional<Volume> leaveOneOut(const std::vector<Step>& steps, double resolut
         if (!curve)
             continue;
         const LevelReading read = curve->read(Signal::of(steps[i].signal));
-        if (read.bound != LevelBound::exact)
-            continue;
-        const double miss = read.added.mean.litres() - steps[i].litres;
-        square += miss * miss;
-        ++count;
+        if (read.bound == LevelBound::exact)
+            misses.push_back({read.added.mean.litres() - steps[i].litres,
+                              expectedMiss(steps, i, *curve, resolution)});
     }
-    if (count == 0)
-        return std::nullopt;
-    return Volume::fromLitres(std::sqrt(square / count));
+    return misses;
 }
 
-// Litres by which the curve poured up reads above the truth on the way down: mean
-// and sd over the steps of the falling branch that it sees.
-std::optional<Estimate<Volume>> hysteresisOf(const Branches& branches, double resolution)
+std::optional<Volume> rootMeanSquare(std::span<const Miss> misses)
 {
-    const auto up = curveThrough(branches.up, resolution);
-    if (!up)
-        return std::nullopt;
-    std::vector<double> gaps;
+    double square = 0.0;
+    for (const Miss& miss : misses)
+        square += miss.litres * miss.litres;
+    return misses.empty() ? std::nullopt
+                          : std::optional(Volume::fromLitres(std::sqrt(square / double(misses.size()))));
+}
+
+// Litres by which a curve poured up reads above the truth on the way down: what is assumed
+// of a float's play, weighed against the steps of the falling branch that the curve sees,
+// each as sure as the curve is there. Nothing where there are none.
+std::optional<Estimate<Volume>> hysteresisOf(const Branches& branches, const LevelCurve& up)
+{
+    const double span = (up.highest().added - up.lowest().added).litres();
+    double weight = 1.0 / std::pow(kUnknownHysteresisSd * span, 2);
+    double sum = weight * kUnknownHysteresis * span;
+    bool seen = false;
     for (const Step& step : branches.down) {
-        const LevelReading read = up->read(Signal::of(step.signal));
-        const bool isTurn = std::ranges::find(branches.up, step.litres, &Step::litres)
-                != branches.up.end() && step.litres == branches.up.back().litres;
-        if (read.bound == LevelBound::exact && !isTurn)
-            gaps.push_back(read.added.mean.litres() - step.litres);
+        const LevelReading read = up.read(Signal::of(step.signal));
+        const bool isTurn = step.litres == branches.up.back().litres;
+        if (read.bound != LevelBound::exact || isTurn)
+            continue;
+        seen = true;
+        const double sd = std::max(kLeastGapSd * span, read.added.sd.litres());
+        sum += (read.added.mean.litres() - step.litres) / (sd * sd);
+        weight += 1.0 / (sd * sd);
     }
-    if (gaps.empty())
+    if (!seen)
         return std::nullopt;
-    double mean = 0.0, square = 0.0;
-    for (const double gap : gaps)
-        mean += gap / double(gaps.size());
-    for (const double gap : gaps)
-        square += (gap - mean) * (gap - mean) / double(gaps.size());
-    return Estimate<Volume>{Volume::fromLitres(mean), Volume::fromLitres(std::sqrt(square))};
+    return Estimate<Volume>{Volume::fromLitres(sum / weight), Volume::fromLitres(1.0 / std::sqrt(weight))};
 }
 
 double spanOf(std::span<const Step> steps)
@@ -95,34 +115,39 @@ bool usesFallingBranch(const Branches& branches)
             && spanOf(branches.down) >= 0.8 * spanOf(branches.up));
 }
 
-// Gives each knot its spread, and the fit the largest of each part.
-LevelCurve withSpread(const LevelCurve& curve, const std::vector<Step>& steps, const Shape& shape,
-                      double resolution, CurveUncertainty& uncertainty)
+// Sd of one knot's litres: the pours up to it, the display's step, its readings, and,
+// inside the curve, where in a flat piece the level is.
+double knotSd(const CurveKnot& knot, const Flat& flat, const std::vector<Step>& steps, bool isEnd,
+              double resolution, double slope, CurveUncertainty& uncertainty)
 {
-    std::vector<CurveKnot> knots(curve.knots().begin(), curve.knots().end());
-    const double residual = uncertainty.residual.value_or(Volume()).litres();
     const auto keepLargest = [](Volume& part, double litres) {
         part = std::max(part, Volume::fromLitres(litres));
+        return litres;
     };
-    for (std::size_t i = 0; i < knots.size(); ++i) {
-        const Flat& flat = shape.flats[i];
-        const double slope = curve.litresPerSignal(knots[i].signal);
-        double weight = 0.0, errors = 0.0;
-        for (std::size_t k = flat.first; k <= flat.last; ++k) {
-            weight += steps[k].weight;
-            errors += std::pow(steps[k].weight * steps[k].standardError, 2);
-        }
-        const double pour = std::sqrt(steps[flat.last].pourVariance);
-        const double coarse = resolution * slope / std::sqrt(12.0);
-        const double reading = std::sqrt(errors) / weight * slope;
-        const bool isEnd = i == 0 || i + 1 == knots.size();
-        const double pooled = isEnd ? 0.0 : flat.width / std::sqrt(12.0);
-        keepLargest(uncertainty.pour, pour);
-        keepLargest(uncertainty.resolution, coarse);
-        keepLargest(uncertainty.readings, reading);
-        knots[i].sd = Volume::fromLitres(std::sqrt(pour * pour + coarse * coarse + reading * reading
-                                                   + pooled * pooled + residual * residual));
+    double weight = 0.0, errors = 0.0;
+    for (std::size_t k = flat.first; k <= flat.last; ++k) {
+        weight += steps[k].weight;
+        errors += std::pow(steps[k].weight * steps[k].standardError, 2);
     }
+    const double pour = keepLargest(uncertainty.pour, std::sqrt(steps[flat.last].pourVariance));
+    const double coarse = keepLargest(uncertainty.resolution, resolution * slope / std::sqrt(12.0));
+    const double reading = keepLargest(uncertainty.readings, std::sqrt(errors) / weight * slope);
+    const double pooled = isEnd ? 0.0 : knot.width.litres() / std::sqrt(12.0);
+    return std::sqrt(pour * pour + coarse * coarse + reading * reading + pooled * pooled);
+}
+
+// Gives each knot its spread, each gap its shape's, and the fit the largest of each part.
+LevelCurve withSpread(const LevelCurve& curve, const std::vector<Step>& steps, const Shape& shape,
+                      double resolution, double bends, CurveUncertainty& uncertainty)
+{
+    std::vector<CurveKnot> knots(curve.knots().begin(), curve.knots().end());
+    for (std::size_t i = 0; i < knots.size(); ++i) {
+        const bool isEnd = i == 0 || i + 1 == knots.size();
+        knots[i].sd = Volume::fromLitres(knotSd(knots[i], shape.flats[i], steps, isEnd, resolution,
+                                                curve.litresPerSignal(knots[i].signal), uncertainty));
+    }
+    uncertainty.unseenStop = Volume::fromLitres(addPrior(knots, bends));
+    uncertainty.shape = std::ranges::max_element(knots, {}, &CurveKnot::between)->between;
     return *LevelCurve::fromKnots(std::move(knots));
 }
 
@@ -148,6 +173,11 @@ void sortBySeverity(std::vector<Finding>& findings)
 }
 
 } // namespace
+
+Estimate<Volume> assumedHysteresis(Volume span)
+{
+    return {kUnknownHysteresis * span, kUnknownHysteresisSd * span};
+}
 
 Result<CalibrationFit> fitCalibration(std::span<const CalibrationPoint> points,
                                       const Sender& sender, const CalibrationOptions& options)
@@ -177,14 +207,16 @@ Result<CalibrationFit> fitCalibration(std::span<const CalibrationPoint> points,
     const auto curve = LevelCurve::fromKnots(knotsOf(steps, shape));
     assert(curve);
     fit.direction = shape.rising ? SignalDirection::rising : SignalDirection::falling;
-    fit.residualSd = leaveOneOut(steps, resolution);
-    fit.uncertainty.residual = fit.residualSd;
-    fit.curve = withSpread(*curve, steps, shape, resolution, fit.uncertainty);
+    const std::vector<Miss> misses = leaveOneOut(steps, resolution);
+    fit.residualSd = fit.uncertainty.residual = rootMeanSquare(misses);
+    fit.curve = withSpread(*curve, steps, shape, resolution, shapeScale(misses), fit.uncertainty);
     if (branches.down.size() > 1 && branches.up.size() > 1)
-        evidence.hysteresis = hysteresisOf(branches, resolution);
+        if (const auto up = fit.drainedDown ? curveThrough(branches.up, resolution) : fit.curve)
+            evidence.hysteresis = hysteresisOf(branches, *up);
     if (!fit.drainedDown)
-        fit.readsHighBy = evidence.hysteresis ? std::max(Volume(), evidence.hysteresis->mean)
-            : Volume::fromLitres(kUnknownHysteresis * evidence.litresSpan);
+        fit.readsHigh = evidence.hysteresis
+            ? Estimate<Volume>{std::max(Volume(), evidence.hysteresis->mean), evidence.hysteresis->sd}
+            : assumedHysteresis(Volume::fromLitres(evidence.litresSpan));
     std::ranges::move(curveFindings(evidence, fit), std::back_inserter(fit.findings));
     sortBySeverity(fit.findings);
     return fit;

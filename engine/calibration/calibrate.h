@@ -38,7 +38,9 @@ struct CurveUncertainty {
     Volume pour;                      // each pour's error, accumulated
     Volume resolution;                // one step of the display, as litres / sqrt 12
     Volume readings;                  // standard errors of the calibration's readings
-    std::optional<Volume> residual;   // leave-one-out: what lies between the points
+    std::optional<Volume> residual;   // leave-one-out: how far points miss the others' curve
+    Volume shape;                     // what a tank may do between two points
+    Volume unseenStop;                // at the last point: the stop may have come before it
 };
 
 struct CalibrationFit {
@@ -48,9 +50,10 @@ struct CalibrationFit {
     // two points. With three it is how far the middle one is from a straight line.
     std::optional<Volume> residualSd;
     CurveUncertainty uncertainty;
-    // While driving the level may be lower than read by this much: the hysteresis
-    // of a curve poured up. Not part of any sd; zero for a curve drained down.
-    Volume readsHighBy;
+    // While driving the level is lower than read by this much, and the gauge's zero with
+    // it: the hysteresis of a curve poured up. Its sd is part of no knot's; zero for a
+    // curve drained down.
+    Estimate<Volume> readsHigh;
     bool drainedDown = false;         // the curve is that of the falling branch
     std::vector<Finding> findings;    // errors first
 };
@@ -62,6 +65,9 @@ struct CalibrationOptions {
     // Readings at litres that `points` cover, taken with electrical load on.
     std::span<const CalibrationPoint> loaded;
 };
+
+// What a float's play shifts a curve of `span` litres by that was only poured up.
+Estimate<Volume> assumedHysteresis(Volume span);
 
 // Fits a curve. Points in the order taken: rising litres are pours, falling ones
 // drains. Direction by weighted correlation; weighted isotonic regression of

@@ -172,7 +172,7 @@ void findHysteresis(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
             Sentence::of(
                 "The readings only go up, and driving goes down: the level may be lower than "
                 "read by an assumed %1. Note some readings while draining to measure it.",
-                litres(fit.readsHighBy.litres())));
+                litres(fit.readsHigh.mean.litres())));
     }
 }
 

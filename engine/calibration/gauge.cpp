@@ -21,6 +21,25 @@ std::optional<CircuitFault> outsideSweep(const LevelCurve& curve, Signal signal)
     return std::nullopt;
 }
 
+// Of a signal's span: what one measured car did, idling and driving (means of ten seconds).
+constexpr double kNoiseAtRest = 0.003;
+constexpr double kNoiseMoving = 0.036;
+
+Estimate<Volume> lowered(Estimate<Volume> level, Estimate<Volume> by)
+{
+    return {level.mean - by.mean, Volume::fromLitres(std::hypot(level.sd.litres(), by.sd.litres()))};
+}
+
+// The noise by what the curve does over it either way: near a stop its slope alone would
+// say far too much.
+LevelReading readNoisy(const LevelCurve& curve, Signal signal, Signal noise)
+{
+    LevelReading level = curve.read(signal, noise);
+    const double across = (curve.read(signal + noise).added.mean - curve.read(signal - noise).added.mean).litres();
+    level.added.sd = Volume::fromLitres(std::hypot(curve.read(signal).added.sd.litres(), 0.5 * across));
+    return level;
+}
+
 bool isSame(Volume a, Volume b) { return abs(a - b) < Volume::fromLitres(1e-9); }
 
 } // namespace
@@ -35,6 +54,7 @@ Result<Gauge> Gauge::calibrate(std::span<const CalibrationPoint> points, const S
         if (!lobes)
             return fail(std::move(lobes.error()));
         gauge.m_both = std::move(*lobes);
+        gauge.m_fit.readsHigh = assumedHysteresis(gauge.full() - gauge.lowest());
         return gauge;
     }
     auto fit = fitCalibration(points, sender, options);
@@ -68,23 +88,37 @@ std::span<const LevelCurve> Gauge::lobes() const
 
 const LevelCurve* Gauge::curve() const { return m_fit.curve ? &*m_fit.curve : nullptr; }
 
-std::optional<LevelReading> Gauge::read(const SenderReading& reading,
-                                        std::optional<Signal> noise) const
+LevelReading Gauge::readWith(const SenderReading& reading, Signal noise, Signal otherNoise) const
 {
-    if (!isKnown() || (hasTwoSignals() && !reading.other))
-        return std::nullopt;
-    LevelReading level = hasTwoSignals() ? readLobes(m_both, reading.signal, *reading.other)
-                                         : m_fit.curve->read(reading.signal, noise);
+    LevelReading level = readNoisy(lobes().front(), reading.signal, noise);
+    if (hasTwoSignals())
+        level = joinLobes(m_both, level, readNoisy(m_both[1], *reading.other, otherNoise));
     level.added.sd = Volume::fromLitres(
         std::hypot(level.added.sd.litres(), m_seriesSpread.litres()));
     return level;
 }
 
-std::optional<LevelReading> Gauge::readDriving(const SenderReading& reading) const
+std::optional<LevelReading> Gauge::read(const SenderReading& reading,
+                                        std::optional<Signal> noise) const
 {
-    auto level = read(reading);
-    if (level && level->bound != LevelBound::atMost)
-        level->added.mean -= m_fit.readsHighBy;
+    if (!isKnown() || (hasTwoSignals() && !reading.other))
+        return std::nullopt;
+    return readWith(reading, noise.value_or(Signal()), noise.value_or(Signal()));
+}
+
+std::optional<LevelReading> Gauge::readDriving(const SenderReading& reading,
+                                               std::optional<Signal> noise, Motion motion) const
+{
+    if (!isKnown() || (hasTwoSignals() && !reading.other))
+        return std::nullopt;
+    const auto noiseOf = [&](const LevelCurve& lobe) {
+        const double share = motion == Motion::atRest ? kNoiseAtRest : kNoiseMoving;
+        return noise.value_or(share * abs(lobe.highest().signal - lobe.lowest().signal));
+    };
+    LevelReading level = readWith(reading, noiseOf(lobes().front()), noiseOf(lobes().back()));
+    if (level.bound == LevelBound::atMost)
+        return level;
+    level.added = lowered(level.added, m_fit.readsHigh);
     return level;
 }
 
@@ -125,6 +159,11 @@ Estimate<Volume> Gauge::known(Volume added) const
     const Volume pour = CalibrationOptions{}.pourSd.ratio() * added;
     return {added, Volume::fromLitres(std::hypot(pour.litres(), m_fit.uncertainty.resolution.litres(),
                                                  m_fit.uncertainty.readings.litres()))};
+}
+
+Estimate<Volume> Gauge::knownDriving(Volume added) const
+{
+    return lowered(known(added), m_fit.readsHigh);
 }
 
 // Both lobes' pours, and half a step of unequal emptying where `added` lies between

@@ -13,6 +13,8 @@ namespace undermark {
 
 namespace {
 
+constexpr double kNearStop = 0.005;   // of the signal's span
+
 // Slope at the first of three points, from secants d0 (over h0) and d1 (over h1).
 // Secants of a curve never differ in sign, so only the limit of 0 is needed;
 // the other, 3 d0, is for secants that do.
@@ -62,7 +64,8 @@ bool isMonotone(const std::vector<CurveKnot>& knots)
 bool isSound(const CurveKnot& knot)
 {
     return isFinite(knot.signal) && isFinite(knot.added) && isFinite(knot.width)
-        && isFinite(knot.sd) && knot.width >= Volume() && knot.sd >= Volume();
+        && isFinite(knot.sd) && isFinite(knot.between) && knot.width >= Volume()
+        && knot.sd >= Volume() && knot.between >= Volume();
 }
 
 } // namespace
@@ -95,10 +98,11 @@ void LevelCurve::addPieces()
         const double h = x[i + 1] - x[i];
         const double secant = (y[i + 1] - y[i]) / h;
         const double sd = bySignal[i].sd.litres();
+        const double between = bySignal[rising() ? i : i + 1].between.litres();
         m_pieces.push_back({x[i], y[i], slopes[i],
                             (3.0 * secant - 2.0 * slopes[i] - slopes[i + 1]) / h,
                             (slopes[i] + slopes[i + 1] - 2.0 * secant) / (h * h), sd,
-                            (bySignal[i + 1].sd.litres() - sd) / h});
+                            (bySignal[i + 1].sd.litres() - sd) / h, h, 4.0 * between / (h * h)});
         m_starts.push_back(x[i]);
     }
     m_lowSignal = x.front();
@@ -114,24 +118,27 @@ const LevelCurve::Piece& LevelCurve::pieceAt(double signal) const
 LevelReading LevelCurve::read(Signal signal, std::optional<Signal> noise) const
 {
     const double noiseWidth = noise ? noise->value() : 0.0;
+    const double reach = std::min(noiseWidth, kNearStop * (m_highSignal - m_lowSignal));
     const double s = std::clamp(signal.value(), m_lowSignal, m_highSignal);
     const Piece& piece = pieceAt(s);
     const double u = s - piece.start;
     const double litres = piece.c0 + u * (piece.c1 + u * (piece.c2 + u * piece.c3));
-    double sd = piece.sd + u * piece.sdPerSignal;
+    const double atKnots = piece.sd + u * piece.sdPerSignal, bent = piece.bend * u * (piece.width - u);
+    double variance = atKnots * atKnots + bent * bent;
     if (noise) {
         const double slope = piece.c1 + u * (2.0 * piece.c2 + u * 3.0 * piece.c3);
-        sd = std::sqrt(sd * sd + noiseWidth * slope * noiseWidth * slope);   // hypot is slow
+        variance += noiseWidth * slope * noiseWidth * slope;
     }
+    const double sd = std::sqrt(variance);   // hypot is slow
     const auto isBeyond = [&](const CurveKnot& end, bool lowSide) {
         const double past = lowSide ? end.signal.value() - signal.value()
                                     : signal.value() - end.signal.value();
-        return past > 0.0 || (end.width > Volume() && past >= -noiseWidth);
+        return past > 0.0 || (end.width > Volume() && past >= -reach);
     };
     const auto at = [&sd](LevelBound bound, double value) {
         return LevelReading{bound, {Volume::fromLitres(value), Volume::fromLitres(sd)}};
     };
-    if (s > m_lowSignal + noiseWidth && s < m_highSignal - noiseWidth)   // nearly always
+    if (s > m_lowSignal + reach && s < m_highSignal - reach)   // nearly always
         return at(LevelBound::exact, litres);
     if (isBeyond(m_knots.front(), rising()))
         return at(LevelBound::atMost, m_knots.front().added.litres());

@@ -29,6 +29,7 @@ struct CurveKnot {
     Volume added;    // since drained
     Volume width;    // >= 0
     Volume sd;       // of `added`, everything but the noise of the reading; >= 0
+    Volume between;  // sd of the curve's shape midway to the next knot up; >= 0
     friend bool operator==(const CurveKnot&, const CurveKnot&) = default;
 };
 
@@ -55,9 +56,11 @@ public:
     // that a reading costs one search and finds value, slope and spread at once.
     static Result<LevelCurve> fromKnots(std::vector<CurveKnot> knots);
 
-    // Level at a signal. `noise` is the sd of this reading: it widens the spread
-    // by noise x |dV/ds|, and a reading within its noise of a stop of the float
-    // counts as on it. O(log knots), no allocation.
+    // Level at a signal. Its spread: that of the knots on either side, linear between
+    // them, with the shape's, a parabola. `noise` is the sd of this reading: it widens
+    // the spread by noise x |dV/ds|, and a reading within its noise (half a percent of
+    // the signal's span at most) of a stop of the float counts as on it. O(log knots),
+    // no allocation.
     LevelReading read(Signal signal, std::optional<Signal> noise = std::nullopt) const;
 
     // |dV/ds|: litres per unit of signal, at the nearest end outside the knots.
@@ -72,9 +75,10 @@ public:
     const CurveKnot& highest() const { return m_knots.back(); }
 
 private:
-    // litres(s) = c0 + c1 u + c2 u^2 + c3 u^3, u = s - start; sd is linear in u.
+    // litres(s) = c0 + c1 u + c2 u^2 + c3 u^3, u = s - start; the knots' sd is linear in
+    // u, the shape's is bend u (width - u).
     struct Piece {
-        double start, c0, c1, c2, c3, sd, sdPerSignal;
+        double start, c0, c1, c2, c3, sd, sdPerSignal, width, bend;
     };
     LevelCurve() = default;
     void addPieces();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/lobes.h"
 
+#include "engine/calibration/curve_prior.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -91,6 +93,9 @@ Result<std::vector<LevelCurve>> fitLobes(std::span<const CalibrationPoint> point
             lobes[1].take(signal[1], poured - share, std::min(share, poured - share));
         }
     }
+    for (Lobe& each : lobes)
+        if (each.knots.size() > 1)
+            calibration::addPrior(each.knots, 1.0);
     Result<LevelCurve> first = LevelCurve::fromKnots(lobes[0].knots);
     if (!first)
         return fail(first.error());
@@ -102,9 +107,12 @@ Result<std::vector<LevelCurve>> fitLobes(std::span<const CalibrationPoint> point
 
 LevelReading readLobes(std::span<const LevelCurve> lobes, Signal first, Signal second)
 {
+    return joinLobes(lobes, lobes[0].read(first), lobes[1].read(second));
+}
+
+LevelReading joinLobes(std::span<const LevelCurve> lobes, const LevelReading& a, const LevelReading& b)
+{
     LevelReading out;
-    const LevelReading a = lobes[0].read(first);
-    const LevelReading b = lobes[1].read(second);
     if (a.bound == b.bound)
         out.bound = a.bound;
     double mean = 0.0, variance = 0.0;

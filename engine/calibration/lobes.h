@@ -32,6 +32,9 @@ Result<std::vector<LevelCurve>> fitLobes(std::span<const CalibrationPoint> point
 // Both lobes together. A lobe on a stop counts as anywhere in the stop's width
 // (sd = width / sqrt 12); with both on the same stop the whole is one-sided.
 LevelReading readLobes(std::span<const LevelCurve> lobes, Signal first, Signal second);
+// The same of readings already taken off both curves.
+LevelReading joinLobes(std::span<const LevelCurve> lobes, const LevelReading& first,
+                       const LevelReading& second);
 
 // Series wiring: how far unequal emptying can shift the level at one signal. One
 // lobe of capacity a, the other b: the sum signal weighs litres by 1/a and 1/b, so

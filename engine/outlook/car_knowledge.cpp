@@ -13,7 +13,7 @@ std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog
 {
     if (!gauge.isKnown())
         return std::nullopt;
-    return CalibrationSummary{gauge.known(log.calibration->value.zeroMark),
+    return CalibrationSummary{gauge.knownDriving(log.calibration->value.zeroMark),
                               gauge.known(gauge.full()), std::nullopt};
 }
 
@@ -52,6 +52,7 @@ ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
     context.rate = rate.rate;
     context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
     context.surgeMargin = car.surgeMargin(mode);
+    context.readsHigh = car.gauge.readsHigh();
     if (proof.signal)
         if (const auto level = exactLevel(car.gauge, *proof.signal))
             context.aboveZero = car.reserve.toZero(*level);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/level.h"
 
-#include "engine/base/format.h"
+#include "engine/outlook/sender_bias.h"
 
 #include <algorithm>
 #include <cmath>
@@ -126,9 +126,15 @@ SenderReading readingOf(const Question& question) { return {*question.signal, qu
 
 Level levelFromSignal(const CarKnowledge& car, const Question& question)
 {
-    const LevelReading reading =
-        *car.gauge.inSeries(question.seriesSpread).readDriving(readingOf(question));
+    LevelReading reading =
+        *car.gauge.inSeries(question.seriesSpread)
+             .readDriving(readingOf(question), question.signalSd, question.motion);
     Level level;
+    if (const auto bias = senderBias(car); bias && reading.bound != LevelBound::atMost) {
+        reading.added.mean -= bias->mean;
+        reading.added.sd = Volume::fromLitres(
+            std::hypot(reading.added.sd.litres(), bias->sd.litres()));
+    }
     level.source = LevelSource::signal;
     level.bound = reading.bound;
     level.aboveZero = car.reserve.toZero(reading.added);
@@ -184,6 +190,19 @@ Sentence boundText(const Level& reading)
                : Sentence::of("at least %1 usable", amount(*reading.boundAt));
 }
 
+// Where the log contradicts the sender by more than a click.
+std::optional<Sentence> biasWarning(const CarKnowledge& car)
+{
+    const auto bias = senderBias(car);
+    if (!bias || abs(bias->mean) < std::max(2.0 * bias->sd, NoiseSetup{}.clickSd))
+        return std::nullopt;
+    return bias->mean > Volume()
+        ? Sentence::of("by the last full fills the sender reads %1 too high: the level is "
+                       "counted lower by that", amount(bias->mean))
+        : Sentence::of("by the last full fills the sender reads %1 too low: the level is "
+                       "counted higher by that", amount(abs(bias->mean)));
+}
+
 Result<void> checkSignals(const CarKnowledge& car, const Question& question)
 {
     if (!car.gauge.isKnown())
@@ -223,6 +242,8 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
     if (const auto sound = checkSignals(car, question); !sound)
         return fail(sound.error());
     const Level reading = levelFromSignal(car, question);
+    if (const auto warning = biasWarning(car))
+        warnings.push_back(*warning);
     if (reading.bound == LevelBound::exact)
         return reading;
     Result<Level> log = levelFromLog(car, question, learnt);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/sender_health.h"
 
+#include "engine/outlook/sender_bias.h"
+
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
@@ -14,40 +16,12 @@ constexpr double kMaterialL = 0.5;
 constexpr double kSlopeP = 0.01;
 constexpr double kShiftSds = 3.0;
 constexpr std::chrono::days kOld{730};
-constexpr double kSecondsPerYear = 365.25 * 86400.0;
-
-struct Check {
-    double years;      // since the calibration
-    double litres;     // read level + pumped - full
-    double curveSdL;   // of the read level
-};
-
-std::vector<Check> checksOf(const CarKnowledge& car)
-{
-    std::vector<Check> checks;
-    if (!car.gauge.curve())
-        return checks;
-    const Volume full = car.gauge.full();
-    const Instant since = car.log.calibration->value.time;
-    for (const Entry<Fill>& entry : car.log.fills) {
-        const Fill& fill = entry.value;
-        if (fill.extent != FillExtent::full || !fill.signalBefore || fill.time <= since
-            || fill.counted == false)
-            continue;
-        const auto level = car.gauge.readDriving({*fill.signalBefore, std::nullopt});
-        if (!level || level->bound != LevelBound::exact)
-            continue;
-        checks.push_back({double((fill.time - since).count()) / kSecondsPerYear,
-                          (level->added.mean + fill.volume - full).litres(), level->added.sd.litres()});
-    }
-    return checks;
-}
 
 // Least squares of litres over years. Nothing where all fills are of one instant.
-void fitSlope(const std::vector<Check>& checks, double meanYears, double meanL, SenderDrift& drift)
+void fitSlope(const std::vector<SenderCheck>& checks, double meanYears, double meanL, SenderDrift& drift)
 {
     double xx = 0.0, xy = 0.0;
-    for (const Check& check : checks) {
+    for (const SenderCheck& check : checks) {
         xx += (check.years - meanYears) * (check.years - meanYears);
         xy += (check.years - meanYears) * (check.litres - meanL);
     }
@@ -55,7 +29,7 @@ void fitSlope(const std::vector<Check>& checks, double meanYears, double meanL, 
         return;
     const double slope = xy / xx;
     double residual = 0.0;
-    for (const Check& check : checks)
+    for (const SenderCheck& check : checks)
         residual += std::pow(check.litres - meanL - slope * (check.years - meanYears), 2);
     const double freedom = double(checks.size()) - 2.0;
     const double slopeSd = std::sqrt(residual / freedom / xx);
@@ -66,24 +40,23 @@ void fitSlope(const std::vector<Check>& checks, double meanYears, double meanL, 
     }
 }
 
-std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<Check>& checks)
+std::optional<SenderDrift> driftOf(const CarKnowledge& car, const std::vector<SenderCheck>& checks)
 {
     if (checks.size() < kFewestChecks)
         return std::nullopt;
     const double n = double(checks.size());
     double years = 0.0, litres = 0.0, curveSd = 0.0, squares = 0.0;
-    for (const Check& check : checks) {
+    for (const SenderCheck& check : checks) {
         years += check.years / n;
         litres += check.litres / n;
         curveSd += check.curveSdL / n;
     }
-    for (const Check& check : checks)
+    for (const SenderCheck& check : checks)
         squares += (check.litres - litres) * (check.litres - litres);
     SenderDrift drift;
     drift.fills = checks.size();
     drift.scatter = Volume::fromLitres(std::sqrt(squares / (n - 1.0)));
-    const double shared = std::hypot(curveSd, car.gauge.readsHighBy().litres(),
-                                     car.gauge.uncertainty().pour.litres());
+    const double shared = std::hypot(curveSd, car.gauge.uncertainty().pour.litres());
     drift.shift = {Volume::fromLitres(litres),
                    Volume::fromLitres(std::hypot(drift.scatter.litres() / std::sqrt(n), shared))};
     fitSlope(checks, years, litres, drift);
@@ -98,7 +71,7 @@ Sentence mendSender()
         "than the reading");
 }
 
-void judgeDrift(const SenderDrift& drift, const std::vector<Check>& checks,
+void judgeDrift(const SenderDrift& drift, const std::vector<SenderCheck>& checks,
                 std::vector<Finding>& findings)
 {
     const double spanYears = checks.back().years - checks.front().years;
@@ -142,7 +115,7 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
             health.findings.push_back(finding);
     const auto age = std::chrono::floor<std::chrono::days>(now - car.log.calibration->value.time);
     health.calibrationAge = age;
-    const std::vector<Check> checks = checksOf(car);
+    const std::vector<SenderCheck> checks = senderChecks(car);
     health.drift = driftOf(car, checks);
     if (health.drift)
         judgeDrift(*health.drift, checks, health.findings);

@@ -204,8 +204,10 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
     case ProofKind::base: {
         if (!proof.volume)
             return failInput(Sentence::of("a base proof needs the litres poured after draining"));
-        const double poured = proof.volume->mean.litres();
-        return ProofOutcome{observed(kZeroRow, poured, std::sqrt(variance(*proof.volume)),
+        // Zero is read anew on the way up; the needle comes back to it on the way down.
+        const double zero = (proof.volume->mean - context.readsHigh.mean).litres();
+        return ProofOutcome{observed(kZeroRow, zero,
+                                     std::sqrt(variance(*proof.volume) + variance(context.readsHigh)),
                                      item(EvidenceKind::base, proof.time,
                                           Sentence::of("base of %1 poured after draining",
                                                        amount(proof.volume->mean)))),

@@ -88,6 +88,7 @@ struct ProofContext {
     Volume surgeMargin;                             // of the proof's mode
     Volume crossingSd = kCrossingSd;
     std::optional<Estimate<Volume>> aboveZero;      // of the proof's signal, off the curve
+    Estimate<Volume> readsHigh;                     // the gauge on the way down: zero is lower by it
 };
 
 class HiddenReserve;

@@ -97,9 +97,9 @@ QList<Fact> TankViewModel::curveFacts() const
     if (gauge.residualSd())
         facts.append({tr("a point misses the curve by"),
                       m_format.volume({*gauge.residualSd(), {}})});
-    if (gauge.readsHighBy() > Volume{})
+    if (gauge.readsHigh().mean > Volume{})
         facts.append({tr("while driving, lower than read by"),
-                      m_format.volume({gauge.readsHighBy(), {}})});
+                      m_format.volume(gauge.readsHigh())});
     return facts;
 }
 

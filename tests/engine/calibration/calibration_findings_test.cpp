@@ -128,10 +128,10 @@ private slots:
         const CalibrationFit both = fit(rows);
         QVERIFY(has(both, "hysteresis"));
         QVERIFY(both.drainedDown);
-        QCOMPARE(both.readsHighBy.litres(), 0.0);
+        QCOMPARE(both.readsHigh.mean.litres(), 0.0);
         const CalibrationFit up = fit(sound());
         QVERIFY(has(up, "hysteresis-unknown"));
-        QVERIFY(up.readsHighBy > Volume());   // carried on the unsafe side
+        QVERIFY(up.readsHigh.mean > Volume());   // carried on the unsafe side
     }
 
     void stopsAtBothEndsAreFoundWithTheLitresTheGaugeCannotSee()

@@ -57,12 +57,12 @@ private slots:
     void drivingTheLevelIsLowerByTheHysteresis()
     {
         const Gauge gauge = oneSender();
-        QVERIFY(gauge.readsHighBy() > Volume());
+        QVERIFY(gauge.readsHigh().mean > Volume());
         const SenderReading half{Signal::of(2.05), std::nullopt};
-        QCOMPARE(gauge.readDriving(half)->added.mean, gauge.read(half)->added.mean - gauge.readsHighBy());
+        QCOMPARE(gauge.readDriving(half)->added.mean, gauge.read(half)->added.mean - gauge.readsHigh().mean);
         const SenderReading over{Signal::of(4.5), std::nullopt}, under{Signal::of(0.4), std::nullopt};
         QVERIFY(gauge.readDriving(over)->bound == LevelBound::atLeast);
-        QCOMPARE(gauge.readDriving(over)->added.mean, gauge.read(over)->added.mean - gauge.readsHighBy());
+        QCOMPARE(gauge.readDriving(over)->added.mean, gauge.read(over)->added.mean - gauge.readsHigh().mean);
         QVERIFY(gauge.readDriving(under)->bound == LevelBound::atMost);
         QCOMPARE(gauge.readDriving(under)->added.mean, gauge.read(under)->added.mean);
     }
