@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
+#include "engine/tank/proof_choice.h"
+
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace undermark {
 
 namespace {
+
+// Of a proof against what was known before it, in standard deviations.
+constexpr double kSurprises = 3.0;
+constexpr double kContradicts = 4.0;
 
 std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog& log)
 {
@@ -59,43 +64,6 @@ ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
     return context;
 }
 
-// Of the drives past zero in one mode only the farthest counts: alike drives are
-// not independent evidence.
-std::map<std::string, std::size_t> farthestDrives(const VehicleLog& log)
-{
-    std::map<std::string, std::size_t> farthest;
-    for (std::size_t i = 0; i < log.proofs.size(); ++i) {
-        const Proof& proof = log.proofs[i].value;
-        if (proof.kind != ProofKind::pastZero || !proof.distance)
-            continue;
-        const auto [known, isNew] = farthest.emplace(proof.mode.value_or(std::string()), i);
-        if (!isNew && log.proofs[known->second].value.distance->mean < proof.distance->mean)
-            known->second = i;
-    }
-    return farthest;
-}
-
-void weighProofs(CarKnowledge& car)
-{
-    const auto farthest = farthestDrives(car.log);
-    for (std::size_t i = 0; i < car.log.proofs.size(); ++i) {
-        const Proof& proof = car.log.proofs[i].value;
-        if (proof.kind == ProofKind::pastZero && proof.distance
-            && farthest.at(proof.mode.value_or(std::string())) != i) {
-            continue;
-        }
-        const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
-        if (!outcome) {
-            car.proofFlags.push_back({i, Sentence::of("not used: %1", outcome.error().detail)});
-            continue;
-        }
-        car.reserve = outcome->reserve;
-        if (!car.reserve.evidence().empty() && std::abs(car.reserve.evidence().back().surprise) > 3)
-            car.proofFlags.push_back(
-                {i, Sentence::of("contradicts what was known: check the entry")});
-    }
-}
-
 template <class T>
 std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
 {
@@ -104,6 +72,46 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
     for (const Entry<T>& entry : entries)
         values.push_back(entry.value);
     return values;
+}
+
+std::vector<ProofUse> usesOfProofs(const CarKnowledge& car)
+{
+    std::vector<Instant> fills;
+    for (const Entry<Fill>& fill : car.log.fills)
+        fills.push_back(fill.value.time);
+    const auto burnt = [&car](const Proof& proof) {
+        const ProofContext context = contextOf(proof, car);
+        return context.rate->mean * proof.distance->mean + context.surgeMargin;
+    };
+    return usesOfProofs(valuesOf(car.log.proofs), std::move(fills), burnt);
+}
+
+void weighProofs(CarKnowledge& car)
+{
+    const std::vector<ProofUse> uses = usesOfProofs(car);
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        const Proof& proof = car.log.proofs[i].value;
+        if (uses[i] == ProofUse::sameDrive)
+            car.proofFlags.push_back(
+                {i, Sentence::of("the same drive past zero as another entry: it counts once")});
+        if (uses[i] != ProofUse::counts)
+            continue;
+        const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
+        if (!outcome) {
+            car.proofFlags.push_back({i, Sentence::of("not used: %1", outcome.error().detail)});
+            continue;
+        }
+        const double surprise = std::abs(outcome->reserve.evidence().back().surprise);
+        if (surprise > kContradicts)
+            car.proofFlags.push_back(
+                {i, Sentence::of("contradicts what was known: it does not count before you say "
+                                 "that it is right")});
+        else if (surprise > kSurprises)
+            car.proofFlags.push_back(
+                {i, Sentence::of("contradicts what was known: check the entry")});
+        if (surprise <= kContradicts)
+            car.reserve = outcome->reserve;
+    }
 }
 
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,

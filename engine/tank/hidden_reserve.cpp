@@ -97,16 +97,20 @@ Estimate<Volume> litres(double mean, double varianceL2)
 } // namespace
 
 // State = matrix x independent sources. With a calibration the sources are
-// (b, u, q0, qF - q0, k): a fill must not learn about q0, so the span is kept
+// (b, v, q0, qF - q0, k): a fill must not learn about q0, so the span is kept
 // independent of it, and the summary's covariance goes into the span's spread.
-// Without one they are (b, u, r, capacity, k): q0 = r - b + u, qF = capacity - b.
+// Without one they are (b, v, r, capacity, k): q0 = r - b + u, qF = capacity - b.
+// v is what of u is not linked with b: u = link b + v.
 HiddenReserve HiddenReserve::fromPrior(const ReservePrior& prior)
 {
-    std::array<double, kSize> source{prior.leftBehind.mean.litres(), prior.unusable.mean.litres()};
-    std::array<double, kSize> spread{variance(prior.leftBehind), variance(prior.unusable)};
+    const double leftL2 = variance(prior.leftBehind), unusableL2 = variance(prior.unusable);
+    const double link = leftL2 > 0.0 ? prior.linked * std::sqrt(unusableL2 / leftL2) : 0.0;
+    const double leftL = prior.leftBehind.mean.litres();
+    std::array<double, kSize> source{leftL, prior.unusable.mean.litres() - link * leftL};
+    std::array<double, kSize> spread{leftL2, unusableL2 - square(link) * leftL2};
     source[kScale] = 1.0;
     spread[kScale] = square(prior.meterScaleSd.ratio());
-    std::array<Row, kSize> matrix{{{1, 0, 0, 0, 0}, {0, 1, 0, 0, 0}, {}, {}, {0, 0, 0, 0, 1}}};
+    std::array<Row, kSize> matrix{{{1, 0, 0, 0, 0}, {link, 1, 0, 0, 0}, {}, {}, {0, 0, 0, 0, 1}}};
     if (const auto& known = prior.calibration) {
         const double zeroL2 = variance(known->zeroMark);
         source[kZero] = known->zeroMark.mean.litres();
@@ -121,7 +125,7 @@ HiddenReserve HiddenReserve::fromPrior(const ReservePrior& prior)
         spread[kZero] = variance(prior.statedReserve);
         source[kFull] = prior.statedCapacity.mean.litres();
         spread[kFull] = variance(prior.statedCapacity);
-        matrix[kZero] = {-1, 1, 1, 0, 0};
+        matrix[kZero] = {link - 1, 1, 1, 0, 0};
         matrix[kFull] = {-1, 0, 0, 1, 0};
     }
     HiddenReserve state;

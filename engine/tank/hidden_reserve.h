@@ -35,7 +35,7 @@
 // above zero has errors of its own, independent of the state (later pours,
 // reading); the covariance between reserve and rate is used in the update and
 // then dropped, because the next drive's rate drifts anew. Drives past zero count
-// as independent of each other: of many alike, pass on the farthest.
+// as independent of each other: pass on those that proof_choice.h lets count.
 #pragma once
 
 #include "engine/base/error.h"

@@ -16,6 +16,7 @@ ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSum
     ReservePrior prior;
     prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
     prior.unusable = unusableOf(vehicle);
+    prior.linked = vehicle.unusable ? 0.0 : kSpitStarveLink;
     prior.calibration = calibration;
     prior.meterScaleSd = kMeterScaleSd;
     const Volume capacity = vehicle.capacity;

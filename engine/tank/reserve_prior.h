@@ -22,6 +22,7 @@ struct CalibrationSummary {
 struct ReservePrior {
     Estimate<Volume> leftBehind;
     Estimate<Volume> unusable;
+    double linked = 0.0;                     // correlation of the two, -1 to 1
     std::optional<CalibrationSummary> calibration;
     Estimate<Volume> statedReserve;          // used without a calibration
     Estimate<Volume> statedCapacity;         // the same; qF + b
@@ -32,8 +33,12 @@ struct ReservePrior {
 inline constexpr Estimate<Volume> kUsualLeftBehind{Volume::fromLitres(1.5),
                                                    Volume::fromLitres(0.7)};
 // The engine starves about where the feed pump spits: unusable is taken like
-// left-behind in the mean, with a spread of its own; so e is 0 +- 1 L.
+// left-behind in mean and spread, and linked with it by this correlation (judgement, no
+// source), so that e is 0 +- 0.63 L. One without the other would say too much: who
+// finds a litre more left behind has little more to drive on. What the owner states
+// as unusable is knowledge of its own and not linked.
 inline constexpr Volume kUnusableSd = Volume::fromLitres(0.7);
+inline constexpr double kSpitStarveLink = 0.6;
 // A reserve nobody stated is a tenth of the tank, give or take half of that.
 inline constexpr Fraction kUsualReserve = Fraction::fromRatio(0.10);
 inline constexpr Fraction kUsualReserveSd = Fraction::fromRatio(0.05);

@@ -101,6 +101,8 @@ void LevelTracker::closeBlock()
         takeOutside(block);
     else
         takeBlock(block, past);
+    if (m_started)
+        m_recent.add(m_now);
     ++m_state.blocks;
     show();
 }
@@ -172,6 +174,7 @@ void LevelTracker::levelTold(double litres)
     m_still.forget();
     m_jump.forget();
     m_rise.forget();
+    m_recent.restart(m_now);
     m_drift.calm(m_now);
     show();
 }

@@ -40,6 +40,7 @@
 #include "engine/tracking/drift_watch.h"
 #include "engine/tracking/event_list.h"
 #include "engine/tracking/reading_jump.h"
+#include "engine/tracking/recent_count.h"
 #include "engine/tracking/sender_fault.h"
 #include "engine/tracking/shown_level.h"
 #include "engine/tracking/signal_watch.h"
@@ -127,6 +128,7 @@ private:
     ContactWatch m_contact;
     StandingRise m_rise;
     ReadingJump m_jump;
+    RecentCount m_recent;
     SenderFault m_fault;
     Stillness m_still;
     DriftWatch m_drift;

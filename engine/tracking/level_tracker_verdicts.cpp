@@ -95,13 +95,15 @@ void LevelTracker::watchContact(const BlockSummary& block)
 bool LevelTracker::takeRise(const BlockSummary& block, const BlockDrive& past)
 {
     const StandingRise::Seen rise = m_rise.add(block, past);
-    if (rise.verdict == StandingRise::Verdict::filled) {
-        Moment before = m_now;
-        before.timeS = rise.onsetS;
-        m_now.filter.add(rise.litres, rise.sdL * rise.sdL);
-        accept(rise.litres, rise.sdL, before);
-    }
-    return rise.verdict != StandingRise::Verdict::none;
+    if (rise.verdict != StandingRise::Verdict::risen)
+        return rise.verdict == StandingRise::Verdict::flowing;
+    if (m_recent.comesBack(block.levelL - rise.litres, block.levelL, m_now))
+        return false;
+    Moment before = m_now;
+    before.timeS = rise.onsetS;
+    m_now.filter.add(rise.litres, rise.sdL * rise.sdL);
+    accept(rise.litres, rise.sdL, before);
+    return true;
 }
 
 void LevelTracker::recover(const BlockSummary& block, double noiseL2)
@@ -125,13 +127,15 @@ bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const Blo
     const Verdict verdict = m_jump.add(block, compare(m_now.filter, block, noiseL2), noiseL2, past,
                                        m_now, {.afterGap = m_afterGap, .ofFuel = ofFuel});
     const double beforeL = m_now.filter.levelL();
-    if (verdict == Verdict::fuel) {
+    const bool back = verdict == Verdict::fuel
+        && m_recent.comesBack(m_now.filter.expectedReadingL(), block.levelL, m_now);
+    if (verdict == Verdict::fuel && !back) {
         Moment before = m_now;
         before.timeS = m_jump.before().timeS;
         const double sd = std::sqrt(std::max(0.0, before.filter.levelVarianceL2()) + noiseL2);
         startFrom(block, noiseL2);
         accept(m_now.filter.levelL() - beforeL, sd, before);
-    } else if (verdict == Verdict::taken) {
+    } else if (verdict == Verdict::taken || back) {
         startFrom(block, noiseL2);
         say(TrackerEventKind::correction, m_now.timeS,
             litresOf(m_now.filter.levelL() - beforeL, std::sqrt(m_now.filter.levelVarianceL2())));
@@ -219,6 +223,7 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
 void LevelTracker::accept(double litres, double sdL, const Moment& before)
 {
     m_refuel = {m_now.timeS, litres, before};
+    m_recent.restart(m_now);
     say(TrackerEventKind::refuel, before.timeS, litresOf(litres, sdL));
     m_shown.set(m_now.filter.levelL());
     m_jump.forget();
@@ -242,6 +247,7 @@ void LevelTracker::raise(FaultCode code, Moment onset, bool rollBack, double off
         m_now.filter.widen(kLostFuel * offsetL * offsetL);
     m_jump.forget();
     m_rise.forget();
+    m_recent.restart(m_now);
     m_drift.clear(m_now);
     say(TrackerEventKind::fault, onset.timeS,
         litresOf(m_now.filter.scale() * (m_now.usedL - onset.usedL)),

@@ -7,9 +7,8 @@ namespace undermark {
 
 namespace {
 
-constexpr int kSettlingBlocks = 2;
 constexpr double kRise = 0.04;          // of the range
-constexpr double kRiseSteady = 0.2;     // of kRise, from block to block
+constexpr double kRiseSteady = 0.008;   // of the range, from block to block
 constexpr double kRiseSd = 0.03;        // of the rise
 constexpr double kRestSd = 0.006;       // of the range: twice the slosh at rest
 
@@ -21,26 +20,31 @@ StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive
         forget();
         return {};
     }
-    const double last = m_halt.lastL;
+    const double step = block.levelL - m_halt.lastL;
+    const bool first = !m_halt.begun;
+    m_halt.begun = true;
     m_halt.lastL = block.levelL;
-    if (++m_halt.blocks <= kSettlingBlocks) {
-        m_halt.firstL = block.levelL;
+    if (first)
         return {};
-    }
-    const double rise = block.levelL - m_halt.firstL;
-    if (rise < kRise * m_rangeL) {
-        m_halt.risen = 0;
-        return {};
-    }
-    if (m_halt.risen++ == 0)
-        m_halt.onsetS = past.startS;
-    const bool steady = std::abs(block.levelL - last) < kRiseSteady * kRise * m_rangeL;
-    if (m_halt.risen < 2 || !steady)
+    if (std::abs(step) > kRiseSteady * m_rangeL) {
+        if (step < 0.0 || !m_halt.steady) {   // it falls, or settles
+            m_halt.steady = m_halt.rising = false;
+            return {};
+        }
+        if (!m_halt.rising)
+            m_halt.onsetS = past.startS;
+        m_halt.rising = true;
         return {.verdict = Verdict::flowing};
+    }
+    const double rise = block.levelL - m_halt.steadyL;
+    const bool risen = m_halt.rising && rise >= kRise * m_rangeL;
+    m_halt.steady = true;
+    m_halt.rising = false;
+    m_halt.steadyL = block.levelL;
+    if (!risen)
+        return {};
     const double sd = std::hypot(kRiseSd * rise, kRestSd * m_rangeL, block.curveSdL);
-    const Seen seen{Verdict::filled, rise, sd, m_halt.onsetS};
-    m_halt = {.blocks = kSettlingBlocks, .firstL = block.levelL, .lastL = block.levelL};
-    return seen;
+    return {Verdict::risen, rise, sd, m_halt.onsetS};
 }
 
 } // namespace undermark

@@ -2,8 +2,8 @@
 //
 // A rise of the reading within one halt. The car has not moved, so tilt and slow
 // errors are the same before and after, and a fill shows that is too small to stand
-// out of them: 4 % of the range. A damped gauge that still settles from the drive
-// (the first two blocks) is none.
+// out of them: 4 % of the range. It rises from a steady reading to a steady reading: a
+// gauge that still settles from the drive, or from being switched on, has none below.
 #pragma once
 
 #include "engine/tracking/block_drive.h"
@@ -13,10 +13,10 @@ namespace undermark {
 
 class StandingRise {
 public:
-    enum class Verdict { none, flowing, filled };
+    enum class Verdict { none, flowing, risen };
     struct Seen {
         Verdict verdict = Verdict::none;
-        double litres = 0.0, sdL = 0.0, onsetS = 0.0;   // where filled
+        double litres = 0.0, sdL = 0.0, onsetS = 0.0;   // where risen
     };
 
     explicit StandingRise(double rangeL) : m_rangeL(rangeL) {}
@@ -28,8 +28,9 @@ public:
 
 private:
     struct Halt {
-        int blocks = 0, risen = 0;
-        double firstL = 0.0, lastL = 0.0, onsetS = 0.0;
+        bool begun = false, steady = false, rising = false;
+        double steadyL = 0.0;             // the last steady reading
+        double lastL = 0.0, onsetS = 0.0;
     };
 
     double m_rangeL;
