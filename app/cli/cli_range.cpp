@@ -204,10 +204,12 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     if (o.odometer)
         question.odometer = Distance::fromKm(*o.odometer);
     question.mode = o.mode;
-    const Result<Instant> today = instantOr(o.date, undermark::now());
-    if (!today)
-        return fail(today.error());
-    question.now.begin = *today;
+    if (!o.date.empty()) {
+        const Result<Instant> day = instantOr(o.date, undermark::now());
+        if (!day)
+            return fail(day.error());
+        question.now.begin = *day;
+    }
     if (o.burnsMore)
         question.now.burnsMore = Estimate<Fraction>{
             Fraction::fromPercent(*o.burnsMore),

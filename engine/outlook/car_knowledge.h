@@ -31,6 +31,9 @@ struct CarKnowledge {
     Gauge gauge;                         // of the latest calibration
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
+    // The day for which everybody asks who names no other: of the season, for the rates.
+    // Without it that of the last fill.
+    std::optional<Instant> today;
     CorrectedFills corrections;          // what the options below changed of the litres
     std::vector<ProofFlag> proofFlags;
 

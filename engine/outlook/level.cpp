@@ -194,7 +194,7 @@ Sentence boundText(const Level& reading)
 std::optional<Sentence> biasWarning(const CarKnowledge& car)
 {
     const auto bias = senderBias(car);
-    if (!bias || abs(bias->mean) < std::max(2.0 * bias->sd, NoiseSetup{}.clickSd))
+    if (!bias || abs(bias->mean) < std::max(2.0 * bias->sd, kUsualClickSd))
         return std::nullopt;
     return bias->mean > Volume()
         ? Sentence::of("by the last full fills the sender reads %1 too high: the level is "

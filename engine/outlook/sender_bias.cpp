@@ -63,7 +63,7 @@ std::optional<Estimate<Volume>> senderBias(const CarKnowledge& car)
     if (checks.empty())
         return std::nullopt;
     const double full = car.gauge.full().litres();
-    const double noise = std::sqrt(2.0) * NoiseSetup{}.clickSd.litres();   // this click, and full's own
+    const double noise = std::sqrt(2.0) * kUsualClickSd.litres();   // this click, and full's own
     Creep creep{.pLL = std::pow(kStartShare * full, 2)};
     for (const SenderCheck& check : checks)
         creep.see(check, kCreepShare * full, noise);

@@ -30,8 +30,6 @@ bool sellsFuel(const Rules& rules, const RoutePoint& point)
     return point.fuel == FuelSource::zone || (point.fuel == FuelSource::pump && !rules.zonesOnly);
 }
 
-}
-
 Result<Plan> plan(const PlanRequest& request)
 {
     const Result<planning::Problem> problem = planning::makeProblem(request);
