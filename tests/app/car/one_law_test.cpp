@@ -3,6 +3,7 @@
 // Now and Ahead ask one law: on a road without pumps as long as the distance made with
 // some probability, the plan's risk of running dry is what is left of that probability.
 // Whatever the level is known from, in every mode, and through several of them.
+#include "app/car/car.h"
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "tests/support/test_main.h"
@@ -62,12 +63,10 @@ class OneLawTest : public QObject {
 private slots:
     void initTestCase()
     {
-        const auto logbook =
-            makeDemoLogbook(m_folder.filePath("demo.undermark").toStdString(), Existing::refuse);
-        QVERIFY(logbook);
-        auto log = logbook->load(logbook->vehicles()->front().id);
-        QVERIFY(log);
-        auto car = learn(std::move(*log));
+        const std::filesystem::path file = m_folder.filePath("demo.undermark").toStdString();
+        const auto made = makeDemoLogbook(file, Existing::refuse);
+        QVERIFY2(made, made ? "" : describe(made.error()).c_str());
+        auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
         QVERIFY(car);
         m_car = std::move(*car);
     }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/consumption/student_worlds.h"
 #include "engine/range/horizon.h"
 #include "tests/support/test_main.h"
 
 #include <QTest>
+#include <cmath>
 
 using namespace undermark;
 
@@ -10,10 +12,11 @@ namespace {
 
 RangeLaw lawFor(double litres, double sd)
 {
-    return *RangeLaw::make({Volume::fromLitres(litres), Volume::fromLitres(sd)},
-                           {Consumption::fromLitresPer100Km(8),
-                            Consumption::fromLitresPer100Km(0.6)},
-                           6.0, 0.001);
+    RangeBasis basis{{Volume::fromLitres(litres), Volume::fromLitres(sd)},
+                     RateModel::single({Consumption::fromLitresPer100Km(8), Consumption()},
+                                       std::sqrt(0.001))};
+    basis.rates.worlds = studentWorlds(6, 0.6 / 8);
+    return *RangeLaw::make(std::move(basis));
 }
 
 Distance stripKm(double value) { return Distance::fromKm(value); }

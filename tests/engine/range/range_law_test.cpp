@@ -151,12 +151,12 @@ private slots:
     {
         constexpr double kFourSigma = 4 * 0.5 / 447.2;   // of a share of 200,000 drives
         std::student_t_distribution<double> t(5);
-        const auto student = [&](auto& random) {
+        const auto drawn = [&](auto& random) {
             return 0.075 + 0.012 * std::sqrt(3.0 / 5.0) * t(random);
         };
         const RangeLaw law = noisyLaw(litres(20, 1.2), student(perKm(0.075, 0.012), 5, 0.0008));
-        near(law.dryBefore(km(240)).value(), simulated(240, 20, 1.2, 0.0008, student), kFourSigma);
-        near(law.dryBefore(km(320)).value(), simulated(320, 20, 1.2, 0.0008, student), kFourSigma);
+        near(law.dryBefore(km(240)).value(), simulated(240, 20, 1.2, 0.0008, drawn), kFourSigma);
+        near(law.dryBefore(km(320)).value(), simulated(320, 20, 1.2, 0.0008, drawn), kFourSigma);
     }
 
     // A rate so doubtful that a normal would be negative one time in 44.
