@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
-#include "engine/tank/proof_choice.h"
+#include "engine/outlook/weigh_proofs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,10 +9,6 @@
 namespace undermark {
 
 namespace {
-
-// Of a proof against what was known before it, in standard deviations.
-constexpr double kSurprises = 3.0;
-constexpr double kContradicts = 4.0;
 
 std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog& log)
 {
@@ -48,22 +44,6 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
     return reserve;
 }
 
-ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
-{
-    ProofContext context;
-    const std::string mode = proof.mode.value_or(std::string());
-    const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
-    const RateForecast rate = car.consumption.model.forecast(ahead);
-    context.rate = rate.rate;
-    context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
-    context.surgeMargin = car.surgeMargin(mode);
-    context.readsHigh = car.gauge.readsHigh();
-    if (proof.signal)
-        if (const auto level = exactLevel(car.gauge, *proof.signal))
-            context.aboveZero = car.reserve.toZero(*level);
-    return context;
-}
-
 template <class T>
 std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
 {
@@ -72,46 +52,6 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
     for (const Entry<T>& entry : entries)
         values.push_back(entry.value);
     return values;
-}
-
-std::vector<ProofUse> usesOfProofs(const CarKnowledge& car)
-{
-    std::vector<Instant> fills;
-    for (const Entry<Fill>& fill : car.log.fills)
-        fills.push_back(fill.value.time);
-    const auto burnt = [&car](const Proof& proof) {
-        const ProofContext context = contextOf(proof, car);
-        return context.rate->mean * proof.distance->mean + context.surgeMargin;
-    };
-    return usesOfProofs(valuesOf(car.log.proofs), std::move(fills), burnt);
-}
-
-void weighProofs(CarKnowledge& car)
-{
-    const std::vector<ProofUse> uses = usesOfProofs(car);
-    for (std::size_t i = 0; i < uses.size(); ++i) {
-        const Proof& proof = car.log.proofs[i].value;
-        if (uses[i] == ProofUse::sameDrive)
-            car.proofFlags.push_back(
-                {i, Sentence::of("the same drive past zero as another entry: it counts once")});
-        if (uses[i] != ProofUse::counts)
-            continue;
-        const Result<ProofOutcome> outcome = car.reserve.with(proof, contextOf(proof, car));
-        if (!outcome) {
-            car.proofFlags.push_back({i, Sentence::of("not used: %1", outcome.error().detail)});
-            continue;
-        }
-        const double surprise = std::abs(outcome->reserve.evidence().back().surprise);
-        if (surprise > kContradicts)
-            car.proofFlags.push_back(
-                {i, Sentence::of("contradicts what was known: it does not count before you say "
-                                 "that it is right")});
-        else if (surprise > kSurprises)
-            car.proofFlags.push_back(
-                {i, Sentence::of("contradicts what was known: check the entry")});
-        if (surprise <= kContradicts)
-            car.reserve = outcome->reserve;
-    }
 }
 
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,

@@ -2,13 +2,15 @@
 #include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace undermark {
 
 Estimate<Volume> unusableOf(const Vehicle& vehicle)
 {
-    const Volume left = vehicle.leftBehind.value_or(kUsualLeftBehind).mean;
-    return vehicle.unusable.value_or(Estimate<Volume>{left, kUnusableSd});
+    const Estimate<Volume> left = vehicle.leftBehind.value_or(kUsualLeftBehind);
+    const double sd = std::hypot(left.sd.litres(), kStarvesFromSpitSd.litres());
+    return vehicle.unusable.value_or(Estimate<Volume>{left.mean, Volume::fromLitres(sd)});
 }
 
 ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration)
@@ -16,7 +18,7 @@ ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSum
     ReservePrior prior;
     prior.leftBehind = vehicle.leftBehind.value_or(kUsualLeftBehind);
     prior.unusable = unusableOf(vehicle);
-    prior.linked = vehicle.unusable ? 0.0 : kSpitStarveLink;
+    prior.linked = vehicle.unusable ? 0.0 : prior.leftBehind.sd / prior.unusable.sd;
     prior.calibration = calibration;
     prior.meterScaleSd = kMeterScaleSd;
     const Volume capacity = vehicle.capacity;

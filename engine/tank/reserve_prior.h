@@ -22,7 +22,7 @@ struct CalibrationSummary {
 struct ReservePrior {
     Estimate<Volume> leftBehind;
     Estimate<Volume> unusable;
-    double linked = 0.0;                     // correlation of the two, -1 to 1
+    double linked = 0.0;                     // correlation of the two, 0 to 1
     std::optional<CalibrationSummary> calibration;
     Estimate<Volume> statedReserve;          // used without a calibration
     Estimate<Volume> statedCapacity;         // the same; qF + b
@@ -32,13 +32,11 @@ struct ReservePrior {
 // One to two litres stay when the pump spits.
 inline constexpr Estimate<Volume> kUsualLeftBehind{Volume::fromLitres(1.5),
                                                    Volume::fromLitres(0.7)};
-// The engine starves about where the feed pump spits: unusable is taken like
-// left-behind in mean and spread, and linked with it by this correlation (judgement, no
-// source), so that e is 0 +- 0.63 L. One without the other would say too much: who
-// finds a litre more left behind has little more to drive on. What the owner states
-// as unusable is knowledge of its own and not linked.
-inline constexpr Volume kUnusableSd = Volume::fromLitres(0.7);
-inline constexpr double kSpitStarveLink = 0.6;
+// The engine starves where the feed pump spits, give or take so much (judgement, no
+// source): unusable = left-behind + N(0, sd^2). So the two are linked, and e is 0 +- 0.8 L
+// however much is left behind: who finds a litre more of it has no more to drive on. What
+// the owner states as unusable is knowledge of its own and not linked.
+inline constexpr Volume kStarvesFromSpitSd = Volume::fromLitres(0.8);
 // A reserve nobody stated is a tenth of the tank, give or take half of that.
 inline constexpr Fraction kUsualReserve = Fraction::fromRatio(0.10);
 inline constexpr Fraction kUsualReserveSd = Fraction::fromRatio(0.05);
@@ -53,7 +51,7 @@ inline constexpr Fraction kMeterScaleSd = Fraction::fromRatio(0.008);
 // Needle or figure at the moment it reaches zero.
 inline constexpr Volume kCrossingSd = Volume::fromLitres(0.5);
 
-// Litres that no engine reaches: as stated, else as much as is left behind.
+// Litres that no engine reaches: as stated, else as much as is left behind, and vaguer.
 Estimate<Volume> unusableOf(const Vehicle& vehicle);
 
 // `vehicle.capacity` > 0 is used only where there is no calibration.

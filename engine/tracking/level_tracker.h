@@ -20,7 +20,8 @@
 // Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp;
 // of the parts tracker_watches_test.cpp):
 //  * the level never rises, but by a refuel or a correction that is said;
-//  * a step upwards while the car stands is asked about, never smoothed away;
+//  * a step upwards while the car stands is asked about, never smoothed away, but where
+//    it only comes back to what the last minutes let expect;
 //  * on a fault the level goes on by consumption alone, its spread grows, and
 //    the sender is taken back once it agrees again: at once where a wire healed or
 //    a float came loose, after a shift only once the reading has stepped back;

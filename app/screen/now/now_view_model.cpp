@@ -25,7 +25,7 @@ std::vector<Notice> withDoubt(const NowState& state, std::optional<std::chrono::
             {Notice::Severity::warning,
              Sentence::of("Nothing was written down for %1 days. What was driven since is not in "
                           "these distances: tell the odometer.",
-                          count(std::size_t(std::chrono::floor<std::chrono::days>(*unrecorded).count())))});
+                          counted(std::size_t(std::chrono::floor<std::chrono::days>(*unrecorded).count())))});
     if (distances(state.outlook.toDry).sureIsNegative)
         notices.insert(
             notices.begin(),

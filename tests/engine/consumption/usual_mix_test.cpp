@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/consumption/truncation.h"
 #include "engine/consumption/usual_mix.h"
 #include "tests/support/test_main.h"
 

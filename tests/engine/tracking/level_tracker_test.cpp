@@ -65,6 +65,56 @@ private slots:
         QVERIFY(std::abs(drive.first(TrackerEventKind::refuel)->litres.mean.litres() - 4.0) < 0.5);
     }
 
+    void aReadingThatDipsAndComesBackAtAHaltIsNoRefuel()
+    {
+        // Depths of 4 to 16 % of the range, from 20 s to three minutes long, at the
+        // beginning of the halt or within it.
+        for (const double depth : {2.0, 3.3, 5.0, 8.0})
+            for (const double seconds : {20.0, 45.0, 90.0, 180.0})
+                for (const double wait : {0.0, 100.0}) {
+                    Drive drive(42.75);
+                    drive.run(1800, 60);
+                    drive.run(wait, 0);
+                    for (int s = 0; s < seconds; ++s)
+                        drive.second(0, Drive::reading(drive.level - depth));
+                    drive.run(400, 0);
+                    drive.run(600, 60);
+                    QVERIFY2(drive.count(TrackerEventKind::refuel) == 0,
+                             qPrintable(QString("%1 L, %2 s").arg(depth).arg(seconds)));
+                    QVERIFY(std::abs(drive.off()) < 1.5);
+                }
+    }
+
+    void aReadingThatSettlesLateIsNoRefuel()
+    {
+        for (const double depth : {3.0, 6.0, 9.0})
+            for (const double seconds : {20.0, 60.0, 120.0}) {
+                Drive drive(35.0);
+                drive.run(1800, 60);
+                double missing = depth;
+                for (int s = 0; s < 600; ++s, missing *= std::exp(-1.0 / seconds))
+                    drive.second(0, Drive::reading(drive.level - missing));
+                QCOMPARE(drive.count(TrackerEventKind::refuel), 0);
+            }
+    }
+
+    void afterADipAFillIsStillFound()
+    {
+        Drive drive(30.0);
+        drive.run(1800, 60);
+        drive.run(90, 0);
+        for (int s = 0; s < 45; ++s)
+            drive.second(0, Drive::reading(drive.level - 4.0));
+        drive.run(120, 0);
+        for (int s = 0; s < 15; ++s) {
+            drive.level += 6.0 / 15.0;
+            drive.run(1, 0);
+        }
+        drive.run(240, 0);
+        QCOMPARE(drive.count(TrackerEventKind::refuel), 1);
+        QVERIFY(std::abs(drive.first(TrackerEventKind::refuel)->litres.mean.litres() - 6.0) < 0.7);
+    }
+
     void aFillWhileTheLoggerWasOffIsFound()
     {
         Drive drive(15.0);

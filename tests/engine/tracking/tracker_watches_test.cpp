@@ -3,6 +3,7 @@
 // The small types that the level tracker is made of, each by itself: a 50 L range.
 #include "engine/tracking/block_reading.h"
 #include "engine/tracking/reading_jump.h"
+#include "engine/tracking/recent_count.h"
 #include "engine/tracking/sender_fault.h"
 #include "engine/tracking/shown_level.h"
 #include "engine/tracking/signal_watch.h"
@@ -79,12 +80,48 @@ private slots:
         QCOMPARE(int(rise.add(blockAt(24.0), halfMinute(false)).verdict), int(Verdict::flowing));
         QCOMPARE(int(rise.add(blockAt(28.0), halfMinute(false)).verdict), int(Verdict::flowing));
         const StandingRise::Seen seen = rise.add(blockAt(28.1), halfMinute(false));
-        QCOMPARE(int(seen.verdict), int(Verdict::filled));
-        QVERIFY(std::abs(seen.litres - 8.0) < 1e-9);   // from the second block, the last one settling
+        QCOMPARE(int(seen.verdict), int(Verdict::risen));
+        QVERIFY(std::abs(seen.litres - 8.1) < 1e-9);   // from the last steady block
         // The same rise while the car moves, or found already, is none.
         QCOMPARE(int(rise.add(blockAt(28.1), halfMinute(false)).verdict), int(Verdict::none));
         for (const double level : {20.0, 20.0, 20.0, 28.0, 28.0, 28.0})
             QCOMPARE(int(rise.add(blockAt(level), halfMinute(true)).verdict), int(Verdict::none));
+    }
+
+    void aGaugeThatSettlesIsNoRise()
+    {
+        // From the drive or from being switched on: each step a part of what is left.
+        for (const double keeps : {0.2, 0.5, 0.8, 0.95}) {
+            StandingRise rise(50.0);
+            double missing = 12.0;
+            for (int i = 0; i < 40; ++i, missing *= keeps)
+                QCOMPARE(int(rise.add(blockAt(30.0 - missing), halfMinute(false)).verdict),
+                         int(StandingRise::Verdict::none));
+        }
+    }
+
+    void aRiseThatOnlyComesBackIsTold()
+    {
+        RecentCount count;
+        Moment now = at(30.0);
+        count.add(now);
+        for (int i = 1; i <= 20; ++i) {   // ten minutes of a filter that followed a dip
+            now = at(26.0, 0.01 * i);
+            now.timeS = 30.0 * i;
+            count.add(now);
+        }
+        QVERIFY(std::abs(count.levelL(now) - 29.8) < 1e-9);   // 30 L less what was burnt
+        QVERIFY(count.comesBack(26.0, 29.8, now));
+        QVERIFY(!count.comesBack(29.8, 33.8, now));
+        // Believed after twenty minutes, or once the level was set on purpose.
+        Moment later = now;
+        for (int i = 21; i <= 62; ++i) {
+            later.timeS = 30.0 * i;
+            count.add(later);
+        }
+        QVERIFY(!count.comesBack(26.0, 29.8, later));
+        count.restart(now);
+        QVERIFY(!count.comesBack(26.0, 29.8, now));
     }
 
     void aJumpIsFuelAWireAShiftOrNothingByWhatMayHaveHappened()

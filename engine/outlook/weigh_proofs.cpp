@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/outlook/weigh_proofs.h"
+
+#include "engine/tank/proof_choice.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+// Of a proof against what was known before it, in standard deviations.
+constexpr double kSurprises = 3.0;
+constexpr double kContradicts = 4.0;
+
+ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
+{
+    ProofContext context;
+    const std::string mode = proof.mode.value_or(std::string());
+    const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
+    const RateForecast rate = car.consumption.model.forecast(ahead);
+    context.rate = rate.rate;
+    context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
+    context.surgeMargin = car.surgeMargin(mode);
+    context.readsHigh = car.gauge.readsHigh();
+    if (proof.signal)
+        if (const auto level = car.gauge.readDriving({*proof.signal, std::nullopt});
+            level && level->bound == LevelBound::exact)
+            context.aboveZero = car.reserve.toZero(level->added);
+    return context;
+}
+
+std::vector<ProofUse> usesIn(const CarKnowledge& car)
+{
+    std::vector<Instant> fills;
+    for (const Entry<Fill>& fill : car.log.fills)
+        fills.push_back(fill.value.time);
+    std::vector<Proof> proofs;
+    for (const Entry<Proof>& proof : car.log.proofs)
+        proofs.push_back(proof.value);
+    return usesOfProofs(proofs, std::move(fills), [&car](const Proof& proof) {
+        const ProofContext context = contextOf(proof, car);
+        return context.rate->mean * proof.distance->mean + context.surgeMargin;
+    });
+}
+
+class ProofScales {
+public:
+    explicit ProofScales(CarKnowledge& car) : m_car(car) {}
+
+    void weigh(std::size_t at)
+    {
+        const Result<ProofOutcome> outcome = with(m_car.reserve, at);
+        if (!outcome) {
+            flag(at, Sentence::of("not used: %1", outcome.error().detail));
+            return;
+        }
+        const double surprise = surpriseOf(*outcome);
+        if (std::abs(surprise) > kContradicts) {
+            if (!confirms(at, surprise))
+                m_waiting.push_back({at, surprise});
+            return;
+        }
+        m_car.reserve = outcome->reserve;
+        if (std::abs(surprise) > kSurprises)
+            flag(at, Sentence::of("contradicts what was known: check the entry"));
+    }
+
+    void flagWaiting()
+    {
+        for (const Waiting& each : m_waiting)
+            flag(each.at,
+                 Sentence::of("contradicts what was known: it does not count before another proof "
+                              "says the same, or what it contradicts is corrected"));
+    }
+
+    void flag(std::size_t at, Sentence text) { m_car.proofFlags.push_back({at, std::move(text)}); }
+
+private:
+    struct Waiting {
+        std::size_t at;
+        double surprise;
+    };
+
+    const Proof& proof(std::size_t at) const { return m_car.log.proofs[at].value; }
+
+    Result<ProofOutcome> with(const HiddenReserve& reserve, std::size_t at) const
+    {
+        return reserve.with(proof(at), contextOf(proof(at), m_car));
+    }
+
+    // The most surprising of what the proof told (litres out, litres left behind).
+    double surpriseOf(const ProofOutcome& outcome) const
+    {
+        const auto& items = outcome.reserve.evidence();
+        double most = 0.0;
+        for (std::size_t i = m_car.reserve.evidence().size(); i < items.size(); ++i)
+            if (std::abs(items[i].surprise) > std::abs(most))
+                most = items[i].surprise;
+        return most;
+    }
+
+    // One that waits, and this one after it: both count if they agree.
+    bool confirms(std::size_t at, double surprise)
+    {
+        const auto agrees = [&](const Waiting& each) {
+            if (each.surprise * surprise < 0.0 || proof(each.at).time == proof(at).time)
+                return false;
+            const HiddenReserve before = m_car.reserve;
+            m_car.reserve = with(before, each.at)->reserve;
+            const Result<ProofOutcome> both = with(m_car.reserve, at);
+            const bool fine = std::abs(surpriseOf(*both)) <= kSurprises;
+            m_car.reserve = fine ? both->reserve : before;
+            return fine;
+        };
+        const auto other = std::ranges::find_if(m_waiting, agrees);
+        if (other == m_waiting.end())
+            return false;
+        m_waiting.erase(other);
+        return true;
+    }
+
+    CarKnowledge& m_car;
+    std::vector<Waiting> m_waiting;
+};
+
+} // namespace
+
+void weighProofs(CarKnowledge& car)
+{
+    const std::vector<ProofUse> uses = usesIn(car);
+    ProofScales scales(car);
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        if (uses[i] == ProofUse::counts)
+            scales.weigh(i);
+        else if (uses[i] == ProofUse::sameDrive)
+            scales.flag(i,
+                        Sentence::of("the same drive past zero as another entry: it counts once"));
+    }
+    scales.flagWaiting();
+}
+
+} // namespace undermark
