@@ -8,6 +8,7 @@ namespace undermark {
 
 namespace {
 
+constexpr double kStep = 0.05;   // of the logarithm, for a miss that should never be
 constexpr double kNarrowest = 0.5;
 constexpr double kWidest = 2.5;
 // Promises stay in order: a factor is at least this share of its inner neighbour's. The
@@ -33,13 +34,13 @@ double valueAt(const std::array<double, 8>& given, double score)
     return given.back();
 }
 
-void PromiseFactors::observe(const std::array<bool, 8>& below, double step)
+void PromiseFactors::observe(const std::array<bool, 8>& below)
 {
     for (std::size_t k = 0; k < below.size(); ++k) {
         const bool upper = k >= kMiddle;
         const double promised = upper ? kPromises[k] : 1 - kPromises[k];
         const bool kept = below[k] == upper;
-        m_factor[k] = std::clamp(m_factor[k] * std::exp(step * (promised - (kept ? 1.0 : 0.0))),
+        m_factor[k] = std::clamp(m_factor[k] * std::exp(kStep * (promised - (kept ? 1.0 : 0.0))),
                                  kNarrowest, kWidest);
     }
     for (std::size_t k = kMiddle + 1; k < m_factor.size(); ++k) {

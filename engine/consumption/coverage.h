@@ -20,20 +20,16 @@ inline constexpr std::array<double, 8> kPromises{0.01, 0.05, 0.10, 0.25, 0.75, 0
 // Candes 2021, here on the logarithm of the width and one side at a time). O(1).
 class PromiseFactors {
 public:
-    // What the factors begin with, > 0.
-    explicit PromiseFactors(double start = 1) { m_factor.fill(start); }
     double operator[](std::size_t promise) const { return m_factor[promise]; }
     const std::array<double, 8>& all() const { return m_factor; }
     // These on top of others.
     PromiseFactors over(const PromiseFactors& base) const;
-    // `below[k]`: the outcome lay below the rate of promise k as it was given. `step` of
-    // the logarithm for a miss that should never be, > 0.
-    void observe(const std::array<bool, 8>& below, double step = kStep);
-
-    static constexpr double kStep = 0.05;
+    // `below[k]`: the outcome lay below the rate of promise k as it was given.
+    void observe(const std::array<bool, 8>& below);
 
 private:
-    std::array<double, 8> m_factor;
+    // "Sure" begins a little wider: before a step has taught much, real tails are heavier.
+    std::array<double, 8> m_factor{1, 1, 1, 1, 1, 1, 1, 1.05};
 };
 
 // What is given at kPromises, at any standard normal score: straight lines in between,

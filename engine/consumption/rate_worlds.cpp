@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/rate_worlds.h"
 
-#include <boost/math/distributions/normal.hpp>
+#include "engine/base/normal_law.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <utility>
 
 namespace undermark {
@@ -21,8 +20,6 @@ constexpr int kRounds = 6;           // of moving the factors
 constexpr double kMetWithin = 1e-3;  // of a quantile, relative
 constexpr double kGain = 1.3;        // road and level take away a part of every move
 constexpr double kMostMoved = 0.5;   // of a logarithm
-
-double normalCdf(double z) { return 0.5 * std::erfc(-z / std::sqrt(2.0)); }
 
 struct Cell {
     double weight;
@@ -56,7 +53,7 @@ std::pair<double, double> usedLaw(const std::vector<RateWorld>& worlds, const Pr
         const double sd = std::sqrt(world.factorSd * world.factorSd + rest);
         const double z = (x - world.factorMean) / sd;
         below += world.weight * normalCdf(z);
-        slope += world.weight * std::exp(-0.5 * z * z) / std::sqrt(2 * std::numbers::pi)
+        slope += world.weight * normalDensity(z)
             * (x - 0.5 * z * restSlope / sd) / sd;
     }
     return {below, slope};
@@ -97,14 +94,13 @@ struct Placed {
 Placed place(const Promise& promise)
 {
     Placed placed;
-    const boost::math::normal standard;
     for (const LogLawPart& part : promise.rate) {
         for (const Cell& cell : cells(promise.rate.size() == 1 ? kCells : kCells / 2)) {
             const double low = std::exp(logFactor(promise, part.law, cell.score - kWithin));
             const double high = std::exp(logFactor(promise, part.law, cell.score + kWithin));
             placed.worlds.push_back({part.weight * cell.weight, (low + high) / 2, (high - low) / 2});
             const double p = mixtureCdf(promise.rate, part.law.mean + part.law.sd * cell.score, 1);
-            placed.score.push_back(boost::math::quantile(standard, std::clamp(p, 1e-9, 1 - 1e-9)));
+            placed.score.push_back(normalQuantile(std::clamp(p, 1e-9, 1 - 1e-9)));
         }
     }
     return placed;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/consumption/truncation.h"
 #include "engine/consumption/usual_mix.h"
 #include "tests/support/test_main.h"
 
