@@ -8,7 +8,7 @@ namespace undermark::calibration {
 
 namespace {
 
-constexpr double kShapeShare = 0.13, kShapePower = 1.65, kOneGap = 1.25;
+constexpr double kShapeShare = 0.145, kShapePower = 1.75, kOneGap = 1.25;
 constexpr double kPriorMisses = 6.0;     // what the prior weighs against misses seen
 constexpr double kStopReach = 0.12;      // of the span, litres a stop may hide
 constexpr double kStopSdPerReach = 0.42; // so that 2.33 sd are its 99 % point

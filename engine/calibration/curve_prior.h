@@ -8,7 +8,7 @@
 // cylinders, wedges, tunnels and moulded shapes, floats straight in the level or on an arm,
 // behind a pull-up or not. The curve's miss in the middle of a gap falls with the gap's
 // share w of the litres calibrated; its 99 % point, which is what is promised, is near
-// 2.33 x 0.13 w^1.65 of them, a quarter more where there is but one gap
+// 2.33 x 0.145 w^1.75 of them, a quarter more where there is but one gap
 // (tests/accuracy/calibration_campaign prints how that holds).
 #pragma once
 

@@ -29,7 +29,7 @@ struct CurveKnot {
     Volume added;    // since drained
     Volume width;    // >= 0
     Volume sd;       // of `added`, everything but the noise of the reading; >= 0
-    Volume between;  // sd of the curve's shape midway to the next knot up; >= 0
+    Volume between{};  // sd of the curve's shape midway to the next knot up; >= 0
     friend bool operator==(const CurveKnot&, const CurveKnot&) = default;
 };
 

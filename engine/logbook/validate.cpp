@@ -18,7 +18,7 @@ Result<void> refuseUnless(bool holds, const char* field, Sentence expected, std:
 {
     if (holds)
         return {};
-    return fail(ErrorCode::badInput, Sentence::of("impossible value"), {.column = field},
+    return fail(ErrorCode::badInput, undermark::Sentence::of("impossible value"), {.column = field},
                 std::move(expected), std::move(found));
 }
 

@@ -95,7 +95,7 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
     reserve = withFills(std::move(reserve), log, gauge, consumption.model.rates().clickSd);
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
-                     std::move(consumption), std::move(corrected), {}};
+                     std::move(consumption), std::move(corrected), {}, {}};
     weighProofs(car);
     return car;
 }

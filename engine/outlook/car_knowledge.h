@@ -31,11 +31,11 @@ struct CarKnowledge {
     Gauge gauge;                         // of the latest calibration
     HiddenReserve reserve;
     Screened consumption;                // the model, its flags and stretches
+    CorrectedFills corrections;          // what the options below changed of the litres
+    std::vector<ProofFlag> proofFlags;
     // The day for which everybody asks who names no other: of the season, for the rates.
     // Without it that of the last fill.
     std::optional<Instant> today;
-    CorrectedFills corrections;          // what the options below changed of the litres
-    std::vector<ProofFlag> proofFlags;
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
     // Litres that surge makes unusable in a mode; none for the usual mix.

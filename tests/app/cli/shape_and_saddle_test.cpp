@@ -155,6 +155,20 @@ private slots:
         QCOMPARE(fault["faults"][0]["code"].get<std::string>(), std::string("transfer"));
     }
 
+    void aReadingsNoiseIsToldOrAssumed()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const auto sd = [&run](const QString& flags) {
+            return number(run("range --signal 1.88 --json" + flags).json()["usable_l"]["sd"]);
+        };
+        QVERIFY(sd(" --moving") > sd("") + 0.1);
+        QVERIFY(sd(" --signal-sd 0.3") > sd(" --moving"));
+        QVERIFY(sd(" --signal-sd 0") < sd(""));
+        QCOMPARE(run("range --litres 20 --moving").exitCode, 2);
+        QCOMPARE(run("range --signal 1.88 --signal-sd 0.1 --moving").exitCode, 2);
+    }
+
     void sendersInSeriesReadWithTheSpreadOfUnequalEmptying()
     {
         // Lobes of 35 and 15 L: |35 - 15| / 2 / sqrt 3 = 5.7735 L (see saddle.h).

@@ -19,12 +19,12 @@ using namespace undermark;
 namespace {
 
 // A screen over the demo car that can be told its language and units.
-struct Told {
+struct ToldScreen {
     test::TestFolder folder;
     Car car = test::demoCar(folder.path);
     Screen screen{car};
     Translations translations;
-    ~Told() { translations.use("en"); }
+    ~ToldScreen() { translations.use("en"); }
     void speak(const QString& language, bool gallonsAndMiles = false)
     {
         translations.use(language);
@@ -51,7 +51,7 @@ Calibration coarse()
     return calibration;
 }
 
-QString findingWith(Told& told, const QString& part)
+QString findingWith(ToldScreen& told, const QString& part)
 {
     for (const NoticeText& finding : told.screen.tank.findings())
         if (finding.text.contains(part))
@@ -89,7 +89,7 @@ private slots:
     }
     void findingsOfACalibration()
     {
-        Told told;
+        ToldScreen told;
         QVERIFY(told.car.record(coarse()).has_value());
         told.speak("de");
         QVERIFY2(findingWith(told, "Schwimmer liegt bis 8 L auf seinem unteren Anschlag: bei 0,5 V")
@@ -103,7 +103,7 @@ private slots:
     }
     void aFillThatIsKeptOut()
     {
-        Told told;
+        ToldScreen told;
         const auto fills = (*told.car.knowledge())->log.fills;
         Fill slip = fills[fills.size() - 2].value;
         slip.odometer = *slip.odometer + Distance::fromKm(200);
@@ -129,7 +129,7 @@ private slots:
     }
     void whatTheAnswerRestsOn()
     {
-        Told told;
+        ToldScreen told;
         told.speak("de", true);
         QVERIFY2(
             told.screen.now.why().contains(QRegularExpression("Logbuch: voll, danach \\d+,\\d mi")),
@@ -141,7 +141,7 @@ private slots:
     }
     void evidenceAndTheNextProof()
     {
-        Told told;
+        ToldScreen told;
         told.speak("de", true);
         const QList<Fact> evidence = told.screen.tank.evidence();
         QVERIFY2(evidence[0].name.contains(QRegularExpression("\\d,\\d+ gal")),
@@ -161,7 +161,7 @@ private slots:
     }
     void notesOfAPlan()
     {
-        Told told;
+        ToldScreen told;
         Route route;
         for (const double km : {0.0, 40.0, 80.0}) {
             RoutePoint point;
@@ -186,7 +186,7 @@ private slots:
     }
     void theErrorOfABadRouteFile()
     {
-        Told told;
+        ToldScreen told;
         const QString path = QString::fromStdString(told.folder.path.string());
         PlanViewModel ahead(told.car, {}, path);
         QFile file(path + "/bad.csv");
