@@ -2,9 +2,6 @@
 # Tests of the touch screen: view models, the program, QML controls.
 find_package(Qt6 6.4 REQUIRED COMPONENTS QuickTest)
 
-add_library(undermark_test_car STATIC support/test_car.cpp support/test_car.h)
-target_link_libraries(undermark_test_car PUBLIC undermark_car)
-
 # The screen over the demo car: for the eye, and for the self-test.
 add_executable(undermark-preview support/preview_main.cpp)
 target_link_libraries(undermark-preview PRIVATE undermark_test_car undermark_app

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Cars for the tests of the screen: real ones, over a logbook in a folder of its own that
+// Cars for the tests of both programs: real ones, over a logbook in a folder of its own that
 // goes with them.
 #pragma once
 
