@@ -2264,10 +2264,6 @@
         <translation>den Ordner gibt es schon</translation>
     </message>
     <message>
-        <source>this is neither full nor partial</source>
-        <translation>das ist weder voll noch teilweise</translation>
-    </message>
-    <message>
         <source>1 or 0</source>
         <translation>1 oder 0</translation>
     </message>
@@ -2298,14 +2294,6 @@
     <message>
         <source>neither</source>
         <translation>keins</translation>
-    </message>
-    <message>
-        <source>the file holds no fill</source>
-        <translation>die Datei enthält keine Füllung</translation>
-    </message>
-    <message>
-        <source>at least one row</source>
-        <translation>mindestens eine Zeile</translation>
     </message>
     <message>
         <source>degrees Celsius from -60 to 80</source>
@@ -3498,6 +3486,22 @@
     <message>
         <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
         <translation>Seit %1 Tagen wurde nichts notiert. Was seitdem gefahren wurde, ist in diesen Strecken nicht enthalten: bitte den Kilometerstand sagen.</translation>
+    </message>
+    <message>
+        <source>by the last full fills the sender reads %1 too high: the level is counted lower by that</source>
+        <translation>nach den letzten Volltankungen zeigt der Geber %1 zu viel: der Stand wird um so viel niedriger gerechnet</translation>
+    </message>
+    <message>
+        <source>by the last full fills the sender reads %1 too low: the level is counted higher by that</source>
+        <translation>nach den letzten Volltankungen zeigt der Geber %1 zu wenig: der Stand wird um so viel höher gerechnet</translation>
+    </message>
+    <message>
+        <source>contradicts what was known: it does not count before another proof says the same, or what it contradicts is corrected</source>
+        <translation>widerspricht dem Bekannten: zählt erst, wenn ein zweiter Nachweis dasselbe sagt oder berichtigt ist, wogegen er spricht</translation>
+    </message>
+    <message>
+        <source>the same drive past zero as another entry: it counts once</source>
+        <translation>dieselbe Fahrt unter null wie ein anderer Eintrag: sie zählt einmal</translation>
     </message>
 </context>
 <context>

@@ -2264,10 +2264,6 @@
         <translation>le dossier existe déjà</translation>
     </message>
     <message>
-        <source>this is neither full nor partial</source>
-        <translation>ce n’est ni plein ni partiel</translation>
-    </message>
-    <message>
         <source>1 or 0</source>
         <translation>1 ou 0</translation>
     </message>
@@ -2298,14 +2294,6 @@
     <message>
         <source>neither</source>
         <translation>aucun</translation>
-    </message>
-    <message>
-        <source>the file holds no fill</source>
-        <translation>le fichier ne contient aucun plein</translation>
-    </message>
-    <message>
-        <source>at least one row</source>
-        <translation>au moins une ligne</translation>
     </message>
     <message>
         <source>degrees Celsius from -60 to 80</source>
@@ -3498,6 +3486,22 @@
     <message>
         <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
         <translation>Rien n’a été noté depuis %1 jours. Ce qui a été roulé depuis n’est pas dans ces distances : dites le compteur.</translation>
+    </message>
+    <message>
+        <source>by the last full fills the sender reads %1 too high: the level is counted lower by that</source>
+        <translation>d’après les derniers pleins, la sonde indique %1 de trop : le niveau est compté plus bas d’autant</translation>
+    </message>
+    <message>
+        <source>by the last full fills the sender reads %1 too low: the level is counted higher by that</source>
+        <translation>d’après les derniers pleins, la sonde indique %1 de moins : le niveau est compté plus haut d’autant</translation>
+    </message>
+    <message>
+        <source>contradicts what was known: it does not count before another proof says the same, or what it contradicts is corrected</source>
+        <translation>contredit ce qui était connu : ne compte pas avant qu’une autre preuve dise de même, ou que soit corrigé ce qu’elle contredit</translation>
+    </message>
+    <message>
+        <source>the same drive past zero as another entry: it counts once</source>
+        <translation>le même trajet sous zéro qu’une autre entrée : il compte une fois</translation>
     </message>
 </context>
 <context>

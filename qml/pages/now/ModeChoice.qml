@@ -10,7 +10,7 @@ PageScroll {
 
     required property NowViewModel view
 
-    signal left
+    signal closed
 
     WrapText {
         text: qsTr("How is it driven from here?")
@@ -23,7 +23,7 @@ PageScroll {
         current: root.view.modeIndex
         onChosen: index => {
             root.view.selectMode(index);
-            root.left();
+            root.closed();
         }
     }
     Item {
@@ -32,6 +32,6 @@ PageScroll {
     TouchButton {
         Layout.fillWidth: true
         text: qsTr("Back")
-        onClicked: root.left()
+        onClicked: root.closed()
     }
 }

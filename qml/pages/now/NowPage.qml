@@ -42,7 +42,7 @@ FocusScope {
         }
         visible: root.tab === NowViewModel.Modes
         view: root.view
-        onLeft: root.tab = NowViewModel.Figures
+        onClosed: root.tab = NowViewModel.Figures
     }
     TellNow {
         id: tell
@@ -56,7 +56,7 @@ FocusScope {
         visible: root.tab === NowViewModel.Tell
         tell: root.view.tell
         portrait: root.portrait
-        onLeft: root.tab = NowViewModel.Figures
+        onClosed: root.tab = NowViewModel.Figures
     }
     Connections {
         target: root.view.tell

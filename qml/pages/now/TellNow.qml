@@ -11,7 +11,7 @@ PageScroll {
     required property NowTell tell
     required property bool portrait
 
-    signal left
+    signal closed
 
     function take(event: KeyEvent) {
         entry.take(event);
@@ -68,7 +68,7 @@ PageScroll {
             doneWord: qsTr("Answer for this")
             backWord: qsTr("Back")
             onDone: root.tell.take()
-            onGoneBack: root.left()
+            onGoneBack: root.closed()
         }
     }
 }

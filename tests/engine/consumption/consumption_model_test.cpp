@@ -46,6 +46,32 @@ class ConsumptionModelTest : public QObject {
 
     static double per100(const RateForecast& f) { return f.rate.mean.litresPer100Km(); }
 
+    // Ten tanks of 40 L on 500 km, one after the other.
+    static ConsumptionModel tenTanks()
+    {
+        ConsumptionSetup setup = setupOf({{kTown, {}}, {kMotorway, {}}});
+        setup.facts.capacity = Volume::fromLitres(55);
+        ConsumptionModel model(setup);
+        for (int i = 0; i < 10; ++i)
+            model.observe(nextTank(model, 40 + i % 3 - 1, 500));
+        return model;
+    }
+
+    static Interval nextTank(const ConsumptionModel& model, double litres, double km, int days = 10)
+    {
+        Interval tank = stretch(litres, {}, km);
+        tank.begin = Instant(std::chrono::days(18000 + 10 * int(model.observed())));
+        tank.end = tank.begin + std::chrono::days(days);
+        tank.firstFill = model.observed();
+        tank.lastFill = tank.firstFill + 1;
+        return tank;
+    }
+
+    static double sure(const ConsumptionModel& model, double litres = 45)
+    {
+        return model.forecastDistance(Volume::fromLitres(litres), {}, 0).p99().km();
+    }
+
 private slots:
     void beforeAnyStretchTheForecastIsTheStatedPrior()
     {
@@ -205,32 +231,6 @@ private slots:
         const double before = per100(model.forecast(only(kTown)));
         model.observe(stretch(90, {{kTown, Distance::fromKm(500)}}, 500));
         QVERIFY(std::abs(per100(model.forecast(only(kTown))) / before - 1) < 0.06);
-    }
-
-    // Ten tanks of 40 L on 500 km, one after the other.
-    static ConsumptionModel tenTanks()
-    {
-        ConsumptionSetup setup = setupOf({{kTown, {}}, {kMotorway, {}}});
-        setup.facts.capacity = Volume::fromLitres(55);
-        ConsumptionModel model(setup);
-        for (int i = 0; i < 10; ++i)
-            model.observe(nextTank(model, 40 + i % 3 - 1, 500));
-        return model;
-    }
-
-    static Interval nextTank(const ConsumptionModel& model, double litres, double km, int days = 10)
-    {
-        Interval tank = stretch(litres, {}, km);
-        tank.begin = Instant(std::chrono::days(18000 + 10 * int(model.observed())));
-        tank.end = tank.begin + std::chrono::days(days);
-        tank.firstFill = model.observed();
-        tank.lastFill = tank.firstFill + 1;
-        return tank;
-    }
-
-    static double sure(const ConsumptionModel& model, double litres = 45)
-    {
-        return model.forecastDistance(Volume::fromLitres(litres), {}, 0).p99().km();
     }
 
     // A rise to 13 L/100 km, 45 L in the tank: truly 346 km. It may be a slip or not.

@@ -152,7 +152,7 @@ private slots:
         for (const Entry<Proof>& proof : proofs)
             QVERIFY(told.car.takeBack(proof.id).has_value());
         told.speak("de", true);
-        const QRegularExpression german("^Den Tank leerpumpen .*\\. Es blieben ± \\d+,\\d gal\\.$");
+        const QRegularExpression german("^Den Tank leerpumpen, eine gemessene Grundmenge .*\\. Es blieben ± \\d+,\\d gal\\.$");
         QVERIFY2(german.match(told.screen.tank.nextProof()).hasMatch(),
                  qPrintable(told.screen.tank.nextProof()));
         QVERIFY(told.screen.tank.nextProofCaution().contains("Benzindampf entzündet sich"));
