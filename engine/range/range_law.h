@@ -32,7 +32,8 @@
 //
 // Simplifications: the fuel, when it was known, and the rates are independent of each
 // other; route noise is normal. Fixed uncertainty at the end (crossing, reading) belongs
-// in fuel.sd.
+// in fuel.sd. Where surge asks for more in the middle of the road than at its end, the
+// risk told is that of the likeliest place, not of all together.
 #pragma once
 
 #include "engine/range/rate_model.h"

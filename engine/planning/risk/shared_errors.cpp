@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/risk/shared_errors.h"
 
+#include "engine/base/normal_law.h"
 #include "engine/planning/risk/risk.h"
 
 #include <Eigen/Eigenvalues>
@@ -16,6 +17,7 @@ constexpr double kLeastWeight = 1e-9;
 constexpr double kSmoothStep = 1.2; // of a normal density: missed is 2e-6 of it
 constexpr double kShortestStep = 0.03;
 constexpr double kCornerMissed = 1e-5; // relative
+constexpr std::size_t kMostNodes = 128;  // of meshes over two errors and more
 
 struct Rule {
     std::vector<double> at;
@@ -119,11 +121,13 @@ double ArrivalLevel::sd() const
     return std::sqrt(all);
 }
 
-std::vector<ErrorNode> errorNodes(const std::vector<ArrivalLevel>& levels)
+namespace {
+
+// The meshes of all errors but the first, combined.
+std::vector<ErrorNode> onMeshes(const std::vector<Rule>& rules)
 {
     std::vector<ErrorNode> nodes{{{}, 1.0}};
-    for (std::size_t e = 1; e < levels.front().common.size(); ++e) {
-        const Rule rule = ruleFor(e, levels);
+    for (const Rule& rule : rules) {
         std::vector<ErrorNode> finer;
         for (const ErrorNode& node : nodes) {
             for (std::size_t k = 0; k < rule.at.size(); ++k) {
@@ -137,6 +141,44 @@ std::vector<ErrorNode> errorNodes(const std::vector<ArrivalLevel>& levels)
         nodes = std::move(finer);
     }
     return nodes;
+}
+
+// So many places of equal weight, even in each error and in all together: multiples of the
+// powers of 1/g, g the root of g^(n+1) = g + 1 (a Kronecker sequence; M. Roberts 2018, from
+// memory), each with its opposite.
+std::vector<ErrorNode> onASequence(std::size_t errors)
+{
+    double g = 1.5;
+    for (int i = 0; i < 50; ++i)
+        g = std::pow(1 + g, 1.0 / (static_cast<double>(errors) + 1));
+    std::vector<ErrorNode> nodes;
+    for (std::size_t k = 0; k < kMostNodes / 2; ++k) {
+        ErrorNode node{{}, 1.0 / kMostNodes};
+        for (std::size_t e = 1; e <= errors; ++e) {
+            const double place = 0.5 + static_cast<double>(k) * std::pow(g, -static_cast<double>(e));
+            node.c.push_back(normalQuantile(std::clamp(place - std::floor(place), 1e-9, 1 - 1e-9)));
+        }
+        nodes.push_back(node);
+        for (double& c : node.c)
+            c = -c;
+        nodes.push_back(std::move(node));
+    }
+    return nodes;
+}
+
+} // namespace
+
+std::vector<ErrorNode> errorNodes(const std::vector<ArrivalLevel>& levels)
+{
+    std::vector<Rule> rules;
+    double combined = 1.0;
+    for (std::size_t e = 1; e < levels.front().common.size(); ++e) {
+        rules.push_back(ruleFor(e, levels));
+        combined *= static_cast<double>(rules.back().at.size());
+    }
+    if (rules.size() < 2 || combined <= kMostNodes)
+        return onMeshes(rules);
+    return onASequence(rules.size());
 }
 
 } // namespace undermark::planning

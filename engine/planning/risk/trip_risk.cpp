@@ -119,7 +119,7 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
 TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals)
 {
     TripRisk risk;
-    if (arrivals.size() <= kMostJoined) {
+    if (arrivals.size() > 1 && arrivals.size() <= kMostJoined) {
         for (const RateWorld& world : problem.worlds) {
             const TripRisk one = riskIn(problem, arrivals, world);
             risk.dry += world.weight * one.dry;
@@ -127,7 +127,7 @@ TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals
         }
         return {std::min(risk.dry, 1.0), std::min(risk.belowFloor, 1.0)};
     }
-    for (const Arrival& arrival : arrivals) {
+    for (const Arrival& arrival : arrivals) { // one, or too many to join
         const LevelSpread spread = problem.spread(arrival.since, arrival.point);
         const double dry = problem.dryAt(arrival.point);
         const double floor = problem.floorAt(arrival.point);
