@@ -2,7 +2,6 @@
 #include "app/car/plan_rows.h"
 
 #include "engine/base/format.h"
-#include "engine/base/normal_law.h"
 
 #include <algorithm>
 #include <cmath>
@@ -114,7 +113,7 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         for (std::size_t i = row.point + 1; k + 1 < count && i <= pointOf(k + 1); ++i)
             row.needs += plan.passages[i].used;
         row.even = std::max(passage.arrive.mean, Volume());
-        row.sure = std::max(passage.arrive.mean - kSureQuantile * passage.arrive.sd, Volume());
+        row.sure = std::max(passage.sure, Volume());
         row.leave = std::max(passage.leave, Volume()); // rounding may leave it a hair below
         while (stop != plan.stops.end() && stop->point < row.point)
             ++stop;

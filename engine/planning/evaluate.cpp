@@ -66,6 +66,7 @@ private:
             passage.marginDistance = Distance::fromKm(margin / rate);
         }
         passage.arrive = {litres(m_level), litres(sd)};
+        passage.sure = litres(m_level - m_problem.room(m_sure, spread));
         m_plan.passages.push_back(passage);
     }
 
@@ -143,6 +144,7 @@ private:
 
     const PlanRequest& m_request;
     const Problem& m_problem;
+    const AllowedRisk m_sure = AllowedRisk::of(0.01);
     Plan m_plan;
     double m_level = 0.0;
     int m_since = kStart;

@@ -98,6 +98,7 @@ struct Passage {
     std::size_t point = 0;
     Volume used; // since the point before, mean
     Estimate<Volume> arrive;
+    Volume sure;             // on arrival with 99 %; may be below 0
     Volume leave;
     double belowFloor = 0.0; // probability on arrival
     double dry = 0.0;        // probability on arrival

@@ -3,7 +3,6 @@
 
 #include "app/car/plan_rows.h"
 #include "app/screen/base/mode_name.h"
-#include "engine/base/normal_law.h"
 
 #include <algorithm>
 
@@ -109,7 +108,7 @@ RouteRow PlanAnswer::row(std::size_t index) const
 void PlanAnswer::addPassage(RouteRow& row, const Passage& passage) const
 {
     const std::vector<PlannedStop>& stops = m_planned->plan.stops;
-    const Volume sure = std::max(Volume{}, passage.arrive.mean - passage.arrive.sd * kSureQuantile);
+    const Volume sure = std::max(Volume{}, passage.sure);
     row.arrive = tr("%1 sure, %2 even").arg(m_format.volume(sure), m_format.volume(passage.arrive.mean));
     const auto stop = std::ranges::find(stops, passage.point, &PlannedStop::point);
     if (stop != stops.end())
