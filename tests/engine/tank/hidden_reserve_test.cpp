@@ -392,6 +392,31 @@ private slots:
         near(HiddenReserve::fromPrior(priorFor(car, {})).reserve(), 8, 0.8, 1e-12);
     }
 
+    void whatIsFoundLeftBehindSaysAsMuchAboutWhatNoEngineReaches()
+    {
+        // Correlation rho: e = b - u given b is (1 - rho su / sb)(b - mean) with
+        // sd su sqrt(1 - rho^2) (two jointly normal quantities).
+        for (const bool isCalibrated : {true, false}) {
+            Vehicle car;
+            car.capacity = Volume::fromLitres(60);
+            const auto summary = CalibrationSummary{litres(6, 0.3), litres(54, 0.9), {}};
+            ReservePrior prior = priorFor(car, isCalibrated ? std::optional(summary) : std::nullopt);
+            prior.leftBehind = litres(1.5, 0.7);
+            prior.unusable = litres(1.5, 0.85);
+            prior.linked = 0.5;
+            Proof found;
+            found.kind = ProofKind::drained;
+            found.leftBehind = litres(2.5, 0.0);
+            const HiddenReserve before = HiddenReserve::fromPrior(prior);
+            const HiddenReserve after = before.with(found, {})->reserve;
+            near(after.offset(), 1 - 0.5 * 0.85 / 0.7, 0.85 * std::sqrt(0.75), 1e-9);
+            if (isCalibrated)   // the zero mark is known apart from it
+                near(after.reserve(), 6 + 1 - 0.5 * 0.85 / 0.7, std::hypot(0.3, 0.85 * std::sqrt(0.75)), 1e-9);
+            else                // what is stated is the reserve itself
+                near(after.reserve(), before.reserve().mean.litres(), before.reserve().sd.litres(), 1e-9);
+        }
+    }
+
     void withACalibrationTheStatedCapacityIsNotUsed()
     {
         Vehicle car;
