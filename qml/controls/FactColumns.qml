@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Undermark.App
 
-// What is known, each value under its name, side by side.
+// What is known, each value under its name, side by side; where there are many columns, each
+// as wide as its words.
 EvenGrid {
     id: root
 
@@ -16,7 +17,7 @@ EvenGrid {
             id: column
             required property fact modelData
 
-            width: root.share
+            width: root.columns > 3 ? implicitWidth : root.share
 
             Text {
                 text: column.modelData.name

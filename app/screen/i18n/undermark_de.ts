@@ -1334,8 +1334,8 @@
         <translation>bis trocken</translation>
     </message>
     <message>
-        <source>since the last fill</source>
-        <translation>seit der letzten Füllung</translation>
+        <source>since fill</source>
+        <translation>seit dem Tanken</translation>
     </message>
     <message>
         <source>Usual mix</source>

@@ -1334,8 +1334,8 @@
         <translation>à sec</translation>
     </message>
     <message>
-        <source>since the last fill</source>
-        <translation>depuis le dernier plein</translation>
+        <source>since fill</source>
+        <translation>depuis le plein</translation>
     </message>
     <message>
         <source>Usual mix</source>

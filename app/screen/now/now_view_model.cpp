@@ -187,7 +187,7 @@ QList<Fact> NowViewModel::facts() const
                       {tr("hidden reserve"), m_format.volume(outlook.reserve)},
                       {tr("rate"), m_format.rate(outlook.rate)}};
     if (outlook.sinceFill)
-        facts.append({tr("since the last fill"), m_format.distanceWithUnit(*outlook.sinceFill)});
+        facts.append({tr("since fill"), m_format.distanceWithUnit(*outlook.sinceFill)});
     return facts;
 }
 
