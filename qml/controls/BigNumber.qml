@@ -2,7 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// The one large number, under what it means.
+// The one large number, under what it means. Many digits in little room are smaller.
 Item {
     id: root
 
@@ -10,15 +10,24 @@ Item {
     required property string number
     required property string unit
 
-    implicitWidth: Math.max(captionText.implicitWidth, unitText.x + unitText.implicitWidth)
+    readonly property real besideDigits: Theme.step + unitText.implicitWidth
+    readonly property real fit: Math.min(1, Math.max(0.5, (width - besideDigits) / wanted.advanceWidth))
+
+    implicitWidth: Math.max(captionText.implicitWidth, wanted.advanceWidth + besideDigits)
     implicitHeight: captionText.height + metrics.tightBoundingRect.height + Theme.step
     Accessible.role: Accessible.StaticText
     Accessible.name: caption + ": " + number + " " + unit
 
     TextMetrics {  // the digits' own height, without the room for accents
         id: metrics
-        font: digits.font
+        font: wanted.font
         text: "0"
+    }
+    TextMetrics {
+        id: wanted
+        font.pixelSize: Theme.huge
+        font.bold: true
+        text: root.number
     }
     Text {
         id: captionText
@@ -33,7 +42,7 @@ Item {
         y: captionText.height + Theme.step / 2 - metrics.tightBoundingRect.y - baselineOffset
         text: root.number
         color: Theme.ink
-        font.pixelSize: Theme.huge
+        font.pixelSize: Math.floor(root.fit * Theme.huge)
         font.bold: true
     }
     Text {

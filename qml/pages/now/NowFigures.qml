@@ -78,14 +78,14 @@ PageScroll {
         columnSpacing: 2 * Theme.step
         facts: root.view.facts
     }
-    Text {
+    Text {  // (a notice says more, and needs its room)
         Layout.fillWidth: true
-        visible: text !== ""
+        visible: text !== "" && (root.portrait || root.view.notices.length === 0)
         text: root.view.why
         color: Theme.quietInk
         font.pixelSize: Theme.small
         wrapMode: Text.WordWrap
-        maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : root.view.notices.length > 0 ? 1 : 2
+        maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : 2
         elide: Text.ElideRight
     }
     Item {
