@@ -128,7 +128,7 @@ void PlanViewModel::show(Route route, Result<Planned> planned)
 {
     m_notices.clear();
     m_answer.show(std::move(route), std::move(planned));
-    m_whatIfs.startAnew();
+    m_whatIfs.followPlan();
     m_card.startAnew();
     emit changed();
 }

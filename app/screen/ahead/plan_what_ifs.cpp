@@ -24,8 +24,16 @@ void PlanWhatIfs::startAnew()
 {
     m_background.forget();
     m_asked = -1;
+    m_askedText.clear();
     m_answer.reset();
     emit changed();
+}
+
+void PlanWhatIfs::followPlan()
+{
+    const QString asked = m_askedText; // its place among the questions may be another one
+    startAnew();
+    ask(int(questions().indexOf(asked)));
 }
 
 QStringList PlanWhatIfs::questions() const
@@ -59,6 +67,7 @@ void PlanWhatIfs::ask(int index)
     if (index < 0 || index >= questions().size())
         return;
     m_asked = index;
+    m_askedText = questions()[index];
     m_answer.reset();
     m_background.ask([this, ask = question(std::size_t(index)),
                       request = m_plan.planned()->request]() -> Background::Delivery {

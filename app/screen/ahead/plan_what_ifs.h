@@ -26,7 +26,8 @@ public:
     bool busy() const { return m_background.busy(); }
 
     void setFormat(const UnitFormat& format);
-    void startAnew(); // the plan is another one
+    void startAnew(); // the route is another one
+    void followPlan(); // the plan is another one: what was asked is asked of it, too
 
     Q_INVOKABLE void ask(int question);
 
@@ -41,6 +42,7 @@ private:
     const PlanAnswer& m_plan;
     UnitFormat m_format;
     int m_asked = -1;
+    QString m_askedText;
     std::optional<Result<WhatIf>> m_answer;
     Background m_background;
 };

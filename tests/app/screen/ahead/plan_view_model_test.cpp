@@ -78,6 +78,24 @@ private slots:
         QVERIFY(whatIfs.answer()[0].value != whatIfs.answer()[1].value);
         QCOMPARE(ahead.answer.stops()[0].name, "Harrow Mill pump");
     }
+    void aWhatIfTouchedWhilePlanningIsAskedOfTheNewPlan()
+    {
+        PlannedAhead ahead;
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanWhatIfs& whatIfs = *ahead.plan.whatIfs();
+        ahead.plan.wishes()->selectConfidence(0);
+        QVERIFY(ahead.plan.planning());
+        const int burnsMore = int(whatIfs.questions().size()) - 2;
+        whatIfs.ask(burnsMore);
+        const QString asked = whatIfs.questions()[burnsMore];
+        ahead.settle();
+        QTRY_VERIFY(!whatIfs.busy());
+        QCOMPARE(whatIfs.questions()[whatIfs.asked()], asked);
+        QCOMPARE(whatIfs.answer()[0].value,
+                 planOutcome(ahead.answer.route(), ahead.answer.planned()->plan, {}));
+        ahead.setRoute(demoRoute(), "Rally"); // another route: nothing was asked of it
+        QCOMPARE(whatIfs.asked(), -1);
+    }
     void whatIsLeftIsPlannedFromHere()
     {
         PlannedAhead ahead;
