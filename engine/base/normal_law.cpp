@@ -26,7 +26,8 @@ double normalTail(double z)
 double normalQuantile(double p)
 {
     assert(p > 0.0 && p < 1.0);
-    return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * p);
+    using Double = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+    return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * p, Double());
 }
 
 double normalHazard(double z)

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/evaluate.h"
 
-#include "engine/planning/risk/risk.h"
 #include "engine/planning/risk/trip_risk.h"
 
 #include <algorithm>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/risk/trip_risk.h"
 
+#include "engine/planning/risk/union_risk.h"
+
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
@@ -11,43 +13,16 @@ namespace {
 
 constexpr std::size_t kMostJoined = 1'000;
 
-// The litres by which each arrival (row) is wrong for each independent error of the rates
-// (column): first along the mean of all arrivals, then the principal components of what
-// that leaves, the largest first.
-Eigen::MatrixXd independentErrors(const Problem& problem, const std::vector<Arrival>& arrivals,
-                                  const RateWorld& world)
+// A world whose share of the risk is below this counts with the sum of its risks.
+constexpr double kLeastShare = 1e-4;
+
+// S = root root'.
+Eigen::MatrixXd rootOfCovariance(const Problem& problem)
 {
-    using Matrix = Eigen::MatrixXd;
     const auto modes = static_cast<Eigen::Index>(problem.modes);
-    const auto mean = Eigen::Map<const Eigen::VectorXd>(problem.rates.data(), modes);
-    const Matrix covariance =
-        world.factorMean * world.factorMean *
-            Eigen::Map<const Matrix>(problem.covariance.data(), modes, modes) +
-        world.factorSd * world.factorSd * mean * mean.transpose();
-    const Eigen::SelfAdjointEigenSolver<Matrix> rates(covariance);
-    const Matrix root =
-        rates.eigenvectors() * rates.eigenvalues().cwiseMax(0.0).cwiseSqrt().asDiagonal();
-    Matrix errors(static_cast<Eigen::Index>(arrivals.size()), modes);
-    Matrix relative = errors;
-    for (Eigen::Index i = 0; i < errors.rows(); ++i) {
-        const Arrival& arrival = arrivals[static_cast<std::size_t>(i)];
-        Eigen::VectorXd km(modes);
-        for (Eigen::Index m = 0; m < modes; ++m)
-            km(m) = problem.km(arrival.since, arrival.point, static_cast<int>(m));
-        errors.row(i) = km.transpose() * root;
-        const double variance = problem.spread(arrival.since, arrival.point).varianceIn(world);
-        relative.row(i) = errors.row(i) / std::sqrt(std::max(variance, 1e-300));
-    }
-    Eigen::VectorXd along = relative.colwise().sum().transpose();
-    along = along.norm() > 0 ? along.normalized().eval() : Eigen::VectorXd::Unit(modes, 0).eval();
-    relative -= relative * along * along.transpose();
-    const Eigen::SelfAdjointEigenSolver<Matrix> components(relative.transpose() * relative);
-    Matrix independent = errors;
-    independent.col(0) = errors * along;
-    errors -= independent.col(0) * along.transpose();
-    independent.rightCols(modes - 1) =
-        errors * components.eigenvectors().rightCols(modes - 1).rowwise().reverse();
-    return independent;
+    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> rates(
+        Eigen::Map<const Eigen::MatrixXd>(problem.covariance.data(), modes, modes));
+    return rates.eigenvectors() * rates.eigenvalues().cwiseMax(0.0).cwiseSqrt().asDiagonal();
 }
 
 // Above the limit of being dry, in a world.
@@ -57,29 +32,57 @@ double roomIn(const Problem& problem, const Arrival& arrival, const RateWorld& w
            problem.spread(arrival.since, arrival.point).shiftIn(world);
 }
 
-TripRisk riskIn(const Problem& problem, const std::vector<Arrival>& arrivals,
-                const RateWorld& world)
+std::vector<ArrivalLevel> levelsIn(const Problem& problem, const std::vector<Arrival>& arrivals,
+                                   const Eigen::MatrixXd& root, const RateWorld& world)
 {
-    const Eigen::MatrixXd errors = independentErrors(problem, arrivals, world);
     std::vector<ArrivalLevel> levels;
     levels.reserve(arrivals.size());
     for (const Arrival& arrival : arrivals) {
-        const auto row = errors.row(static_cast<Eigen::Index>(levels.size()));
-        levels.push_back({roomIn(problem, arrival, world),
-                          {row.begin(), row.end()},
-                          problem.spread(arrival.since, arrival.point).own,
-                          arrival.since});
+        Eigen::VectorXd km(root.rows());
+        for (Eigen::Index m = 0; m < km.size(); ++m)
+            km(m) = problem.km(arrival.since, arrival.point, static_cast<int>(m));
+        const LevelSpread spread = problem.spread(arrival.since, arrival.point);
+        const Eigen::VectorXd residual = world.factorMean * (root.transpose() * km);
+        std::vector<double> common(residual.begin(), residual.end());
+        common.push_back(world.factorSd * spread.burnt);
+        levels.push_back(
+            {roomIn(problem, arrival, world), std::move(common), spread.own, arrival.since});
     }
-    TripLaw law(levels);
+    return levels;
+}
+
+// The weighted sum of all worlds.
+double riskOver(const Problem& problem, const std::vector<std::vector<ArrivalLevel>>& levels)
+{
+    double most = 0.0;
+    for (std::size_t k = 0; k < levels.size(); ++k)
+        most += problem.worlds[k].weight * sumOfRisks(levels[k]);
+    double risk = 0.0;
+    for (std::size_t k = 0; k < levels.size(); ++k) {
+        const double sum = sumOfRisks(levels[k]);
+        const bool counts = problem.worlds[k].weight * sum > kLeastShare * most;
+        risk += problem.worlds[k].weight * (counts ? unionRisk(levels[k]) : sum);
+    }
+    return std::min(risk, 1.0);
+}
+
+TripRisk joinedRisk(const Problem& problem, const std::vector<Arrival>& arrivals)
+{
+    const Eigen::MatrixXd root = rootOfCovariance(problem);
+    std::vector<std::vector<ArrivalLevel>> levels;
+    for (const RateWorld& world : problem.worlds)
+        levels.push_back(levelsIn(problem, arrivals, root, world));
     TripRisk risk;
-    risk.dry = risk.belowFloor = law.risk();
+    risk.dry = risk.belowFloor = riskOver(problem, levels);
     if (problem.floor == 0)
         return risk;
-    for (std::size_t i = 0; i < levels.size(); ++i) {
-        const int point = arrivals[i].point;
-        law.setRoom(i, levels[i].room - problem.floorAt(point) + problem.dryAt(point));
+    for (std::vector<ArrivalLevel>& inWorld : levels) {
+        for (std::size_t i = 0; i < inWorld.size(); ++i) {
+            const int point = arrivals[i].point;
+            inWorld[i].room -= problem.floorAt(point) - problem.dryAt(point);
+        }
     }
-    risk.belowFloor = law.risk();
+    risk.belowFloor = riskOver(problem, levels);
     return risk;
 }
 
@@ -118,15 +121,9 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
 
 TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals)
 {
+    if (arrivals.size() > 1 && arrivals.size() <= kMostJoined)
+        return joinedRisk(problem, arrivals);
     TripRisk risk;
-    if (arrivals.size() > 1 && arrivals.size() <= kMostJoined) {
-        for (const RateWorld& world : problem.worlds) {
-            const TripRisk one = riskIn(problem, arrivals, world);
-            risk.dry += world.weight * one.dry;
-            risk.belowFloor += world.weight * one.belowFloor;
-        }
-        return {std::min(risk.dry, 1.0), std::min(risk.belowFloor, 1.0)};
-    }
     for (const Arrival& arrival : arrivals) { // one, or too many to join
         const LevelSpread spread = problem.spread(arrival.since, arrival.point);
         const double dry = problem.dryAt(arrival.point);

@@ -233,12 +233,15 @@ private slots:
         problem.covariance = {1e-4, 0, 0, 1e-4};
         // Phi(-2) = 0.022750131948 (tables of the normal distribution)
         const std::vector<planning::Arrival> arrivals{{planning::kStart, 1, 2}, {1, 2, 2}};
-        QVERIFY(std::fabs(riskOfTrip(problem, arrivals).dry - 0.04498269539) < 1e-6);
+        const auto isNear = [&](double expected) { // to what unionRisk promises
+            return std::fabs(riskOfTrip(problem, arrivals).dry - expected) < 2e-3 * expected;
+        };
+        QVERIFY(isNear(0.04498269539));
         problem.covariance = {1e-4, -5e-5, -5e-5, 1e-4};
         // D. B. Owen 1956: P(X > h, Y > h) = Phi(-h) - 2 T(h, sqrt((1 - r) / (1 + r)))
         const double both = 0.022750131948 - 2 * boost::math::owens_t(2.0, std::sqrt(3.0));
         const double opposed = 2 * 0.022750131948 - both;
-        QVERIFY(std::fabs(riskOfTrip(problem, arrivals).dry - opposed) < 1e-5);
+        QVERIFY(isNear(opposed));
         problem.covariance = {1e-4, 1e-4, 1e-4, 1e-4}; // one and the same error
         QVERIFY(std::fabs(riskOfTrip(problem, arrivals).dry - 0.022750131948) < 1e-8);
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/cures.h"
 #include "engine/planning/plan.h"
-#include "engine/planning/risk/risk.h"
+#include "engine/planning/risk/trip_risk.h"
 #include "engine/planning/what_if.h"
 #include "tests/support/plan_oracles.h"
 #include "tests/support/test_main.h"
@@ -164,21 +164,6 @@ private slots:
         QVERIFY(best && best->feasible);
         QVERIFY(best->floorRisk <= 0.03);
         QVERIFY(drive(request, *best, 40000).trip <= 0.03 + 4 * std::sqrt(0.03 / 40000));
-    }
-
-    void tripRiskOfOneArrivalIsTheNormalTail()
-    {
-        // Phi(-2) = 0.0227501319 (tables of the normal distribution)
-        const auto risk = [](std::vector<planning::ArrivalLevel> levels) {
-            return planning::TripLaw(std::move(levels)).risk();
-        };
-        QVERIFY(std::fabs(risk({{4, {2}, 0, 0}}) - 0.022750131948) < 1e-9);
-        QVERIFY(std::fabs(risk({{4, {1.2}, 2.56, 0}}) - 0.022750131948) < 1e-7);
-        QVERIFY(std::fabs(risk({{4, {}, 4, 0}}) - 0.022750131948) < 1e-9);
-        // One shared error: two arrivals are as risky as the riskier one.
-        QVERIFY(std::fabs(risk({{4, {2}, 0, 0}, {5, {2}, 0, 1}}) - 0.022750131948) < 1e-9);
-        // Independent: 1 - (1 - p)^2.
-        QVERIFY(std::fabs(risk({{4, {}, 4, 0}, {4, {}, 4, 1}}) - 0.04498269539) < 1e-9);
     }
 
     // Without spread. With it a larger tank may cost more: only a full fill makes
