@@ -12,6 +12,7 @@ EvenGrid {
     required property NumberForm form
     property real fieldHeight: 0   // 0: as high as a field has to be
     property int narrowRow: -1     // leaves room at its right
+    property bool narrowAll: false // so do all
     property real narrowBy: 0
 
     Repeater {
@@ -21,7 +22,7 @@ EvenGrid {
             required property numberField modelData
             required property int index
 
-            width: root.share - (index === root.narrowRow ? root.narrowBy : 0)
+            width: root.share - (root.narrowAll || index === root.narrowRow ? root.narrowBy : 0)
             height: Math.max(implicitHeight, root.fieldHeight)
             name: modelData.name
             value: modelData.text

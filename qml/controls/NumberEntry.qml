@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Undermark.App
 
 // The pad of a form, and the way on below it. Keys of the keyboard reach the
-// form through take().
+// form through take(): Return goes to the next field, and from the last one to the way on.
 ColumnLayout {
     id: root
 
@@ -20,10 +20,15 @@ ColumnLayout {
 
     function take(event: KeyEvent) {
         event.accepted = true;
-        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
-            root.done();
-        else
+        if (event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter) {
             event.accepted = root.form.takeKey(event.key, event.text);
+            if (event.accepted && wayOn.activeFocus) // typed on: Return is the form's again
+                root.forceActiveFocus();
+        } else if (root.form.activeField + 1 < root.form.fields.length) {
+            root.form.select(root.form.activeField + 1);
+        } else {
+            wayOn.forceActiveFocus(Qt.TabFocusReason);
+        }
     }
 
     spacing: Theme.step
@@ -52,6 +57,7 @@ ColumnLayout {
             onClicked: root.goneBack()
         }
         TouchButton {
+            id: wayOn
             Layout.fillWidth: true
             Layout.preferredWidth: Theme.stacked ? 1 : 2
             text: root.doneWord

@@ -82,6 +82,7 @@ PageCase {
         pad("0.5");
         keyClick(Qt.Key_Return);
         keyClick(Qt.Key_Return);
+        keyClick(Qt.Key_Return);
         touch("Without verifying");
         verify(again.reviewing);
         touch("Save this calibration");

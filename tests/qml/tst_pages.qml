@@ -159,10 +159,13 @@ PageCase {
         }
     }
 
-    function test_aFillWithRightGuessesTakesTwoTouches() {
+    function test_aFillWithRightGuessesTakesThreeTouches() {
         open(Qt.size(800, 480), "calm", "now");
         touch("Pump");
         touch("Save this fill");
+        compare(Fixture.storedFills(), 0);
+        wait(750);  // no double tap
+        touch("Yes, save the guesses");
         compare(Fixture.storedFills(), 1);
         verify(Fixture.pump.saved);
         tryVerify(() => buttonNamed("Undo") !== null);
@@ -178,6 +181,10 @@ PageCase {
             keyClick("2");
         } else if (data.state === "far") {  // just filled: the guess is nothing, and 9 L are asked about
             keyClick("9");
+        }
+        if (data.state === "calm" || data.state === "low") { // nothing typed: it asks first
+            Fixture.pump.save();
+            wait(750);
         }
         Fixture.pump.save();
         wait(50);
@@ -205,6 +212,10 @@ PageCase {
         for (const key of ["4", "8", "3"])
             keyClick(key);
         compare(Fixture.pump.form.fields[1].text, "483");
+        keyClick(Qt.Key_Return);
+        compare(Fixture.pump.form.activeField, 2);
+        keyClick(Qt.Key_Return);
+        verify(!Fixture.pump.saved);  // it stands on Save now
         keyClick(Qt.Key_Return);
         verify(Fixture.pump.saved);
         compare(Fixture.pump.savedTitle, "38.5 L saved");

@@ -143,7 +143,12 @@ QList<State> states()
         {"first-run", "now", nothing},
         {"moving", "pump", [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
         {"pump", "pump", nothing},
-        {"pump-saved", "pump", [](Screen& screen) { screen.pump.save(); }},
+        {"pump-saved", "pump", [](Screen& screen) {
+             type(*screen.pump.form(), 0, "21");
+             screen.pump.save();
+         }},
+        {"pump-asked", "pump", [](Screen& screen) { screen.pump.save(); }},
+        {"pump-more", "pump", [](Screen& screen) { screen.pump.turn(0); }},
         {"pump-questioned", "pump", [](Screen& screen) { fillTooMuch(screen); }},
         {"ahead", "ahead", nothing},
         {"ahead-route", "ahead", nothing, PlanViewModel::Rows},

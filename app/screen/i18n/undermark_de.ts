@@ -1586,6 +1586,46 @@
         <source>Make it %1</source>
         <translation>Auf %1 setzen</translation>
     </message>
+    <message>
+        <source>paid in all</source>
+        <translation>bezahlt</translation>
+    </message>
+    <message>
+        <source>of it into cans</source>
+        <translation>davon in Kanister</translation>
+    </message>
+    <message>
+        <source>gauge before</source>
+        <translation>Anzeige vorher</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>getankt</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
+        <source>Back to the litres</source>
+        <translation>Zurück zu den Litern</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Use price per %1</source>
+        <translation>Preis je %1</translation>
+    </message>
+    <message>
+        <source>Use paid in all</source>
+        <translation>Bezahlt angeben</translation>
+    </message>
+    <message>
+        <source>Yes, save the guesses</source>
+        <translation>Ja, so sichern</translation>
+    </message>
 </context>
 <context>
     <name>undermark::RouteEditModel</name>
@@ -3502,6 +3542,14 @@
     <message>
         <source>the same drive past zero as another entry: it counts once</source>
         <translation>dieselbe Fahrt unter null wie ein anderer Eintrag: sie zählt einmal</translation>
+    </message>
+    <message>
+        <source>All of it went into cans: nothing is left for the tank</source>
+        <translation>Alles ging in Kanister: für den Tank bleibt nichts</translation>
+    </message>
+    <message>
+        <source>These are guesses. Does the pump show the same litres?</source>
+        <translation>Das sind Vermutungen. Zeigt die Zapfsäule dieselben Liter?</translation>
     </message>
 </context>
 <context>

@@ -1586,6 +1586,46 @@
         <source>Make it %1</source>
         <translation>Mettre %1</translation>
     </message>
+    <message>
+        <source>paid in all</source>
+        <translation>payé en tout</translation>
+    </message>
+    <message>
+        <source>of it into cans</source>
+        <translation>dont en bidons</translation>
+    </message>
+    <message>
+        <source>gauge before</source>
+        <translation>jauge avant</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>plein fait</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>jours avant</translation>
+    </message>
+    <message>
+        <source>Back to the litres</source>
+        <translation>Retour aux litres</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Use price per %1</source>
+        <translation>Prix par %1</translation>
+    </message>
+    <message>
+        <source>Use paid in all</source>
+        <translation>Payé en tout</translation>
+    </message>
+    <message>
+        <source>Yes, save the guesses</source>
+        <translation>Oui, garder ainsi</translation>
+    </message>
 </context>
 <context>
     <name>undermark::RouteEditModel</name>
@@ -3502,6 +3542,14 @@
     <message>
         <source>the same drive past zero as another entry: it counts once</source>
         <translation>le même trajet sous zéro qu’une autre entrée : il compte une fois</translation>
+    </message>
+    <message>
+        <source>All of it went into cans: nothing is left for the tank</source>
+        <translation>Tout est allé dans des bidons : il ne reste rien pour le réservoir</translation>
+    </message>
+    <message>
+        <source>These are guesses. Does the pump show the same litres?</source>
+        <translation>Ce sont des suppositions. La pompe affiche-t-elle les mêmes litres ?</translation>
     </message>
 </context>
 <context>

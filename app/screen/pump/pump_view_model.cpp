@@ -5,6 +5,8 @@ namespace undermark {
 
 namespace {
 
+constexpr std::chrono::milliseconds kDoubleTap{700};
+
 template <class Q, class Write>
 LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& write)
 {
@@ -19,8 +21,9 @@ LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& w
 PumpViewModel::PumpViewModel(Car& car, Units units, QObject* parent)
     : PageModel(parent), m_car(car), m_format(units)
 {
-    connect(&m_form, &NumberForm::edited, this, [this] {
+    connect(form(), &NumberForm::edited, this, [this] {
         m_touched = true;
+        m_asked.invalidate();
         m_notices.clear();
         emit changed();
     });
@@ -33,13 +36,11 @@ void PumpViewModel::startAgain()
     m_notices.clear();
     m_edited.reset();
     m_touched = false;
-    m_byTripMeter = false;
+    m_asked.invalidate();
     m_extent = FillExtent::full;
-    m_form.setLocked(false);
-    m_form.setDecimalMark(m_format.decimalMark());
-    m_form.setEntries(entries());
+    m_form.start(m_format, readingUnit());
     if (const Result<Fill> guess = m_car.likelyFill())
-        fillIn(*guess, true);
+        m_form.show(*guess, true, m_car.time());
     else
         m_notices = {noticeOf(guess.error())};
     emit changed();
@@ -51,27 +52,20 @@ void PumpViewModel::refresh()
         return;
     if (!m_touched)
         return startAgain();
-    const Result<Fill> guess = m_car.likelyFill();
-    if (!guess)
-        return;
-    const auto renew = [this](Field entry, bool known, const QString& text) {
-        if (known && m_form.guessed(entry))
-            m_form.setText(entry, text, true);
-    };
-    renew(Litres, guess->volume > Volume{}, m_format.typed(guess->volume));
-    renew(Odometer, guess->odometer.has_value(), m_format.typed(guess->odometer.value_or(Distance{})));
-    renew(TripMeter, guess->sinceLast.has_value(), m_format.typed(guess->sinceLast.value_or(Distance{})));
-    renew(Price, guess->pricePerLitre.has_value(), m_format.typedPrice(guess->pricePerLitre.value_or(0)));
-    emit changed();
+    if (const Result<Fill> guess = m_car.likelyFill()) {
+        m_form.renew(*guess);
+        emit changed();
+    }
 }
 
 void PumpViewModel::edit(const Entry<Fill>& fill)
 {
     startAgain();
     m_notices.clear();
-    m_form.setEntries(entries());
+    m_form.start(m_format, readingUnit());
     m_edited = fill;
-    fillIn(fill.value, false);
+    m_extent = fill.value.extent;
+    m_form.show(fill.value, false, m_car.time());
     emit changed();
 }
 
@@ -83,44 +77,17 @@ void PumpViewModel::setFormat(const UnitFormat& format)
     emit changed();
 }
 
-QList<NumberEntry> PumpViewModel::entries() const
+QString PumpViewModel::readingUnit() const
 {
-    const QString km = m_format.distanceUnit();
-    return {{Litres, tr("fuel put in"), m_format.volumeUnit(), {}, false, true},
-            {Odometer, tr("odometer"), km, {}, false, !m_byTripMeter},
-            {TripMeter, tr("trip meter"), km, {}, false, m_byTripMeter},
-            {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), {}, false, true}};
-}
-
-void PumpViewModel::fillIn(const Fill& numbers, bool guessed)
-{
-    if (numbers.volume > Volume{})
-        m_form.setText(Litres, m_format.typed(numbers.volume), guessed);
-    if (numbers.odometer)
-        m_form.setText(Odometer, m_format.typed(*numbers.odometer), guessed);
-    if (numbers.sinceLast)
-        m_form.setText(TripMeter, m_format.typed(*numbers.sinceLast), guessed);
-    if (numbers.pricePerLitre)
-        m_form.setText(Price, m_format.typedPrice(*numbers.pricePerLitre), guessed);
-    m_byTripMeter = !numbers.odometer && numbers.sinceLast;
-    m_extent = numbers.extent;
-    showMeter();
-}
-
-void PumpViewModel::showMeter()
-{
-    m_form.setShown(Odometer, !m_byTripMeter);
-    m_form.setShown(TripMeter, m_byTripMeter);
+    const auto car = m_car.knowledge();
+    return car && (*car)->gauge.isKnown() && !(*car)->gauge.hasTwoSignals()
+               ? QString::fromStdString((*car)->vehicle().sender.unit)
+               : QString();
 }
 
 QStringList PumpViewModel::extents() const
 {
     return {tr("Full"), tr("Partial"), tr("To the neck")};
-}
-
-QString PumpViewModel::meterSwitch() const
-{
-    return m_byTripMeter ? tr("Use odometer") : tr("Use trip meter");
 }
 
 void PumpViewModel::selectExtent(int extent)
@@ -132,50 +99,12 @@ void PumpViewModel::selectExtent(int extent)
     emit changed();
 }
 
-void PumpViewModel::switchMeter()
+void PumpViewModel::turn(int field)
 {
     if (saved())
         return;
-    m_byTripMeter = !m_byTripMeter;
-    m_touched = true;
-    showMeter();
-    m_form.activate(m_byTripMeter ? TripMeter : Odometer);
+    m_form.turn(field);
     emit changed();
-}
-
-// What the form does not show stays as it was.
-Result<Fill> PumpViewModel::typed() const
-{
-    const auto refused = [this](Field entry) {
-        return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
-                    {.column = m_form.name(entry).toStdString()},
-                    Sentence::of("a number of 0 or more"), m_form.text(entry).toStdString());
-    };
-    Fill fill = m_edited ? m_edited->value : Fill{};
-    if (!m_edited)
-        fill.time = m_car.time();
-    fill.extent = m_extent;
-    const auto litres = m_format.volumeFrom(m_form.text(Litres));
-    if (!litres || *litres == Volume{})
-        return failInput(Sentence::of("How much went in is missing"));
-    fill.volume = *litres;
-
-    fill.odometer.reset();
-    fill.sinceLast.reset();
-    const Field meter = m_byTripMeter ? TripMeter : Odometer;
-    if (!m_form.text(meter).isEmpty()) {
-        auto& target = meter == TripMeter ? fill.sinceLast : fill.odometer;
-        target = m_format.distanceFrom(m_form.text(meter));
-        if (!target)
-            return refused(meter);
-    }
-    fill.pricePerLitre.reset();
-    if (!m_form.text(Price).isEmpty()) {
-        fill.pricePerLitre = m_format.pricePerLitreFrom(m_form.text(Price));
-        if (!fill.pricePerLitre)
-            return refused(Price);
-    }
-    return fill;
 }
 
 Result<FillLesson> PumpViewModel::store(const Fill& fill)
@@ -191,14 +120,36 @@ Result<FillLesson> PumpViewModel::store(const Fill& fill)
 
 QString PumpViewModel::saveWord() const
 {
+    if (m_asked.isValid())
+        return tr("Yes, save the guesses");
     return !m_edited ? tr("Save this fill") : tr("Save the correction");
+}
+
+// Of nothing but guesses; once, and not for the second tap of two.
+bool PumpViewModel::asksFirst()
+{
+    if (m_asked.isValid())
+        return m_asked.elapsed() < kDoubleTap.count();
+    if (m_touched || m_edited || !form()->guessed(FillForm::Litres))
+        return false;
+    m_asked.start();
+    m_notices = {{Notice::Severity::warning,
+                  Sentence::of("These are guesses. Does the pump show the same litres?")}};
+    emit changed();
+    return true;
 }
 
 void PumpViewModel::save()
 {
     if (saved())
         return;
-    const Result<Fill> fill = typed();
+    if (asksFirst())
+        return;
+    Fill known = m_edited ? m_edited->value : Fill{};
+    if (!m_edited)
+        known.time = m_car.time();
+    known.extent = m_extent;
+    const Result<Fill> fill = m_form.typed(std::move(known), m_car.time());
     Result<FillLesson> lesson = fill ? store(*fill) : Result<FillLesson>(fail(fill.error()));
     if (!lesson) {
         m_notices = {noticeOf(lesson.error())};
@@ -209,7 +160,7 @@ void PumpViewModel::save()
     m_notices = lesson->flags;
     m_lesson = std::move(*lesson);
     m_mended = false;
-    m_form.setLocked(true);
+    form()->setLocked(true);
     emit changed();
     emit stored();
 }
@@ -260,7 +211,7 @@ void PumpViewModel::undo()
     if (undone) {
         m_lesson.reset();
         m_notices.clear();
-        m_form.setLocked(false);
+        form()->setLocked(false);
     } else {
         m_notices = {noticeOf(undone.error())};
     }

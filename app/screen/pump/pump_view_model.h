@@ -9,14 +9,16 @@
 //  * after save() the lesson is there at once; undo() takes the fill back and
 //    returns to the numbers as they were typed;
 //  * refresh() renews what is still a guess; nothing typed or chosen is lost;
+//  * a fill of nothing but guesses is asked about once, and a double tap is no answer;
 //  * an odd fill is stored, said, and mended only if the user takes the proposal.
 #pragma once
 
 #include "app/car/car.h"
 #include "app/screen/base/notice_text.h"
-#include "app/screen/base/number_form.h"
 #include "app/screen/base/page_model.h"
+#include "app/screen/pump/fill_form.h"
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <QStringList>
 #include <qqmlintegration.h>
@@ -44,7 +46,7 @@ class PumpViewModel : public PageModel {
     Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(QList<QString> extents READ extents NOTIFY changed FINAL)
     Q_PROPERTY(int extent READ extent NOTIFY changed FINAL)
-    Q_PROPERTY(QString meterSwitch READ meterSwitch NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> switches READ switches NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(bool saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString savedTitle READ savedTitle NOTIFY changed FINAL)
@@ -56,10 +58,10 @@ public:
     // `car` outlives the view model. Asks the car for its guesses once.
     explicit PumpViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
-    NumberForm* form() { return &m_form; }
+    NumberForm* form() { return &m_form.numbers(); }
     QStringList extents() const;
     int extent() const { return int(m_extent); }
-    QString meterSwitch() const;
+    QStringList switches() const { return m_form.switches(); } // beside each field; see FillForm
     QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     bool saved() const { return m_lesson.has_value(); }
     QString savedTitle() const;
@@ -75,8 +77,7 @@ public:
     void setFormat(const UnitFormat& format) override;
 
     Q_INVOKABLE void selectExtent(int extent);
-    // Odometer or trip meter.
-    Q_INVOKABLE void switchMeter();
+    Q_INVOKABLE void turn(int field); // what switches() says of it
     Q_INVOKABLE void save();
     // Takes the correction that is proposed for the fill just saved.
     Q_INVOKABLE void mend();
@@ -90,19 +91,15 @@ signals:
     void changed();
 
 private:
-    enum Field { Litres, Odometer, TripMeter, Price };
-
-    QList<NumberEntry> entries() const;
-    void fillIn(const Fill& numbers, bool guessed);
-    void showMeter();
-    Result<Fill> typed() const;
+    QString readingUnit() const;
+    bool asksFirst();
     Result<FillLesson> store(const Fill& fill);
 
     Car& m_car;
     UnitFormat m_format;
-    NumberForm m_form;
+    FillForm m_form;
     bool m_touched = false; // something was typed or chosen
-    bool m_byTripMeter = false;
+    QElapsedTimer m_asked;  // whether the guesses are right; not valid: not yet
     FillExtent m_extent = FillExtent::full;
     std::vector<Notice> m_notices;
     std::optional<FillLesson> m_lesson;

@@ -90,11 +90,13 @@ FocusScope {
             view: root.view
         }
         PageScroll {
+            id: correction
             Layout.fillWidth: true
             Layout.fillHeight: true
             visible: root.view.correcting
 
             NoticeBar {
+                id: notice
                 Layout.fillWidth: true
                 notices: root.view.editor.notices
             }
@@ -105,6 +107,7 @@ FocusScope {
                 Layout.minimumHeight: implicitHeight
                 view: root.view.editor
                 portrait: root.portrait
+                room: correction.height - (notice.visible ? notice.implicitHeight + Theme.step : 0)
                 backWord: qsTr("Back")
                 onGoneBack: root.view.close()
             }

@@ -19,11 +19,29 @@ ColumnLayout {
         font.pixelSize: Theme.large
         font.bold: true
     }
-    TouchButton {
+    // (On top: a second tap on Save, which was below, finds nothing; and never slid away.)
+    RowLayout {
+        spacing: Theme.step
+
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: qsTr("Undo")
+            Accessible.description: qsTr("Takes this fill back out of the logbook")
+            onClicked: root.view.undo()
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: qsTr("Next fill")
+            leading: true
+            onClicked: root.view.startAgain()
+        }
+    }
+    TouchButton {  // (not the leading one: what was typed is what the pump showed)
         Layout.fillWidth: true
         visible: root.view.mendWord !== ""
         text: root.view.mendWord
-        leading: true
         onClicked: root.view.mend()
     }
     TextMetrics {
@@ -95,23 +113,5 @@ ColumnLayout {
     }
     Item {
         Layout.fillHeight: true
-    }
-    RowLayout {
-        spacing: Theme.step
-
-        TouchButton {
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            text: qsTr("Undo")
-            Accessible.description: qsTr("Takes this fill back out of the logbook")
-            onClicked: root.view.undo()
-        }
-        TouchButton {
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            text: qsTr("Next fill")
-            leading: true
-            onClicked: root.view.startAgain()
-        }
     }
 }

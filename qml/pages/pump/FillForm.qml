@@ -9,6 +9,7 @@ Item {
 
     required property PumpViewModel view
     required property bool portrait
+    required property real room  // height there is; (its own follows from what it holds)
     property string backWord: ""
     signal goneBack
 
@@ -23,7 +24,9 @@ Item {
         id: numbers
         // What a row gets where the page is high: up to 1.65 of a finger.
         readonly property real rowHeight: Math.min(1.65 * Theme.touch, Math.floor(
-            (root.height * (root.portrait ? 0.46 : 1) - caution.height - 4 * spacing) / 4))
+            (root.room * (root.portrait ? 0.46 : 1) - caution.height - 4 * spacing) / 4))
+
+        readonly property real switchWidth: 12 * Theme.step
 
         width: root.portrait ? root.width : Math.floor((root.width - 3 * Theme.step) * 0.53)
         spacing: Theme.step
@@ -37,18 +40,25 @@ Item {
                 width: numbers.width
                 form: root.view.form
                 fieldHeight: numbers.rowHeight
-                narrowRow: 1
-                narrowBy: meter.width + Theme.step
+                narrowAll: true
+                narrowBy: numbers.switchWidth + Theme.step
             }
-            TouchButton {  // beside the second field
-                id: meter
-                x: numbers.width - width
-                y: (fields.height + Theme.step) / 3
-                width: 12 * Theme.step
-                height: (fields.height - 2 * Theme.step) / 3
-                text: root.view.meterSwitch
-                textSize: Theme.small
-                onClicked: root.view.switchMeter()
+            Repeater {  // beside each field, what it can be turned to
+                model: root.view.switches
+
+                TouchButton {
+                    required property string modelData
+                    required property int index
+
+                    visible: modelData !== ""
+                    x: numbers.width - width
+                    y: index * (height + fields.spacing)
+                    width: numbers.switchWidth
+                    height: (fields.height + fields.spacing) / root.view.form.fields.length - fields.spacing
+                    text: modelData
+                    textSize: Theme.small
+                    onClicked: root.view.turn(index)
+                }
             }
         }
         ButtonGrid {

@@ -13,11 +13,10 @@ FocusScope {
     Keys.onPressed: event => {
         if (!root.view.saved)
             form.take(event);
-        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
-            root.view.startAgain();
     }
 
     PageScroll {
+        id: page
         anchors {
             fill: parent
             leftMargin: 3 * Theme.step
@@ -27,6 +26,7 @@ FocusScope {
         }
 
         NoticeBar {
+            id: notice
             Layout.fillWidth: true
             notices: root.view.notices
         }
@@ -38,6 +38,7 @@ FocusScope {
             visible: !root.view.saved
             view: root.view
             portrait: root.portrait
+            room: page.height - (notice.visible ? notice.implicitHeight + Theme.step : 0)
         }
         FillEcho {
             Layout.fillWidth: true

@@ -187,6 +187,7 @@ private slots:
         Screen screen(car);
         const int before = screen.logbook.rows()->rowCount();
         const QString sure = screen.now.sureNumber();
+        type(*screen.pump.form(), 0, "21");
         screen.pump.save();
         QCOMPARE(screen.logbook.rows()->rowCount(), before + 1);
         QVERIFY(screen.now.sureNumber().toInt() > sure.toInt()); // full again

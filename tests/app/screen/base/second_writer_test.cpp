@@ -78,6 +78,8 @@ private slots:
     void whatTheScreenItselfWroteIsNotReadAgain()
     {
         Two two;
+        two.screen.pump.form()->press("2");
+        two.screen.pump.form()->press("1");
         two.screen.pump.save();
         QVERIFY(two.screen.pump.saved());
         QVERIFY(!two.car.writtenElsewhere());

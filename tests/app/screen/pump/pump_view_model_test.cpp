@@ -44,12 +44,18 @@ private slots:
         QCOMPARE(fields[2].unit, "per L");
         QCOMPARE(pump.form()->padTitle(), "fuel put in, L");
     }
-    void rightGuessesAreSavedWithOneTouch()
+    void guessesAloneAreAskedAboutOnce()
     {
         test::DemoCar car;
         PumpViewModel pump(car);
         const double guessed = pump.form()->text(0).toDouble();
         QSignalSpy stored(&pump, &PumpViewModel::stored);
+        pump.save();
+        pump.save(); // the second tap of two is no answer
+        QVERIFY(!pump.saved());
+        QCOMPARE(pump.notices().size(), 1);
+        QCOMPARE(pump.saveWord(), "Yes, save the guesses");
+        QTest::qWait(750);
         pump.save();
         QCOMPARE(stored.count(), 1);
         QCOMPARE(fillCount(car), 14u);
@@ -65,13 +71,70 @@ private slots:
     {
         test::DemoCar car;
         PumpViewModel pump(car);
-        pump.switchMeter();
+        pump.turn(1);
         QCOMPARE(pump.form()->activeField(), 1);
         QCOMPARE(pump.form()->fields()[1].name, "trip meter");
         type(pump, 1, "276");
         pump.save();
         QVERIFY(!test::lastFill(car).odometer);
         QCOMPARE(test::lastFill(car).sinceLast, Distance::fromKm(276));
+    }
+    void whatWasPaidInAllIsAPricePerLitre()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        type(pump, 0, "20");
+        pump.turn(2);
+        QCOMPARE(pump.form()->fields()[2].name, "paid in all");
+        type(pump, 2, "36");
+        pump.save();
+        QCOMPARE(test::lastFill(car).pricePerLitre, 1.8);
+    }
+    void cansReadingAndDayAreToldBehindMore()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        type(pump, 0, "30");
+        pump.turn(2);
+        type(pump, 2, "54");
+        pump.turn(0);
+        QCOMPARE(pump.form()->fields().size(), 3);
+        type(pump, 0, "10");  // into cans
+        type(pump, 1, "112"); // the gauge before
+        type(pump, 2, "1");   // a day ago
+        pump.turn(0);
+        QCOMPARE(pump.form()->fields()[0].text, "30");
+        pump.save();
+        const Fill fill = test::lastFill(car);
+        QCOMPARE(fill.volume, Volume::fromLitres(20)); // what is in the tank
+        QCOMPARE(fill.pricePerLitre, 1.8);             // of all that was paid
+        QCOMPARE(fill.signalBefore, Signal::of(112));
+        QCOMPARE(fill.time, car.time() - std::chrono::days(1));
+    }
+    void aFillOfCansAloneIsRefused()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        type(pump, 0, "10");
+        pump.turn(0);
+        type(pump, 0, "10");
+        pump.save();
+        QVERIFY(!pump.saved());
+        QVERIFY(pump.notices()[0].problem());
+    }
+    void aCorrectionKeepsItsDayAndReading()
+    {
+        test::DemoCar car;
+        const Entry<Fill> last = car.knowledge().value()->log.fills.back();
+        PumpViewModel pump(car);
+        pump.edit(last);
+        while (!pump.form()->text(0).isEmpty())
+            pump.form()->erase();
+        type(pump, 0, "22");
+        pump.save();
+        Fill expected = last.value;
+        expected.volume = Volume::fromLitres(22);
+        QCOMPARE(test::lastFill(car), expected);
     }
     void theExtentIsStoredAsChosen()
     {
@@ -90,6 +153,8 @@ private slots:
         vehicle.capacity = Volume::fromLitres(60);
         QVERIFY(car.setUp(vehicle));
         PumpViewModel pump(car);
+        QCOMPARE(pump.form()->text(0), "60");
+        type(pump, 0, "60");
         pump.save();
         QCOMPARE(test::lastFill(car).volume, Volume::fromLitres(60));
         QVERIFY(!test::lastFill(car).odometer);
@@ -185,12 +250,12 @@ private slots:
     {
         test::DemoCar car;
         PumpViewModel pump(car);
-        const QString guessed = pump.form()->fields()[0].text;
+        type(pump, 0, "21");
         pump.save();
         pump.save();
         pump.form()->press("4");
         QCOMPARE(fillCount(car), 14u);
-        QCOMPARE(pump.form()->fields()[0].text, guessed);
+        QCOMPARE(pump.form()->fields()[0].text, "21");
     }
     void anErrorOfTheLogbookIsShownAndNothingIsLost()
     {
