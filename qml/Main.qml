@@ -89,6 +89,7 @@ Window {
             height: root.portrait ? dividers.y : root.height
             visible: root.index === index && !root.setup.needed
             focus: visible
+            onPageWanted: key => root.page = key
         }
     }
 

@@ -47,8 +47,9 @@ Result<NowState> nowState(const CarKnowledge& car, const Question& question)
     if (!past)
         return fail(past.error());
     std::vector<Notice> notices = noticesOf(car, *answer);
+    const bool assumed = !car.gauge.isKnown() && !car.vehicle().zeroMark && car.log.proofs.empty();
     return NowState{car.vehicle().name, modeNames(car.log), std::move(*answer), *past,
-                    lastRecorded(car.log), std::move(notices)};
+                    lastRecorded(car.log), assumed, std::move(notices)};
 }
 
 Fill likelyFill(const CarKnowledge& car, Instant now)

@@ -24,6 +24,7 @@ struct NowState {
     Outlook outlook;
     Distances pastZero;              // from the zero mark on, in that mode
     std::optional<Instant> recorded; // of the newest fill or trip
+    bool reserveAssumed = false;     // nothing of this car says where its zero mark is
     std::vector<Notice> notices;     // of the level, then of entries that wait for a ruling
 };
 

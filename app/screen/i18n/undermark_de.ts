@@ -166,7 +166,7 @@
     </message>
     <message>
         <source>Fuel horizon: sure to the zero mark for %1, even %2; sure to dry for %3</source>
-        <translation>Krafthorizont: sicher bis zur Nullmarke %1, wohl %2; sicher bis trocken %3</translation>
+        <translation>Krafthorizont: sicher bis zur Nullmarke %1, hälftig %2; sicher bis trocken %3</translation>
     </message>
     <message>
         <source>Fuel horizon of this leg: sure to dry for %1</source>
@@ -536,6 +536,14 @@
         <source>Tell a reading or the odometer</source>
         <translation>Messwert oder Kilometerstand sagen</translation>
     </message>
+    <message>
+        <source>Tell a reading</source>
+        <translation>Anzeige nennen</translation>
+    </message>
+    <message>
+        <source>Log a fill</source>
+        <translation>Füllung eintragen</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -620,7 +628,7 @@
     </message>
     <message>
         <source>even</source>
-        <translation>wohl</translation>
+        <translation>hälftig</translation>
     </message>
     <message>
         <source>hopeful</source>
@@ -1278,10 +1286,6 @@
 <context>
     <name>undermark::NowViewModel</name>
     <message>
-        <source>No answer</source>
-        <translation>Keine Antwort</translation>
-    </message>
-    <message>
         <source>below zero</source>
         <translation>unter null</translation>
     </message>
@@ -1341,6 +1345,26 @@
         <source>Usual mix</source>
         <translation>Üblicher Mix</translation>
     </message>
+    <message>
+        <source>Fill the tank, then the distance stands here</source>
+        <translation>Erst volltanken, dann steht hier die Strecke</translation>
+    </message>
+    <message>
+        <source>The logbook cannot be read</source>
+        <translation>Das Logbuch ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>hidden reserve, assumed</source>
+        <translation>versteckte Reserve, angenommen</translation>
+    </message>
+    <message>
+        <source>Fill up to the first click and log it, or tell what the gauge reads now.</source>
+        <translation>Bis zum ersten Klick volltanken und eintragen, oder nennen, was die Anzeige jetzt zeigt.</translation>
+    </message>
+    <message>
+        <source>Fill up to the first click and log it. The more fills, the surer the distance.</source>
+        <translation>Bis zum ersten Klick volltanken und eintragen. Je mehr Füllungen, desto sicherer die Strecke.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NumberForm</name>
@@ -1397,7 +1421,7 @@
     </message>
     <message>
         <source>%1 sure, %2 even</source>
-        <translation>%1 sicher, %2 wohl</translation>
+        <translation>%1 sicher, %2 hälftig</translation>
     </message>
     <message>
         <source>+ %1, full</source>
@@ -3377,7 +3401,7 @@
     </message>
     <message>
         <source>needs: litres to the next row.  sure: litres on arrival with 99 % probability.  even: half the time there is more.</source>
-        <translation>nötig: Liter bis zur nächsten Zeile.  sicher: Liter bei Ankunft mit 99 %.  wohl: in der Hälfte der Fälle ist es mehr.</translation>
+        <translation>nötig: Liter bis zur nächsten Zeile.  sicher: Liter bei Ankunft mit 99 %.  hälftig: in der Hälfte der Fälle ist es mehr.</translation>
     </message>
     <message>
         <source>take on: litres to ask for, &quot;full&quot; is to the first click.  no return after: turn back by then, or there must be fuel ahead.</source>
@@ -3441,7 +3465,7 @@
     </message>
     <message>
         <source>even</source>
-        <translation>wohl</translation>
+        <translation>hälftig</translation>
     </message>
     <message>
         <source>take on</source>
@@ -3659,7 +3683,7 @@
     </message>
     <message>
         <source>past the zero mark: %1 sure, %2 even, %3 hopeful</source>
-        <translation>unter der Nullmarke: %1 sicher, %2 wohl, %3 erhofft</translation>
+        <translation>unter der Nullmarke: %1 sicher, %2 hälftig, %3 erhofft</translation>
     </message>
     <message>
         <source>%1, then %2</source>

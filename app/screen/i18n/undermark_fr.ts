@@ -536,6 +536,14 @@
         <source>Tell a reading or the odometer</source>
         <translation>Dire une lecture ou le compteur</translation>
     </message>
+    <message>
+        <source>Tell a reading</source>
+        <translation>Dire une lecture</translation>
+    </message>
+    <message>
+        <source>Log a fill</source>
+        <translation>Noter un plein</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -1278,10 +1286,6 @@
 <context>
     <name>undermark::NowViewModel</name>
     <message>
-        <source>No answer</source>
-        <translation>Pas de réponse</translation>
-    </message>
-    <message>
         <source>below zero</source>
         <translation>sous zéro</translation>
     </message>
@@ -1340,6 +1344,26 @@
     <message>
         <source>Usual mix</source>
         <translation>Mélange habituel</translation>
+    </message>
+    <message>
+        <source>Fill the tank, then the distance stands here</source>
+        <translation>Faire le plein, puis la distance s’affiche ici</translation>
+    </message>
+    <message>
+        <source>The logbook cannot be read</source>
+        <translation>Le carnet est illisible</translation>
+    </message>
+    <message>
+        <source>hidden reserve, assumed</source>
+        <translation>réserve cachée, supposée</translation>
+    </message>
+    <message>
+        <source>Fill up to the first click and log it, or tell what the gauge reads now.</source>
+        <translation>Faire le plein jusqu’au premier déclic et le noter, ou dire ce que la jauge affiche.</translation>
+    </message>
+    <message>
+        <source>Fill up to the first click and log it. The more fills, the surer the distance.</source>
+        <translation>Faire le plein jusqu’au premier déclic et le noter. Plus il y a de pleins, plus la distance est sûre.</translation>
     </message>
 </context>
 <context>

@@ -97,6 +97,9 @@ Result<NowState> NowViewModel::answer()
 void NowViewModel::ask()
 {
     Result<NowState> state = answer();
+    const Result<Knowledge> known = m_car.knowledge();
+    m_waiting = !state && known;
+    m_readable = known && (*known)->gauge.isKnown();
     if (state) {
         m_state.emplace(std::move(*state));
         m_horizon = horizonPicture(m_state->outlook.toZero, m_state->outlook.toDry, m_format);
@@ -107,7 +110,9 @@ void NowViewModel::ask()
     } else {
         m_state.reset();
         m_horizon = {};
-        m_notices = {noticeOf(state.error())};
+        m_notices.clear();
+        if (!m_waiting)
+            m_notices = {noticeOf(state.error())};
     }
     tellAge();
     emit changed();
@@ -132,7 +137,9 @@ bool NowViewModel::atZero() const
 
 QString NowViewModel::title() const
 {
-    return m_state ? QString::fromStdString(m_state->vehicle) : tr("No answer");
+    if (m_waiting)
+        return tr("Fill the tank, then the distance stands here");
+    return m_state ? QString::fromStdString(m_state->vehicle) : tr("The logbook cannot be read");
 }
 
 Distances NowViewModel::pastZero() const
@@ -184,7 +191,8 @@ QList<Fact> NowViewModel::facts() const
     const bool under = outlook.aboveZero.mean < Volume{};
     QList<Fact> facts{{under ? tr("below zero") : tr("above zero"),
                        m_format.volume(Estimate<Volume>{abs(outlook.aboveZero.mean), outlook.aboveZero.sd})},
-                      {tr("hidden reserve"), m_format.volume(outlook.reserve)},
+                      {m_state->reserveAssumed ? tr("hidden reserve, assumed") : tr("hidden reserve"),
+                       m_format.volume(outlook.reserve)},
                       {tr("rate"), m_format.rate(outlook.rate)}};
     if (outlook.sinceFill)
         facts.append({tr("since fill"), m_format.distanceWithUnit(*outlook.sinceFill)});
@@ -193,8 +201,13 @@ QList<Fact> NowViewModel::facts() const
 
 QString NowViewModel::why() const
 {
-    return m_state ? tr("An estimate: keep a margin. %1").arg(sentenceText(m_state->outlook.why, m_format))
-                   : tr("Once the logbook can answer, the distance stands here.");
+    if (m_state)
+        return tr("An estimate: keep a margin. %1").arg(sentenceText(m_state->outlook.why, m_format));
+    if (!m_waiting)
+        return tr("Once the logbook can answer, the distance stands here.");
+    return m_readable
+               ? tr("Fill up to the first click and log it, or tell what the gauge reads now.")
+               : tr("Fill up to the first click and log it. The more fills, the surer the distance.");
 }
 
 QStringList NowViewModel::modes() const

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The Now page: how far the car goes, in words and numbers ready to show.
-// Always valid: where the car cannot answer, `known` is false and the reason
-// is the first notice.
+// Always valid: where the car cannot answer, `known` is false, and the page says what to do
+// first (`waiting`), or, where the logbook cannot be read, why.
 //
 // Guarantees (each has a test in tests/app/screen/now/now_view_model_test.cpp):
 //  * what the answer rests on, and how old that is, is always said; after a week without a
@@ -46,6 +46,8 @@ class NowViewModel : public PageModel {
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
+    Q_PROPERTY(bool waiting READ waiting NOTIFY changed FINAL)
+    Q_PROPERTY(bool readable READ readable NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString age READ age NOTIFY aged FINAL)
     Q_PROPERTY(QString sureCaption READ sureCaption NOTIFY changed FINAL)
@@ -72,6 +74,8 @@ public:
                           QObject* parent = nullptr);
 
     bool known() const { return m_state.has_value(); }
+    bool waiting() const { return m_waiting; }   // for a first fill or another level
+    bool readable() const { return m_readable; } // the gauge is calibrated: it can be told
     QString title() const; // the vehicle
     QString age() const { return m_age; } // "log, 67 days ago"
     QString sureCaption() const; // what the large number is
@@ -110,6 +114,8 @@ private:
     NowTell m_tell;
     std::string m_mode; // empty: the usual mix
     std::optional<NowState> m_state;
+    bool m_waiting = false;
+    bool m_readable = false;
     HorizonPicture m_horizon;
     std::vector<Notice> m_notices;
     QString m_age;

@@ -12,6 +12,7 @@ PageScroll {
     required property bool portrait
 
     signal modeWanted
+    signal fillWanted
     signal tellWanted
 
     spacing: Theme.step / 2
@@ -30,6 +31,7 @@ PageScroll {
             text: root.view.title
             color: root.view.known ? Theme.quietInk : Theme.ink
             font.pixelSize: root.view.known ? Theme.body : Theme.large
+            wrapMode: root.view.known ? Text.NoWrap : Text.WordWrap
             elide: Text.ElideRight
         }
         Text {
@@ -82,8 +84,8 @@ PageScroll {
         Layout.fillWidth: true
         visible: text !== "" && (root.portrait || root.view.notices.length === 0)
         text: root.view.why
-        color: Theme.quietInk
-        font.pixelSize: Theme.small
+        color: root.view.known ? Theme.quietInk : Theme.ink
+        font.pixelSize: root.view.known ? Theme.small : Theme.body
         wrapMode: Text.WordWrap
         maximumLineCount: Theme.stacked ? 99 : root.portrait ? 3 : 2
         elide: Text.ElideRight
@@ -92,9 +94,22 @@ PageScroll {
         Layout.fillHeight: true
     }
     TouchButton {
-        visible: !root.view.known
+        visible: !root.view.known && !root.view.waiting
         text: qsTr("Ask again")
         onClicked: root.view.refresh()
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.waiting && root.view.readable
+        text: qsTr("Tell a reading")
+        onClicked: root.tellWanted()
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.waiting
+        text: qsTr("Log a fill")
+        leading: true
+        onClicked: root.fillWanted()
     }
     EvenGrid {
         id: ways

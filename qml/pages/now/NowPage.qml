@@ -8,6 +8,8 @@ FocusScope {
     id: root
 
     required property NowViewModel view
+    signal pageWanted(key: string)
+
     property int tab: NowViewModel.Figures
     readonly property bool typing: tab === NowViewModel.Tell // not while the car moves
     readonly property bool portrait: height > width || Theme.stacked
@@ -31,6 +33,7 @@ FocusScope {
         portrait: root.portrait
         onModeWanted: root.tab = NowViewModel.Modes
         onTellWanted: root.tab = NowViewModel.Tell
+        onFillWanted: root.pageWanted("pump")
     }
     ModeChoice {
         anchors {

@@ -52,6 +52,35 @@ private slots:
         QVERIFY(now.notices()[0].caution());
         QVERIFY2(now.notices()[0].text.contains("67 days"), qPrintable(now.notices()[0].text));
     }
+    void aCarWithoutAFillIsToldWhatToDoFirst()
+    {
+        test::EmptyCar car;
+        Vehicle vehicle;
+        vehicle.name = "Ibis";
+        vehicle.capacity = Volume::fromLitres(60);
+        QVERIFY(car.setUp(vehicle));
+        NowViewModel now(car);
+        QVERIFY(!now.known());
+        QVERIFY(now.waiting());
+        QVERIFY(!now.readable());
+        QVERIFY(now.notices().isEmpty()); // that is no problem
+        QVERIFY(now.why().contains("first click"));
+        Fill full;
+        full.time = car.time();
+        full.volume = Volume::fromLitres(60);
+        QVERIFY(car.recordFill(full));
+        now.refresh();
+        QVERIFY(now.known() && !now.waiting());
+        QCOMPARE(now.facts()[1].name, "hidden reserve, assumed");
+    }
+    void whatCannotBeReadIsAProblem()
+    {
+        const test::TestFolder folder;
+        Car car = test::carInState("unknown", folder.path);
+        const NowViewModel now(car);
+        QVERIFY(!now.known() && !now.waiting());
+        QVERIFY(now.notices()[0].problem());
+    }
     void everyNumberIsInTheUsersUnits()
     {
         test::DemoCar car;
