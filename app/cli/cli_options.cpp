@@ -119,10 +119,10 @@ void addTwoNumbers(CLI::App& command, const std::string& flag,
 
 CLI::Option& addOneOf(CLI::App& command, const std::string& flag,
                       const std::vector<std::string>& words,
-                      std::function<void(const std::string&)> take, const std::string& help,
+                      const std::function<void(const std::string&)>& take, const std::string& help,
                       const std::string& value)
 {
-    return *command.add_option_function<std::string>(flag, std::move(take), help)
+    return *command.add_option_function<std::string>(flag, take, help)
                 ->type_name(value)
                 ->check(CLI::IsMember(words));
 }

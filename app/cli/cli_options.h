@@ -66,7 +66,7 @@ void addTwoNumbers(CLI::App& command, const std::string& flag,
 // The value must be one of `words`; `take` is given it.
 CLI::Option& addOneOf(CLI::App& command, const std::string& flag,
                       const std::vector<std::string>& words,
-                      std::function<void(const std::string&)> take, const std::string& help,
+                      const std::function<void(const std::string&)>& take, const std::string& help,
                       const std::string& value = "TEXT");
 CLI::Option& addChoice(CLI::App& command, const std::string& flag, std::string& target,
                        const std::vector<std::string>& words, const std::string& help);

@@ -74,9 +74,9 @@ template <std::size_t parts> struct Pattern {
 };
 
 struct Sentence {
-    std::string_view pattern; // English; empty: no sentence
-    std::vector<Part> parts;
-    std::vector<Sentence> next; // said after it, a space between
+    std::string_view pattern = {}; // English; empty: no sentence
+    std::vector<Part> parts = {};
+    std::vector<Sentence> next = {}; // said after it, a space between
 
     template <class... Parts> static Sentence of(Pattern<sizeof...(Parts)> pattern, Parts... parts)
     {

@@ -64,9 +64,10 @@ class ColumnOf {
                     if (!kNeeded<Member> && std::holds_alternative<std::monostate>(cell))
                         return true;
                     auto value = In(cell);
-                    if (value)
-                        std::invoke(Member, record) = *std::move(value);
-                    return value.has_value();
+                    if (!value)
+                        return false;
+                    std::invoke(Member, record) = *std::move(value);
+                    return true;
                 }};
     }
 

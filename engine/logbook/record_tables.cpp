@@ -302,7 +302,7 @@ void addPart(Vehicle& vehicle, SurgeMargin part)
 
 void addPart(Calibration& calibration, PlacedPoint part)
 {
-    calibration.points.push_back(std::move(static_cast<CalibrationPoint&>(part)));
+    calibration.points.push_back(static_cast<const CalibrationPoint&>(part));
 }
 
 } // namespace undermark::logbook
