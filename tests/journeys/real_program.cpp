@@ -71,7 +71,8 @@ RealProgram::RealProgram(const QStringList& arguments, QSize size) : m_size(size
     m_program.start(UNDERMARK_SCREEN_PROGRAM,
                     QStringList{"--size", QString("%1x%2").arg(size.width()).arg(size.height())} + arguments);
     // Until something is drawn: a display without a window is black.
-    QTest::qWaitFor([this] { return picture().pixelColor(4, m_size.height() / 2).lightness() > 128; }, kLongest);
+    if (!QTest::qWaitFor([this] { return picture().pixelColor(4, m_size.height() / 2).lightness() > 128; }, kLongest))
+        qWarning("the program has drawn nothing");
 }
 
 RealProgram::~RealProgram()

@@ -41,7 +41,8 @@ struct Units {
 class UnitFormat {
 public:
     // Numbers are written and read as `locale` does, without grouping marks.
-    explicit UnitFormat(Units units = {}, const QLocale& locale = QLocale::c());
+    UnitFormat() : UnitFormat(Units()) {}
+    explicit UnitFormat(Units units, const QLocale& locale = QLocale::c());
 
     const Units& units() const { return m_units; }
     const QLocale& locale() const { return m_locale; }
