@@ -17,19 +17,19 @@ double Problem::km(int since, int point, int mode) const
 
 LevelSpread Problem::spread(int since, int point) const
 {
+    const auto n = static_cast<std::size_t>(modes);
+    const auto common = [this, n](int i, int j) {
+        return covariance[static_cast<std::size_t>(i) * n + static_cast<std::size_t>(j)];
+    };
     LevelSpread spread;
     double all = 0.0;
     for (int i = 0; i < modes; ++i) {
         const double x = km(since, point, i);
-        const auto row = static_cast<std::size_t>(i * modes);
         all += x;
         spread.burnt += x * rates[static_cast<std::size_t>(i)];
-        spread.residual += x * x * covariance[row + static_cast<std::size_t>(i)];
-        for (int j = 0; j < i; ++j) {
-            const auto both = static_cast<std::size_t>(j * modes + i);
-            spread.residual += x * km(since, point, j) *
-                               (covariance[row + static_cast<std::size_t>(j)] + covariance[both]);
-        }
+        spread.residual += x * x * common(i, i);
+        for (int j = 0; j < i; ++j)
+            spread.residual += x * km(since, point, j) * (common(i, j) + common(j, i));
     }
     spread.residual = std::max(spread.residual, 0.0);
     spread.own = (since == kStart ? startVariance : fullVariance) + noisePerKm * all;
