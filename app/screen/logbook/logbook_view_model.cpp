@@ -58,7 +58,7 @@ LogbookViewModel::LogbookViewModel(Car& car, Units units, const QString& folder,
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
     connect(&m_rows, &HistoryModel::stuck, this, &LogbookViewModel::readOn, Qt::QueuedConnection);
-    refresh();
+    LogbookViewModel::refresh();
 }
 
 void LogbookViewModel::refresh()

@@ -120,7 +120,7 @@ QString NowTell::standing(Instant now) const
 void NowTell::tell(std::optional<Told> told)
 {
     m_notices.clear();
-    m_before = std::exchange(m_told, std::move(told));
+    m_before = std::exchange(m_told, told);
     keep();
     showForm();
     emit toldAnew();

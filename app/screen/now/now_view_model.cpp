@@ -55,7 +55,7 @@ void NowViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_tell.setFormat(format);
-    refresh();
+    NowViewModel::refresh();
 }
 
 void NowViewModel::refresh()

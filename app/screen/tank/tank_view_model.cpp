@@ -28,7 +28,7 @@ TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
     m_request.points = 8;
     connect(&m_guide, &CalibrationGuide::stored, this, &TankViewModel::refresh);
     connect(&m_guide, &CalibrationGuide::stored, this, &TankViewModel::stored);
-    refresh();
+    TankViewModel::refresh();
 }
 
 void TankViewModel::refresh()
