@@ -4,7 +4,7 @@
 // input is refused before anything is written; implausible input is stored and
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
-#include "engine/tables/import_csv.h"
+#include "app/cli/cli_record.h"
 
 #include <algorithm>
 #include <iostream>
@@ -69,36 +69,22 @@ std::size_t indexOf(const std::vector<Entry<T>>& entries, const EntryId& id)
 }
 
 struct FillOptions : Common {
-    std::optional<double> litres, odometer, tripMeter, price, signal, temperature, displayed;
-    bool full = false, partial = false, neck = false, reset = false;
-    std::string blend;
+    RecordOptions<Fill> columns;
+    bool full = false, partial = false, neck = false;
 };
 
 Result<Fill> fillFrom(const FillOptions& o)
 {
     if (int(o.full) + int(o.partial) + int(o.neck) != 1)
         return wrongUse("say how far the tank was filled", "one of --full, --partial, --neck");
-    if (!o.odometer && !o.tripMeter)
+    Fill fill = o.columns.record();
+    if (!fill.odometer && !fill.sinceLast)
         return wrongUse("say how far the car had driven", "--odometer-km or --trip-meter-km");
     const auto time = instantOr(o.date, now());
     if (!time)
         return fail(time.error());
-    Fill fill;
     fill.time = *time;
-    fill.volume = *litres(o.litres);
     fill.extent = o.full ? FillExtent::full : o.neck ? FillExtent::neck : FillExtent::partial;
-    fill.odometer = km(o.odometer);
-    fill.sinceLast = km(o.tripMeter);
-    fill.odometerReset = o.reset;
-    fill.pricePerLitre = o.price;
-    if (o.signal)
-        fill.signalBefore = Signal::of(*o.signal);
-    if (!o.blend.empty())
-        fill.blend = o.blend;
-    if (o.temperature)
-        fill.temperature = Temperature::fromCelsius(*o.temperature);
-    if (o.displayed)
-        fill.displayed = Consumption::fromLitresPer100Km(*o.displayed);
     return fill;
 }
 
@@ -125,9 +111,7 @@ Result<void> runFill(const FillOptions& options, const CliContext& context)
 }
 
 struct TripOptions : Common {
-    std::optional<double> distance, idle;
-    std::optional<int> starts;
-    std::string mode;
+    RecordOptions<Trip> columns;
 };
 
 Result<void> runTrip(const TripOptions& o, const CliContext& context)
@@ -135,13 +119,8 @@ Result<void> runTrip(const TripOptions& o, const CliContext& context)
     const auto time = instantOr(o.date, now());
     if (!time)
         return fail(time.error());
-    Trip trip;
+    Trip trip = o.columns.record();
     trip.time = *time;
-    trip.distance = *km(o.distance);
-    trip.mode = o.mode;
-    if (o.idle)
-        trip.idle = std::chrono::duration<double, std::ratio<60>>(*o.idle);
-    trip.starts = o.starts;
     const auto stored = store(trip, context);
     if (!stored)
         return fail(stored.error());
@@ -238,19 +217,10 @@ void addFillCommand(CLI::App& app, CliContext& context)
     addFillRule(fill, context);
     auto o = std::make_shared<FillOptions>();
     CLI::App& add = addSubcommand(fill, "add", "log a fill");
-    required(addNumber(add, "--litres", o->litres, kPositive, "litres pumped"));
-    addNumber(add, "--odometer-km", o->odometer, kNotNegative, "odometer");
-    addNumber(add, "--trip-meter-km", o->tripMeter, kPositive, "km since the last fill");
+    o->columns.addTo(add);
     addFlag(add, "--full", o->full, "to the first click");
     addFlag(add, "--partial", o->partial, "short of full");
     addFlag(add, "--neck", o->neck, "past the click, to the neck");
-    addFlag(add, "--odometer-reset", o->reset, "a swapped dash starts at another value");
-    addNumber(add, "--price-per-l", o->price, kNotNegative, "price per litre");
-    addNumber(add, "--signal", o->signal, kAnyNumber,
-              "the sender's reading on arrival, before pumping");
-    addText(add, "--blend", o->blend, "e0, e5, e10, e85, diesel, …");
-    addNumber(add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
-    addNumber(add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
     addCommon(add, context, *o);
     onRun(add, context, [o, &context] { return runFill(*o, context); });
 }
@@ -260,10 +230,7 @@ void addTripCommand(CLI::App& app, CliContext& context)
     CLI::App& trip = addGroup(app, "trip", "distance driven in one mode: add");
     auto o = std::make_shared<TripOptions>();
     CLI::App& add = addSubcommand(trip, "add", "log a trip");
-    required(addNumber(add, "--km", o->distance, kNotNegative, "km driven"));
-    required(addText(add, "--mode", o->mode, "driving mode"));
-    addNumber(add, "--idle-min", o->idle, kNotNegative, "minutes standing with the engine running");
-    addCount(add, "--starts", o->starts, kNotNegative, "cold starts");
+    o->columns.addTo(add);
     addCommon(add, context, *o);
     onRun(add, context, [o, &context] { return runTrip(*o, context); });
 }

@@ -51,9 +51,10 @@ void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()>
 
 void required(CLI::Option& option) { option.required(); }
 
-void addFlag(CLI::App& command, const std::string& flag, bool& target, const std::string& help)
+CLI::Option& addFlag(CLI::App& command, const std::string& flag, bool& target,
+                     const std::string& help)
 {
-    command.add_flag(flag, target, help);
+    return *command.add_flag(flag, target, help);
 }
 
 void addJson(CLI::App& command, CliContext& context)
