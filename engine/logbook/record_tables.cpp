@@ -2,6 +2,7 @@
 #include "engine/logbook/record_tables.h"
 
 #include "engine/logbook/column_of.h"
+#include "engine/logbook/fill_columns.h"
 
 #include <limits>
 
@@ -65,62 +66,6 @@ constexpr auto kSenderUnit = [](auto& vehicle) -> auto& { return vehicle.sender.
 constexpr auto kSupply = [](auto& vehicle) -> auto& { return vehicle.sender.supplyVolts; };
 constexpr auto kPullUp = [](auto& vehicle) -> auto& { return vehicle.sender.pullUpOhms; };
 constexpr auto kResolution = [](auto& vehicle) -> auto& { return vehicle.sender.resolution; };
-
-bool isYes(const Cell& cell) { return std::get<std::int64_t>(cell) != 0; }
-
-// In tables two yes-or-no columns, the second of which may be missing.
-std::vector<CsvField<Fill>> extentInTables()
-{
-    return {{{"full", Measure::yesNo},
-             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent != FillExtent::partial); },
-              [](Fill& fill, const Cell& cell) {
-                  fill.extent = isYes(cell) ? FillExtent::full : FillExtent::partial;
-                  return true;
-              }}},
-            {{"to_the_neck", Measure::yesNo},
-             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent == FillExtent::neck); },
-              [](Fill& fill, const Cell& cell) {
-                  if (isYes(cell))
-                      fill.extent = FillExtent::neck;
-                  return true;
-              }}}};
-}
-
-// What the whole fill cost, where the price of a litre is not stated.
-CsvField<Fill> totalPrice()
-{
-    return {{"price_total", Measure::number, false, &kFromZero},
-            {nullptr, [](Fill& fill, const Cell& cell) {
-                 if (!fill.pricePerLitre && fill.volume > Volume())
-                     fill.pricePerLitre = *numberIn(cell) / fill.volume.litres();
-                 return true;
-             }}};
-}
-
-constexpr std::array kRulings{"counted", "left-out"};
-constexpr std::array kRulingsTold{"counts", "left out"};
-
-template <const auto& words>
-Cell rulingOf(const Fill& fill)
-{
-    return fill.counted ? Cell(std::string(words[*fill.counted ? 0 : 1])) : Cell();
-}
-
-// The user's ruling on a fill, a word in the file and in answers, yes or no in tables.
-Column<Fill> ruling()
-{
-    return {{"ruling", "ruling", CellType::text, false, ColumnOf<Fill>::oneOf("ruling", kRulings)},
-            {&rulingOf<kRulings>,
-             [](Fill& fill, const Cell& cell) {
-                 const auto* word = std::get_if<std::string>(&cell);
-                 if (word)
-                     fill.counted = *word == kRulings[0];
-                 return word ? *word == kRulings[0] || *word == kRulings[1]
-                             : std::holds_alternative<std::monostate>(cell);
-             }},
-            {ColumnOf<Fill>::yesNo<&Fill::counted>("counted")},
-            CsvField<Fill>{{"ruling", Measure::text}, {&rulingOf<kRulingsTold>}}};
-}
 
 } // namespace
 
@@ -233,7 +178,7 @@ const Table<Fill>& tableOf<Fill>()
              .asked("a swapped dash starts at another value"),
          C::number<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero, "price")
              .inTables({C::csvNumber<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero),
-                        totalPrice()})
+                        totalPrice(kFromZero)})
              .asked("price per litre"),
          C::number<&Fill::signalBefore, InSenderUnit>("signal_before", kAny, "signal")
              .as("signal")
