@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -19,10 +18,9 @@ struct Common {
     std::string date;
 };
 
-void addCommon(CLI::App& command, CliContext& context, Common& common)
+void addCommon(CLI::App& command, Common& common)
 {
     addText(command, "--date", common.date, "2026-05-31 or 2026-05-31T14:05, UTC; default now");
-    addJson(command, context);
 }
 
 std::optional<Volume> litres(const std::optional<double>& v)
@@ -178,35 +176,56 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     return {};
 }
 
-void addDrainedOrBase(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+void addDrainedOrBase(CLI::App& command, ProofOptions& o, ProofKind kind)
 {
-    auto o = std::make_shared<ProofOptions>();
-    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
-    CLI::Option& amount = addNumber(command, "--litres", o->litres, kNotNegative, "litres measured");
-    addNumber(command, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty, default 0.2");
+    CLI::Option& amount = addNumber(command, "--litres", o.litres, kNotNegative, "litres measured");
+    addNumber(command, "--litres-sd", o.litresSd, kNotNegative, "their uncertainty, default 0.2");
     if (kind == ProofKind::base) {
         required(amount);
     } else {
-        addNumber(command, "--left-behind-l", o->leftBehind, kNotNegative,
+        addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
                   "litres found behind with the tank open");
-        addNumber(command, "--left-behind-sd-l", o->leftBehindSd, kNotNegative,
+        addNumber(command, "--left-behind-sd-l", o.leftBehindSd, kNotNegative,
                   "their uncertainty, default 0.2");
-        addNumber(command, "--signal", o->signal, kAnyNumber,
+        addNumber(command, "--signal", o.signal, kAnyNumber,
                   "the reading it was drained from, default the zero mark");
     }
-    addCommon(command, context, *o);
-    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
 }
 
-void addDriven(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+void addDriven(CLI::App& command, ProofOptions& o)
 {
-    auto o = std::make_shared<ProofOptions>();
-    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
-    required(addNumber(command, "--km", o->distance, kNotNegative, "km past the zero mark"));
-    addNumber(command, "--km-sd", o->distanceSd, kNotNegative, "their uncertainty, default 0.5");
-    addText(command, "--mode", o->mode, "kind of driving; default the usual mix");
-    addCommon(command, context, *o);
-    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+    required(addNumber(command, "--km", o.distance, kNotNegative, "km past the zero mark"));
+    addNumber(command, "--km-sd", o.distanceSd, kNotNegative, "their uncertainty, default 0.5");
+    addText(command, "--mode", o.mode, "kind of driving; default the usual mix");
+}
+
+void addProof(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+{
+    addCommand<ProofOptions>(
+        proof, context, wordOf(kind), help,
+        [kind](CLI::App& command, ProofOptions& o) {
+            if (kind == ProofKind::drained || kind == ProofKind::base)
+                addDrainedOrBase(command, o, kind);
+            else
+                addDriven(command, o);
+            addCommon(command, o);
+        },
+        [kind](const ProofOptions& o, const CliContext& asked) { return runProof(kind, o, asked); });
+}
+
+void addFillOptions(CLI::App& command, FillOptions& o)
+{
+    o.columns.addTo(command);
+    addFlag(command, "--full", o.full, "to the first click");
+    addFlag(command, "--partial", o.partial, "short of full");
+    addFlag(command, "--neck", o.neck, "past the click, to the neck");
+    addCommon(command, o);
+}
+
+void addTripOptions(CLI::App& command, TripOptions& o)
+{
+    o.columns.addTo(command);
+    addCommon(command, o);
 }
 
 } // namespace
@@ -215,24 +234,13 @@ void addFillCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& fill = addGroup(app, "fill", "fuel put in: add, rule");
     addFillRule(fill, context);
-    auto o = std::make_shared<FillOptions>();
-    CLI::App& add = addSubcommand(fill, "add", "log a fill");
-    o->columns.addTo(add);
-    addFlag(add, "--full", o->full, "to the first click");
-    addFlag(add, "--partial", o->partial, "short of full");
-    addFlag(add, "--neck", o->neck, "past the click, to the neck");
-    addCommon(add, context, *o);
-    onRun(add, context, [o, &context] { return runFill(*o, context); });
+    addCommand<FillOptions>(fill, context, "add", "log a fill", addFillOptions, runFill);
 }
 
 void addTripCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& trip = addGroup(app, "trip", "distance driven in one mode: add");
-    auto o = std::make_shared<TripOptions>();
-    CLI::App& add = addSubcommand(trip, "add", "log a trip");
-    o->columns.addTo(add);
-    addCommon(add, context, *o);
-    onRun(add, context, [o, &context] { return runTrip(*o, context); });
+    addCommand<TripOptions>(trip, context, "add", "log a trip", addTripOptions, runTrip);
 }
 
 void addProofCommand(CLI::App& app, CliContext& context)
@@ -243,12 +251,12 @@ void addProofCommand(CLI::App& app, CliContext& context)
               "Never test the reserve on a public road. Draining and pouring: engine cold and off, "
               "no ignition source, ventilated, earthed, approved containers on the ground, "
               "extinguisher in reach; by a qualified person, under local and event rules.");
-    addDrainedOrBase(add, context, ProofKind::drained, "the tank was drained and measured");
-    addDrainedOrBase(add, context, ProofKind::base, "a base was poured anew and zero read there");
-    addDriven(add, context, ProofKind::stalled,
-              "the engine starved past the zero mark (it happened)");
-    addDriven(add, context, ProofKind::pastZero,
-              "driven past the zero mark and still running (it happened)");
+    addProof(add, context, ProofKind::drained, "the tank was drained and measured");
+    addProof(add, context, ProofKind::base, "a base was poured anew and zero read there");
+    addProof(add, context, ProofKind::stalled,
+             "the engine starved past the zero mark (it happened)");
+    addProof(add, context, ProofKind::pastZero,
+             "driven past the zero mark and still running (it happened)");
 }
 
 } // namespace undermark

@@ -3,6 +3,7 @@
 
 #include "app/cli/cli_record.h"
 #include "app/cli/terminal_words.h"
+#include "engine/base/instant_text.h"
 #include "engine/tables/date_text.h"
 
 #include <algorithm>
@@ -64,11 +65,9 @@ Result<Instant> instantOr(const std::string& date, Instant otherwise)
 
 std::string dateText(Instant time)
 {
-    const auto day = std::chrono::floor<std::chrono::days>(time);
-    const std::chrono::year_month_day date(day);
-    const std::chrono::hh_mm_ss clock(time - day);
-    return format("%04d-%02u-%02u %02ld:%02ld", int(date.year()), unsigned(date.month()),
-                  unsigned(date.day()), long(clock.hours().count()), long(clock.minutes().count()));
+    std::string text = instantText(time);
+    text[text.find('T')] = ' ';
+    return text.substr(0, text.rfind(':'));
 }
 
 std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
