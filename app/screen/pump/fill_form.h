@@ -21,7 +21,7 @@ class FillForm {
     Q_DECLARE_TR_FUNCTIONS(undermark::PumpViewModel)
 
 public:
-    enum Field { Litres, Odometer, TripMeter, Price, Total, Cans, Reading, DaysAgo };
+    enum FieldId { Litres, Odometer, TripMeter, Price, Total, Cans, Reading, DaysAgo };
 
     NumberForm& numbers() { return m_numbers; }
 

@@ -114,7 +114,7 @@ signals:
     void stored(); // the logbook has a new calibration
 
 private:
-    enum Field { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
+    enum FieldId { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
 
     QList<NumberEntry> entries() const;
     void showStage();
