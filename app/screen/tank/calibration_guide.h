@@ -124,7 +124,7 @@ private:
     bool accept(const Result<void>& done);
     bool isTyped() const;
     void takeTyped();
-    bool showTaken(const Result<void>& taken, Field missing);
+    bool showTaken(const Result<void>& taken, FieldId missing);
     void save();
     std::optional<Volume> typedLitres() const;
     QList<Fact> reviewFacts() const;
