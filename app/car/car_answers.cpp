@@ -24,15 +24,15 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
 {
     std::vector<Notice> notices;
     for (const Sentence& warning : now.warnings)
-        notices.push_back({Notice::Severity::warning, warning});
+        notices.push_back({Severity::warning, warning});
     for (const FillFlag& flag : car.consumption.flags)
         notices.push_back(
-            {Notice::Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
+            {Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
     for (const ProofFlag& flag : car.proofFlags)
-        notices.push_back({Notice::Severity::warning, Sentence::of("a proof: %1", flag.text)});
+        notices.push_back({Severity::warning, Sentence::of("a proof: %1", flag.text)});
     for (const Finding& finding : car.gauge.findings())
         if (finding.severity == Severity::error)
-            notices.push_back({Notice::Severity::error, finding.text});
+            notices.push_back({Severity::error, finding.text});
     return notices;
 }
 
@@ -87,7 +87,7 @@ FillLesson lessonOf(const EntryId& id, const CarKnowledge& before, const CarKnow
         const Entry<Fill>& entry = after.log.fills[flag.fill];
         if (!(entry.id == id))
             continue;
-        lesson.flags.push_back({Notice::Severity::warning, flag.text});
+        lesson.flags.push_back({Severity::warning, flag.text});
         lesson.proposed = corrected(entry.value, flag);
     }
     return lesson;

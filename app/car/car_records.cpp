@@ -56,7 +56,7 @@ Result<FillLesson> Car::recordFill(const Fill& fill)
         return lessonOf(*id, **before, **after);
     FillLesson stored;   // all the same: say what keeps the answer back
     stored.entry = *id;
-    stored.flags.push_back({Notice::Severity::warning, sentenceOf(after.error())});
+    stored.flags.push_back({Severity::warning, sentenceOf(after.error())});
     return stored;
 }
 

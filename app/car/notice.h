@@ -2,12 +2,12 @@
 #pragma once
 
 #include "engine/base/sentence.h"
+#include "engine/base/severity.h"
 
 namespace undermark {
 
 // Something the driver must read before the number.
 struct Notice {
-    enum class Severity { info, warning, error };
     Severity severity = Severity::info;
     Sentence text;
 };

@@ -7,7 +7,6 @@
 #include "engine/logbook/backup.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -67,30 +66,33 @@ Result<void> runMerge(const std::string& file, const CliContext& context)
 
 void addBackupCommand(CLI::App& app, CliContext& context)
 {
-    auto keep = std::make_shared<std::optional<int>>();
-    CLI::App& command = addSubcommand(app, "backup", "a dated copy beside the logbook");
-    addCount(command, "--keep", *keep, {1, 1000, "1 to 1000 backups"}, "how many to keep (10)");
-    addJson(command, context);
-    onRun(command, context, [keep, &context] { return runBackup(*keep, context); });
+    addCommand<std::optional<int>>(
+        app, context, "backup", "a dated copy beside the logbook",
+        [](CLI::App& command, std::optional<int>& keep) {
+            addCount(command, "--keep", keep, {1, 1000, "1 to 1000 backups"}, "how many to keep (10)");
+        },
+        runBackup);
+}
+
+// Its operand is a file, called `value` and explained by `what` in --help.
+static auto operand(const char* what, const char* value)
+{
+    return [what, value](CLI::App& command, std::string& file) {
+        required(addText(command, "file", file, what, value));
+    };
 }
 
 void addRestoreCommand(CLI::App& app, CliContext& context)
 {
-    auto file = std::make_shared<std::string>();
-    CLI::App& command = addSubcommand(app, "restore",
-                                      "a backup or bundle in the logbook's place; what was there is kept");
-    required(addText(command, "file", *file, "backup or bundle", "FILE"));
-    addJson(command, context);
-    onRun(command, context, [file, &context] { return runRestore(*file, context); });
+    addCommand<std::string>(app, context, "restore",
+                            "a backup or bundle in the logbook's place; what was there is kept",
+                            operand("backup or bundle", "FILE"), runRestore);
 }
 
 void addMergeCommand(CLI::App& app, CliContext& context)
 {
-    auto file = std::make_shared<std::string>();
-    CLI::App& command = addSubcommand(app, "merge", "take in another device's logbook or bundle");
-    required(addText(command, "file", *file, "logbook or bundle", "BUNDLE"));
-    addJson(command, context);
-    onRun(command, context, [file, &context] { return runMerge(*file, context); });
+    addCommand<std::string>(app, context, "merge", "take in another device's logbook or bundle",
+                            operand("logbook or bundle", "BUNDLE"), runMerge);
 }
 
 } // namespace undermark

@@ -236,12 +236,8 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
 
 void addCalibrateCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<CalibrateOptions>();
-    CLI::App& command = addSubcommand(app, "calibrate",
-                                      "level curve from readings and poured litres");
-    addFlags(command, *options);
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return runCalibrate(*options, context); });
+    addCommand<CalibrateOptions>(app, context, "calibrate",
+                                 "level curve from readings and poured litres", addFlags, runCalibrate);
 }
 
 } // namespace undermark

@@ -42,18 +42,19 @@ Result<void> runCard(const CardOptions& options, const CliContext& context)
     return {};
 }
 
+void addCardOptions(CLI::App& command, CardOptions& options)
+{
+    addPlanFlags(command, options.plan);
+    required(addPath(command, "--out", options.out, "PDF file to write"));
+    addChoice(command, "--paper", options.paper, {"a5", "a4"}, "a5 or a4");
+}
+
 } // namespace
 
 void addCardCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<CardOptions>();
-    CLI::App& command = addSubcommand(app, "card",
-                                      "the plan as one page for the door pocket (PDF)");
-    addPlanFlags(command, options->plan);
-    required(addPath(command, "--out", options->out, "PDF file to write"));
-    addChoice(command, "--paper", options->paper, {"a5", "a4"}, "a5 or a4");
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return runCard(*options, context); });
+    addCommand<CardOptions>(app, context, "card",
+                            "the plan as one page for the door pocket (PDF)", addCardOptions, runCard);
 }
 
 } // namespace undermark

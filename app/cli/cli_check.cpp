@@ -12,7 +12,6 @@
 #include "engine/outlook/sender_health.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -182,14 +181,15 @@ Result<void> runSalvage(const std::string& fresh, const CliContext& context)
 
 void addCheckCommand(CLI::App& app, CliContext& context)
 {
-    auto fresh = std::make_shared<std::string>();
-    CLI::App& check = addSubcommand(app, "check",
-                                    "what looks wrong in the logbook, and how to mend it");
-    addText(check, "--salvage", *fresh,
-            "take what can be read of a damaged logbook into a new file", "NEWFILE");
-    addJson(check, context);
-    onRun(check, context,
-          [fresh, &context] { return fresh->empty() ? runCheck(context) : runSalvage(*fresh, context); });
+    addCommand<std::string>(
+        app, context, "check", "what looks wrong in the logbook, and how to mend it",
+        [](CLI::App& check, std::string& fresh) {
+            addText(check, "--salvage", fresh,
+                    "take what can be read of a damaged logbook into a new file", "NEWFILE");
+        },
+        [](const std::string& fresh, const CliContext& asked) {
+            return fresh.empty() ? runCheck(asked) : runSalvage(fresh, asked);
+        });
 }
 
 } // namespace undermark

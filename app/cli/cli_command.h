@@ -3,16 +3,16 @@
 // What every command of undermark-cli shares. A command lives in one file,
 // app/cli/cli_NAME.cpp, and adds itself with one function:
 //
+//     void addNameOptions(CLI::App& command, NameOptions& options)
+//     {
+//         addNumber(command, "--litres", options.litres, kNotNegative, "litres in the tank");
+//     }
 //     void addNameCommand(CLI::App& app, CliContext& context)
 //     {
-//         auto options = std::make_shared<NameOptions>();
-//         CLI::App& command = addSubcommand(app, "name", "what it does");
-//         addNumber(command, "--litres", options->litres, kNotNegative, "litres in the tank");
-//         addJson(command, context);
-//         onRun(command, context, [options, &context] { return runName(*options, context); });
+//         addCommand<NameOptions>(app, context, "name", "what it does", addNameOptions, runName);
 //     }
 //
-// `run` returns Result<void>: an Error becomes one line on stderr and exit code
+// runName(options, context) returns Result<void>: an Error becomes one line on stderr and exit code
 // 2 (bad input) or 1 (anything else). Answers go to stdout, as text for people
 // or, with --json, as one JSON object with unrounded numbers. Warnings go to
 // stderr, a line each, and do not change the exit code.
@@ -27,6 +27,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <string>
 
 namespace undermark {
@@ -39,6 +40,19 @@ struct CliContext {
     bool json = false;                       // --json
     std::function<Result<void>()> run;       // set by the command that was named
 };
+
+// A command under `parent` with --json and options of its own, which addOptions(command,
+// options) adds; run(options, context) answers.
+template <class Options>
+void addCommand(CLI::App& parent, CliContext& context, const std::string& name,
+                const std::string& help, const auto& addOptions, const auto& run)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App& command = addSubcommand(parent, name, help);
+    addOptions(command, *options);
+    addJson(command, context);
+    onRun(command, context, [options, run, &context] { return run(*options, context); });
+}
 
 const char* wordOf(LevelBound bound);    // exact, at-most, at-least
 const char* wordOf(Severity severity);   // info, warning, error

@@ -4,11 +4,10 @@
 // input is refused before anything is written; implausible input is stored and
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
-#include "engine/tables/import_csv.h"
+#include "app/cli/cli_record.h"
 
 #include <algorithm>
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -19,10 +18,9 @@ struct Common {
     std::string date;
 };
 
-void addCommon(CLI::App& command, CliContext& context, Common& common)
+void addCommon(CLI::App& command, Common& common)
 {
     addText(command, "--date", common.date, "2026-05-31 or 2026-05-31T14:05, UTC; default now");
-    addJson(command, context);
 }
 
 std::optional<Volume> litres(const std::optional<double>& v)
@@ -69,36 +67,22 @@ std::size_t indexOf(const std::vector<Entry<T>>& entries, const EntryId& id)
 }
 
 struct FillOptions : Common {
-    std::optional<double> litres, odometer, tripMeter, price, signal, temperature, displayed;
-    bool full = false, partial = false, neck = false, reset = false;
-    std::string blend;
+    RecordOptions<Fill> columns;
+    bool full = false, partial = false, neck = false;
 };
 
 Result<Fill> fillFrom(const FillOptions& o)
 {
     if (int(o.full) + int(o.partial) + int(o.neck) != 1)
         return wrongUse("say how far the tank was filled", "one of --full, --partial, --neck");
-    if (!o.odometer && !o.tripMeter)
+    Fill fill = o.columns.record();
+    if (!fill.odometer && !fill.sinceLast)
         return wrongUse("say how far the car had driven", "--odometer-km or --trip-meter-km");
     const auto time = instantOr(o.date, now());
     if (!time)
         return fail(time.error());
-    Fill fill;
     fill.time = *time;
-    fill.volume = *litres(o.litres);
     fill.extent = o.full ? FillExtent::full : o.neck ? FillExtent::neck : FillExtent::partial;
-    fill.odometer = km(o.odometer);
-    fill.sinceLast = km(o.tripMeter);
-    fill.odometerReset = o.reset;
-    fill.pricePerLitre = o.price;
-    if (o.signal)
-        fill.signalBefore = Signal::of(*o.signal);
-    if (!o.blend.empty())
-        fill.blend = o.blend;
-    if (o.temperature)
-        fill.temperature = Temperature::fromCelsius(*o.temperature);
-    if (o.displayed)
-        fill.displayed = Consumption::fromLitresPer100Km(*o.displayed);
     return fill;
 }
 
@@ -125,9 +109,7 @@ Result<void> runFill(const FillOptions& options, const CliContext& context)
 }
 
 struct TripOptions : Common {
-    std::optional<double> distance, idle;
-    std::optional<int> starts;
-    std::string mode;
+    RecordOptions<Trip> columns;
 };
 
 Result<void> runTrip(const TripOptions& o, const CliContext& context)
@@ -135,13 +117,8 @@ Result<void> runTrip(const TripOptions& o, const CliContext& context)
     const auto time = instantOr(o.date, now());
     if (!time)
         return fail(time.error());
-    Trip trip;
+    Trip trip = o.columns.record();
     trip.time = *time;
-    trip.distance = *km(o.distance);
-    trip.mode = o.mode;
-    if (o.idle)
-        trip.idle = std::chrono::duration<double, std::ratio<60>>(*o.idle);
-    trip.starts = o.starts;
     const auto stored = store(trip, context);
     if (!stored)
         return fail(stored.error());
@@ -199,35 +176,56 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     return {};
 }
 
-void addDrainedOrBase(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+void addDrainedOrBase(CLI::App& command, ProofOptions& o, ProofKind kind)
 {
-    auto o = std::make_shared<ProofOptions>();
-    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
-    CLI::Option& amount = addNumber(command, "--litres", o->litres, kNotNegative, "litres measured");
-    addNumber(command, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty, default 0.2");
+    CLI::Option& amount = addNumber(command, "--litres", o.litres, kNotNegative, "litres measured");
+    addNumber(command, "--litres-sd", o.litresSd, kNotNegative, "their uncertainty, default 0.2");
     if (kind == ProofKind::base) {
         required(amount);
     } else {
-        addNumber(command, "--left-behind-l", o->leftBehind, kNotNegative,
+        addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
                   "litres found behind with the tank open");
-        addNumber(command, "--left-behind-sd-l", o->leftBehindSd, kNotNegative,
+        addNumber(command, "--left-behind-sd-l", o.leftBehindSd, kNotNegative,
                   "their uncertainty, default 0.2");
-        addNumber(command, "--signal", o->signal, kAnyNumber,
+        addNumber(command, "--signal", o.signal, kAnyNumber,
                   "the reading it was drained from, default the zero mark");
     }
-    addCommon(command, context, *o);
-    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
 }
 
-void addDriven(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+void addDriven(CLI::App& command, ProofOptions& o)
 {
-    auto o = std::make_shared<ProofOptions>();
-    CLI::App& command = addSubcommand(proof, wordOf(kind), help);
-    required(addNumber(command, "--km", o->distance, kNotNegative, "km past the zero mark"));
-    addNumber(command, "--km-sd", o->distanceSd, kNotNegative, "their uncertainty, default 0.5");
-    addText(command, "--mode", o->mode, "kind of driving; default the usual mix");
-    addCommon(command, context, *o);
-    onRun(command, context, [o, kind, &context] { return runProof(kind, *o, context); });
+    required(addNumber(command, "--km", o.distance, kNotNegative, "km past the zero mark"));
+    addNumber(command, "--km-sd", o.distanceSd, kNotNegative, "their uncertainty, default 0.5");
+    addText(command, "--mode", o.mode, "kind of driving; default the usual mix");
+}
+
+void addProof(CLI::App& proof, CliContext& context, ProofKind kind, const char* help)
+{
+    addCommand<ProofOptions>(
+        proof, context, wordOf(kind), help,
+        [kind](CLI::App& command, ProofOptions& o) {
+            if (kind == ProofKind::drained || kind == ProofKind::base)
+                addDrainedOrBase(command, o, kind);
+            else
+                addDriven(command, o);
+            addCommon(command, o);
+        },
+        [kind](const ProofOptions& o, const CliContext& asked) { return runProof(kind, o, asked); });
+}
+
+void addFillOptions(CLI::App& command, FillOptions& o)
+{
+    o.columns.addTo(command);
+    addFlag(command, "--full", o.full, "to the first click");
+    addFlag(command, "--partial", o.partial, "short of full");
+    addFlag(command, "--neck", o.neck, "past the click, to the neck");
+    addCommon(command, o);
+}
+
+void addTripOptions(CLI::App& command, TripOptions& o)
+{
+    o.columns.addTo(command);
+    addCommon(command, o);
 }
 
 } // namespace
@@ -236,36 +234,13 @@ void addFillCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& fill = addGroup(app, "fill", "fuel put in: add, rule");
     addFillRule(fill, context);
-    auto o = std::make_shared<FillOptions>();
-    CLI::App& add = addSubcommand(fill, "add", "log a fill");
-    required(addNumber(add, "--litres", o->litres, kPositive, "litres pumped"));
-    addNumber(add, "--odometer-km", o->odometer, kNotNegative, "odometer");
-    addNumber(add, "--trip-meter-km", o->tripMeter, kPositive, "km since the last fill");
-    addFlag(add, "--full", o->full, "to the first click");
-    addFlag(add, "--partial", o->partial, "short of full");
-    addFlag(add, "--neck", o->neck, "past the click, to the neck");
-    addFlag(add, "--odometer-reset", o->reset, "a swapped dash starts at another value");
-    addNumber(add, "--price-per-l", o->price, kNotNegative, "price per litre");
-    addNumber(add, "--signal", o->signal, kAnyNumber,
-              "the sender's reading on arrival, before pumping");
-    addText(add, "--blend", o->blend, "e0, e5, e10, e85, diesel, …");
-    addNumber(add, "--temperature-c", o->temperature, kFuelTemperature, "temperature of the fuel");
-    addNumber(add, "--displayed-l-per-100km", o->displayed, kPositive, "the car's own figure");
-    addCommon(add, context, *o);
-    onRun(add, context, [o, &context] { return runFill(*o, context); });
+    addCommand<FillOptions>(fill, context, "add", "log a fill", addFillOptions, runFill);
 }
 
 void addTripCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& trip = addGroup(app, "trip", "distance driven in one mode: add");
-    auto o = std::make_shared<TripOptions>();
-    CLI::App& add = addSubcommand(trip, "add", "log a trip");
-    required(addNumber(add, "--km", o->distance, kNotNegative, "km driven"));
-    required(addText(add, "--mode", o->mode, "driving mode"));
-    addNumber(add, "--idle-min", o->idle, kNotNegative, "minutes standing with the engine running");
-    addCount(add, "--starts", o->starts, kNotNegative, "cold starts");
-    addCommon(add, context, *o);
-    onRun(add, context, [o, &context] { return runTrip(*o, context); });
+    addCommand<TripOptions>(trip, context, "add", "log a trip", addTripOptions, runTrip);
 }
 
 void addProofCommand(CLI::App& app, CliContext& context)
@@ -276,12 +251,12 @@ void addProofCommand(CLI::App& app, CliContext& context)
               "Never test the reserve on a public road. Draining and pouring: engine cold and off, "
               "no ignition source, ventilated, earthed, approved containers on the ground, "
               "extinguisher in reach; by a qualified person, under local and event rules.");
-    addDrainedOrBase(add, context, ProofKind::drained, "the tank was drained and measured");
-    addDrainedOrBase(add, context, ProofKind::base, "a base was poured anew and zero read there");
-    addDriven(add, context, ProofKind::stalled,
-              "the engine starved past the zero mark (it happened)");
-    addDriven(add, context, ProofKind::pastZero,
-              "driven past the zero mark and still running (it happened)");
+    addProof(add, context, ProofKind::drained, "the tank was drained and measured");
+    addProof(add, context, ProofKind::base, "a base was poured anew and zero read there");
+    addProof(add, context, ProofKind::stalled,
+             "the engine starved past the zero mark (it happened)");
+    addProof(add, context, ProofKind::pastZero,
+             "driven past the zero mark and still running (it happened)");
 }
 
 } // namespace undermark

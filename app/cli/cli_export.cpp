@@ -8,7 +8,6 @@
 #include "engine/tables/route_gpx_writer.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -62,19 +61,21 @@ Result<void> runExport(const ExportOptions& options, const CliContext& context)
     return {};
 }
 
+void addExportOptions(CLI::App& command, ExportOptions& options)
+{
+    addText(command, "--csv", options.folder, "one CSV a table, into a new folder", "FOLDER");
+    addText(command, "--bundle", options.bundle, "the whole logbook as one new file", "FILE");
+    addText(command, "--gpx", options.gpx, "the route of --route as a new GPX file", "FILE.gpx");
+    addText(command, "--route", options.route, "for --gpx", "ROUTE");
+}
+
 } // namespace
 
 void addExportCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<ExportOptions>();
-    CLI::App& command = addSubcommand(app, "export",
-                                      "tables for a spreadsheet, or a bundle for another device");
-    addText(command, "--csv", options->folder, "one CSV a table, into a new folder", "FOLDER");
-    addText(command, "--bundle", options->bundle, "the whole logbook as one new file", "FILE");
-    addText(command, "--gpx", options->gpx, "the route of --route as a new GPX file", "FILE.gpx");
-    addText(command, "--route", options->route, "for --gpx", "ROUTE");
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return runExport(*options, context); });
+    addCommand<ExportOptions>(app, context, "export",
+                              "tables for a spreadsheet, or a bundle for another device",
+                              addExportOptions, runExport);
 }
 
 } // namespace undermark

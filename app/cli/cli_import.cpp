@@ -5,7 +5,6 @@
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -121,29 +120,31 @@ Result<void> runImport(const ImportFlags& o, const CliContext& context)
                              : import<Trip>(*car, *options, o, context);
 }
 
+void addImportOptions(CLI::App& command, ImportFlags& options)
+{
+    required(addText(command, "file", options.file, "CSV: date,litres,… or date,km,mode,…",
+                     "FILE.csv"));
+    addChoice(command, "--kind", options.kind, {"fills", "trips"}, "what its rows are");
+    addTexts(command, "--column", options.columns,
+             "OURS=THEIRS: what the file calls a column; may be repeated", "NAME=NAME");
+    addChoice(command, "--litres-in", options.litresIn, {"l", "us-gal", "imp-gal"},
+              "what its litres are: l, us-gal, imp-gal");
+    addChoice(command, "--km-in", options.kmIn, {"km", "mi"}, "what its kilometres are: km, mi");
+    addChoice(command, "--dates", options.dates, {"ymd", "dmy", "mdy"},
+              "order of day, month and year: ymd, dmy, mdy");
+    addChoice(command, "--rate-in", options.rateIn,
+              {"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"},
+              "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp");
+    addChoice(command, "--temperature-in", options.temperatureIn, {"c", "f"}, "c or f");
+    addFlag(command, "--dry-run", options.dryRun, "only show what would be added");
+}
+
 } // namespace
 
 void addImportCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<ImportFlags>();
-    CLI::App& command = addSubcommand(app, "import", "fills or trips from another table");
-    required(addText(command, "file", options->file, "CSV: date,litres,… or date,km,mode,…",
-                     "FILE.csv"));
-    addChoice(command, "--kind", options->kind, {"fills", "trips"}, "what its rows are");
-    addTexts(command, "--column", options->columns,
-             "OURS=THEIRS: what the file calls a column; may be repeated", "NAME=NAME");
-    addChoice(command, "--litres-in", options->litresIn, {"l", "us-gal", "imp-gal"},
-              "what its litres are: l, us-gal, imp-gal");
-    addChoice(command, "--km-in", options->kmIn, {"km", "mi"}, "what its kilometres are: km, mi");
-    addChoice(command, "--dates", options->dates, {"ymd", "dmy", "mdy"},
-              "order of day, month and year: ymd, dmy, mdy");
-    addChoice(command, "--rate-in", options->rateIn,
-              {"l-per-100km", "km-per-l", "mpg-us", "mpg-imp"},
-              "what the car's own figure is: l-per-100km, km-per-l, mpg-us, mpg-imp");
-    addChoice(command, "--temperature-in", options->temperatureIn, {"c", "f"}, "c or f");
-    addFlag(command, "--dry-run", options->dryRun, "only show what would be added");
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return runImport(*options, context); });
+    addCommand<ImportFlags>(app, context, "import",
+                            "fills or trips from another table", addImportOptions, runImport);
 }
 
 } // namespace undermark

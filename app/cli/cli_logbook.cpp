@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_logbook.h"
 
+#include "app/cli/cli_record.h"
 #include "app/cli/terminal_words.h"
+#include "engine/base/instant_text.h"
 #include "engine/tables/date_text.h"
 
 #include <algorithm>
@@ -63,11 +65,9 @@ Result<Instant> instantOr(const std::string& date, Instant otherwise)
 
 std::string dateText(Instant time)
 {
-    const auto day = std::chrono::floor<std::chrono::days>(time);
-    const std::chrono::year_month_day date(day);
-    const std::chrono::hh_mm_ss clock(time - day);
-    return format("%04d-%02u-%02u %02ld:%02ld", int(date.year()), unsigned(date.month()),
-                  unsigned(date.day()), long(clock.hours().count()), long(clock.minutes().count()));
+    std::string text = instantText(time);
+    text[text.find('T')] = ' ';
+    return text.substr(0, text.rfind(':'));
 }
 
 std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
@@ -104,6 +104,15 @@ Json flagsJson(const std::vector<FlagLine>& flags)
     return json;
 }
 
+template <class T>
+Json entryJson(const Entry<T>& entry, const std::vector<FlagLine>& flags)
+{
+    Json json{{"id", entry.id.uuid}};
+    json.update(recordJson(entry.value));
+    json["flags"] = flagsJson(flags);
+    return json;
+}
+
 // A number in the unit that `unit` takes out of a quantity, or null.
 template <class Q, class Unit>
 Json orNull(const std::optional<Q>& quantity, Unit unit)
@@ -121,63 +130,21 @@ Json proposalJson(const FillFlag& flag)
             {"trip_meter_km", orNull(flag.distance, &Distance::km)}};
 }
 
-Json rulingJson(const Fill& fill)
-{
-    return fill.counted ? Json(*fill.counted ? "counts" : "left out") : Json();
-}
-
 std::string shortId(const EntryId& id) { return id.uuid.substr(0, 8); }
 
 Json fillJson(const CarKnowledge& car, std::size_t index)
 {
-    const Entry<Fill>& entry = car.log.fills[index];
-    const Fill& fill = entry.value;
-    return {{"id", entry.id.uuid},
-            {"date", dateText(fill.time)},
-            {"litres", fill.volume.litres()},
-            {"extent", wordOf(fill.extent)},
-            {"odometer_km", orNull(fill.odometer, &Distance::km)},
-            {"trip_meter_km", orNull(fill.sinceLast, &Distance::km)},
-            {"odometer_reset", fill.odometerReset},
-            {"price_per_l", fill.pricePerLitre ? Json(*fill.pricePerLitre) : Json()},
-            {"signal", orNull(fill.signalBefore, &Signal::value)},
-            {"blend", fill.blend ? Json(*fill.blend) : Json()},
-            {"temperature_c", orNull(fill.temperature, &Temperature::celsius)},
-            {"displayed_l_per_100km", orNull(fill.displayed, &Consumption::litresPer100Km)},
-            {"ruling", rulingJson(fill)},
-            {"flags", flagsJson(flagsOfFill(car, index))}};
+    return entryJson(car.log.fills[index], flagsOfFill(car, index));
 }
 
 Json tripJson(const CarKnowledge& car, std::size_t index)
 {
-    const Entry<Trip>& entry = car.log.trips[index];
-    const Trip& trip = entry.value;
-    return {{"id", entry.id.uuid},
-            {"date", dateText(trip.time)},
-            {"km", trip.distance.km()},
-            {"mode", trip.mode},
-            {"idle_min", trip.idle ? Json(trip.idle->count()) : Json()},
-            {"starts", trip.starts ? Json(*trip.starts) : Json()},
-            {"flags", Json::array()}};
+    return entryJson(car.log.trips[index], {});
 }
 
 Json proofJson(const CarKnowledge& car, std::size_t index)
 {
-    const Entry<Proof>& entry = car.log.proofs[index];
-    const Proof& proof = entry.value;
-    const auto pair = [](const auto& estimate, auto unit) {
-        return estimate ? estimateJson(std::invoke(unit, estimate->mean), std::invoke(unit, estimate->sd))
-                        : Json();
-    };
-    return {{"id", entry.id.uuid},
-            {"date", dateText(proof.time)},
-            {"kind", wordOf(proof.kind)},
-            {"litres", pair(proof.volume, &Volume::litres)},
-            {"left_behind_l", pair(proof.leftBehind, &Volume::litres)},
-            {"signal", orNull(proof.signal, &Signal::value)},
-            {"km", pair(proof.distance, &Distance::km)},
-            {"mode", proof.mode ? Json(*proof.mode) : Json()},
-            {"flags", flagsJson(flagsOfProof(car, index))}};
+    return entryJson(car.log.proofs[index], flagsOfProof(car, index));
 }
 
 Json estimateJson(double mean, double sd) { return {{"mean", mean}, {"sd", sd}}; }

@@ -40,8 +40,6 @@ Json proposalJson(const FillFlag& flag);
 Json fillJson(const CarKnowledge& car, std::size_t fill);
 Json tripJson(const CarKnowledge& car, std::size_t trip);
 Json proofJson(const CarKnowledge& car, std::size_t proof);
-// The user's ruling on a fill: "counts", "left out", or null where there is none.
-Json rulingJson(const Fill& fill);
 // The shortest beginning of an id that people type: its first eight characters.
 std::string shortId(const EntryId& id);
 

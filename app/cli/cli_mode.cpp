@@ -4,7 +4,6 @@
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -35,19 +34,21 @@ Result<void> runMode(const ModeOptions& o, const CliContext& context)
     return {};
 }
 
+void addModeOptions(CLI::App& command, ModeOptions& options)
+{
+    required(addText(command, "name,--name", options.name, "its name"));
+    addNumber(command, "--rate", options.rate, kPositive,
+              "what it burns, as far as you know, L/100 km");
+    addNumber(command, "--rate-sd", options.rateSd, kPositive, "how sure you are, L/100 km");
+}
+
 } // namespace
 
 void addModeCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& mode = addGroup(app, "mode", "driving modes: add");
-    auto options = std::make_shared<ModeOptions>();
-    CLI::App& add = addSubcommand(mode, "add", "a driving mode of your own");
-    required(addText(add, "name,--name", options->name, "its name"));
-    addNumber(add, "--rate", options->rate, kPositive,
-              "what it burns, as far as you know, L/100 km");
-    addNumber(add, "--rate-sd", options->rateSd, kPositive, "how sure you are, L/100 km");
-    addJson(add, context);
-    onRun(add, context, [options, &context] { return runMode(*options, context); });
+    addCommand<ModeOptions>(mode, context, "add",
+                            "a driving mode of your own", addModeOptions, runMode);
 }
 
 } // namespace undermark

@@ -28,6 +28,18 @@ int countOf(const std::string& flag, const std::string& text, const NumberRange&
     return static_cast<int>(value);
 }
 
+template <class T>
+CLI::Option& addParsed(CLI::App& command, const std::string& flag, std::optional<T>& target,
+                       const NumberRange& range, const std::string& help,
+                       T (*parse)(const std::string&, const std::string&, const NumberRange&),
+                       const char* value)
+{
+    const auto take = [&target, flag, range, parse](const std::string& text) {
+        target = parse(flag, text, range);
+    };
+    return *command.add_option_function<std::string>(flag, take, help)->type_name(value);
+}
+
 } // namespace
 
 CLI::App& addSubcommand(CLI::App& parent, const std::string& name, const std::string& help)
@@ -51,9 +63,10 @@ void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()>
 
 void required(CLI::Option& option) { option.required(); }
 
-void addFlag(CLI::App& command, const std::string& flag, bool& target, const std::string& help)
+CLI::Option& addFlag(CLI::App& command, const std::string& flag, bool& target,
+                     const std::string& help)
 {
-    command.add_flag(flag, target, help);
+    return *command.add_flag(flag, target, help);
 }
 
 void addJson(CLI::App& command, CliContext& context)
@@ -82,25 +95,13 @@ CLI::Option& addPath(CLI::App& command, const std::string& flag, std::filesystem
 CLI::Option& addNumber(CLI::App& command, const std::string& flag, std::optional<double>& target,
                        const NumberRange& range, const std::string& help)
 {
-    return *command
-                .add_option_function<std::string>(
-                    flag, [&target, flag, range](const std::string& text) {
-                        target = numberOf(flag, text, range);
-                    },
-                    help)
-                ->type_name("NUMBER");
+    return addParsed(command, flag, target, range, help, numberOf, "NUMBER");
 }
 
 CLI::Option& addCount(CLI::App& command, const std::string& flag, std::optional<int>& target,
                       const NumberRange& range, const std::string& help)
 {
-    return *command
-                .add_option_function<std::string>(
-                    flag, [&target, flag, range](const std::string& text) {
-                        target = countOf(flag, text, range);
-                    },
-                    help)
-                ->type_name("COUNT");
+    return addParsed(command, flag, target, range, help, countOf, "COUNT");
 }
 
 void addTwoNumbers(CLI::App& command, const std::string& flag,

@@ -40,7 +40,8 @@ void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()>
 // command line is parsed.
 void required(CLI::Option& option);
 
-void addFlag(CLI::App& command, const std::string& flag, bool& target, const std::string& help);
+CLI::Option& addFlag(CLI::App& command, const std::string& flag, bool& target,
+                     const std::string& help);
 // Adds --json.
 void addJson(CLI::App& command, CliContext& context);
 

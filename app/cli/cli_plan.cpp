@@ -180,12 +180,9 @@ Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 
 void addPlanCommand(CLI::App& app, CliContext& context)
 {
-    auto options = std::make_shared<PlanOptions>();
-    CLI::App& command = addSubcommand(app, "plan",
-                                      "fuel stops along a route, with the risk as a number");
-    addPlanFlags(command, *options);
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return runPlan(*options, context); });
+    addCommand<PlanOptions>(app, context, "plan",
+                            "fuel stops along a route, with the risk as a number", addPlanFlags,
+                            runPlan);
 }
 
 } // namespace undermark

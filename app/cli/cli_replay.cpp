@@ -180,23 +180,25 @@ Result<void> replay(const ReplayOptions& options, const CliContext& context)
     return {};
 }
 
+void addReplayOptions(CLI::App& command, ReplayOptions& options)
+{
+    required(addPath(command, "samples", options.samples, "samples CSV", "SAMPLES.csv"));
+    addPath(command, "--calibration", options.calibration, "points CSV", "POINTS.csv");
+    addShapeFlags(command, options.shape);
+    addSeriesFlags(command, options.lobe1, options.lobe2);
+    addPath(command, "--out", options.track, "write time, litres, spread, distance left",
+            "TRACK.csv");
+    addPath(command, "--plot", options.plot, "draw reading, estimate and faults", "FILE.svg");
+    addNumber(command, "--rate", options.rate, kPositive, "consumption, L/100 km");
+    addNumber(command, "--rate-sd", options.rateSd, kNotNegative, "its sd, L/100 km (15 %)");
+}
+
 } // namespace
 
 void addReplayCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App& command = addSubcommand(app, "replay", "follow the level over a recorded drive");
-    const auto options = std::make_shared<ReplayOptions>();
-    required(addPath(command, "samples", options->samples, "samples CSV", "SAMPLES.csv"));
-    addPath(command, "--calibration", options->calibration, "points CSV", "POINTS.csv");
-    addShapeFlags(command, options->shape);
-    addSeriesFlags(command, options->lobe1, options->lobe2);
-    addPath(command, "--out", options->track, "write time, litres, spread, distance left",
-            "TRACK.csv");
-    addPath(command, "--plot", options->plot, "draw reading, estimate and faults", "FILE.svg");
-    addNumber(command, "--rate", options->rate, kPositive, "consumption, L/100 km");
-    addNumber(command, "--rate-sd", options->rateSd, kNotNegative, "its sd, L/100 km (15 %)");
-    addJson(command, context);
-    onRun(command, context, [options, &context] { return replay(*options, context); });
+    addCommand<ReplayOptions>(app, context, "replay",
+                              "follow the level over a recorded drive", addReplayOptions, replay);
 }
 
 } // namespace undermark

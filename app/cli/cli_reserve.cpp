@@ -7,7 +7,6 @@
 #include "engine/tank/next_proof.h"
 
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
@@ -17,7 +16,6 @@ const char* proofWord(EvidenceKind kind)
 {
     switch (kind) {
     case EvidenceKind::fill: return "fill";
-    case EvidenceKind::tankVolume: return "tank-volume";
     case EvidenceKind::drained: return "drained";
     case EvidenceKind::leftBehind: return "left-behind";
     case EvidenceKind::base: return "base";
@@ -56,7 +54,7 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
     const Result<Distances> past = pastZero(car, mode);
     if (!past)
         return fail(past.error());
-    const auto next = suggestNextProof(car.reserve, NextProofKind::base);
+    const auto next = suggestNextProof(car.reserve);
     if (json) {
         print(reserveJson(car, *past, next));
         return {};
@@ -83,19 +81,20 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
     return {};
 }
 
+static Result<void> runReserve(const std::string& mode, const CliContext& context)
+{
+    const Result<CarKnowledge> car = learnVehicle(context);
+    return car ? printReserve(*car, mode, context.json) : fail(car.error());
+}
+
 void addReserveCommand(CLI::App& app, CliContext& context)
 {
-    auto mode = std::make_shared<std::string>();
-    CLI::App& reserve = addSubcommand(app, "reserve",
-                                      "how far the hidden reserve goes, and on what evidence");
-    addText(reserve, "--mode", *mode, "driving mode; default the usual mix");
-    addJson(reserve, context);
-    onRun(reserve, context, [mode, &context]() -> Result<void> {
-        const Result<CarKnowledge> car = learnVehicle(context);
-        if (!car)
-            return fail(car.error());
-        return printReserve(*car, *mode, context.json);
-    });
+    addCommand<std::string>(
+        app, context, "reserve", "how far the hidden reserve goes, and on what evidence",
+        [](CLI::App& reserve, std::string& mode) {
+            addText(reserve, "--mode", mode, "driving mode; default the usual mix");
+        },
+        runReserve);
 }
 
 } // namespace undermark

@@ -7,25 +7,24 @@
 
 #include <algorithm>
 #include <iostream>
-#include <memory>
 
 namespace undermark {
 
 namespace {
 
-enum class Verdict { accept, correct, leaveOut, reconsider };
+enum class Ruling { accept, correct, leaveOut, reconsider };
 
-Verdict verdictOf(const std::string& word)
+Ruling rulingOf(const std::string& word)
 {
-    return word == "accept" ? Verdict::accept
-        : word == "correct" ? Verdict::correct
-        : word == "leave-out" ? Verdict::leaveOut
-                              : Verdict::reconsider;
+    return word == "accept" ? Ruling::accept
+        : word == "correct" ? Ruling::correct
+        : word == "leave-out" ? Ruling::leaveOut
+                              : Ruling::reconsider;
 }
 
 struct RuleOptions {
     std::string id;
-    Verdict verdict = Verdict::accept;
+    Ruling verdict = Ruling::accept;
     std::optional<double> litres, odometer, tripMeter;   // with `correct`
 };
 
@@ -77,12 +76,12 @@ Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions
 {
     Fill fill = car.log.fills[index].value;
     const bool typed = o.litres || o.odometer || o.tripMeter;
-    if (o.verdict == Verdict::correct)
+    if (o.verdict == Ruling::correct)
         return typed ? asTyped(fill, o) : asProposed(car, index);
     if (typed)
         return wrongUse("figures go with the ruling correct");
-    fill.counted = o.verdict == Verdict::reconsider ? std::nullopt
-                                                    : std::optional(o.verdict == Verdict::accept);
+    fill.counted = o.verdict == Ruling::reconsider ? std::nullopt
+                                                    : std::optional(o.verdict == Ruling::accept);
     return fill;
 }
 
@@ -122,26 +121,28 @@ Result<void> runRule(const RuleOptions& o, const CliContext& context)
     return {};
 }
 
-} // namespace
-
-void addFillRule(CLI::App& fill, CliContext& context)
+void addFillRuleOptions(CLI::App& command, RuleOptions& options)
 {
-    auto o = std::make_shared<RuleOptions>();
-    CLI::App& rule = addSubcommand(fill, "rule", "say what becomes of a flagged fill");
-    required(addText(rule, "id", o->id, "its id, or the beginning of it", "ID"));
+    required(addText(command, "id", options.id, "its id, or the beginning of it", "ID"));
     required(addOneOf(
-        rule, "verdict", {"accept", "correct", "leave-out", "reconsider"},
-        [o](const std::string& word) { o->verdict = verdictOf(word); },
+        command, "verdict", {"accept", "correct", "leave-out", "reconsider"},
+        [&options](const std::string& word) { options.verdict = rulingOf(word); },
         "accept: it is right as it is and counts; correct: take what is proposed, or the figures "
         "given; leave-out: keep it, learn nothing from it; reconsider: no ruling, let the "
         "screening decide",
         "VERDICT"));
-    addNumber(rule, "--litres", o->litres, kPositive, "with correct: litres pumped");
-    addNumber(rule, "--odometer-km", o->odometer, kNotNegative, "with correct: odometer");
-    addNumber(rule, "--trip-meter-km", o->tripMeter, kPositive,
+    addNumber(command, "--litres", options.litres, kPositive, "with correct: litres pumped");
+    addNumber(command, "--odometer-km", options.odometer, kNotNegative, "with correct: odometer");
+    addNumber(command, "--trip-meter-km", options.tripMeter, kPositive,
               "with correct: km since the last fill");
-    addJson(rule, context);
-    onRun(rule, context, [o, &context] { return runRule(*o, context); });
+}
+
+} // namespace
+
+void addFillRule(CLI::App& fill, CliContext& context)
+{
+    addCommand<RuleOptions>(fill, context, "rule",
+                            "say what becomes of a flagged fill", addFillRuleOptions, runRule);
 }
 
 } // namespace undermark

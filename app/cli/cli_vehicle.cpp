@@ -5,7 +5,6 @@
 
 #include <iostream>
 #include <map>
-#include <memory>
 
 namespace undermark {
 
@@ -252,16 +251,16 @@ Result<void> runShow(const CliContext& context)
 void addVehicleCommand(CLI::App& app, CliContext& context)
 {
     CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, list, show");
-    auto options = std::make_shared<VehicleOptions>();
-    CLI::App& add = addSubcommand(vehicle, "add", "a new vehicle");
-    required(addText(add, "--name", options->name, "its name"));
-    addVehicleFlags(add, *options, true);
-    addJson(add, context);
-    onRun(add, context, [options, &context] { return runAdd(*options, context); });
-    CLI::App& set = addSubcommand(vehicle, "set", "change what is known of a vehicle");
-    addVehicleFlags(set, *options, false);
-    addJson(set, context);
-    onRun(set, context, [options, &context] { return runSet(*options, context); });
+    addCommand<VehicleOptions>(
+        vehicle, context, "add", "a new vehicle",
+        [](CLI::App& add, VehicleOptions& options) {
+            required(addText(add, "--name", options.name, "its name"));
+            addVehicleFlags(add, options, true);
+        },
+        runAdd);
+    addCommand<VehicleOptions>(
+        vehicle, context, "set", "change what is known of a vehicle",
+        [](CLI::App& set, VehicleOptions& options) { addVehicleFlags(set, options, false); }, runSet);
     CLI::App& list = addSubcommand(vehicle, "list", "all vehicles");
     addJson(list, context);
     onRun(list, context, [&context] { return runList(context); });

@@ -38,14 +38,14 @@ constexpr double kFootLine = 9.5;
 constexpr double kLetters = 9.5;
 constexpr double kCharacter = 0.0066; // of a peg's name, as a share of the strip
 
-struct Column {
+struct CardColumn {
     double from; // share of the width
     double to;
     PdfPage::Align align;
 };
 constexpr auto kLeft = PdfPage::Align::left;
 constexpr auto kRight = PdfPage::Align::right;
-constexpr Column kColumns[] = {
+constexpr CardColumn kColumns[] = {
     {.0, .07, kRight},    {.07, .135, kRight},  {.15, .305, kLeft}, {.31, .425, kLeft},
     {.425, .485, kRight}, {.485, .54, kRight},  {.54, .595, kRight}, {.6, .695, kRight},
     {.7, .755, kRight},   {.77, 1.0, kLeft},
@@ -158,7 +158,7 @@ private:
     void cells(const Cells& texts, PdfPage::Weight weight)
     {
         for (std::size_t i = 0; i < std::size(kColumns); ++i) {
-            const Column& column = kColumns[i];
+            const CardColumn& column = kColumns[i];
             const double edge = column.align == kRight ? column.to : column.from;
             m_page.text(kMargin + m_width * edge, m_y, texts[i], kLetters, weight, column.align,
                         m_width * (column.to - column.from));

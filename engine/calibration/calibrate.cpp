@@ -22,7 +22,7 @@ constexpr double kUnknownHysteresisSd = 0.009;
 constexpr double kLeastGapSd = 0.001;   // of one comparison of the two ways
 constexpr std::size_t kMostLeftOut = 400;
 
-std::optional<LevelCurve> curveThrough(std::span<const Step> steps, double resolution)
+std::optional<LevelCurve> curveThrough(std::span<const LevelStep> steps, double resolution)
 {
     if (steps.size() < 2)
         return std::nullopt;
@@ -34,7 +34,7 @@ std::optional<LevelCurve> curveThrough(std::span<const Step> steps, double resol
 }
 
 // What step `i` of a curve through the others may miss it by.
-double expectedMiss(const std::vector<Step>& steps, std::size_t i, const LevelCurve& others,
+double expectedMiss(const std::vector<LevelStep>& steps, std::size_t i, const LevelCurve& others,
                     double resolution)
 {
     const double gap = steps[i + 1].litres - steps[i - 1].litres;
@@ -49,12 +49,12 @@ double expectedMiss(const std::vector<Step>& steps, std::size_t i, const LevelCu
 
 // Each inner step against the curve drawn without it. Steps that the others' curve
 // cannot see (on a stop) do not count.
-std::vector<Miss> leaveOneOut(const std::vector<Step>& steps, double resolution)
+std::vector<Miss> leaveOneOut(const std::vector<LevelStep>& steps, double resolution)
 {
     std::vector<Miss> misses;
     const std::size_t stride = 1 + steps.size() / kMostLeftOut;
     for (std::size_t i = 1; i + 1 < steps.size(); i += stride) {
-        std::vector<Step> others = steps;
+        std::vector<LevelStep> others = steps;
         others.erase(others.begin() + std::ptrdiff_t(i));
         const auto curve = curveThrough(others, resolution);
         if (!curve)
@@ -85,7 +85,7 @@ std::optional<Estimate<Volume>> hysteresisOf(const Branches& branches, const Lev
     double weight = 1.0 / std::pow(kUnknownHysteresisSd * span, 2);
     double sum = weight * kUnknownHysteresis * span;
     bool seen = false;
-    for (const Step& step : branches.down) {
+    for (const LevelStep& step : branches.down) {
         const LevelReading read = up.read(Signal::of(step.signal));
         const bool isTurn = step.litres == branches.up.back().litres;
         if (read.bound != LevelBound::exact || isTurn)
@@ -100,7 +100,7 @@ std::optional<Estimate<Volume>> hysteresisOf(const Branches& branches, const Lev
     return Estimate<Volume>{Volume::fromLitres(sum / weight), Volume::fromLitres(1.0 / std::sqrt(weight))};
 }
 
-double spanOf(std::span<const Step> steps)
+double spanOf(std::span<const LevelStep> steps)
 {
     return steps.empty() ? 0.0 : steps.back().litres - steps.front().litres;
 }
@@ -117,7 +117,7 @@ bool usesFallingBranch(const Branches& branches)
 
 // Sd of one knot's litres: the pours up to it, the display's step, its readings, and,
 // inside the curve, where in a flat piece the level is.
-double knotSd(const CurveKnot& knot, const Flat& flat, const std::vector<Step>& steps, bool isEnd,
+double knotSd(const CurveKnot& knot, const Flat& flat, const std::vector<LevelStep>& steps, bool isEnd,
               double resolution, double slope, CurveUncertainty& uncertainty)
 {
     const auto keepLargest = [](Volume& part, double litres) {
@@ -137,7 +137,7 @@ double knotSd(const CurveKnot& knot, const Flat& flat, const std::vector<Step>& 
 }
 
 // Gives each knot its spread, each gap its shape's, and the fit the largest of each part.
-LevelCurve withSpread(const LevelCurve& curve, const std::vector<Step>& steps, const Shape& shape,
+LevelCurve withSpread(const LevelCurve& curve, const std::vector<LevelStep>& steps, const Shape& shape,
                       double resolution, double bends, CurveUncertainty& uncertainty)
 {
     std::vector<CurveKnot> knots(curve.knots().begin(), curve.knots().end());
@@ -194,7 +194,7 @@ Result<CalibrationFit> fitCalibration(std::span<const CalibrationPoint> points,
     const Branches branches = usable.size() < 2 ? Branches{}
         : splitBranches(usable, resolution, options.pourSd);
     fit.drainedDown = usesFallingBranch(branches);
-    const std::vector<Step>& steps = fit.drainedDown ? branches.down : branches.up;
+    const std::vector<LevelStep>& steps = fit.drainedDown ? branches.down : branches.up;
     if (steps.size() < 2)
         return fit;   // the circuit's findings say why
     const Shape shape = shapeOf(steps, resolution);

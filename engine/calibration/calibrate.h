@@ -7,6 +7,7 @@
 #include "engine/base/error.h"
 #include "engine/base/records.h"
 #include "engine/base/sentence.h"
+#include "engine/base/severity.h"
 #include "engine/calibration/level_curve.h"
 
 #include <optional>
@@ -15,8 +16,6 @@
 #include <vector>
 
 namespace undermark {
-
-enum class Severity { info, warning, error };
 
 // `code` is a stable word for programs; `text` says what was seen and what to do.
 // Codes: no-movement, open-circuit, short-circuit, impossible-reading (errors);

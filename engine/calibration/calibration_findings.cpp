@@ -100,7 +100,7 @@ void findRepeats(const Evidence& e, const CalibrationFit& fit, std::vector<Findi
     std::vector<double> where;
     double worst = 0.0;
     for (const auto* branch : {&e.branches.up, &e.branches.down}) {
-        for (const Step& step : *branch) {
+        for (const LevelStep& step : *branch) {
             const double gap = step.highest - step.lowest;
             const double gapLitres = gap * fit.curve->litresPerSignal(Signal::of(step.signal));
             if (step.rows < 2 || gap <= 2.0 * e.resolution * (1.0 + 1e-6)
@@ -125,7 +125,7 @@ void findSweep(const Evidence& e, std::vector<Finding>& findings)
     if (const auto span = possibleSpan(e.sender))
         available = (span->highest - span->lowest).value();
     else   // every sender in common use changes its resistance several-fold
-        for (const Step& step : e.steps)
+        for (const LevelStep& step : e.steps)
             available = std::max(available, std::abs(step.signal));
     if (e.shape.sweep < kSmallSweep * available)
         add(findings, "sweep-too-small", Severity::warning,
@@ -180,7 +180,7 @@ void findLoadOffset(const Evidence& e, const CalibrationFit& fit, std::vector<Fi
 {
     double worst = 0.0, signal = 0.0;
     for (const CalibrationPoint& point : e.loaded) {
-        const auto rest = std::ranges::find(e.steps, point.added.litres(), &Step::litres);
+        const auto rest = std::ranges::find(e.steps, point.added.litres(), &LevelStep::litres);
         if (rest == e.steps.end())
             continue;   // only a reading at the same litres tells load from interpolation
         const double gap = point.signal.value() - rest->signal;

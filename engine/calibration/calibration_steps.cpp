@@ -36,9 +36,9 @@ void gather(std::map<double, Gathered>& steps, const CalibrationPoint& point, do
     ++step.rows;
 }
 
-std::vector<Step> stepsOf(const std::map<double, Gathered>& gathered, double resolution)
+std::vector<LevelStep> stepsOf(const std::map<double, Gathered>& gathered, double resolution)
 {
-    std::vector<Step> steps;
+    std::vector<LevelStep> steps;
     bool everyErrorKnown = true;
     for (const auto& [litres, step] : gathered) {
         // Rows that disagree say more about the error than their stated sd; the
@@ -53,21 +53,21 @@ std::vector<Step> stepsOf(const std::map<double, Gathered>& gathered, double res
         everyErrorKnown = everyErrorKnown && variance > 0.0;
     }
     if (everyErrorKnown)
-        for (Step& step : steps)
+        for (LevelStep& step : steps)
             step.weight = 1.0 / (step.standardError * step.standardError
                                  + resolution * resolution / 12.0);
     return steps;
 }
 
-double weightedCovariance(std::span<const Step> steps)
+double weightedCovariance(std::span<const LevelStep> steps)
 {
     double weight = 0.0, litres = 0.0, signal = 0.0, covariance = 0.0;
-    for (const Step& step : steps) {
+    for (const LevelStep& step : steps) {
         weight += step.weight;
         litres += step.weight * step.litres;
         signal += step.weight * step.signal;
     }
-    for (const Step& step : steps)
+    for (const LevelStep& step : steps)
         covariance += step.weight * (step.litres - litres / weight) * (step.signal - signal / weight);
     return covariance;
 }
@@ -75,7 +75,7 @@ double weightedCovariance(std::span<const Step> steps)
 // Joins neighbours that differ by no more than the resolution over litres in
 // which the signal should have moved by several steps: a stop of the float whose
 // last digit flickers.
-void joinFlickering(std::vector<Flat>& flats, std::span<const Step> steps, double resolution,
+void joinFlickering(std::vector<Flat>& flats, std::span<const LevelStep> steps, double resolution,
                     double signalPerLitre)
 {
     std::vector<Flat> joined;
@@ -147,13 +147,13 @@ Branches splitBranches(std::span<const CalibrationPoint> points, double resoluti
     return {stepsOf(up, resolution), stepsOf(down, resolution)};
 }
 
-Shape shapeOf(std::span<const Step> steps, double resolution)
+Shape shapeOf(std::span<const LevelStep> steps, double resolution)
 {
     Shape shape;
     shape.rising = weightedCovariance(steps) >= 0.0;
     const double sign = shape.rising ? 1.0 : -1.0;
     std::vector<double> values, weights;
-    for (const Step& step : steps) {
+    for (const LevelStep& step : steps) {
         values.push_back(sign * step.signal);
         weights.push_back(step.weight);
     }
@@ -178,7 +178,7 @@ Shape shapeOf(std::span<const Step> steps, double resolution)
     return shape;
 }
 
-std::vector<CurveKnot> knotsOf(std::span<const Step> steps, const Shape& shape)
+std::vector<CurveKnot> knotsOf(std::span<const LevelStep> steps, const Shape& shape)
 {
     std::vector<CurveKnot> knots;
     for (std::size_t i = 0; i < shape.flats.size(); ++i) {
@@ -192,10 +192,10 @@ std::vector<CurveKnot> knotsOf(std::span<const Step> steps, const Shape& shape)
     return knots;
 }
 
-bool isStill(std::span<const Step> steps, const Shape& shape, double resolution)
+bool isStill(std::span<const LevelStep> steps, const Shape& shape, double resolution)
 {
     double error = 0.0;
-    for (const Step& step : steps)
+    for (const LevelStep& step : steps)
         error = std::max(error, step.standardError);
     const double noise = std::max({resolution * (1.0 + 1e-6), 3.0 * shape.roughness, 3.0 * error});
     return shape.flats.size() < 2 || shape.sweep <= noise;

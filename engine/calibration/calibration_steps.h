@@ -12,7 +12,7 @@
 namespace undermark::calibration {
 
 // All readings at one amount of litres, on one branch.
-struct Step {
+struct LevelStep {
     double litres = 0.0;
     double signal = 0.0;          // weighted mean
     double lowest = 0.0;          // the lowest and highest row of the mean
@@ -24,8 +24,8 @@ struct Step {
 };
 
 struct Branches {
-    std::vector<Step> up;         // by litres, rows reached by pouring
-    std::vector<Step> down;       // by litres, rows reached by draining
+    std::vector<LevelStep> up;         // by litres, rows reached by pouring
+    std::vector<LevelStep> down;       // by litres, rows reached by draining
 };
 
 // Steps pooled by the isotonic regression.
@@ -49,13 +49,13 @@ double resolutionOf(std::span<const CalibrationPoint> points, const Sender& send
 Branches splitBranches(std::span<const CalibrationPoint> points, double resolution, Fraction pourSd);
 
 // Direction, isotonic fit and flats. `steps` has two or more.
-Shape shapeOf(std::span<const Step> steps, double resolution);
+Shape shapeOf(std::span<const LevelStep> steps, double resolution);
 
 // Knots without spread; the lowest and highest carry their width outwards.
-std::vector<CurveKnot> knotsOf(std::span<const Step> steps, const Shape& shape);
+std::vector<CurveKnot> knotsOf(std::span<const LevelStep> steps, const Shape& shape);
 
 // True where the fit's sweep is no more than noise and resolution make.
-bool isStill(std::span<const Step> steps, const Shape& shape, double resolution);
+bool isStill(std::span<const LevelStep> steps, const Shape& shape, double resolution);
 
 // Everything the findings are made from.
 struct Evidence {
@@ -63,7 +63,7 @@ struct Evidence {
     const Sender& sender;
     std::span<const CalibrationPoint> loaded;
     const Branches& branches;
-    const std::vector<Step>& steps;              // of the branch that was fitted
+    const std::vector<LevelStep>& steps;              // of the branch that was fitted
     const Shape& shape;
     double resolution = 0.0;
     double litresSpan = 0.0;

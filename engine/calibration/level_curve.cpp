@@ -109,7 +109,7 @@ void LevelCurve::addPieces()
     m_highSignal = x.back();
 }
 
-const LevelCurve::Piece& LevelCurve::pieceAt(double signal) const
+const LevelCurve::Cubic& LevelCurve::pieceAt(double signal) const
 {
     const auto after = std::upper_bound(m_starts.begin() + 1, m_starts.end(), signal);
     return m_pieces[static_cast<std::size_t>(after - m_starts.begin()) - 1];
@@ -120,7 +120,7 @@ LevelReading LevelCurve::read(Signal signal, std::optional<Signal> noise) const
     const double noiseWidth = noise ? noise->value() : 0.0;
     const double reach = std::min(noiseWidth, kNearStop * (m_highSignal - m_lowSignal));
     const double s = std::clamp(signal.value(), m_lowSignal, m_highSignal);
-    const Piece& piece = pieceAt(s);
+    const Cubic& piece = pieceAt(s);
     const double u = s - piece.start;
     const double litres = piece.c0 + u * (piece.c1 + u * (piece.c2 + u * piece.c3));
     const double atKnots = piece.sd + u * piece.sdPerSignal, bent = piece.bend * u * (piece.width - u);
@@ -150,7 +150,7 @@ LevelReading LevelCurve::read(Signal signal, std::optional<Signal> noise) const
 double LevelCurve::litresPerSignal(Signal signal) const
 {
     const double s = std::clamp(signal.value(), m_lowSignal, m_highSignal);
-    const Piece& piece = pieceAt(s);
+    const Cubic& piece = pieceAt(s);
     const double u = s - piece.start;
     return std::abs(piece.c1 + u * (2.0 * piece.c2 + u * 3.0 * piece.c3));
 }

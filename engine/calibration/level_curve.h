@@ -77,15 +77,15 @@ public:
 private:
     // litres(s) = c0 + c1 u + c2 u^2 + c3 u^3, u = s - start; the knots' sd is linear in
     // u, the shape's is bend u (width - u).
-    struct Piece {
+    struct Cubic {
         double start, c0, c1, c2, c3, sd, sdPerSignal, width, bend;
     };
     LevelCurve() = default;
     void addPieces();
-    const Piece& pieceAt(double signal) const;
+    const Cubic& pieceAt(double signal) const;
 
     std::vector<CurveKnot> m_knots;
-    std::vector<Piece> m_pieces;     // by rising signal
+    std::vector<Cubic> m_pieces;     // by rising signal
     std::vector<double> m_starts;    // m_pieces[i].start, packed for the search
     double m_lowSignal = 0.0, m_highSignal = 0.0;
 };

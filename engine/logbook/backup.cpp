@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/backup.h"
 
-#include "engine/base/format.h"
+#include "engine/base/instant_text.h"
 #include "engine/base/private_file.h"
 #include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/whole_copy.h"
@@ -15,14 +15,12 @@ using namespace logbook;
 
 namespace {
 
+// "20240531T170530Z"
 std::string stamp(Instant now)
 {
-    const auto day = std::chrono::floor<std::chrono::days>(now);
-    const std::chrono::year_month_day date(day);
-    const std::chrono::hh_mm_ss clock(now - day);
-    return format("%04d%02u%02uT%02ld%02ld%02ldZ", int(date.year()), unsigned(date.month()),
-                  unsigned(date.day()), long(clock.hours().count()), long(clock.minutes().count()),
-                  long(clock.seconds().count()));
+    std::string text = instantText(now) + "Z";
+    std::erase_if(text, [](char c) { return c == '-' || c == ':'; });
+    return text;
 }
 
 } // namespace
@@ -112,15 +110,8 @@ Result<fs::path> restore(const fs::path& backup, const fs::path& file, Instant n
     // A whole and sound copy beside the logbook first; then one rename.
     const fs::path fresh = file.string() + ".restoring";
     removeLogbook(fresh);
-    {
-        const auto source = Logbook::open(backup, OpenMode::readOnly);
-        if (!source)
-            return fail(source.error());
-        if (const auto sound = source->checkIntegrity(); !sound)
-            return fail(sound.error());
-        if (const auto copied = source->copyTo(fresh); !copied)
-            return fail(copied.error());
-    }
+    if (const auto copied = copySound(backup, fresh); !copied)
+        return fail(copied.error());
     Result<fs::path> kept = fs::exists(file) ? keepCurrent(file, now) : fs::path();
     if (kept)
         if (const auto free = nobodyHasIt(file); !free)

@@ -7,6 +7,7 @@
 #include "engine/base/sentence.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -39,6 +40,7 @@ struct ColumnShape {
     std::string check;  // the SQL condition on what is there; empty: none
     const ColumnRange* range = nullptr; // of a number
     TextRule text = TextRule::word;
+    bool isSd = false;  // the spread of the column before
 };
 
 // What a cell of an imported or exported table states. A number may come in another unit
@@ -53,6 +55,10 @@ struct CsvShape {
     bool needed = false;                // an import asks for it
     const ColumnRange* range = nullptr; // of the column that it is kept in
     const ColumnRange* typed = nullptr; // narrower: what a person may mean
+    // What it says, to a person asked for it by itself, and the range then where it is not
+    // `range`. Null: nobody is asked for it.
+    const char* about = nullptr;
+    const ColumnRange* asked = nullptr;
 };
 
 // From a record and back.
@@ -73,6 +79,11 @@ template <class T>
 struct Column : ColumnShape {
     Field<T> field;
     std::vector<CsvField<T>> csv;   // mostly one
+    std::optional<CsvField<T>> toldAs = std::nullopt;
+
+    // How a program's answer states it: as the first in tables, unless it says otherwise.
+    // Of columns that tables have.
+    const CsvField<T>& told() const { return toldAs ? *toldAs : csv.front(); }
 
     Column as(const char* csvName) &&
     {
@@ -82,6 +93,19 @@ struct Column : ColumnShape {
     Column inTables(std::vector<CsvField<T>> fields) &&
     {
         csv = std::move(fields);
+        return std::move(*this);
+    }
+    // The other way round: tables as told to inTables(), answers as the file has it.
+    Column toldAsKept() &&
+    {
+        toldAs = csv.front();
+        return std::move(*this);
+    }
+    // Of the first in tables.
+    Column asked(const char* about, const ColumnRange* narrower = nullptr) &&
+    {
+        csv.front().about = about;
+        csv.front().asked = narrower;
         return std::move(*this);
     }
     // A table of people may leave it out: the record has a value of its own then.

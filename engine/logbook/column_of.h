@@ -131,7 +131,10 @@ public:
     template <auto Member, class Unit>
     static Column<T> sd(const char* name, const ColumnRange& range, const char* said)
     {
-        return numbers(name, range, said, CellType::real, false, Unit::measure, sdField<Member, Unit>());
+        auto column = numbers(name, range, said, CellType::real, false, Unit::measure,
+                              sdField<Member, Unit>());
+        column.isSd = true;
+        return column;
     }
 
     // Of a whole number.

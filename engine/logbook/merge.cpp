@@ -4,6 +4,7 @@
 // alone (logbook.h), so merging is nothing but taking in the rows that are missing.
 #include "engine/logbook/logbook_impl.h"
 #include "engine/logbook/record_tables.h"
+#include "engine/logbook/whole_copy.h"
 
 #include <sqlite3.h>
 
@@ -115,20 +116,12 @@ Result<MergeReport> Logbook::merge(const std::filesystem::path& other)
     // the other file is only read, whoever writes to it meanwhile.
     const std::filesystem::path copy = m_impl->file.string() + ".merging";
     const Temporary temporary(copy);
-    {
-        std::error_code ignored;
-        if (const auto size = std::filesystem::file_size(other, ignored); !ignored && size > kMostBytes)
-            return fail(ErrorCode::badInput, Sentence::of("the bundle is too large"),
-                        {other.string()}, Sentence::of("%1 bytes at most", counted(kMostBytes)),
-                        std::to_string(size));
-        const auto theirs = Logbook::open(other, OpenMode::readOnly);
-        if (!theirs)
-            return fail(theirs.error());
-        if (const auto sound = theirs->checkIntegrity(); !sound)
-            return fail(sound.error());
-        if (const auto copied = theirs->copyTo(copy); !copied)
-            return fail(copied.error());
-    }
+    std::error_code ignored;
+    if (const auto size = std::filesystem::file_size(other, ignored); !ignored && size > kMostBytes)
+        return fail(ErrorCode::badInput, Sentence::of("the bundle is too large"), {other.string()},
+                    Sentence::of("%1 bytes at most", counted(kMostBytes)), std::to_string(size));
+    if (const auto copied = copySound(other, copy); !copied)
+        return fail(copied.error());
     const auto tampered = [&] {
         return fail(ErrorCode::badInput,
                     Sentence::of("this holds rows that no Undermark has written"),

@@ -2,6 +2,7 @@
 #include "engine/logbook/record_tables.h"
 
 #include "engine/logbook/column_of.h"
+#include "engine/logbook/fill_columns.h"
 
 #include <limits>
 
@@ -65,56 +66,6 @@ constexpr auto kSenderUnit = [](auto& vehicle) -> auto& { return vehicle.sender.
 constexpr auto kSupply = [](auto& vehicle) -> auto& { return vehicle.sender.supplyVolts; };
 constexpr auto kPullUp = [](auto& vehicle) -> auto& { return vehicle.sender.pullUpOhms; };
 constexpr auto kResolution = [](auto& vehicle) -> auto& { return vehicle.sender.resolution; };
-
-bool isYes(const Cell& cell) { return std::get<std::int64_t>(cell) != 0; }
-
-// In tables two yes-or-no columns, the second of which may be missing.
-std::vector<CsvField<Fill>> extentInTables()
-{
-    return {{{"full", Measure::yesNo},
-             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent != FillExtent::partial); },
-              [](Fill& fill, const Cell& cell) {
-                  fill.extent = isYes(cell) ? FillExtent::full : FillExtent::partial;
-                  return true;
-              }}},
-            {{"to_the_neck", Measure::yesNo},
-             {[](const Fill& fill) -> Cell { return std::int64_t(fill.extent == FillExtent::neck); },
-              [](Fill& fill, const Cell& cell) {
-                  if (isYes(cell))
-                      fill.extent = FillExtent::neck;
-                  return true;
-              }}}};
-}
-
-// What the whole fill cost, where the price of a litre is not stated.
-CsvField<Fill> totalPrice()
-{
-    return {{"price_total", Measure::number, false, &kFromZero},
-            {nullptr, [](Fill& fill, const Cell& cell) {
-                 if (!fill.pricePerLitre && fill.volume > Volume())
-                     fill.pricePerLitre = *numberIn(cell) / fill.volume.litres();
-                 return true;
-             }}};
-}
-
-constexpr std::array kRulings{"counted", "left-out"};
-
-// The user's ruling on a fill, a word in the file.
-Column<Fill> ruling()
-{
-    return {{"ruling", "ruling", CellType::text, false, ColumnOf<Fill>::oneOf("ruling", kRulings)},
-            {[](const Fill& fill) -> Cell {
-                 return fill.counted ? Cell(std::string(kRulings[*fill.counted ? 0 : 1])) : Cell();
-             },
-             [](Fill& fill, const Cell& cell) {
-                 const auto* word = std::get_if<std::string>(&cell);
-                 if (word)
-                     fill.counted = *word == kRulings[0];
-                 return word ? *word == kRulings[0] || *word == kRulings[1]
-                             : std::holds_alternative<std::monostate>(cell);
-             }},
-            {ColumnOf<Fill>::yesNo<&Fill::counted>("counted")}};
-}
 
 } // namespace
 
@@ -217,20 +168,28 @@ const Table<Fill>& tableOf<Fill>()
     static const Table<Fill> fills = table<Fill>(
         "fill", "fills",
         {C::time<&Fill::time>("time", kPossibleTime, "date").as("date"),
-         C::number<&Fill::volume, InLitres>("litres", kOverZero, "litres"),
-         C::word<&Fill::extent>("extent").inTables(extentInTables()),
-         C::number<&Fill::odometer, InKm>("odometer_km", kFromZero, "odometer"),
-         C::number<&Fill::sinceLast, InKm>("since_last_km", kFromZero, "trip meter").as("trip_meter_km"),
-         C::flag<&Fill::odometerReset>("odometer_reset"),
+         C::number<&Fill::volume, InLitres>("litres", kOverZero, "litres").asked("litres pumped"),
+         C::word<&Fill::extent>("extent").toldAsKept().inTables(extentInTables()),
+         C::number<&Fill::odometer, InKm>("odometer_km", kFromZero, "odometer").asked("odometer"),
+         C::number<&Fill::sinceLast, InKm>("since_last_km", kFromZero, "trip meter")
+             .as("trip_meter_km")
+             .asked("km since the last fill", &kOverZero),
+         C::flag<&Fill::odometerReset>("odometer_reset")
+             .asked("a swapped dash starts at another value"),
          C::number<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero, "price")
              .inTables({C::csvNumber<&Fill::pricePerLitre, PerLitre>("price_per_l", kFromZero),
-                        totalPrice()}),
-         C::number<&Fill::signalBefore, InSenderUnit>("signal_before", kAny, "signal").as("signal"),
-         C::text<&Fill::blend>("blend", "blend"),
-         C::number<&Fill::temperature, InCelsius>("temperature_c", kPossibleCelsius, "temperature"),
+                        totalPrice(kFromZero)})
+             .asked("price per litre"),
+         C::number<&Fill::signalBefore, InSenderUnit>("signal_before", kAny, "signal")
+             .as("signal")
+             .asked("the sender's reading on arrival, before pumping"),
+         C::text<&Fill::blend>("blend", "blend").asked("e0, e5, e10, e85, diesel, …"),
+         C::number<&Fill::temperature, InCelsius>("temperature_c", kPossibleCelsius, "temperature")
+             .asked("temperature of the fuel"),
          C::number<&Fill::displayed, InLitresPerKm>("displayed_l_per_km", kOverZero, "displayed rate")
              .inTables({C::csvNumber<&Fill::displayed, InLitresPer100Km>("displayed_l_per_100km",
-                                                                        kOverZero)}),
+                                                                        kOverZero)})
+             .asked("the car's own figure"),
          ruling()});
     return fills;
 }
@@ -242,10 +201,13 @@ const Table<Trip>& tableOf<Trip>()
     static const Table<Trip> trips = table<Trip>(
         "trip", "trips",
         {C::time<&Trip::time>("time", kPossibleTime, "date").as("date"),
-         C::number<&Trip::distance, InKm>("km", kFromZero, "km"),
-         C::text<&Trip::mode>("mode", "mode"),
-         C::number<&Trip::idle, InMinutes>("idle_min", kFromZero, "idle minutes"),
-         C::count<&Trip::starts>("starts", kStartCount, "starts").typed(kTypedStartCount)},
+         C::number<&Trip::distance, InKm>("km", kFromZero, "km").asked("km driven"),
+         C::text<&Trip::mode>("mode", "mode").asked("driving mode"),
+         C::number<&Trip::idle, InMinutes>("idle_min", kFromZero, "idle minutes")
+             .asked("minutes standing with the engine running"),
+         C::count<&Trip::starts>("starts", kStartCount, "starts")
+             .typed(kTypedStartCount)
+             .asked("cold starts")},
         {"km > 0 OR coalesce(idle_min, 0) > 0"});
     return trips;
 }

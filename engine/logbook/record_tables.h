@@ -2,8 +2,9 @@
 //
 // Every table of values, each column once. From tableOf() follow the file's schema, how a
 // record becomes a row and comes back, what merge and salvage carry over, what is refused
-// as impossible, and the columns of imported and exported tables. A new column is one line
-// in record_tables.cpp and a step of the schema (migrate.h).
+// as impossible, the columns of imported and exported tables, the options of the commands
+// that add to the log and the JSON that they answer. A new column is a member of the record,
+// one line in record_tables.cpp and a step of the schema (migrate.h).
 #pragma once
 
 #include "engine/base/records.h"

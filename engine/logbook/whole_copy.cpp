@@ -3,6 +3,7 @@
 
 #include "engine/base/private_file.h"
 #include "engine/logbook/database.h"
+#include "engine/logbook/logbook.h"
 
 #include <SQLiteCpp/Backup.h>
 
@@ -49,6 +50,15 @@ Result<void> copyWhole(SQLite::Database& database, const fs::path& file)
     if (!copied)
         removeLogbook(file);
     return copied;
+}
+
+Result<void> copySound(const fs::path& other, const fs::path& copy)
+{
+    const auto logbook = Logbook::open(other, OpenMode::readOnly);
+    if (!logbook)
+        return fail(logbook.error());
+    const auto sound = logbook->checkIntegrity();
+    return sound ? logbook->copyTo(copy) : sound;
 }
 
 void removeLogbook(const fs::path& file)

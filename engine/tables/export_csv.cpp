@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tables/export_csv.h"
 
+#include "engine/base/instant_text.h"
 #include "engine/base/private_file.h"
 #include "engine/logbook/record_tables.h"
 #include "engine/tables/csv_writer.h"
-#include "engine/tables/date_text.h"
 
 #include <array>
 

@@ -10,13 +10,13 @@ namespace undermark {
 
 namespace {
 
-struct NumberField {
+struct GpxNumber {
     const char* name;
     void (*set)(RoutePoint&, double);
     std::optional<double> (*get)(const RoutePoint&);
 };
 
-template <auto Member, auto Make, auto Value> constexpr NumberField numberField(const char* name)
+template <auto Member, auto Make, auto Value> constexpr GpxNumber gpxNumber(const char* name)
 {
     return {name, [](RoutePoint& point, double value) { point.*Member = Make(value); },
             [](const RoutePoint& point) -> std::optional<double> {
@@ -32,13 +32,13 @@ constexpr auto kToMinutes = [](double value) { return Minutes(value); };
 constexpr auto kKmRange = [](Distance distance) { return distance.km(); };
 constexpr auto kToKm = [](double value) { return Distance::fromKm(value); };
 
-constexpr NumberField kNumbers[] = {
-    numberField<&RoutePoint::pricePerLitre, kSame, kSame>("price_per_l"),
-    numberField<&RoutePoint::leastPurchase, kToLitres, kLitresRange>("min_litres"),
-    numberField<&RoutePoint::mostPurchase, kToLitres, kLitresRange>("max_litres"),
-    numberField<&RoutePoint::stopTime, kToMinutes, kMinutes>("stop_min"),
-    numberField<&RoutePoint::detour, kToKm, kKmRange>("detour_km"),
-    numberField<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
+constexpr GpxNumber kNumbers[] = {
+    gpxNumber<&RoutePoint::pricePerLitre, kSame, kSame>("price_per_l"),
+    gpxNumber<&RoutePoint::leastPurchase, kToLitres, kLitresRange>("min_litres"),
+    gpxNumber<&RoutePoint::mostPurchase, kToLitres, kLitresRange>("max_litres"),
+    gpxNumber<&RoutePoint::stopTime, kToMinutes, kMinutes>("stop_min"),
+    gpxNumber<&RoutePoint::detour, kToKm, kKmRange>("detour_km"),
+    gpxNumber<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
 };
 
 Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
@@ -86,7 +86,7 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
                            Sentence::of("1 or 0"), text);
         point.timed = text == "1";
     }
-    for (const NumberField& field : kNumbers) {
+    for (const GpxNumber& field : kNumbers) {
         if (name != field.name)
             continue;
         const Result<double> value = parseNumber(text, kNotNegative);
@@ -107,7 +107,7 @@ std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& poi
         fields.emplace_back("fuel", fuelWord(point.fuel));
     if (!point.mode.empty())
         fields.emplace_back("mode", point.mode);
-    for (const NumberField& field : kNumbers) {
+    for (const GpxNumber& field : kNumbers) {
         if (const auto value = field.get(point))
             fields.emplace_back(field.name, unrounded(*value));
     }

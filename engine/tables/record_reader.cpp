@@ -2,6 +2,7 @@
 #include "engine/tables/record_reader.h"
 
 #include "engine/tables/csv_writer.h"
+#include "engine/tables/typed_range.h"
 
 #include <cmath>
 
@@ -14,16 +15,6 @@ using logbook::Measure;
 namespace {
 
 const NumberRange kFuelFahrenheit{-76, 176, Sentence::of("degrees Fahrenheit from -76 to 176")};
-
-// What may be typed is not bounded above: the logbook says so itself.
-NumberRange typedRange(const CsvShape& shape, const ImportOptions& options)
-{
-    if (shape.measure == Measure::temperature)
-        return options.fahrenheit ? kFuelFahrenheit : kFuelTemperature;
-    if (shape.typed)
-        return {shape.typed->lowest, shape.typed->highest, shape.typed->words};
-    return shape.range->lowest > 0 ? kPositive : shape.range->lowest == 0 ? kNotNegative : kAnyNumber;
-}
 
 Consumption rateOf(double number, RateUnit unit)
 {
@@ -54,7 +45,8 @@ Result<Cell> numberOf(const CsvReader& csv, std::size_t column, const CsvShape& 
 {
     if (!shape.needed && csv.text(column).empty())
         return Cell();
-    const NumberRange range = typedRange(shape, options);
+    const bool inFahrenheit = shape.measure == Measure::temperature && options.fahrenheit;
+    const NumberRange range = inFahrenheit ? kFuelFahrenheit : typedRange(shape);
     const auto number = csv.number(column, range);
     if (!number)
         return fail(number.error());

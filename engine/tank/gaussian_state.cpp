@@ -19,6 +19,24 @@ using ConstMatrix = Eigen::Map<const Eigen::Matrix<double, -1, -1, Eigen::RowMaj
 // A projected variance below this share of its terms' is taken as 0.
 constexpr double kRounding = 1e-13;
 
+// What both ways of conditioning start from.
+struct Conditioned {
+    Vector x;
+    Matrix p;
+    ConstVector row;
+    double mean;      // of h.x
+    double variance;  // of h.x + noise
+};
+
+Conditioned seenAs(std::span<double> mean, std::span<double> covariance, std::span<const double> h,
+         double noiseVariance)
+{
+    const auto n = static_cast<Eigen::Index>(mean.size());
+    const Projection projected = project(mean, covariance, h);
+    return {Vector(mean.data(), n), Matrix(covariance.data(), n, n), ConstVector(h.data(), n),
+            projected.mean, projected.variance + noiseVariance};
+}
+
 } // namespace
 
 Projection project(std::span<const double> mean, std::span<const double> covariance,
@@ -37,39 +55,30 @@ Projection project(std::span<const double> mean, std::span<const double> covaria
 double conditionOn(std::span<double> mean, std::span<double> covariance,
                    std::span<const double> h, double value, double noiseVariance)
 {
-    const auto n = static_cast<Eigen::Index>(mean.size());
-    const Projection seen = project(mean, covariance, h);
-    const double total = seen.variance + noiseVariance;
-    if (!(total > 0.0))
+    auto [x, p, row, expected, variance] = seenAs(mean, covariance, h, noiseVariance);
+    if (!(variance > 0.0))
         return 0.0;
-    Vector x(mean.data(), n);
-    Matrix p(covariance.data(), n, n);
-    const ConstVector row(h.data(), n);
-    const Eigen::VectorXd gain = p * row / total;
-    const Eigen::MatrixXd keep = Eigen::MatrixXd::Identity(n, n) - gain * row.transpose();
-    x += gain * (value - seen.mean);
+    const Eigen::VectorXd gain = p * row / variance;
+    const Eigen::MatrixXd keep =
+        Eigen::MatrixXd::Identity(row.size(), row.size()) - gain * row.transpose();
+    x += gain * (value - expected);
     p = (keep * p * keep.transpose() + noiseVariance * gain * gain.transpose()).eval();
-    return (value - seen.mean) / std::sqrt(total);
+    return (value - expected) / std::sqrt(variance);
 }
 
 double conditionOnAbove(std::span<double> mean, std::span<double> covariance,
                         std::span<const double> h, double limit, double noiseVariance)
 {
-    const auto n = static_cast<Eigen::Index>(mean.size());
-    const Projection seen = project(mean, covariance, h);
-    const double total = seen.variance + noiseVariance;
-    if (!(total > 0.0))
+    auto [x, p, row, expected, variance] = seenAs(mean, covariance, h, noiseVariance);
+    if (!(variance > 0.0))
         return 0.0;
-    Vector x(mean.data(), n);
-    Matrix p(covariance.data(), n, n);
-    const ConstVector row(h.data(), n);
-    const double z = (seen.mean - limit) / std::sqrt(total);
+    const double z = (expected - limit) / std::sqrt(variance);
     const double hazard = normalHazard(-z);
     // Share of the projected variance that is taken away, within 0 to 1.
     const double shrink = std::clamp(hazard * (z + hazard), 0.0, 1.0);
     const Eigen::VectorXd gain = p * row;
-    x += gain * (hazard / std::sqrt(total));
-    p -= (gain * gain.transpose() * (shrink / total)).eval();
+    x += gain * (hazard / std::sqrt(variance));
+    p -= (gain * gain.transpose() * (shrink / variance)).eval();
     return std::min(0.0, z);
 }
 

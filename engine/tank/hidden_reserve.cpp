@@ -23,7 +23,6 @@ constexpr Row kOffsetRow{    1, -1,  0,  0,  0};
 constexpr Row kReserveRow{   1, -1,  1,  0,  0};
 constexpr Row kCapacityRow{  1, -1,  0,  1,  0};
 constexpr Row kSpanRow{      0,  0, -1,  1,  0};
-constexpr Row kTankRow{      1,  0,  0,  1,  0};
 constexpr Row kZeroRow{      0,  0,  1,  0,  0};
 constexpr Row kLeftRow{      1,  0,  0,  0,  0};
 
@@ -191,13 +190,6 @@ HiddenReserve HiddenReserve::with(const FullFill& fill) const
     return observed(row, fill.volume.mean.litres() + above + m_spanL, sd,
                     item(EvidenceKind::fill, fill.time,
                          filledText(fill.volume.mean, fill.aboveZeroBefore.mean)));
-}
-
-HiddenReserve HiddenReserve::with(const TankVolume& volume) const
-{
-    return observed(kTankRow, volume.volume.mean.litres(), std::sqrt(variance(volume.volume)),
-                    item(EvidenceKind::tankVolume, volume.time,
-                         Sentence::of("tank volume known to be %1", amount(volume.volume.mean))));
 }
 
 Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext& context) const

@@ -51,7 +51,7 @@
 
 namespace undermark {
 
-enum class EvidenceKind { fill, tankVolume, drained, leftBehind, base, stalled, pastZero };
+enum class EvidenceKind { fill, drained, leftBehind, base, stalled, pastZero };
 
 // One piece of evidence and what it did to the reserve.
 struct EvidenceItem {
@@ -72,13 +72,6 @@ struct FullFill {
     std::optional<Instant> time;
     Estimate<Volume> volume;                 // as the pump showed it
     Estimate<Volume> aboveZeroBefore;        // 0 with the reading's sd for a zero reading
-};
-
-// Capacity to the first click known from elsewhere (maker's figure, another
-// tank of the kind, measured dry): qF + left-behind.
-struct TankVolume {
-    std::optional<Instant> time;
-    Estimate<Volume> volume;
 };
 
 // How the car was driven past zero, and where a drained tank was read.
@@ -102,7 +95,6 @@ public:
     static HiddenReserve fromPrior(const ReservePrior& prior);
 
     HiddenReserve with(const FullFill& fill) const;
-    HiddenReserve with(const TankVolume& volume) const;
 
     // A base counts only where it was poured anew: the base of the calibration
     // itself is in the prior already. badInput where the proof lacks what its

@@ -32,24 +32,9 @@ struct Candidate {
     Sentence caution;
 };
 
-// The span makes a fill's row, because the meter scale multiplies it.
-std::array<Candidate, 4> candidates(double spanL)
+std::array<Candidate, 2> candidates()
 {
     return {{
-        {NextProofKind::tankVolume,
-         {1, 0, 0, 1, 0},
-         1.0,
-         Sentence::of(
-             "Find the tank's volume to the first click from its maker or another tank of the "
-             "kind"),
-         lowFuel()},
-        {NextProofKind::fillFromZero,
-         {0, 0, -1, 1, spanL},
-         0.95,
-         Sentence::of(
-             "Fill to the first click at the pump when the gauge has just reached zero, and "
-             "log it"),
-         lowFuel()},
         {NextProofKind::base,
          {0, 0, 1, 0, 0},
          0.2,
@@ -65,15 +50,13 @@ std::array<Candidate, 4> candidates(double spanL)
 
 } // namespace
 
-std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve, NextProofKind safest)
+std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve)
 {
     constexpr double kClearGain = 0.90;
     constexpr double kSomeGain = 0.98;
     const Volume now = reserve.reserve().sd;
     std::optional<NextProof> best;
-    for (const Candidate& candidate : candidates(reserve.zeroToFull().mean.litres())) {
-        if (candidate.kind < safest)
-            continue;
+    for (const Candidate& candidate : candidates()) {
         const Volume after = reserve.reserveSdAfter(candidate.row, candidate.sdL);
         const NextProof proof{candidate.kind, now, after, candidate.text, candidate.caution};
         if (after <= kClearGain * now && now > Volume())

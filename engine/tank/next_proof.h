@@ -13,8 +13,6 @@ namespace undermark {
 
 // From safest to the one with most fuel in the open.
 enum class NextProofKind {
-    tankVolume,        // find the tank's volume: paper only
-    fillFromZero,      // fill to the first click when the gauge reads zero, note the litres
     base,              // drain, pour a measured base and read zero anew
     measureLeftBehind, // drain, then measure what stayed behind with the tank open
 };
@@ -29,12 +27,7 @@ struct NextProof {
 
 // The first kind that leaves at most nine tenths of the reserve's sd, else the
 // best one that leaves at most 98 %, else nothing: more proof of these kinds
-// would not help. Filling from zero helps only where the capacity is known from
-// elsewhere; the state knows. Assumed errors of the proofs (common practice, no
-// source): tank volume 1 L, fill from zero 0.95 L, base 0.2 L, left-behind 0.2 L.
-// Kinds safer than `safest` are not considered: for a caller that has no place to
-// keep such a proof.
-std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve,
-                                          NextProofKind safest = NextProofKind::tankVolume);
+// would not help. Assumed errors of the proofs (common practice, no source): 0.2 L.
+std::optional<NextProof> suggestNextProof(const HiddenReserve& reserve);
 
 } // namespace undermark

@@ -85,18 +85,18 @@ void LevelTracker::takeBlock(const BlockSummary& block, const BlockDrive& past)
 
 void LevelTracker::watchContact(const BlockSummary& block)
 {
-    const ContactWatch::Verdict contact = m_contact.add(block);
-    if (contact == ContactWatch::Verdict::loose)
+    const ContactWatch::Contact contact = m_contact.add(block);
+    if (contact == ContactWatch::Contact::loose)
         note(FaultCode::intermittent, block.startS);
-    else if (contact == ContactWatch::Verdict::healed)
+    else if (contact == ContactWatch::Contact::healed)
         say(TrackerEventKind::faultCleared, m_now.timeS, {}, {}, FaultCode::intermittent);
 }
 
 bool LevelTracker::takeRise(const BlockSummary& block, const BlockDrive& past)
 {
     const StandingRise::Seen rise = m_rise.add(block, past);
-    if (rise.verdict != StandingRise::Verdict::risen)
-        return rise.verdict == StandingRise::Verdict::flowing;
+    if (rise.verdict != StandingRise::Rise::risen)
+        return rise.verdict == StandingRise::Rise::flowing;
     if (m_recent.comesBack(block.levelL - rise.litres, block.levelL, m_now))
         return false;
     Moment before = m_now;

@@ -50,7 +50,7 @@ void SenderFault::outside()
 // Over some blocks, because a damped gauge takes its time.
 bool SenderFault::steppedBack(const BlockSummary& block, const Moment& now)
 {
-    Fault::Seen& then = m_fault.trail[m_fault.seen++ % m_fault.trail.size()];
+    Fault::TrailPoint& then = m_fault.trail[m_fault.seen++ % m_fault.trail.size()];
     const bool known = m_fault.seen > m_fault.trail.size();
     const double burnt = now.filter.scale() * (now.usedL - then.usedL);
     const double step = block.levelL - then.levelL + burnt;

@@ -43,8 +43,8 @@ private:
         bool returned = false;        // readings are within the range again
         bool crept = false;           // and came in over its end
         int agreeing = 0;             // blocks in a row
-        struct Seen { double levelL = 0.0, usedL = 0.0; };
-        std::array<Seen, 5> trail;    // the last blocks
+        struct TrailPoint { double levelL = 0.0, usedL = 0.0; };
+        std::array<TrailPoint, 5> trail;    // the last blocks
         std::size_t seen = 0;
     };
 

@@ -39,7 +39,7 @@ bool RangeWatch::outside(const BlockSummary& block)
     return m_blocks >= kOutsideBlocks;
 }
 
-ContactWatch::Verdict ContactWatch::add(const BlockSummary& block)
+ContactWatch::Contact ContactWatch::add(const BlockSummary& block)
 {
     if (block.outlierShare > kContactShare) {
         ++m_loose;
@@ -48,12 +48,12 @@ ContactWatch::Verdict ContactWatch::add(const BlockSummary& block)
         const bool healed = m_said;
         m_loose = 0;
         m_said = false;
-        return healed ? Verdict::healed : Verdict::none;
+        return healed ? Contact::healed : Contact::none;
     }
     if (m_said || m_loose < kContactBlocks)
-        return Verdict::none;
+        return Contact::none;
     m_said = true;
-    return Verdict::loose;
+    return Contact::loose;
 }
 
 } // namespace undermark

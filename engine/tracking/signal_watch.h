@@ -40,8 +40,8 @@ private:
 // blocks, over after twenty without.
 class ContactWatch {
 public:
-    enum class Verdict { none, loose, healed };   // each said once
-    Verdict add(const BlockSummary& block);
+    enum class Contact { none, loose, healed };   // each said once
+    Contact add(const BlockSummary& block);
 
 private:
     int m_loose = 0, m_since = 0;   // blocks

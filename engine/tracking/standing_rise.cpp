@@ -34,7 +34,7 @@ StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive
         if (!m_halt.rising)
             m_halt.onsetS = past.startS;
         m_halt.rising = true;
-        return {.verdict = Verdict::flowing};
+        return {.verdict = Rise::flowing};
     }
     const double rise = block.levelL - m_halt.steadyL;
     const bool risen = m_halt.rising && rise >= kRise * m_rangeL;
@@ -44,7 +44,7 @@ StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive
     if (!risen)
         return {};
     const double sd = std::hypot(kRiseSd * rise, kRestSd * m_rangeL, block.curveSdL);
-    return {Verdict::risen, rise, sd, m_halt.onsetS};
+    return {Rise::risen, rise, sd, m_halt.onsetS};
 }
 
 } // namespace undermark

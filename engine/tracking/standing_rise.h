@@ -13,9 +13,9 @@ namespace undermark {
 
 class StandingRise {
 public:
-    enum class Verdict { none, flowing, risen };
+    enum class Rise { none, flowing, risen };
     struct Seen {
-        Verdict verdict = Verdict::none;
+        Rise verdict = Rise::none;
         double litres = 0.0, sdL = 0.0, onsetS = 0.0;   // where risen
     };
 

@@ -73,11 +73,11 @@ QList<NoticeText> PlanAnswer::notices() const
         notices.push_back(noticeOf(*m_error));
     if (m_planned && !m_planned->plan.feasible)
         notices.push_back(
-            {Notice::Severity::error,
+            {Severity::error,
              Sentence::just(planOutcome(m_route, m_planned->plan, m_format).toStdString())});
     if (m_planned)
         for (const Sentence& note : m_planned->plan.notes)
-            notices.push_back({Notice::Severity::info, note});
+            notices.push_back({Severity::info, note});
     return noticeTexts(notices, m_format);
 }
 

@@ -4,7 +4,7 @@
 namespace undermark {
 
 PlanHere::PlanHere(std::function<Route()> whole, QObject* parent)
-    : QObject(parent), m_whole(std::move(whole))
+    : FormModel(parent), m_whole(std::move(whole))
 {
     showForm();
 }
@@ -39,7 +39,7 @@ void PlanHere::plan()
     const auto at = m_format.distanceFrom(m_form.text(0));
     m_notices.clear();
     if (!at)
-        m_notices = {{Notice::Severity::error,
+        m_notices = {{Severity::error,
                       Sentence::of("Where the car is on the route comes first.")}};
     else if (const auto rest = routeFrom(m_whole(), *at); !rest)
         m_notices = {noticeOf(rest.error())};

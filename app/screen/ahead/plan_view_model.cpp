@@ -86,7 +86,7 @@ void PlanViewModel::pickFile(int row)
 void PlanViewModel::otherRoute()
 {
     if (m_editor.unsaved() && !std::exchange(m_leaving, true)) {
-        m_notices = {{Notice::Severity::warning,
+        m_notices = {{Severity::warning,
                       Sentence::of("The changed route is not saved. Touch again to leave it.")}};
         emit changed();
         return;

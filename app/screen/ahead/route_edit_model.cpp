@@ -32,7 +32,7 @@ std::filesystem::path freeFile(const std::filesystem::path& folder, QString name
 } // namespace
 
 RouteEditModel::RouteEditModel(Planner planner, std::filesystem::path folder, QObject* parent)
-    : QObject(parent), m_planner(std::move(planner)), m_folder(std::move(folder))
+    : FormModel(parent), m_planner(std::move(planner)), m_folder(std::move(folder))
 {
     connect(&m_form, &NumberForm::edited, this, &RouteEditModel::changed);
 }
@@ -174,7 +174,7 @@ void RouteEditModel::selectPart(int part)
 {
     if (!m_row || part < 0 || part >= parts().size() || (typed() && !change()))
         return;
-    m_part = Part(part);
+    m_part = Tab(part);
     show(*m_row, m_behind);
 }
 

@@ -10,11 +10,8 @@
 #pragma once
 
 #include "app/screen/ahead/route_editor.h"
-#include "app/screen/base/notice_text.h"
-#include "app/screen/base/number_form.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/form_model.h"
 
-#include <QObject>
 #include <QStringList>
 #include <filesystem>
 #include <functional>
@@ -22,7 +19,7 @@
 
 namespace undermark {
 
-class RouteEditModel : public QObject {
+class RouteEditModel : public FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the plan's view model")
@@ -33,8 +30,7 @@ class RouteEditModel : public QObject {
     Q_PROPERTY(bool first READ first NOTIFY changed FINAL)
     Q_PROPERTY(bool last READ last NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> parts READ parts NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::RouteEditModel::Part part READ part NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(undermark::RouteEditModel::Tab part READ part NOTIFY changed FINAL)
     Q_PROPERTY(QString behindWord READ behindWord NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
     Q_PROPERTY(int mode READ mode NOTIFY changed FINAL)
@@ -42,14 +38,13 @@ class RouteEditModel : public QObject {
     Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
     Q_PROPERTY(QString doneWord READ doneWord NOTIFY changed FINAL)
     Q_PROPERTY(QString undoWord READ undoWord NOTIFY changed FINAL)
-    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(bool unsaved READ unsaved NOTIFY changed FINAL)
 
 public:
     // What of the row is on view, in the order of parts().
-    enum Part { Road, Fuel, Row };
-    Q_ENUM(Part)
+    enum Tab { Road, Fuel, Row };
+    Q_ENUM(Tab)
 
     // Plans the changed route; an error refuses the edit.
     using Planner = std::function<Result<void>(const Route&)>;
@@ -69,8 +64,7 @@ public:
     bool first() const { return m_row && *m_row == 0; }
     bool last() const { return m_row && *m_row + 1 == route().points.size(); }
     QStringList parts() const;
-    Part part() const { return m_part; }
-    NumberForm* form() { return &m_form; }
+    Tab part() const { return m_part; }
     QString behindWord() const;
     QStringList modes() const;
     int mode() const;
@@ -78,7 +72,6 @@ public:
     int fuel() const;
     QString doneWord() const; // what done() would do
     QString undoWord() const; // empty: nothing to undo
-    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     QString saved() const { return m_saved; } // where to, once it is
     bool unsaved() const { return route() != m_kept; }
 
@@ -98,11 +91,10 @@ public:
     Q_INVOKABLE void save();
 
 signals:
-    void changed();
     void stored(); // as a file: the route has another name now
 
 private:
-    enum Entry { Leg, Price, Most };
+    enum FieldId { Leg, Price, Most };
 
     void show(std::size_t row, Behind behind = Behind::moves);
     QList<NumberEntry> entries() const;
@@ -115,17 +107,14 @@ private:
 
     Planner m_planner;
     std::filesystem::path m_folder;
-    UnitFormat m_format;
     RouteEditor m_editor;
     Route m_kept; // as it was loaded or saved
     QString m_routeName;
     std::vector<std::string> m_modes;
     std::optional<std::size_t> m_row;
-    Part m_part = Road;
+    Tab m_part = Road;
     Behind m_behind = Behind::moves;
-    NumberForm m_form;
     std::optional<QString> m_typedName; // until it is taken or dropped
-    std::vector<Notice> m_notices;
     QString m_saved;
 };
 

@@ -14,14 +14,14 @@ struct NoticeWords {
     Q_DECLARE_TR_FUNCTIONS(NoticeWords)
 };
 
-QString word(Notice::Severity severity)
+QString word(Severity severity)
 {
     switch (severity) {
-    case Notice::Severity::info:
+    case Severity::info:
         return NoticeWords::tr("Note");
-    case Notice::Severity::warning:
+    case Severity::warning:
         return NoticeWords::tr("Caution");
-    case Notice::Severity::error:
+    case Severity::error:
         return NoticeWords::tr("Problem");
     }
     return {};
@@ -31,15 +31,12 @@ QString word(Notice::Severity severity)
 
 Notice noticeOf(const Error& error)
 {
-    return {Notice::Severity::error, sentenceOf(error)};
+    return {Severity::error, sentenceOf(error)};
 }
 
 Notice noticeOf(const Finding& finding)
 {
-    return {finding.severity == Severity::error     ? Notice::Severity::error
-            : finding.severity == Severity::warning ? Notice::Severity::warning
-                                                    : Notice::Severity::info,
-            finding.text};
+    return {finding.severity, finding.text};
 }
 
 NoticeText noticeText(const Notice& notice, const UnitFormat& format)

@@ -24,9 +24,9 @@ struct NoticeText {
     Q_PROPERTY(QString word MEMBER word FINAL)
     Q_PROPERTY(QString text MEMBER text FINAL)
 public:
-    bool problem() const { return severity == Notice::Severity::error; }
-    bool caution() const { return severity == Notice::Severity::warning; }
-    Notice::Severity severity = Notice::Severity::info;
+    bool problem() const { return severity == Severity::error; }
+    bool caution() const { return severity == Severity::warning; }
+    Severity severity = Severity::info;
     QString word;
     QString text;
     friend bool operator==(const NoticeText&, const NoticeText&) = default;

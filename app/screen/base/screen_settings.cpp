@@ -69,7 +69,7 @@ void ScreenSettings::override(const QString& key, const QVariant& value)
 Units ScreenSettings::units() const
 {
     Units units;
-    units.distance = Units::Distances(within(value("distance"), 2));
+    units.distance = Units::Lengths(within(value("distance"), 2));
     units.volume = Units::Volumes(within(value("volume"), 3));
     units.rate = Units::Rates(within(value("rate"), 4));
     return units;

@@ -5,8 +5,9 @@ namespace undermark {
 
 SetupViewModel::SetupViewModel(Car& car, const UnitFormat& format, const QString& draft,
                                QObject* parent)
-    : QObject(parent), m_car(car), m_format(format), m_name(tr("My car"))
+    : FormModel(parent), m_car(car), m_name(tr("My car"))
 {
+    m_format = format;
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries(entries());
     if (!draft.isEmpty()) {

@@ -5,11 +5,8 @@
 #pragma once
 
 #include "app/car/car.h"
-#include "app/screen/base/notice_text.h"
-#include "app/screen/base/number_form.h"
-#include "app/screen/base/unit_format.h"
+#include "app/screen/base/form_model.h"
 
-#include <QObject>
 #include <QSettings>
 #include <QStringList>
 #include <memory>
@@ -17,7 +14,7 @@
 
 namespace undermark {
 
-class SetupViewModel : public QObject {
+class SetupViewModel : public FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
@@ -26,8 +23,6 @@ class SetupViewModel : public QObject {
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
     Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
-    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
-    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
 
 public:
     // `car` outlives the view model; half-typed answers are kept in the INI file
@@ -41,8 +36,6 @@ public:
     void setName(const QString& name);
     QStringList fuels() const;
     int fuel() const { return m_fuel; }
-    NumberForm* form() { return &m_form; }
-    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
 
     void setFormat(const UnitFormat& format);
     Q_INVOKABLE void refresh();
@@ -53,24 +46,20 @@ public:
     Q_INVOKABLE void leave(); // what was typed is kept
 
 signals:
-    void changed();
     void stored(); // there is a car
 
 private:
-    enum Entry { Capacity, Reserve };
+    enum FieldId { Capacity, Reserve };
     QList<NumberEntry> entries() const;
     void keep();
     void refuse(const Error& error);
 
     Car& m_car;
-    UnitFormat m_format;
     std::unique_ptr<QSettings> m_draft;
-    NumberForm m_form;
     QString m_name;
     int m_fuel = 0;
     bool m_needed = false;
     bool m_another = false;
-    std::vector<Notice> m_notices;
 };
 
 } // namespace undermark

@@ -58,7 +58,7 @@ std::optional<double> UnitFormat::numberFrom(const QString& text) const
 
 QString UnitFormat::distanceUnit() const
 {
-    return m_units.distance == Units::Distances::km ? UnitNames::tr("km") : UnitNames::tr("mi");
+    return m_units.distance == Units::Lengths::km ? UnitNames::tr("km") : UnitNames::tr("mi");
 }
 
 QString UnitFormat::volumeUnit() const
@@ -82,7 +82,7 @@ QString UnitFormat::rateUnit() const
 
 Distance UnitFormat::oneUnit() const
 {
-    return m_units.distance == Units::Distances::km ? Distance::fromKm(1) : Distance::fromMiles(1);
+    return m_units.distance == Units::Lengths::km ? Distance::fromKm(1) : Distance::fromMiles(1);
 }
 
 double UnitFormat::inUnit(Distance d) const

@@ -21,7 +21,7 @@
 namespace undermark {
 
 struct Units {
-    enum class Distances { km, miles } distance = Distances::km;
+    enum class Lengths { km, miles } distance = Lengths::km;
     enum class Volumes { litres, usGallons, imperialGallons } volume = Volumes::litres;
     enum class Rates {
         litresPer100Km,
@@ -31,10 +31,10 @@ struct Units {
     } rate = Rates::litresPer100Km;
     friend bool operator==(const Units&, const Units&) = default;
 
-    static Units us() { return {Distances::miles, Volumes::usGallons, Rates::mpgUs}; }
+    static Units us() { return {Lengths::miles, Volumes::usGallons, Rates::mpgUs}; }
     static Units imperial()
     {
-        return {Distances::miles, Volumes::imperialGallons, Rates::mpgImperial};
+        return {Lengths::miles, Volumes::imperialGallons, Rates::mpgImperial};
     }
 };
 

@@ -3256,10 +3256,6 @@
         <translation>%1 unter null gefahren, lief noch (%2)</translation>
     </message>
     <message>
-        <source>tank volume known to be %1</source>
-        <translation>bekannter Tankinhalt %1</translation>
-    </message>
-    <message>
         <source>a base proof needs the litres poured after draining</source>
         <translation>ein Beleg mit Grundmenge braucht die nach dem Leerpumpen eingefüllte Menge</translation>
     </message>
@@ -3302,14 +3298,6 @@
     <message>
         <source>Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the first spit.</source>
         <translation>Von einer sachkundigen Person leerpumpen lassen: Benzindampf entzündet sich. Motor kalt und aus, keine Zündquelle, belüftet, geerdet, zugelassene Behälter, Löscher in Reichweite; beim ersten Spucken mit Pumpen aufhören.</translation>
-    </message>
-    <message>
-        <source>Find the tank&apos;s volume to the first click from its maker or another tank of the kind</source>
-        <translation>Den Tankinhalt bis zum ersten Klick beim Hersteller oder an einem Tank gleicher Art herausfinden</translation>
-    </message>
-    <message>
-        <source>Fill to the first click at the pump when the gauge has just reached zero, and log it</source>
-        <translation>An der Säule bis zum ersten Klick volltanken, wenn die Anzeige gerade null erreicht hat, und eintragen</translation>
     </message>
     <message>
         <source>Drain the tank, pour a measured base and read the zero mark anew</source>

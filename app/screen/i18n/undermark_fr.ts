@@ -3256,10 +3256,6 @@
         <translation>%1 au-delà de zéro, roulait encore (%2)</translation>
     </message>
     <message>
-        <source>tank volume known to be %1</source>
-        <translation>volume connu du réservoir : %1</translation>
-    </message>
-    <message>
         <source>a base proof needs the litres poured after draining</source>
         <translation>une preuve par base demande la quantité versée après vidange</translation>
     </message>
@@ -3302,14 +3298,6 @@
     <message>
         <source>Have a qualified person drain it: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers, extinguisher in reach; stop pumping at the first spit.</source>
         <translation>Faire vidanger par une personne qualifiée : la vapeur d’essence s’enflamme. Moteur froid et coupé, aucune source d’allumage, aéré, mis à la terre, bidons homologués, extincteur à portée ; cesser de pomper au premier crachement.</translation>
-    </message>
-    <message>
-        <source>Find the tank&apos;s volume to the first click from its maker or another tank of the kind</source>
-        <translation>Trouver le volume du réservoir jusqu’au premier déclic, par son fabricant ou un autre réservoir du même genre</translation>
-    </message>
-    <message>
-        <source>Fill to the first click at the pump when the gauge has just reached zero, and log it</source>
-        <translation>Faire le plein à la pompe jusqu’au premier déclic quand l’indicateur vient d’atteindre zéro, et le noter</translation>
     </message>
     <message>
         <source>Drain the tank, pour a measured base and read the zero mark anew</source>

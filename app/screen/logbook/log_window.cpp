@@ -41,7 +41,7 @@ const LogRow* LogWindow::row(int number)
 {
     if (number < 0 || number >= m_count)
         return nullptr;
-    const Page* found = page(number - number % kPageRows);
+    const LoadedRows* found = page(number - number % kPageRows);
     return found ? &found->rows[std::size_t(number - found->first)] : nullptr;
 }
 
@@ -59,16 +59,16 @@ LogPageWish LogWindow::wishFor(int first) const
         }
     };
     nearer(true, m_count - end, std::nullopt);
-    for (const Page& page : m_pages) {
+    for (const LoadedRows& page : m_pages) {
         nearer(false, first - page.first - int(page.rows.size()), page.rows.back().place);
         nearer(true, page.first - end, page.rows.front().place);
     }
     return wish;
 }
 
-const LogWindow::Page* LogWindow::page(int first)
+const LogWindow::LoadedRows* LogWindow::page(int first)
 {
-    const auto kept = std::ranges::find(m_pages, first, &Page::first);
+    const auto kept = std::ranges::find(m_pages, first, &LoadedRows::first);
     if (kept != m_pages.end()) {
         m_pages.splice(m_pages.begin(), m_pages, kept);
         return &m_pages.front();

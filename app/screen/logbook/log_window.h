@@ -39,19 +39,19 @@ public:
     const std::optional<Error>& problem() const { return m_problem; }
 
 private:
-    struct Page {
+    struct LoadedRows {
         int first = 0; // number of its first row
         std::vector<LogRow> rows;
     };
     Result<void> readCount();
-    const Page* page(int first);
+    const LoadedRows* page(int first);
     LogPageWish wishFor(int first) const;
 
     Car& m_car;
     std::optional<LogKind> m_kind;
     Knowledge m_known;
     int m_count = 0;
-    std::list<Page> m_pages; // the one asked for last in front
+    std::list<LoadedRows> m_pages; // the one asked for last in front
     bool m_outdated = false;
     std::optional<Error> m_problem;
 };

@@ -122,9 +122,9 @@ QList<NoticeText> LogbookViewModel::notices() const
         notices.append(noticeText(*m_problem, m_format));
     const EntryLesson lesson = openedLesson();
     if (lesson.fillFlag)
-        notices.append(noticeText({Notice::Severity::warning, lesson.fillFlag->text}, m_format));
+        notices.append(noticeText({Severity::warning, lesson.fillFlag->text}, m_format));
     if (lesson.proofFlag)
-        notices.append(noticeText({Notice::Severity::warning, lesson.proofFlag->text}, m_format));
+        notices.append(noticeText({Severity::warning, lesson.proofFlag->text}, m_format));
     return notices;
 }
 

@@ -96,7 +96,7 @@ signals:
     void changed();
 
 private:
-    struct Step {
+    struct UndoStep {
         std::function<Result<void>()> back;
         QString word;
     };
@@ -118,7 +118,7 @@ private:
     std::optional<LogRow> m_opened;
     bool m_correcting = false;
     QList<Fact> m_versions;
-    std::vector<Step> m_steps;
+    std::vector<UndoStep> m_steps;
     std::optional<Notice> m_problem;
     mutable std::optional<PlotPicture> m_consumption; // drawn when first looked at
 };

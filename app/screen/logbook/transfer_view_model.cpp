@@ -47,7 +47,7 @@ void TransferViewModel::refuse(const Error& error)
 void TransferViewModel::warn(const std::vector<Sentence>& warnings)
 {
     for (const Sentence& warning : warnings)
-        m_notices.push_back({Notice::Severity::warning, warning});
+        m_notices.push_back({Severity::warning, warning});
 }
 
 void TransferViewModel::exportAll()

@@ -49,7 +49,7 @@ std::optional<Told> toldFrom(const QStringList& words)
 
 } // namespace
 
-NowTell::NowTell(const QString& file, QObject* parent) : QObject(parent)
+NowTell::NowTell(const QString& file, QObject* parent) : FormModel(parent)
 {
     if (!file.isEmpty())
         m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
@@ -161,7 +161,7 @@ void NowTell::take()
         return tell(told);
     }
     if (!odometer) {
-        m_notices = {{Notice::Severity::error,
+        m_notices = {{Severity::error,
                       Sentence::of("The odometer or a reading is missing.")}};
         return emit changed();
     }
@@ -172,7 +172,7 @@ void NowTell::take()
         else if (*odometer >= *atZero.odometer)
             atZero.since = *odometer - *atZero.odometer;
         else {
-            m_notices = {{Notice::Severity::error,
+            m_notices = {{Severity::error,
                           Sentence::of("The odometer stood at %1 at the zero mark already.",
                                        amount(*atZero.odometer, 0))}};
             return emit changed();

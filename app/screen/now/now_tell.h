@@ -10,32 +10,26 @@
 #pragma once
 
 #include "app/car/told.h"
-#include "app/screen/base/notice_text.h"
-#include "app/screen/base/number_form.h"
+#include "app/screen/base/form_model.h"
 
-#include <QObject>
 #include <QSettings>
 #include <memory>
 #include <qqmlintegration.h>
 
 namespace undermark {
 
-class NowTell : public QObject {
+class NowTell : public FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the Now page's view model")
-    Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)
-    Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
 
 public:
     // Kept in the INI file `file`; empty: for this run only.
     explicit NowTell(const QString& file, QObject* parent = nullptr);
 
-    NumberForm* form() { return &m_form; }
     QString standing() const { return standing(m_now); }
     QString standing(Instant now) const; // what was told, and when; empty: nothing
-    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
 
     const std::optional<Told>& told() const { return m_told; }
     void setFormat(const UnitFormat& format);
@@ -49,12 +43,11 @@ public:
     Q_INVOKABLE void drop(); // what was told
 
 signals:
-    void changed();
     void toldAnew();
     void taken(); // what was told is answered for
 
 private:
-    enum Entry { Odometer, Reading, SecondReading };
+    enum FieldId { Odometer, Reading, SecondReading };
 
     void tell(std::optional<Told> told);
     void showForm();
@@ -63,15 +56,12 @@ private:
     QString key() const { return QStringLiteral("told/") + m_car; }
 
     std::unique_ptr<QSettings> m_store;
-    UnitFormat m_format;
-    NumberForm m_form;
     QString m_car; // its UUID
     QString m_unit; // of the sender; empty: a reading says nothing yet
     bool m_twoSignals = false;
     Instant m_now{};
     std::optional<Told> m_told;
     std::optional<Told> m_before;
-    std::vector<Notice> m_notices;
 };
 
 } // namespace undermark

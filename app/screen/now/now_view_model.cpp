@@ -22,19 +22,19 @@ std::vector<Notice> withDoubt(const NowState& state, std::optional<std::chrono::
     if (unrecorded && *unrecorded > kOldRecord)
         notices.insert(
             notices.begin(),
-            {Notice::Severity::warning,
+            {Severity::warning,
              Sentence::of("Nothing was written down for %1 days. What was driven since is not in "
                           "these distances: tell the odometer.",
                           counted(std::size_t(std::chrono::floor<std::chrono::days>(*unrecorded).count())))});
     if (distances(state.outlook.toDry).sureIsNegative)
         notices.insert(
             notices.begin(),
-            {Notice::Severity::error,
+            {Severity::error,
              Sentence::of("The tank may be dry already: no distance is sure. Fill before "
                           "driving on.")});
     else if (distances(state.outlook.toZero).sureIsNegative)
         notices.insert(notices.begin(),
-                       {Notice::Severity::warning,
+                       {Severity::warning,
                         Sentence::of("The zero mark may be passed already: no distance to it is "
                                      "sure.")});
     return notices;

@@ -17,7 +17,7 @@ void FillForm::start(const UnitFormat& format, const QString& readingUnit)
 QList<NumberEntry> FillForm::entries() const
 {
     const QString km = m_format.distanceUnit(), litres = m_format.volumeUnit();
-    const auto entry = [this](Field field, const QString& name, const QString& unit) {
+    const auto entry = [this](FieldId field, const QString& name, const QString& unit) {
         return NumberEntry{field, name, unit, {}, false, shows(field)};
     };
     return {entry(Litres, tr("fuel put in"), litres),
@@ -30,7 +30,7 @@ QList<NumberEntry> FillForm::entries() const
             entry(DaysAgo, tr("filled"), tr("days ago"))};
 }
 
-bool FillForm::shows(Field field) const
+bool FillForm::shows(FieldId field) const
 {
     switch (field) {
     case Litres:
@@ -60,7 +60,7 @@ void FillForm::showFields()
 
 void FillForm::show(const Fill& fill, bool guessed, Instant now)
 {
-    const auto put = [&](Field field, bool known, const QString& text) {
+    const auto put = [&](FieldId field, bool known, const QString& text) {
         if (!known)
             return;
         m_numbers.setText(field, text, guessed);
@@ -79,14 +79,14 @@ void FillForm::show(const Fill& fill, bool guessed, Instant now)
     showFields();
 }
 
-bool FillForm::isLeftAlone(Field field) const
+bool FillForm::isLeftAlone(FieldId field) const
 {
     return m_known.contains(field) && m_known[field] == m_numbers.text(field);
 }
 
 void FillForm::renew(const Fill& guess)
 {
-    const auto renew = [this](Field field, bool known, const QString& text) {
+    const auto renew = [this](FieldId field, bool known, const QString& text) {
         if (known && m_numbers.guessed(field))
             m_numbers.setText(field, text, true);
     };
@@ -116,7 +116,7 @@ void FillForm::turn(int row)
     m_numbers.select(m_more ? 0 : row);
 }
 
-tl::unexpected<Error> FillForm::refused(Field field) const
+tl::unexpected<Error> FillForm::refused(FieldId field) const
 {
     return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
                 {.column = m_numbers.name(field).toStdString()},
@@ -124,7 +124,7 @@ tl::unexpected<Error> FillForm::refused(Field field) const
 }
 
 template <class Read>
-auto FillForm::read(Field field, Read from) const
+auto FillForm::read(FieldId field, Read from) const
     -> Result<typename std::invoke_result_t<Read, QString>>
 {
     if (m_numbers.text(field).isEmpty())
@@ -158,7 +158,7 @@ Result<Fill> FillForm::typed(Fill fill, Instant now) const
 // Of the meter that is not shown a guess does not count.
 Result<void> FillForm::readMeter(Fill& fill) const
 {
-    for (const Field meter : {Odometer, TripMeter}) {
+    for (const FieldId meter : {Odometer, TripMeter}) {
         auto& km = meter == TripMeter ? fill.sinceLast : fill.odometer;
         if (isLeftAlone(meter))
             continue;

@@ -21,7 +21,7 @@ class FillForm {
     Q_DECLARE_TR_FUNCTIONS(undermark::PumpViewModel)
 
 public:
-    enum Field { Litres, Odometer, TripMeter, Price, Total, Cans, Reading, DaysAgo };
+    enum FieldId { Litres, Odometer, TripMeter, Price, Total, Cans, Reading, DaysAgo };
 
     NumberForm& numbers() { return m_numbers; }
 
@@ -42,12 +42,12 @@ public:
 
 private:
     QList<NumberEntry> entries() const;
-    bool shows(Field field) const;
-    bool isLeftAlone(Field field) const;
+    bool shows(FieldId field) const;
+    bool isLeftAlone(FieldId field) const;
     void showFields();
-    tl::unexpected<Error> refused(Field field) const;
+    tl::unexpected<Error> refused(FieldId field) const;
     // Of a field that is shown; absent where it is empty.
-    template <class Read> auto read(Field field, Read from) const
+    template <class Read> auto read(FieldId field, Read from) const
         -> Result<typename std::invoke_result_t<Read, QString>>;
     Result<void> readMeter(Fill& fill) const;
     Result<void> readPrice(Fill& fill, Volume pumped) const;
@@ -56,7 +56,7 @@ private:
     NumberForm m_numbers;
     UnitFormat m_format;
     QString m_readingUnit;
-    QMap<Field, QString> m_known; // texts of a fill of the log: left alone they change nothing
+    QMap<FieldId, QString> m_known; // texts of a fill of the log: left alone they change nothing
     bool m_byTripMeter = false;
     bool m_byTotal = false;
     bool m_more = false;

@@ -133,7 +133,7 @@ bool PumpViewModel::asksFirst()
     if (m_touched || m_edited || !form()->guessed(FillForm::Litres))
         return false;
     m_asked.start();
-    m_notices = {{Notice::Severity::warning,
+    m_notices = {{Severity::warning,
                   Sentence::of("These are guesses. Does the pump show the same litres?")}};
     emit changed();
     return true;

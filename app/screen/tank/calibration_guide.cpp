@@ -179,7 +179,7 @@ void CalibrationGuide::takeTyped()
 }
 
 // After a reading was taken, or refused: then `missing` is to be typed.
-bool CalibrationGuide::showTaken(const Result<void>& taken, Field missing)
+bool CalibrationGuide::showTaken(const Result<void>& taken, FieldId missing)
 {
     if (!accept(taken)) {
         m_form.activate(missing);

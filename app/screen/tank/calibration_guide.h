@@ -114,7 +114,7 @@ signals:
     void stored(); // the logbook has a new calibration
 
 private:
-    enum Field { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
+    enum FieldId { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
 
     QList<NumberEntry> entries() const;
     void showStage();
@@ -124,7 +124,7 @@ private:
     bool accept(const Result<void>& done);
     bool isTyped() const;
     void takeTyped();
-    bool showTaken(const Result<void>& taken, Field missing);
+    bool showTaken(const Result<void>& taken, FieldId missing);
     void save();
     std::optional<Volume> typedLitres() const;
     QList<Fact> reviewFacts() const;

@@ -124,10 +124,10 @@ QList<NoticeText> CalibrationGuide::notices() const
         notices.push_back(*m_problem);
     if (m_saved)
         notices.push_back(
-            {Notice::Severity::info, Sentence::of("The calibration is in the logbook.")});
+            {Severity::info, Sentence::of("The calibration is in the logbook.")});
     if (m_resumed)
         notices.push_back(
-            {Notice::Severity::info, Sentence::of("Taken up where it was left: nothing is lost.")});
+            {Severity::info, Sentence::of("Taken up where it was left: nothing is lost.")});
     QList<NoticeText> texts;
     for (const Notice& notice : notices)
         texts.append(noticeText(notice, m_format));

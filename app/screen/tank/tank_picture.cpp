@@ -64,9 +64,9 @@ QList<QPointF> lineOf(const LevelCurve& curve, const PlotAxis& x, const PlotAxis
     return line;
 }
 
-enum class Lobe { withPump, other };
+enum class WhichLobe { withPump, other };
 
-PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe,
+PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, WhichLobe lobe,
                         const UnitFormat& format)
 {
     PlotPicture picture;
@@ -80,10 +80,10 @@ PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, Lobe lobe
     picture.xTicks = x.ticks(format, false);
     picture.yTicks = y.ticks(format, true);
     picture.xTitle = QString::fromStdString(sender.unit);
-    picture.yTitle = (lobe == Lobe::withPump ? TankWords::tr("%1 in the lobe with the pump")
+    picture.yTitle = (lobe == WhichLobe::withPump ? TankWords::tr("%1 in the lobe with the pump")
                                              : TankWords::tr("%1 in the other lobe"))
                          .arg(format.volumeUnit());
-    picture.spoken = (lobe == Lobe::withPump
+    picture.spoken = (lobe == WhichLobe::withPump
                           ? TankWords::tr("Curve of the lobe with the pump, up to %1")
                           : TankWords::tr("Curve of the other lobe, up to %1"))
                          .arg(format.volume({curve.highest().added, {}}));
@@ -96,7 +96,7 @@ PlotPicture tankPicture(const Gauge& gauge, const Sender& sender, std::optional<
                         const UnitFormat& format)
 {
     if (gauge.hasTwoSignals())
-        return lobePicture(gauge.lobes()[0], sender, Lobe::withPump, format);
+        return lobePicture(gauge.lobes()[0], sender, WhichLobe::withPump, format);
     PlotPicture picture;
     const std::span<const CalibrationPoint> points = gauge.points();
     if (points.size() < 2)
@@ -134,7 +134,7 @@ PlotPicture tankPicture(const Gauge& gauge, const Sender& sender, std::optional<
 
 PlotPicture otherLobePicture(const Gauge& gauge, const Sender& sender, const UnitFormat& format)
 {
-    return gauge.hasTwoSignals() ? lobePicture(gauge.lobes()[1], sender, Lobe::other, format)
+    return gauge.hasTwoSignals() ? lobePicture(gauge.lobes()[1], sender, WhichLobe::other, format)
                                  : PlotPicture();
 }
 

@@ -261,7 +261,7 @@ QString TankViewModel::nextProof() const
 {
     if (!m_known)
         return {};
-    const auto next = suggestNextProof(m_known->reserve, NextProofKind::base);
+    const auto next = suggestNextProof(m_known->reserve);
     if (!next)
         return tr("More proof of these kinds would not help.");
     return tr("%1. It would leave ± %2.")
@@ -272,7 +272,7 @@ QString TankViewModel::nextProofCaution() const
 {
     if (!m_known)
         return {};
-    const auto next = suggestNextProof(m_known->reserve, NextProofKind::base);
+    const auto next = suggestNextProof(m_known->reserve);
     const QString never = tr("Never test the reserve on a public road.");
     return next ? tr("Caution: %1 %2").arg(sentenceText(next->caution, m_format), never)
                 : tr("Caution: %1").arg(never);

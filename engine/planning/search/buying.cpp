@@ -36,19 +36,19 @@ Pieces Buying::poured(const Pieces& arrived, int cans)
     return moved;
 }
 
-std::optional<Buying::Fill> Buying::cheapestFill(const Pieces& arrived) const
+std::optional<Buying::FillUp> Buying::cheapestFill(const Pieces& arrived) const
 {
     const double full = highest() + m_offer.detourLitres;
     Pieces pieces = arrived;
     cutAbove(pieces, full - m_offer.least);
     cutBelow(pieces, full - m_offer.most);
-    std::optional<Fill> best;
+    std::optional<FillUp> best;
     for (const Piece& piece : pieces) {
         const double from = piece.slope < m_offer.perLitre ? piece.to : piece.from;
         const double litres = full - from;
         const double cost = piece.at(from) + m_offer.perStop + m_offer.perLitre * litres;
         if (litres > kLitreTolerance && (!best || cost < best->cost))
-            best = Fill{cost, {piece.trace, m_point, from, false, true, 0}};
+            best = FillUp{cost, {piece.trace, m_point, from, false, true, 0}};
     }
     return best;
 }

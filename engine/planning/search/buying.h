@@ -26,11 +26,11 @@ public:
     Pieces poured(const Pieces& arrived, int cans);
 
     // The cheapest way to the first click: objective, and how.
-    struct Fill {
+    struct FillUp {
         double cost;
         Step step;
     };
-    std::optional<Fill> cheapestFill(const Pieces& arrived) const;
+    std::optional<FillUp> cheapestFill(const Pieces& arrived) const;
 
     // The supply with which one drives on from a full tank here.
     double highest() const;

@@ -15,13 +15,13 @@ constexpr double kSameMinutes = 1e-6;
 // Everything known about one run: the point where the level was last known, the
 // own cans used, the minutes stops have taken (only where hours matter, else 0),
 // and the least objective by supply.
-struct Run {
+struct OpenRun {
     int since;
     int cansUsed;
     double stopped;
     Pieces cost;
 
-    bool isLike(const Run& other) const
+    bool isLike(const OpenRun& other) const
     {
         return since == other.since && cansUsed == other.cansUsed &&
                std::fabs(stopped - other.stopped) < kSameMinutes;
@@ -61,7 +61,7 @@ private:
     bool arrive()
     {
         m_result.lastReached.clear();
-        for (Run& run : m_runs) {
+        for (OpenRun& run : m_runs) {
             m_result.lastReached.emplace_back(run.since, run.cost.back().to);
             cutBelow(run.cost, m_problem.leastSupply(run.since, m_point));
         }
@@ -76,7 +76,7 @@ private:
     {
         if (perLitre == 0)
             return;
-        for (Run& run : m_runs) {
+        for (OpenRun& run : m_runs) {
             for (Piece& piece : run.cost) {
                 piece.cost += perLitre * (piece.from - fuelTo());
                 piece.slope += perLitre;
@@ -99,7 +99,7 @@ private:
     }
 
     // The levels from which one may buy here; at the start any.
-    Pieces atPump(const Run& run) const
+    Pieces atPump(const OpenRun& run) const
     {
         Pieces pieces = run.cost;
         if (m_timetable)
@@ -122,12 +122,12 @@ private:
     void buy()
     {
         Buying buying(m_problem, m_point, m_steps, stopMinutes() > 0);
-        std::vector<Run> fills;
+        std::vector<OpenRun> fills;
         if (m_problem.uncertain && offer().clicks)
             fills = cheapestFills(buying);
         const double minutes = stopMinutes();
-        std::vector<Run> stopped;
-        for (Run& run : m_runs) {
+        std::vector<OpenRun> stopped;
+        for (OpenRun& run : m_runs) {
             Pieces bought = buying.bought(atPump(run));
             if (minutes > 0 && !bought.empty())
                 stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
@@ -137,26 +137,26 @@ private:
         }
         dropEmpty();
         add(std::move(stopped));
-        for (Run& fill : fills)
+        for (OpenRun& fill : fills)
             m_runs.push_back(std::move(fill));
     }
 
     // The cheapest full tank for each number of cans and minutes.
-    std::vector<Run> cheapestFills(const Buying& buying)
+    std::vector<OpenRun> cheapestFills(const Buying& buying)
     {
-        std::vector<Run> fills;
+        std::vector<OpenRun> fills;
         std::vector<Step> steps;
-        for (const Run& run : m_runs) {
+        for (const OpenRun& run : m_runs) {
             const auto best = buying.cheapestFill(atPump(run));
             if (!best)
                 continue;
             const double full = buying.highest();
-            Run fill{m_point,
+            OpenRun fill{m_point,
                      run.cansUsed,
                      run.stopped + stopMinutes(),
                      {{full, full, best->cost, 0.0, kStart}}};
             const auto same =
-                std::ranges::find_if(fills, [&](const Run& other) { return other.isLike(fill); });
+                std::ranges::find_if(fills, [&](const OpenRun& other) { return other.isLike(fill); });
             if (same == fills.end()) {
                 fills.push_back(std::move(fill));
                 steps.push_back(best->step);
@@ -173,8 +173,8 @@ private:
     void pourCans()
     {
         Buying buying(m_problem, m_point, m_steps);
-        std::vector<Run> poured;
-        for (const Run& run : m_runs) {
+        std::vector<OpenRun> poured;
+        for (const OpenRun& run : m_runs) {
             const Pieces pieces = atPump(run);
             for (int cans = 1; run.cansUsed + cans <= m_problem.cans; ++cans) {
                 const Pieces moved = buying.poured(pieces, cans);
@@ -188,11 +188,11 @@ private:
     }
 
     // Joins runs to those there are.
-    void add(std::vector<Run> runs)
+    void add(std::vector<OpenRun> runs)
     {
-        for (Run& run : runs) {
+        for (OpenRun& run : runs) {
             const auto same =
-                std::ranges::find_if(m_runs, [&](const Run& other) { return other.isLike(run); });
+                std::ranges::find_if(m_runs, [&](const OpenRun& other) { return other.isLike(run); });
             if (same == m_runs.end())
                 m_runs.push_back(std::move(run));
             else
@@ -203,9 +203,9 @@ private:
     // No hours matter any more.
     void forgetMinutes()
     {
-        std::vector<Run> all = std::move(m_runs);
+        std::vector<OpenRun> all = std::move(m_runs);
         m_runs.clear();
-        for (Run& run : all)
+        for (OpenRun& run : all)
             run.stopped = 0.0;
         add(std::move(all));
     }
@@ -219,12 +219,12 @@ private:
     {
         if (m_runs.size() < 2 || !m_problem.needsGrow)
             return;
-        std::ranges::stable_sort(m_runs, [](const Run& a, const Run& b) {
+        std::ranges::stable_sort(m_runs, [](const OpenRun& a, const OpenRun& b) {
             return std::tie(a.cansUsed, a.stopped, b.since) <
                    std::tie(b.cansUsed, b.stopped, a.since);
         });
         for (auto first = m_runs.begin(); first != m_runs.end();) {
-            const auto end = std::find_if(first, m_runs.end(), [&](const Run& run) {
+            const auto end = std::find_if(first, m_runs.end(), [&](const OpenRun& run) {
                 return run.cansUsed != first->cansUsed ||
                        std::fabs(run.stopped - first->stopped) >= kSameMinutes;
             });
@@ -234,7 +234,7 @@ private:
         dropEmpty();
     }
 
-    void pruneWithin(std::vector<Run>::iterator first, std::vector<Run>::iterator end)
+    void pruneWithin(std::vector<OpenRun>::iterator first, std::vector<OpenRun>::iterator end)
     {
         Pieces best;
         double bestVariance = 0.0; // the largest of the runs in `best`
@@ -251,12 +251,12 @@ private:
 
     void dropEmpty()
     {
-        std::erase_if(m_runs, [](const Run& run) { return run.cost.empty(); });
+        std::erase_if(m_runs, [](const OpenRun& run) { return run.cost.empty(); });
     }
 
     void countWork()
     {
-        for (const Run& run : m_runs)
+        for (const OpenRun& run : m_runs)
             m_result.work += run.cost.size();
         m_result.work += m_runs.size() * m_runs.size() / 8; // joining compares runs
     }
@@ -266,7 +266,7 @@ private:
         m_result.objective = kNoLimit;
         double supply = 0.0;
         int trace = kStart;
-        for (const Run& run : m_runs) {
+        for (const OpenRun& run : m_runs) {
             for (const Piece& piece : run.cost) {
                 const double at = piece.slope < 0 ? piece.to : piece.from;
                 if (piece.at(at) < m_result.objective) {
@@ -282,7 +282,7 @@ private:
     const Problem& m_problem;
     const Timetable* m_timetable; // where hours are kept
     int m_point = 0;
-    std::vector<Run> m_runs;
+    std::vector<OpenRun> m_runs;
     StepLog m_steps;
     SearchResult m_result;
 };

@@ -7,6 +7,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <cmath>
 #include <filesystem>
+#include <map>
 
 using namespace undermark;
 using namespace undermark::logbook;
@@ -34,6 +35,17 @@ bool fileTakes(SQLite::Database& database, const ColumnShape& column, double num
     select.bind(1, number);
     select.executeStep();
     return select.getColumn(0).getInt() != 0;
+}
+
+// Names under which answers state the columns; the spread is told with its mean.
+template <class T>
+QStringList toldNames()
+{
+    QStringList names;
+    for (const auto& column : tableOf<T>().fields)
+        if (!column.isSd)
+            names.append(column.told().name);
+    return names;
 }
 
 double justBelow(double number)
@@ -80,6 +92,32 @@ private slots:
             }
         }
         QVERIFY(seen > 30);
+    }
+
+    // Or one of two columns would be lost in the JSON of an entry.
+    void everyColumnOfTheLogIsToldUnderANameOfItsOwn()
+    {
+        for (const QStringList& names : {toldNames<Fill>(), toldNames<Trip>(), toldNames<Proof>()})
+            QCOMPARE(QSet<QString>(names.begin(), names.end()).size(), names.size());
+        QCOMPARE(toldNames<Fill>().size(), qsizetype(tableOf<Fill>().columns.size()));
+        QCOMPARE(toldNames<Proof>().join(','),
+                 QStringLiteral("date,kind,litres,left_behind_l,signal,km,mode"));
+    }
+
+    // Units and words of people, whatever the file keeps.
+    void aFillIsToldInItsOwnWords()
+    {
+        Fill fill;
+        fill.extent = FillExtent::neck;
+        fill.displayed = Consumption::fromLitresPer100Km(7.5);
+        fill.counted = false;
+        std::map<std::string, Cell> told;
+        for (const auto& column : tableOf<Fill>().fields)
+            told[column.told().name] = column.told().field.get(fill);
+        QCOMPARE(std::get<std::string>(told["extent"]), std::string("neck"));
+        QCOMPARE(std::get<double>(told["displayed_l_per_100km"]), 7.5);
+        QCOMPARE(std::get<std::string>(told["ruling"]), std::string("left out"));
+        QVERIFY(told["signal"] == Cell());   // not known
     }
 
     void namesAreListedForSql()

@@ -74,18 +74,18 @@ private slots:
     void aRiseAtAHaltIsHeldBackWhileItFlowsAndThenMeasured()
     {
         StandingRise rise(50.0);
-        using Verdict = StandingRise::Verdict;
+        using Rise = StandingRise::Rise;
         for (const double level : {20.0, 20.1, 20.0})
-            QCOMPARE(int(rise.add(blockAt(level), halfMinute(false)).verdict), int(Verdict::none));
-        QCOMPARE(int(rise.add(blockAt(24.0), halfMinute(false)).verdict), int(Verdict::flowing));
-        QCOMPARE(int(rise.add(blockAt(28.0), halfMinute(false)).verdict), int(Verdict::flowing));
+            QCOMPARE(int(rise.add(blockAt(level), halfMinute(false)).verdict), int(Rise::none));
+        QCOMPARE(int(rise.add(blockAt(24.0), halfMinute(false)).verdict), int(Rise::flowing));
+        QCOMPARE(int(rise.add(blockAt(28.0), halfMinute(false)).verdict), int(Rise::flowing));
         const StandingRise::Seen seen = rise.add(blockAt(28.1), halfMinute(false));
-        QCOMPARE(int(seen.verdict), int(Verdict::risen));
+        QCOMPARE(int(seen.verdict), int(Rise::risen));
         QVERIFY(std::abs(seen.litres - 8.1) < 1e-9);   // from the last steady block
         // The same rise while the car moves, or found already, is none.
-        QCOMPARE(int(rise.add(blockAt(28.1), halfMinute(false)).verdict), int(Verdict::none));
+        QCOMPARE(int(rise.add(blockAt(28.1), halfMinute(false)).verdict), int(Rise::none));
         for (const double level : {20.0, 20.0, 20.0, 28.0, 28.0, 28.0})
-            QCOMPARE(int(rise.add(blockAt(level), halfMinute(true)).verdict), int(Verdict::none));
+            QCOMPARE(int(rise.add(blockAt(level), halfMinute(true)).verdict), int(Rise::none));
     }
 
     void aGaugeThatSettlesIsNoRise()
@@ -96,7 +96,7 @@ private slots:
             double missing = 12.0;
             for (int i = 0; i < 40; ++i, missing *= keeps)
                 QCOMPARE(int(rise.add(blockAt(30.0 - missing), halfMinute(false)).verdict),
-                         int(StandingRise::Verdict::none));
+                         int(StandingRise::Rise::none));
         }
     }
 
@@ -237,12 +237,12 @@ private slots:
         BlockSummary loose = blockAt(30.0);
         loose.outlierShare = 0.2;
         for (int i = 0; i < 3; ++i)
-            QCOMPARE(int(contact.add(loose)), int(ContactWatch::Verdict::none));
-        QCOMPARE(int(contact.add(loose)), int(ContactWatch::Verdict::loose));
+            QCOMPARE(int(contact.add(loose)), int(ContactWatch::Contact::none));
+        QCOMPARE(int(contact.add(loose)), int(ContactWatch::Contact::loose));
         for (int i = 0; i < 20; ++i)
-            QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Verdict::none));
-        QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Verdict::healed));
-        QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Verdict::none));
+            QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Contact::none));
+        QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Contact::healed));
+        QCOMPARE(int(contact.add(blockAt(30.0))), int(ContactWatch::Contact::none));
     }
 
     void whatIsShownRisesOnlyByACorrectionThatIsSaid()

@@ -130,10 +130,10 @@ private slots:
     }
     void theWorstNoticeComesFirstAndNamesItsSeverity()
     {
-        const std::vector<Notice> unsorted{{Notice::Severity::info, Sentence::just("a")},
-                                           {Notice::Severity::error, Sentence::just("b")},
-                                           {Notice::Severity::warning, Sentence::just("c")},
-                                           {Notice::Severity::error, Sentence::just("d")}};
+        const std::vector<Notice> unsorted{{Severity::info, Sentence::just("a")},
+                                           {Severity::error, Sentence::just("b")},
+                                           {Severity::warning, Sentence::just("c")},
+                                           {Severity::error, Sentence::just("d")}};
         QStringList all;
         for (const NoticeText& notice : noticeTexts(unsorted, UnitFormat()))
             all.append(notice.word + ' ' + notice.text);
