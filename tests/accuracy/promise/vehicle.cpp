@@ -106,11 +106,13 @@ FloatSender::FloatSender(Random& random)
     m_step = display.step;
 }
 
+// Share of the track's resistance, or of the volts over it where a pull-up feeds it.
 double FloatSender::track(double arm) const
 {
     const double worn = m_segments > 0.0 ? std::round(arm * m_segments) / m_segments : arm;
     const double share = std::pow(worn, m_taper);
-    return m_pullUp > 0.0 ? share * (1.0 + m_pullUp) / (share + m_pullUp) : share;
+    const auto volts = [this](double r) { return m_pullUp > 0.0 ? r * (1.0 + m_pullUp) / (r + m_pullUp) : r; };
+    return m_full > m_empty ? volts(share) : 1.0 - volts(1.0 - share);
 }
 
 double FloatSender::shows(double height, int direction, double error, Random& random) const

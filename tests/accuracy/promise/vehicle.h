@@ -48,7 +48,8 @@ private:
 
     double m_lowStop, m_highStop, m_play;
     double m_segments;                     // contacts of the track; 0: a plain one
-    double m_taper, m_pullUp, m_offsetSd;  // offset by ground and supply, of the span, by occasion
+    double m_taper, m_pullUp;              // of the track; as a multiple of its resistance
+    double m_offsetSd;                     // by ground and supply, of the span, by occasion
     double m_empty, m_full, m_step;        // as displayed
     double m_slosh, m_slope;               // sd of one look, moving and parked
 };
