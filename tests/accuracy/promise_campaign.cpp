@@ -9,12 +9,11 @@
 //
 // A car is in a row once; a row of settled cars leaves out those with a roof box or another
 // driver within the last five tanks. Prints tables in markdown, and what an answer costs.
-#include "tests/accuracy/promise/owner.h"
+#include "tests/accuracy/promise/questions.h"
 #include "tests/accuracy/promise/promise_table.h"
 
 #include <cstdio>
 #include <cstdlib>
-#include <ctime>
 
 using namespace undermark;
 using namespace undermark::test;
@@ -25,94 +24,10 @@ constexpr std::array kPoints{2, 3, 5, 9};
 constexpr std::array kFills{0, 1, 2, 3, 8, 20};
 constexpr int kTrailerTanks = 4;
 
-enum class Asked { fullToZero, fullToDry, odometerToZero, odometerToDry, restToZero, restToDry, movingToZero, past };
-constexpr std::array kAsked{"to zero from full", "to dry from full", "to zero by odometer", "to dry by odometer",
-                            "to zero by reading at rest", "to dry by reading at rest",
-                            "to zero by reading moving", "past zero"};
-
-struct Answer {
-    Asked asked;
-    std::optional<Distances> promised;   // none: it was refused
-    double trueKm;
-};
-
-struct Cost {
-    double askedSeconds = 0.0, learntSeconds = 0.0;
-    long asked = 0, learnt = 0;
-};
-
-// What one car is asked at one time, and what came true of it.
-class Questions {
-public:
-    Questions(Owner& owner, const Run& run, Cost& cost) : m_owner(owner), m_run(run), m_cost(cost) {}
-
-    std::vector<Answer> all()
-    {
-        Knowledge car = learnt();
-        if (m_owner.fills() > 0) {
-            ask(*car, Asked::fullToZero, Asked::fullToDry, {}, 0.0);
-        } else {   // as the owner states it, who brimmed the tank
-            Question stated;
-            const Volume capacity = car->vehicle().capacity;
-            stated.usable = Estimate<Volume>{capacity, capacity * 0.03};
-            ask(*car, Asked::fullToZero, Asked::fullToDry, stated, 0.0);
-        }
-        addPast(*car);
-        m_owner.setTime(m_run.partTime);
-        car = learnt();
-        if (m_owner.fills() > 0) {
-            Question odometer;
-            odometer.odometer = Distance::fromKm(m_owner.odometerKm() + m_run.partKm);
-            ask(*car, Asked::odometerToZero, Asked::odometerToDry, odometer, m_run.partKm);
-        }
-        Question reading;
-        reading.signal = Signal::of(m_run.readAtRest);
-        ask(*car, Asked::restToZero, Asked::restToDry, reading, m_run.partKm);
-        reading.signal = Signal::of(m_run.readMoving);
-        reading.motion = Motion::moving;
-        ask(*car, Asked::movingToZero, std::nullopt, reading, m_run.partKm);
-        return std::move(m_answers);
-    }
-
-private:
-    static double since(std::clock_t start) { return double(std::clock() - start) / CLOCKS_PER_SEC; }
-
-    Knowledge learnt()
-    {
-        const auto start = std::clock();
-        Knowledge car = m_owner.car().knowledge().value();
-        m_cost.learntSeconds += since(start);
-        ++m_cost.learnt;
-        return car;
-    }
-    void ask(const CarKnowledge& car, Asked zero, std::optional<Asked> dry, const Question& question, double drivenKm)
-    {
-        const auto start = std::clock();
-        const Result<Outlook> outlook = undermark::outlook(car, question);
-        const auto promised = [&](const RangeLaw& law) { return std::optional(distances(law)); };
-        m_answers.push_back({zero, outlook ? promised(outlook->toZero) : std::nullopt, m_run.toZeroKm - drivenKm});
-        if (dry)
-            m_answers.push_back({*dry, outlook ? promised(outlook->toDry) : std::nullopt, m_run.toDryKm - drivenKm});
-        m_cost.askedSeconds += since(start);
-        ++m_cost.asked;
-    }
-    void addPast(const CarKnowledge& car)
-    {
-        const Result<Distances> past = pastZero(car, {});
-        m_answers.push_back({Asked::past, past ? std::optional(*past) : std::nullopt,
-                             std::max(0.0, m_run.toDryKm - m_run.toZeroKm)});
-    }
-
-    Owner& m_owner;
-    Run m_run;
-    Cost& m_cost;
-    std::vector<Answer> m_answers;
-};
-
 struct Campaign {
     PromiseTable settled{"settled cars"}, changed{"a roof box or another driver lately"},
         points{"by points, eight fills"}, unfilled{"by points, no fill yet"}, trailer{"with a trailer since"},
-        kinds{"by kind, to dry from full"}, logs{"by log, settled, to dry from full"};
+        kinds{"by kind, to dry from full"}, logs{"by log, settled cars, to dry from full"};
     Cost cost;
 
     void drive(int number, std::uint64_t seed, const std::filesystem::path& folder)
@@ -128,7 +43,7 @@ struct Campaign {
                 else
                     owner.toNextFill();
             }
-            count(owner, fills, withPoints, Questions(owner, owner.ahead(between(random, 0.15, 0.85)), cost).all());
+            count(owner, fills, withPoints, askAll(owner, owner.ahead(between(random, 0.15, 0.85)), cost));
         }
         if (kind != Kind::kart && owner.isSettled())
             hitch(owner, between(random, 1.15, 1.5), random);
@@ -168,13 +83,22 @@ private:
             if (settledNow && answer.asked >= Asked::restToZero && (fills == 0 || fills == 8))
                 put(fills == 8 ? points : unfilled, place + kPoints[withPoints],
                     what + ", " + std::to_string(kPoints[withPoints]) + " points", answer);
+            if (answer.asked == Asked::restToZero && settledNow && fills == 20)
+                put(logs, owner.notesReadings() ? 400 : 401,
+                    what + (owner.notesReadings() ? ", noted at the pump too" : ", not noted else"), answer);
             if (answer.asked != Asked::fullToDry)
                 continue;
             put(kinds, 100 * int(owner.machine().kind) + fills,
                 kKinds[std::size_t(owner.machine().kind)] + after, answer);
             if (settledNow && fills > 0)
-                put(logs, (owner.isHonest() ? 0 : 100) + fills, (owner.isHonest() ? "honest" : "with slips") + after, answer);
+                countByLog(owner, fills, after, answer);
         }
+    }
+    void countByLog(const Owner& owner, int fills, const std::string& after, const Answer& answer)
+    {
+        put(logs, (owner.isHonest() ? 0 : 100) + fills, (owner.isHonest() ? "honest" : "with slips") + after, answer);
+        put(logs, (owner.logsTrips() ? 200 : 300) + fills, (owner.logsTrips() ? "trips by mode" : "no trips") + after,
+            answer);
     }
     void hitch(Owner& owner, double factor, Random& random)
     {
@@ -182,7 +106,7 @@ private:
         for (int tanks = 0; tanks <= kTrailerTanks; ++tanks) {
             if (tanks > 0)
                 owner.toNextFullFill();
-            for (const Answer& answer : Questions(owner, owner.ahead(between(random, 0.15, 0.85)), cost).all())
+            for (const Answer& answer : askAll(owner, owner.ahead(between(random, 0.15, 0.85)), cost))
                 if (isShort(answer))
                     put(trailer, 100 * int(answer.asked) + tanks,
                         std::string(kAsked[std::size_t(answer.asked)]) + ", " + std::to_string(tanks) + (tanks == 1 ? " tank" : " tanks"), answer);

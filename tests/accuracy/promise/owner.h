@@ -37,6 +37,8 @@ public:
     const Machine& machine() const { return m_machine; }
     double odometerKm() const { return m_odometerKm; }
     bool isHonest() const { return m_isHonest; }
+    bool logsTrips() const { return m_logsTrips; }
+    bool notesReadings() const { return m_notesReadings; }
     bool isSettled() const { return m_tanksSinceChange > 4; }
     int fills() const { return m_fills; }
     // For good, as a trailer that stays on.
