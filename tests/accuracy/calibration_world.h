@@ -7,94 +7,57 @@
 #pragma once
 
 #include "engine/calibration/gauge.h"
+#include "tests/accuracy/world_tools.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <random>
 #include <vector>
 
 namespace undermark::test {
 
-using Random = std::mt19937_64;
-
-inline double between(Random& random, double low, double high)
-{
-    return std::uniform_real_distribution<double>(low, high)(random);
-}
-inline bool chance(Random& random, double share) { return between(random, 0.0, 1.0) < share; }
-inline double normal(Random& random, double sd)
-{
-    return sd > 0.0 ? std::normal_distribution<double>(0.0, sd)(random) : 0.0;
-}
-
 enum class TankKind { box, cylinder, wedge, saddle, moulded };
 inline constexpr std::array kTankKinds{"box with round edges", "lying cylinder", "wedge", "saddle", "moulded"};
 
-// Share of the tank's litres at a height, both 0 to 1.
-class WorldTank {
-public:
-    WorldTank(TankKind kind, Random& random)
-    {
-        const double a = between(random, 0.0, 1.0), b = between(random, 0.0, 1.0);
-        std::array<double, 4> edge, width;
-        for (double& each : edge)
-            each = between(random, 0.0, 1.0);
-        for (double& each : width)
-            each = between(random, 0.3, 1.0);
-        m_share[0] = 0.0;
-        for (std::size_t i = 0; i + 1 < m_share.size(); ++i) {
-            const double h = (double(i) + 0.5) / kCells;
-            m_share[i + 1] = m_share[i] + area(kind, h, a, b, edge, width);
-        }
-        for (double& share : m_share)
-            share /= m_share.back();
-    }
+using Four = std::array<double, 4>;
 
-    double share(double height) const
-    {
-        const double at = std::clamp(height, 0.0, 1.0) * kCells;
-        const auto i = std::min(std::size_t(at), std::size_t(kCells - 1));
-        return m_share[i] + (m_share[i + 1] - m_share[i]) * (at - double(i));
+// Area of the tank's surface at a height, 0 to 1.
+inline double surface(TankKind kind, double h, double a, double b, const Four& edge, const Four& width)
+{
+    switch (kind) {
+    case TankKind::box: {   // radius of the edges up to half the height
+        const double r = 0.02 + 0.48 * a, y = std::min(h, 1.0 - h);
+        const double lost = y < r ? r - std::sqrt(r * r - (r - y) * (r - y)) : 0.0;
+        return 1.0 - 2.0 * lost * (0.3 + b);
     }
-    double height(double share) const
-    {
-        const auto above = std::upper_bound(m_share.begin() + 1, m_share.end() - 1, share);
-        const auto i = std::size_t(above - m_share.begin());
-        return (double(i - 1) + (share - m_share[i - 1]) / (m_share[i] - m_share[i - 1])) / kCells;
+    case TankKind::cylinder:
+        return 2.0 * std::sqrt(h * (1.0 - h));
+    case TankKind::wedge:
+        return 1.0 + 1.6 * (a - 0.5) * (2.0 * h - 1.0);
+    case TankKind::saddle: {   // a tunnel takes room from the floor up
+        const double tunnel = 0.25 + 0.4 * a, lost = 0.15 + 0.4 * b;
+        return 1.0 - lost * std::clamp((tunnel - h) / 0.08 + 0.5, 0.0, 1.0);
     }
+    case TankKind::moulded: {
+        double total = 0.15;
+        for (std::size_t i = 0; i < edge.size(); ++i)
+            total += width[i] * std::clamp((h - edge[i]) / 0.1 + 0.5, 0.0, 1.0) * (i % 2 ? -0.5 : 1.0);
+        return std::max(0.15, total + 0.6);
+    }
+    }
+    return 1.0;
+}
 
-private:
-    static constexpr int kCells = 400;
-    static double area(TankKind kind, double h, double a, double b, const std::array<double, 4>& edge,
-                       const std::array<double, 4>& width)
-    {
-        switch (kind) {
-        case TankKind::box: {   // radius of the edges up to half the height
-            const double r = 0.02 + 0.48 * a, y = std::min(h, 1.0 - h);
-            const double lost = y < r ? r - std::sqrt(r * r - (r - y) * (r - y)) : 0.0;
-            return 1.0 - 2.0 * lost * (0.3 + b);
-        }
-        case TankKind::cylinder:
-            return 2.0 * std::sqrt(h * (1.0 - h));
-        case TankKind::wedge:
-            return 1.0 + 1.6 * (a - 0.5) * (2.0 * h - 1.0);
-        case TankKind::saddle: {   // a tunnel takes room from the floor up
-            const double tunnel = 0.25 + 0.4 * a, lost = 0.15 + 0.4 * b;
-            return 1.0 - lost * std::clamp((tunnel - h) / 0.08 + 0.5, 0.0, 1.0);
-        }
-        case TankKind::moulded: {
-            double total = 0.15;
-            for (std::size_t i = 0; i < edge.size(); ++i)
-                total += width[i] * std::clamp((h - edge[i]) / 0.1 + 0.5, 0.0, 1.0) * (i % 2 ? -0.5 : 1.0);
-            return std::max(0.15, total + 0.6);
-        }
-        }
-        return 1.0;
-    }
-    std::array<double, kCells + 1> m_share{};
-};
+inline Hollow hollow(TankKind kind, Random& random)
+{
+    const double a = between(random, 0.0, 1.0), b = between(random, 0.0, 1.0);
+    Four edge, width;
+    for (double& each : edge)
+        each = between(random, 0.0, 1.0);
+    for (double& each : width)
+        each = between(random, 0.3, 1.0);
+    return Hollow([&](double h) { return surface(kind, h, a, b, edge, width); });
+}
 
 // What the display shows for a height of fuel.
 class WorldSender {
@@ -142,7 +105,7 @@ private:
 class WorldCar {
 public:
     WorldCar(TankKind kind, Random& random)
-        : m_tank(kind, random), sender(random), capacityL(std::exp(between(random, std::log(8.0), std::log(320.0)))),
+        : m_tank(hollow(kind, random)), sender(random), capacityL(std::exp(between(random, std::log(8.0), std::log(320.0)))),
           fullShare(m_tank.share(between(random, 0.96, 1.0)))
     {
     }
@@ -200,7 +163,7 @@ private:
         return out;
     }
 
-    WorldTank m_tank;
+    Hollow m_tank;
 
 public:
     WorldSender sender;
