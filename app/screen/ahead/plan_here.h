@@ -9,7 +9,7 @@
 namespace undermark {
 
 // Where the car is on the route, as typed on the Ahead page; what is left of it is planned.
-class PlanHere : public FormModel {
+class PlanHere : public undermark::FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the plan's view model")

@@ -19,7 +19,7 @@
 
 namespace undermark {
 
-class RouteEditModel : public FormModel {
+class RouteEditModel : public undermark::FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the plan's view model")

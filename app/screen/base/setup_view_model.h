@@ -14,7 +14,7 @@
 
 namespace undermark {
 
-class SetupViewModel : public FormModel {
+class SetupViewModel : public undermark::FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")

@@ -18,7 +18,7 @@
 
 namespace undermark {
 
-class NowTell : public FormModel {
+class NowTell : public undermark::FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the Now page's view model")
