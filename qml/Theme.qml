@@ -18,7 +18,7 @@ QtObject {
     readonly property color inkOnSure: night ? "#0f1211" : "#fbf8f0"
     readonly property color reserve: night ? "#d0705f" : "#9c2f2a"
     readonly property color track: night ? "#1f2422" : "#e2dac8"
-    readonly property color edge: night ? "#666c66" : "#8f8a7c"
+    readonly property color edge: night ? "#6f756f" : "#7c7768"
     readonly property color surface: night ? "#171b1a" : "#fbf8f0"
     readonly property color caution: night ? "#d79a3d" : "#8a5200"
 

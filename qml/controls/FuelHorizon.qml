@@ -70,6 +70,13 @@ Item {
         }
     }
 
+    Rectangle {  // where nothing gets to, too
+        anchors.fill: strip
+        color: "transparent"
+        border.width: Theme.hairline
+        border.color: Theme.edge
+    }
+
     Repeater {  // posts, pegs and their names
         model: lanes.placed
 

@@ -70,8 +70,8 @@ FocusScope {
                     anchors.margins: divider.open ? 0 : 2 * Theme.hairline
                     radius: divider.open ? 0 : Theme.step
                     color: divider.open ? Theme.paper : Theme.surface
-                    border.width: divider.visualFocus ? 4 * Theme.hairline : 0
-                    border.color: Theme.ink
+                    border.width: (divider.visualFocus ? 4 : divider.open ? 0 : 1) * Theme.hairline
+                    border.color: divider.visualFocus ? Theme.ink : Theme.edge
                 }
                 Rectangle {  // the open page's edge
                     visible: divider.open

@@ -50,7 +50,8 @@ TestCase {
     }
     function test_whatCanBeTouchedHasAVisibleEdge(data) {
         Theme.night = data.night;  // WCAG 2.1, 1.4.11: 3 to 1
-        atLeast(3, "edge", "paper");
+        for (const ground of ["paper", "surface", "track"])
+            atLeast(3, "edge", ground);
         atLeast(3, "sure", "track");
         atLeast(3, "reserve", "track");
         Theme.night = false;
