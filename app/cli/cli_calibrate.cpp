@@ -207,7 +207,7 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
 void addFlags(CLI::App& command, CalibrateOptions& options)
 {
     addText(command, "points", options.file,
-            "CSV: added_l,signal[,signal2][,signal_sd][,readings][,load]", "POINTS.csv");
+            "CSV: poured_l|total_l,signal[,signal2][,signal_sd][,readings][,load]", "POINTS.csv");
     addShapeFlags(command, options.shape);
     addSeriesFlags(command, options.lobe1, options.lobe2);
     addNumber(command, "--at", options.at, kAnyNumber, "litres at this signal");

@@ -150,7 +150,7 @@ const Table<PlacedPoint>& tableOf<PlacedPoint>()
     static const Table<P> points = table<P>(
         "calibration", "calibration_points",
         {C::count<&P::position>("position", kPlace, "position").inTables({}),
-         C::number<&P::added, InLitres>("added_l", kFromZero, "added"),
+         C::number<&P::added, InLitres>("added_l", kFromZero, "added").as("total_l"),
          C::number<&P::signal, InSenderUnit>("signal", kAny, "signal"),
          C::number<&P::signal2, InSenderUnit>("signal2", kAny, "signal2"),
          C::number<&P::signalSd, InSenderUnit>("signal_sd", kFromZero, "signal sd"),

@@ -7,7 +7,7 @@
 //                    pull_up_ohm,resolution
 //   surge_margins.csv vehicle,mode,surge_margin_l
 //   modes.csv        vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km
-//   calibrations.csv vehicle,date,zero_at_l,added_l,signal,signal2,signal_sd,readings
+//   calibrations.csv vehicle,date,zero_at_l,total_l,signal,signal2,signal_sd,readings
 //   fills.csv        vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,
 //                    odometer_reset,price_per_l,signal,blend,temperature_c,
 //                    displayed_l_per_100km,counted

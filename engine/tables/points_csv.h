@@ -19,11 +19,13 @@ struct PointsFile {
     std::vector<Sentence> warnings;         // unknown columns, litres counted from another row
 };
 
-// Columns: added_l (litres, 0 or more) and signal (the sender's unit) required;
+// Columns: signal (the sender's unit), and exactly one of total_l (litres since the tank was
+// drained, 0 or more) and poured_l (litres put in at this step, negative where they were
+// taken out; the drained row says 0) required;
 // signal2, signal_sd (of one reading, 0 or more), readings (whole, 1 or more)
 // and load (0 or 1: lamps, fan and heater on) optional. Litres count from the
 // row with the fewest, the drained state: the first row when pouring in, the
-// last when draining down. Rows with load 1 are kept apart.
+// last when draining down. The old added_l could be read as either and is refused. Rows with load 1 are kept apart.
 // Errors: fileAccess; badInput with line and column for anything malformed,
 // for fewer than two rows, and where every row has the same litres.
 Result<PointsFile> readPoints(const std::filesystem::path& file);

@@ -24,15 +24,16 @@ Result<logbook::Cell> cellOf(const CsvReader& csv, std::size_t column,
 template <class T>
 class RecordReader {
 public:
-    // `others` are columns beside the record's. `options` have to outlive the reader.
-    // Errors: as rename() and CsvReader::open.
+    // `others` are columns beside the record's; `spared` is one of the record's that may be
+    // missing although it is needed. `options` have to outlive the reader. Errors: as rename() and CsvReader::open.
     static Result<RecordReader> open(const std::filesystem::path& file, const ImportOptions& options,
-                                     std::initializer_list<CsvColumn> others)
+                                     std::initializer_list<CsvColumn> others,
+                                     std::string_view spared = {})
     {
         auto fields = logbook::tableOf<T>().csvFields();
         std::vector<CsvColumn> columns;
         for (const auto& field : fields)
-            columns.push_back({field.name, field.needed});
+            columns.push_back({field.name, field.needed && field.name != spared});
         columns.insert(columns.end(), others);
         if (const auto renamed = rename(columns, options); !renamed)
             return fail(renamed.error());
@@ -58,6 +59,8 @@ public:
     {
         T record;
         for (std::size_t i = 0; i < m_fields.size(); ++i) {
+            if (!m_csv.has(i))
+                continue;
             const auto cell = cellOf(m_csv, i, m_fields[i], m_options);
             if (!cell)
                 return fail(cell.error());

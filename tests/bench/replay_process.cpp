@@ -82,7 +82,7 @@ void writeDrive(const std::string& samples, const std::string& points, long rows
     Random random(7);
     SimulatedCar car(random);
     std::ofstream curve(points);
-    curve << "added_l,signal\n";
+    curve << "total_l,signal\n";
     for (const CalibrationPoint& point : car.calibrate(10, random))
         curve << point.added.litres() << ',' << point.signal.value() << '\n';
     std::FILE* out = std::fopen(samples.c_str(), "w");

@@ -47,7 +47,7 @@ public:
         const CliRunner& run = *this;
         bool fine = run("vehicle add --name Wren --capacity-l 50 --fuel petrol --circuit resistive "
                         "--supply-v 5 --pull-up-ohm 220 --signal-unit V").exitCode == 0;
-        const QString points = file("points.csv", "added_l,signal\n0,3.020\n5,2.840\n15,2.370\n"
+        const QString points = file("points.csv", "total_l,signal\n0,3.020\n5,2.840\n15,2.370\n"
                                                   "25,1.880\n35,1.350\n45,0.800\n50,0.550\n");
         fine = fine && run("calibrate " + points + " --save --zero-at-l 5").exitCode == 0;
         for (int i = 0; i < 9; ++i)

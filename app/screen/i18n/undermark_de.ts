@@ -3563,6 +3563,26 @@
         <source>These are guesses. Does the pump show the same litres?</source>
         <translation>Das sind Vermutungen. Zeigt die Zapfsäule dieselben Liter?</translation>
     </message>
+    <message>
+        <source>poured_l, the litres put in at each step, or total_l, the litres since the tank was drained</source>
+        <translation>poured_l, die Liter jedes Schritts, oder total_l, die Liter seit dem Leeren</translation>
+    </message>
+    <message>
+        <source>added_l can be read in two ways, which makes a tank wrong by half</source>
+        <translation>added_l lässt sich auf zwei Arten lesen, was einen Tank um die Hälfte falsch macht</translation>
+    </message>
+    <message>
+        <source>the litres stand there twice</source>
+        <translation>die Liter stehen doppelt da</translation>
+    </message>
+    <message>
+        <source>one of poured_l and total_l</source>
+        <translation>eines von poured_l und total_l</translation>
+    </message>
+    <message>
+        <source>a column of litres is missing</source>
+        <translation>eine Spalte mit Litern fehlt</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -3563,6 +3563,26 @@
         <source>These are guesses. Does the pump show the same litres?</source>
         <translation>Ce sont des suppositions. La pompe affiche-t-elle les mêmes litres ?</translation>
     </message>
+    <message>
+        <source>poured_l, the litres put in at each step, or total_l, the litres since the tank was drained</source>
+        <translation>poured_l, les litres versés à chaque étape, ou total_l, les litres depuis la vidange</translation>
+    </message>
+    <message>
+        <source>added_l can be read in two ways, which makes a tank wrong by half</source>
+        <translation>added_l peut se lire de deux façons, ce qui fausse un réservoir de moitié</translation>
+    </message>
+    <message>
+        <source>the litres stand there twice</source>
+        <translation>les litres y sont deux fois</translation>
+    </message>
+    <message>
+        <source>one of poured_l and total_l</source>
+        <translation>l’un de poured_l et total_l</translation>
+    </message>
+    <message>
+        <source>a column of litres is missing</source>
+        <translation>une colonne de litres manque</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

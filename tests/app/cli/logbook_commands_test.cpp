@@ -53,10 +53,10 @@ private slots:
     {
         const CliRunner run;
         QVERIFY(run.prepareCar());
-        const QString open = run.file("open.csv", "added_l,signal\n0,4.99\n10,2.50\n40,1.20\n");
+        const QString open = run.file("open.csv", "total_l,signal\n0,4.99\n10,2.50\n40,1.20\n");
         QVERIFY(!run("calibrate " + open + " --json").out.contains("open-circuit"));
         QVERIFY(run("calibrate " + open + " --vehicle Wren --json").out.contains("open-circuit"));
-        QCOMPARE(run("calibrate " + run.file("ohm.csv", "added_l,signal\n0,180\n5,160\n30,80\n50,10\n")
+        QCOMPARE(run("calibrate " + run.file("ohm.csv", "total_l,signal\n0,180\n5,160\n30,80\n50,10\n")
                      + " --save --signal-unit ohm --signal-step 1").exitCode, 0);
         QCOMPARE(text(run("vehicle show --json").json()["signal_unit"]), std::string("ohm"));
     }
@@ -227,19 +227,19 @@ private slots:
             const CliAnswer answer = run("calibrate " + run.file("bad.csv", text));
             return answer.exitCode == 2 && answer.errorLines() == 1 && answer.err.contains(words);
         };
-        QVERIFY(refused("added_l,signal\n0,1\n5,abc\n", "bad.csv:3: column 'signal'"));
-        QVERIFY(refused("added_l,signal\n0,1\n-5,2\n", "bad.csv:3: column 'added_l'"));
-        QVERIFY(refused("added_l,signal\n0,1\n\"5,0\",2\n", "comma"));
-        QVERIFY(refused("added_l,signal\n0,nan\n5,2\n", "column 'signal'"));
-        QVERIFY(refused("added_l\n0\n5\n", "column 'signal'"));
-        QVERIFY(refused("added_l,signal\n0,1\n", "two or more rows"));
+        QVERIFY(refused("total_l,signal\n0,1\n5,abc\n", "bad.csv:3: column 'signal'"));
+        QVERIFY(refused("total_l,signal\n0,1\n-5,2\n", "bad.csv:3: column 'total_l'"));
+        QVERIFY(refused("total_l,signal\n0,1\n\"5,0\",2\n", "comma"));
+        QVERIFY(refused("total_l,signal\n0,nan\n5,2\n", "column 'signal'"));
+        QVERIFY(refused("total_l\n0\n5\n", "column 'signal'"));
+        QVERIFY(refused("total_l,signal\n0,1\n", "two or more rows"));
     }
 
     void noMovementWhilePouringIsAnAnswerWithAnErrorFinding()
     {
         const CliRunner run;
         const CliAnswer dead = run("calibrate --json " + run.file("dead.csv",
-                                   "added_l,signal\n0,2.2\n5,2.2\n25,2.2\n50,2.2\n"));
+                                   "total_l,signal\n0,2.2\n5,2.2\n25,2.2\n50,2.2\n"));
         QCOMPARE(dead.exitCode, 0);
         QCOMPARE(text(dead.json()["findings"][0]["code"]), std::string("no-movement"));
         QCOMPARE(text(dead.json()["findings"][0]["severity"]), std::string("error"));
@@ -248,7 +248,7 @@ private slots:
     void aCalibrationCarriesEveryKnotAndAnswersALevel()
     {
         const CliRunner run;
-        const QString points = run.file("p.csv", "added_l,signal\n0,3.02\n5,2.84\n25,1.88\n50,0.55\n");
+        const QString points = run.file("p.csv", "total_l,signal\n0,3.02\n5,2.84\n25,1.88\n50,0.55\n");
         const json fit = run("calibrate --json --at 1.88 --table 5 --unit litres --decimals 2 " + points).json();
         QCOMPARE(text(fit["direction"]), std::string("falling"));
         for (const auto& [signal, litres] : {std::pair(3.02, 0.0), {2.84, 5.0}, {1.88, 25.0}, {0.55, 50.0}}) {

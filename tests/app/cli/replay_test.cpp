@@ -19,7 +19,7 @@ class ReplayTest : public QObject {
         return out.fileName();
     }
 
-    QString points() { return file("points.csv", "added_l,signal\n0,0.5\n25,2.0\n50,3.5\n"); }
+    QString points() { return file("points.csv", "total_l,signal\n0,0.5\n25,2.0\n50,3.5\n"); }
 
     // 30 min at 60 km/h from 20 L, a halt in which 25 L go in, 30 min more.
     QString fuelStop()
@@ -102,7 +102,7 @@ private slots:
 
     void aSaddleTankIsFollowedOverBothSignals()
     {
-        const QString both = file("saddle.csv", "added_l,signal,signal2\n0,0,0\n20,4,0\n40,4,4\n60,8,8\n");
+        const QString both = file("saddle.csv", "total_l,signal,signal2\n0,0,0\n20,4,0\n40,4,4\n60,8,8\n");
         QByteArray text = "t_s,signal,signal2,speed_kmh\n";
         for (int t = 0; t < 600; ++t)
             text += QByteArray::number(t) + ",4,4,60\n";

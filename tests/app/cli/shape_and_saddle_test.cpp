@@ -18,7 +18,7 @@ const QString kCylinder = "--shape cylinder --radius-m 0.2 --length-m 0.9 --empt
 
 // Pump's lobe (signal, 0.5 to 3.5 V) 30 L, the other (signal2) 20 L: the first fills,
 // spills over, then both rise.
-const char* kSaddlePoints = "added_l,signal,signal2\n0,0.5,0.5\n10,1.5,0.5\n20,2.5,0.5\n"
+const char* kSaddlePoints = "total_l,signal,signal2\n0,0.5,0.5\n10,1.5,0.5\n20,2.5,0.5\n"
                             "30,2.5,2.0\n40,2.5,3.5\n50,3.5,3.5\n";
 
 // Half an hour at 60 km/h from both lobes full; `transfers`: the second one empties.
@@ -53,7 +53,7 @@ private slots:
         QVERIFY(out["uncertainty_l"].is_null());
         QCOMPARE(out["findings"][0]["code"].get<std::string>(), std::string("prior"));
         QVERIFY(run("calibrate " + kCylinder).out.contains("prior"));
-        const json poured = run("calibrate " + run.file("p.csv", "added_l,signal\n0,0\n50,1\n")
+        const json poured = run("calibrate " + run.file("p.csv", "total_l,signal\n0,0\n50,1\n")
                                 + " --json").json();
         QVERIFY(!poured["prior"].get<bool>());
     }
@@ -114,7 +114,7 @@ private slots:
         QFETCH(QString, line);
         const CliRunner run;
         QVERIFY(!line.startsWith("range --signal2") || run.prepareCar());
-        line.replace("POINTS", run.file("p.csv", "added_l,signal\n0,0\n10,1\n50,5\n"));
+        line.replace("POINTS", run.file("p.csv", "total_l,signal\n0,0\n10,1\n50,5\n"));
         line.replace("SADDLE", run.file("s.csv", kSaddlePoints));
         const CliAnswer answer = run(line);
         QCOMPARE(answer.exitCode, 2);
@@ -174,7 +174,7 @@ private slots:
         // Lobes of 35 and 15 L: |35 - 15| / 2 / sqrt 3 = 5.7735 L (see saddle.h).
         const CliRunner run;
         QVERIFY(run.prepareCar());
-        const QString points = run.file("p.csv", "added_l,signal\n0,0\n10,1\n25,2.5\n50,5\n");
+        const QString points = run.file("p.csv", "total_l,signal\n0,0\n10,1\n25,2.5\n50,5\n");
         const QString lobes = " --lobe1-l 35 --lobe2-l 15";
         const json out = run("calibrate " + points + lobes + " --at 2.5 --json").json();
         QVERIFY(std::abs(number(out["unequal_emptying_sd_l"]) - 5.7735) < 1e-4);

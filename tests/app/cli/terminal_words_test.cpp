@@ -65,7 +65,7 @@ private slots:
         QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
         QVERIFY(run("range").err.contains("give a reading (--signal) or the usable litres (--litres)"));
         QVERIFY(run("check").out.contains("readings cannot be used (calibrate --save)"));
-        const QString points = run.file("points.csv", "added_l,signal\n0,3\n5,2.8\n50,0.5\n");
+        const QString points = run.file("points.csv", "total_l,signal\n0,3\n5,2.8\n50,0.5\n");
         QCOMPARE(run("calibrate --save " + points).exitCode, 0);
         QVERIFY(run("range --signal 1 --signal2 2").err.contains("expected --signal alone"));
     }
