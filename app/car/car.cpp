@@ -76,6 +76,12 @@ Result<NowState> Car::now(const std::string& mode)
     return nowState(**known, question);
 }
 
+Result<Observation> Car::observe()
+{
+    const auto known = knowledge();
+    return known ? observationOf(**known) : Result<Observation>(fail(known.error()));
+}
+
 Result<Fill> Car::likelyFill()
 {
     const auto known = knowledge();

@@ -52,6 +52,16 @@ Result<NowState> nowState(const CarKnowledge& car, const Question& question)
                     lastRecorded(car.log), assumed, std::move(notices)};
 }
 
+Result<Observation> observationOf(const CarKnowledge& car)
+{
+    if (!car.gauge.isKnown())
+        return fail(ErrorCode::notFound,
+                    Sentence::of("the level cannot be followed before the sender is calibrated"));
+    Observation start{car.gauge, trackerSettings(car.gauge)};
+    start.settings.rate = car.consumption.model.forecast().rate;
+    return start;
+}
+
 Fill likelyFill(const CarKnowledge& car, Instant now)
 {
     Fill fill;

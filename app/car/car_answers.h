@@ -5,6 +5,7 @@
 
 #include "app/car/notice.h"
 #include "engine/outlook/outlook.h"
+#include "engine/tracking/sender_reading.h"
 
 #include <memory>
 #include <optional>
@@ -30,6 +31,14 @@ struct NowState {
 
 // Errors: as outlook().
 Result<NowState> nowState(const CarKnowledge& car, const Question& question);
+
+// What a tracker of the car's level starts from.
+struct Observation {
+    Gauge gauge;
+    TrackerSettings settings; // with the rate in the usual mix, as it is learnt
+};
+// Errors: notFound where no calibration says what a reading means.
+Result<Observation> observationOf(const CarKnowledge& car);
 
 // What a fill at `now` will most likely be: litres to full, odometer (or the trip meter,
 // where no odometer is known), price per litre as last. Of a car whose level is not known:

@@ -153,20 +153,21 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
 
 Result<void> replay(const ReplayOptions& options, const CliContext& context)
 {
-    const Result<Gauge> gauge = gaugeFrom(options);
-    if (!gauge)
-        return fail(gauge.error());
+    Result<Observation> start = observationFrom(options, context);
+    if (!start)
+        return fail(start.error());
+    const Gauge& gauge = start->gauge;
     Result<SamplesCsv> samples = SamplesCsv::open(options.samples);
     if (!samples)
         return fail(samples.error());
     for (const std::string& name : samples->unknownColumns())
         warn(options.samples.string() + ": column '" + name + "' is not known and left out");
-    TrackerSettings settings = trackerSettings(*gauge);
+    TrackerSettings& settings = start->settings;
     if (options.rate)
         settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
                          Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};
-    TrackFile track(options.track, gauge->isPrior());
-    const Result<Replay> done = runReplay(*samples, *gauge, settings, track);
+    TrackFile track(options.track, gauge.isPrior());
+    const Result<Replay> done = runReplay(*samples, gauge, settings, track);
     if (!done)
         return fail(done.error());
     if (const auto written = track.finish(); !written)
@@ -198,7 +199,8 @@ void addReplayOptions(CLI::App& command, ReplayOptions& options)
 void addReplayCommand(CLI::App& app, CliContext& context)
 {
     addCommand<ReplayOptions>(app, context, "replay",
-                              "follow the level over a recorded drive", addReplayOptions, replay);
+                              "follow the level over a recorded drive, by the logbook's car or a calibration",
+                              addReplayOptions, replay);
 }
 
 } // namespace undermark

@@ -4,9 +4,9 @@
 // run itself (cli_replay.cpp), and how it is printed (cli_replay_print.cpp).
 #pragma once
 
+#include "app/car/car_answers.h"
 #include "app/cli/cli_replay_plot.h"
 #include "app/cli/cli_shape.h"
-#include "engine/calibration/gauge.h"
 #include "engine/tables/samples_csv.h"
 
 #include <filesystem>
@@ -15,12 +15,12 @@ namespace undermark {
 
 struct ReplayOptions {
     std::filesystem::path samples, calibration, track, plot;
-    ShapeFlags shape;                        // instead of a calibration
+    ShapeFlags shape;                        // instead of a calibration; neither: the logbook's car
     std::optional<double> rate, rateSd, lobe1, lobe2;
 };
 
-// From the calibration or the shape; findings become warnings. It is known.
-Result<Gauge> gaugeFrom(const ReplayOptions& options);
+// From the calibration or the shape, where findings become warnings; else from the car.
+Result<Observation> observationFrom(const ReplayOptions& options, const CliContext& context);
 
 struct Replay {
     long samples = 0;

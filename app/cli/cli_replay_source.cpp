@@ -2,6 +2,7 @@
 #include "app/cli/cli_replay.h"
 
 #include "app/cli/cli_command.h"
+#include "app/cli/cli_logbook.h"
 #include "engine/tables/points_csv.h"
 
 namespace undermark {
@@ -37,21 +38,38 @@ Result<Gauge> priorGauge(const ShapeFlags& shape)
     return Gauge::prior(std::move(*curve));
 }
 
-} // namespace
-
 Result<Gauge> gaugeFrom(const ReplayOptions& options)
 {
-    if (const auto sound = checkShapeFlags(options.shape); !sound)
-        return fail(sound.error());
-    if (options.shape.given() != options.calibration.empty())
-        return wrongUse("the level needs a calibration, or the tank's shape",
-                        "either --calibration or --shape");
     const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
     if (!spread)
         return fail(spread.error());
     const Result<Gauge> gauge = options.shape.given() ? priorGauge(options.shape)
                                                       : calibratedGauge(options.calibration);
     return gauge ? gauge->inSeries(*spread) : gauge;
+}
+
+} // namespace
+
+Result<Observation> observationFrom(const ReplayOptions& options, const CliContext& context)
+{
+    if (const auto sound = checkShapeFlags(options.shape); !sound)
+        return fail(sound.error());
+    if (options.shape.given() && !options.calibration.empty())
+        return wrongUse("the level has a calibration and the tank's shape",
+                        "either --calibration or --shape");
+    if (!options.shape.given() && options.calibration.empty()) {
+        Result<Car> car = namedCar(context, OpenMode::readOnly);
+        Result<Observation> start = car ? car->observe() : Result<Observation>(fail(car.error()));
+        if (!start && start.error().code == ErrorCode::notFound)
+            return wrongUse("the level needs a calibration, or the tank's shape",
+                            "--calibration, --shape, or a calibrated car in the logbook");
+        return start;
+    }
+    Result<Gauge> gauge = gaugeFrom(options);
+    if (!gauge)
+        return fail(gauge.error());
+    const TrackerSettings settings = trackerSettings(*gauge);
+    return Observation{std::move(*gauge), settings};
 }
 
 } // namespace undermark

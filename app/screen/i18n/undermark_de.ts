@@ -3583,6 +3583,10 @@
         <source>a column of litres is missing</source>
         <translation>eine Spalte mit Litern fehlt</translation>
     </message>
+    <message>
+        <source>the level cannot be followed before the sender is calibrated</source>
+        <translation>dem Stand lässt sich erst folgen, wenn der Geber kalibriert ist</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -3583,6 +3583,10 @@
         <source>a column of litres is missing</source>
         <translation>une colonne de litres manque</translation>
     </message>
+    <message>
+        <source>the level cannot be followed before the sender is calibrated</source>
+        <translation>le niveau ne peut être suivi avant l’étalonnage du capteur</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -67,6 +67,23 @@ private slots:
         QVERIFY(json.contains("nis_mean"));
     }
 
+    void theLogbooksCarIsFollowedWithItsOwnCalibration()
+    {
+        const QStringList car{"--logbook", m_folder.filePath("car.undermark")};
+        QByteArray errors, own, stated;
+        QCOMPARE(run(car + QStringList{"vehicle", "add", "--name", "Ibis", "--capacity-l", "50", "--fuel", "petrol"}), 0);
+        QCOMPARE(run(car + QStringList{"replay", fuelStop()}, nullptr, &errors), 2);
+        QVERIFY2(errors.contains("--calibration") && errors.contains("a calibrated car"), errors);
+        QCOMPARE(run(car + QStringList{"calibrate", points(), "--at", "0.8", "--save"}), 0);
+        QCOMPARE(run(car + QStringList{"replay", fuelStop(), "--json"}, &own), 0);
+        QCOMPARE(run({"replay", fuelStop(), "--calibration", points(), "--json"}, &stated), 0);
+        const auto first = nlohmann::json::parse(own.toStdString());
+        const auto second = nlohmann::json::parse(stated.toStdString());
+        QCOMPARE(first["refuels"].size(), std::size_t(1));
+        QCOMPARE(first["first_l"].get<double>(), second["first_l"].get<double>());
+        QVERIFY(std::abs(first["last_l"].get<double>() - second["last_l"].get<double>()) < 1.0);
+    }
+
     void trackAndPictureAreWritten()
     {
         const QString track = m_folder.filePath("track.csv"), plot = m_folder.filePath("plot.svg");
