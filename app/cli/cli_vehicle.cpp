@@ -131,7 +131,9 @@ Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
         print({{"id", id->uuid}, {"name", vehicle.name}});
     else
         std::cout << "Added " << vehicle.name << ", " << fixed(vehicle.capacity.litres())
-                  << " L to the first click.\n";
+                  << " L to the first click.\n"
+                  << "Next: log each fill (fill add --litres …), the first one full; and where the "
+                     "sender was read while pouring, calibrate POINTS.csv --save.\n";
     return {};
 }
 

@@ -20,6 +20,13 @@ constexpr std::array kRewordings{
     Rewording{"the level is not known: the log holds no full fill yet",
               "the level is not known: the log holds no full fill, give a reading (--signal) or "
               "the usable litres (--litres)"},
+    Rewording{"there is no logbook",
+              "there is no logbook (vehicle add makes one, demo shows one with an invented car)"},
+    Rewording{"a reading says nothing before the sender is calibrated",
+              "a reading says nothing before the sender is calibrated (calibrate POINTS.csv --save)"},
+    Rewording{"the level cannot be followed before the sender is calibrated",
+              "the level cannot be followed before the sender is calibrated (calibrate POINTS.csv "
+              "--save)"},
     Rewording{"the fuel as given", "litres as given"},
     Rewording{"at most %1 usable", "at most %1 usable litres", Figures::bare},
     Rewording{"at least %1 usable", "at least %1 usable litres", Figures::bare},
