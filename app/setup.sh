@@ -54,6 +54,26 @@ libxml2-utils|checks the GPX that is written
 libbenchmark-dev|the benchmarks
 "
 
+# What app/package needs besides
+package_packages="
+debhelper|the steps of a Debian package
+dpkg-dev|builds and describes packages
+fakeroot|files of a package belong to root
+librsvg2-bin|draws the icon in its sizes
+"
+# What tests/package needs besides. CI does not install debootstrap: without it there it skips
+# the test.
+package_test_packages="
+debootstrap|a bare Debian to install into
+lintian|checks packages against Debian's policy
+appstream|checks what software centres read
+desktop-file-utils|checks the menu entry
+mandoc|checks the manual pages
+shared-mime-info|knows a bundle by its first bytes
+libglib2.0-bin|tells the type of a file
+diffoscope-minimal|tells where two builds differ
+"
+
 # recently_changed PATHS…: the files under them (but for those only moved) that the commits of the last day before
 # HEAD, or nobody yet, changed; all where there is no history.
 recently_changed()

@@ -4,8 +4,10 @@
 // turns its result into an exit code: 0 done, 1 failed, 2 bad input.
 #include "app/car/logbook_place.h"
 #include "app/cli/cli_command.h"
+#include "app/cli/cli_completion.h"
 #include "app/cli/nearest_word.h"
 #include "app/cli/terminal_words.h"
+#include "app/version.h"
 
 #include <CLI/CLI.hpp>
 
@@ -24,7 +26,7 @@ int exitCode(const Error& error)
 
 void addCommands(CLI::App& app, CliContext& context)
 {
-    app.set_version_flag("--version", "undermark-cli " UNDERMARK_VERSION);
+    app.set_version_flag("--version", versionText("undermark-cli"));
     addPath(app, "--logbook", context.logbook, "logbook file");
     addText(app, "--vehicle", context.vehicle, "vehicle by name, where the logbook has several");
     app.require_subcommand(1);
@@ -50,25 +52,6 @@ std::string typedName(const CLI::App& command)
 {
     const CLI::App* parent = command.get_parent();
     return (parent ? typedName(*parent) + " " : "") + command.get_name();
-}
-
-std::vector<std::string> commandsBelow(const CLI::App& command)
-{
-    std::vector<std::string> names;
-    for (const CLI::App* below : command.get_subcommands([](const CLI::App*) { return true; }))
-        names.push_back(below->get_name());
-    return names;
-}
-
-// Of this command and of those above it.
-std::vector<std::string> flagsOf(const CLI::App& command)
-{
-    std::vector<std::string> flags;
-    for (const CLI::App* app = &command; app; app = app->get_parent())
-        for (const CLI::Option* option : app->get_options())
-            for (const std::string& name : option->get_lnames())
-                flags.push_back("--" + name);
-    return flags;
 }
 
 std::string noSuch(const std::string& thing, const std::string& typed,
@@ -101,6 +84,19 @@ std::string wrongWith(const CLI::App& app, const CLI::ParseError& error)
     return "a command is missing, one of " + which;
 }
 
+// `undermark-cli complete -- WORDS…`, which the shell asks and --help does not tell.
+bool isCompletion(int argc, char** argv)
+{
+    return argc > 3 && std::string_view(argv[1]) == "complete" && std::string_view(argv[2]) == "--";
+}
+
+void printCompletions(const CLI::App& app, int argc, char** argv, const CliContext& context)
+{
+    const std::vector<std::string> words(argv + 3, argv + argc);
+    for (const std::string& word : completions(app, words, context.logbook))
+        std::cout << word << '\n';
+}
+
 int runCommandLine(int argc, char** argv)
 {
     CliContext context;
@@ -109,6 +105,10 @@ int runCommandLine(int argc, char** argv)
     addCommands(app, context);
     if (argc <= 1) {
         std::cout << app.help();
+        return 0;
+    }
+    if (isCompletion(argc, argv)) {
+        printCompletions(app, argc, argv, context);
         return 0;
     }
     try {

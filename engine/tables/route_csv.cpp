@@ -5,13 +5,13 @@
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/csv_writer.h"
 
-#include <array>
 #include <cmath>
 
 namespace undermark {
 
 namespace {
 
+// In the order of kRouteColumns.
 enum RouteColumn : std::size_t {
     atKm,
     legKm,
@@ -28,23 +28,6 @@ enum RouteColumn : std::size_t {
     timed,
     idle,
 };
-
-constexpr std::array<CsvColumn, 14> kRouteColumns{{
-    {"at_km", false},
-    {"leg_km", false},
-    {"name", false},
-    {"mode", false},
-    {"fuel", true},
-    {"price_per_l", false},
-    {"min_litres", false},
-    {"max_litres", false},
-    {"stop_min", false},
-    {"detour_km", false},
-    {"opens", false},
-    {"closes", false},
-    {"timed", false},
-    {"idle_min", false},
-}};
 
 const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
 

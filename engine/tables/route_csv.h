@@ -5,8 +5,10 @@
 #pragma once
 
 #include "engine/planning/route.h"
+#include "engine/tables/csv_reader.h"
 #include "engine/tables/gpx_line.h"
 
+#include <array>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -22,7 +24,24 @@ struct RouteFile {
 // A mode that is none: road driven in the car's usual mix, whatever the row above says.
 inline constexpr const char* kUsualMixWord = "usual-mix";
 
-// Columns: at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
+inline constexpr std::array<CsvColumn, 14> kRouteColumns{{
+    {"at_km", false},
+    {"leg_km", false},
+    {"name", false},
+    {"mode", false},
+    {"fuel", true},
+    {"price_per_l", false},
+    {"min_litres", false},
+    {"max_litres", false},
+    {"stop_min", false},
+    {"detour_km", false},
+    {"opens", false},
+    {"closes", false},
+    {"timed", false},
+    {"idle_min", false},
+}};
+
+// at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
 // mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
 // max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),
 // idle_min may be there. Errors: badInput with line and column, also for more

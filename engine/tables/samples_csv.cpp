@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tables/samples_csv.h"
 
-#include <array>
-
 namespace undermark {
 
 namespace {
 
+// In the order of kSampleColumns.
 enum SampleColumn { kSampleTime, kSampleSignal, kSampleSignal2, kSampleSpeed, kSampleFuelRate, kSampleDistance };
-
-constexpr std::array<CsvColumn, 6> kSampleColumns{{
-    {"t_s", true}, {"signal", true}, {"signal2"}, {"speed_kmh"}, {"fuel_rate_l_h"}, {"distance_km"},
-}};
 
 void put(SampleRow& row, SampleColumn column, double value)
 {

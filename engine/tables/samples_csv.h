@@ -8,7 +8,13 @@
 #include "engine/tables/csv_reader.h"
 #include "engine/tracking/slosh.h"
 
+#include <array>
+
 namespace undermark {
+
+inline constexpr std::array<CsvColumn, 6> kSampleColumns{{
+    {"t_s", true}, {"signal", true}, {"signal2"}, {"speed_kmh"}, {"fuel_rate_l_h"}, {"distance_km"},
+}};
 
 struct SampleRow {
     Seconds time{};

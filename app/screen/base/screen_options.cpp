@@ -3,8 +3,10 @@
 
 #include "app/screen/base/pages.h"
 #include "app/screen/base/translations.h"
+#include "app/version.h"
 
 #include <QCommandLineParser>
+#include <QFileInfo>
 #include <QRegularExpression>
 #include <QStandardPaths>
 
@@ -129,21 +131,28 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     parser.setApplicationDescription(u"How far the fuel goes: to the zero mark, and past it."_qs);
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
+    parser.addPositionalArgument(u"logbook"_qs, u"The same as --logbook."_qs, u"[logbook]"_qs);
     parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, signal, grab, selfTest});
     if (!parser.parse(arguments))
         return failInput(Sentence::just(parser.errorText().toStdString()));
-    if (!parser.positionalArguments().isEmpty())
-        return failInput(Sentence::just("an argument that is not a flag"),
-                         Sentence::just("flags only; see --help"),
-                         parser.positionalArguments().first().toStdString());
+    const QStringList files = parser.positionalArguments();   // as a file manager names a bundle
+    if (files.size() > (parser.isSet(logbook) ? 0 : 1))
+        return failInput(Sentence::just("a second logbook"), Sentence::just("one; see --help"),
+                         files.last().toStdString());
+    if (!files.isEmpty() && !QFileInfo::exists(files.first()))
+        return failInput(Sentence::just("an argument that is neither a flag nor a file"),
+                         Sentence::just("a logbook that is there; --logbook makes a new one"),
+                         files.first().toStdString());
 
     LaunchOptions options;
     if (parser.isSet(help))
         options.answer = parser.helpText();
     else if (parser.isSet(version))
-        options.answer = u"undermark " UNDERMARK_VERSION "\n"_qs;
+        options.answer = QString::fromStdString(versionText("undermark")) + u'\n';
     if (parser.isSet(logbook))
         options.source.logbook = parser.value(logbook).toStdString();
+    else if (!files.isEmpty())
+        options.source.logbook = files.first().toStdString();
     options.source.demo = parser.isSet(demo);
     options.page = parser.value(page);
     if (!pageKeys().contains(options.page))

@@ -4,6 +4,7 @@
 #include "tests/support/cli_runner.h"
 #include "tests/support/test_main.h"
 
+#include <QRegularExpression>
 #include <QTest>
 
 using namespace undermark::test;
@@ -22,6 +23,18 @@ private slots:
         QCOMPARE(bare.readAllStandardError(), QByteArray());
         QCOMPARE(bare.readAllStandardOutput(), help.out);
         QVERIFY(help.out.contains("calibrate"));
+    }
+
+    void itsVersionNamesTheCommitAndTheSchema()
+    {
+        const QString version = CliRunner()("--version").out;
+        const QRegularExpression said(R"(^undermark-cli \d+\.\d+\.\d+ \(commit ([0-9a-f]{10}(-dirty)?|unknown), logbook schema 1\)\n$)");
+        QVERIFY2(said.match(version).hasMatch(), qPrintable(version));
+        QProcess git;
+        git.start("git", {"-C", UNDERMARK_ASSETS, "rev-parse", "--short=10", "HEAD"});
+        if (!git.waitForFinished() || git.exitCode() != 0)
+            QSKIP("there is no git, or no history");
+        QVERIFY2(version.contains("commit " + git.readAllStandardOutput().trimmed()), qPrintable(version));
     }
 
     void anErrorOfUseIsOneLineThatPointsToTheHelpOfThatCommand_data()

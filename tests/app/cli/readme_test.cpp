@@ -28,6 +28,25 @@ class ReadmeTest : public QObject {
         return QString::fromUtf8(process.readAll()).trimmed();
     }
 
+    void write(const char* name, const QString& text) const
+    {
+        QFile file(m_folder.filePath(name));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(text.toUtf8());
+    }
+
+    // Runs every "$ undermark-cli …" of it; how many they are.
+    int printsWhatItShows(const QString& block) const
+    {
+        static const QRegularExpression start("^\\$ undermark-cli ", QRegularExpression::MultilineOption);
+        const QStringList steps = block.split(start, Qt::SkipEmptyParts);
+        for (const QString& step : steps) {
+            const QString answer = printed(QProcess::splitCommand(step.section('\n', 0, 0)));
+            [&] { QCOMPARE(answer, step.section('\n', 1).trimmed()); }();
+        }
+        return int(steps.size());
+    }
+
 private slots:
     void initTestCase()
     {
@@ -36,7 +55,7 @@ private slots:
         const QStringList parts = QString::fromUtf8(readme.readAll()).split("```\n");
         for (int i = 1; i < parts.size(); i += 2)
             m_blocks << parts[i];
-        QCOMPARE(m_blocks.size(), 3);   // the demo, the points, the worked example
+        QCOMPARE(m_blocks.size(), 7);   // the demo; points, fitter, pump, owner, route, navigator
     }
 
     void theDemoPrintsWhatItShows()
@@ -44,19 +63,15 @@ private slots:
         QCOMPARE(printed({"demo"}), m_blocks[0].trimmed());
     }
 
-    void theWorkedExamplePrintsWhatItShows()
+    // The four users share one logbook, so they come in the order of the page.
+    void theTourPrintsWhatItShows()
     {
-        QFile points(m_folder.filePath("points.csv"));
-        QVERIFY(points.open(QIODevice::WriteOnly));
-        points.write(m_blocks[1].toUtf8());
-        points.close();
-        const QStringList steps = m_blocks[2].split(QRegularExpression("^\\$ undermark-cli ", QRegularExpression::MultilineOption),
-                                                    Qt::SkipEmptyParts);
-        QCOMPARE(steps.size(), 6);
-        for (const QString& step : steps) {
-            const QString command = step.section('\n', 0, 0);
-            QCOMPARE(printed(QProcess::splitCommand(command)), step.section('\n', 1).trimmed());
-        }
+        write("points.csv", m_blocks[1]);
+        write("day.csv", m_blocks[5]);
+        int steps = 0;
+        for (const int block : {2, 3, 4, 6})
+            steps += printsWhatItShows(m_blocks[block]);
+        QCOMPARE(steps, 7);
     }
 };
 

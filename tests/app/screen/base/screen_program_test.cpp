@@ -2,6 +2,7 @@
 //
 // The real programs, run as a user runs them, without a display.
 #include "app/screen/base/pages.h"
+#include "app/screen/base/screen_options.h"
 #include "tests/support/test_main.h"
 
 #include <QImage>
@@ -105,6 +106,7 @@ private slots:
         QTest::newRow("units") << QStringList{"--units", "furlongs"} << "--units";
         QTest::newRow("unknown flag") << QStringList{"--fast"} << "fast";
         QTest::newRow("no flag") << QStringList{"trip.csv"} << "trip.csv";
+        QTest::newRow("two logbooks") << QStringList{"--logbook", "a", kProgram} << "second";
     }
     void aWrongCommandLineEndsWithOneLineAndCode2()
     {
@@ -114,6 +116,15 @@ private slots:
         QCOMPARE(refused.code, 2);
         const QString line = refused.err.split('\n').filter("undermark: ").value(0);
         QVERIFY2(line.contains(named), qPrintable(refused.err));
+    }
+    void aBundleThatAFileManagerNamesIsTheLogbook()
+    {
+        QTemporaryDir folder;
+        QFile bundle(folder.filePath("wren.undermark"));
+        QVERIFY(bundle.open(QIODevice::WriteOnly));
+        const auto options = parseLaunchOptions({"undermark", bundle.fileName()});
+        QVERIFY(options.has_value());
+        QCOMPARE(options->source.logbook->string(), bundle.fileName().toStdString());
     }
     void helpAndVersionAreAnswered()
     {
