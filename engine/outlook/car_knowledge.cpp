@@ -76,6 +76,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 
@@ -99,10 +100,10 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
     Screened consumption = learnConsumption(log, corrected.fills, gauge);
-    const Volume clickSd = consumption.model.rates().clickSd;
+    const Volume clickSd = consumption.model.clickSd();
     HiddenReserve reserve = withFills(beforeEvidence(gauge, log, clickSd), log, gauge, clickSd);
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
-                     std::move(consumption), std::move(corrected), {}};
+                     std::move(consumption), std::move(corrected), {}, {}};
     weighProofs(car);
     return car;
 }
