@@ -10,12 +10,20 @@ namespace undermark {
 
 namespace {
 
-std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog& log)
+// The calibration's full is one click: the level that clicks scatter about is not better
+// known than by that one.
+std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog& log, Volume clickSd)
 {
     if (!gauge.isKnown())
         return std::nullopt;
-    return CalibrationSummary{gauge.knownDriving(log.calibration->value.zeroMark),
-                              gauge.known(gauge.full()), std::nullopt};
+    Estimate<Volume> full = gauge.known(gauge.full());
+    full.sd = Volume::fromLitres(std::hypot(full.sd.litres(), clickSd.litres()));
+    return CalibrationSummary{gauge.knownDriving(log.calibration->value.zeroMark), full, std::nullopt};
+}
+
+HiddenReserve beforeEvidence(const Gauge& gauge, const VehicleLog& log, Volume clickSd)
+{
+    return HiddenReserve::fromPrior(priorFor(log.vehicle.value, summaryOf(gauge, log, clickSd)));
 }
 
 // The level before a fill whose reading was noted and lay on no stop.
@@ -55,10 +63,11 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
 }
 
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
-                          const Gauge& gauge, const HiddenReserve& reserve)
+                          const Gauge& gauge)
 {
     ScreenOptions options;
-    options.capacity = std::max(log.vehicle.value.capacity, reserve.usableCapacity().mean);
+    options.capacity = std::max(log.vehicle.value.capacity,
+                                beforeEvidence(gauge, log, Volume()).usableCapacity().mean);
     for (const Entry<Fill>& entry : log.fills)
         options.rulings.push_back(entry.value.counted);
     if (gauge.curve()) {
@@ -87,12 +96,11 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
             return fail(calibrated.error());
         gauge = std::move(*calibrated);
     }
-    const ReservePrior prior = priorFor(log.vehicle.value, summaryOf(gauge, log));
-    HiddenReserve reserve = HiddenReserve::fromPrior(prior);
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
-    Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
-    reserve = withFills(std::move(reserve), log, gauge, consumption.model.rates().clickSd);
+    Screened consumption = learnConsumption(log, corrected.fills, gauge);
+    const Volume clickSd = consumption.model.rates().clickSd;
+    HiddenReserve reserve = withFills(beforeEvidence(gauge, log, clickSd), log, gauge, clickSd);
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
                      std::move(consumption), std::move(corrected), {}};
     weighProofs(car);

@@ -29,12 +29,18 @@ struct ReservePrior {
     Fraction meterScaleSd;                   // what is common to all fills: meter, click, reading
 };
 
+// What lies on a tank's floor where no pump reaches it grows with the floor: with the
+// capacity to the power of 2/3, since tanks of all sizes are shaped much alike. 1 for 50 L,
+// of which the litres below are told; a third for a kart, three for a lorry. (Geometry;
+// that all follow it is judgement, no source.)
+double floorShare(Volume capacity);
+
 // One to two litres stay when the pump spits.
 inline constexpr Estimate<Volume> kUsualLeftBehind{Volume::fromLitres(1.5),
                                                    Volume::fromLitres(0.7)};
 // The engine starves where the feed pump spits, give or take so much (judgement, no
 // source): unusable = left-behind + N(0, sd^2). So the two are linked, and e is 0 +- 0.8 L
-// however much is left behind: who finds a litre more of it has no more to drive on. What
+// (of a tank of 50 L) however much is left behind: who finds a litre more of it has no more to drive on. What
 // the owner states as unusable is knowledge of its own and not linked.
 inline constexpr Volume kStarvesFromSpitSd = Volume::fromLitres(0.8);
 // A reserve nobody stated is a tenth of the tank, give or take half of that.
@@ -51,10 +57,11 @@ inline constexpr Fraction kMeterScaleSd = Fraction::fromRatio(0.008);
 // Needle or figure at the moment it reaches zero.
 inline constexpr Volume kCrossingSd = Volume::fromLitres(0.5);
 
+// Litres that stay when the pump spits: as stated, else as usual for the capacity.
+Estimate<Volume> leftBehindOf(const Vehicle& vehicle);
 // Litres that no engine reaches: as stated, else as much as is left behind, and vaguer.
 Estimate<Volume> unusableOf(const Vehicle& vehicle);
 
-// `vehicle.capacity` > 0 is used only where there is no calibration.
 ReservePrior priorFor(const Vehicle& vehicle, const std::optional<CalibrationSummary>& calibration);
 
 } // namespace undermark

@@ -211,6 +211,19 @@ private slots:
         QCOMPARE(now.error().code, ErrorCode::badInput);
     }
 
+    // Clicks scatter about one level, of which the calibration's own full was one.
+    void theCalibrationsOwnFullIsAClickToo()
+    {
+        const CarKnowledge car = inventedCar();
+        const auto variance = [](Estimate<Volume> v) { return std::pow(v.sd.litres(), 2); };
+        const double click = std::pow(car.consumption.model.rates().clickSd.litres(), 2);
+        const double curve = variance(car.gauge.known(car.gauge.full()));
+        QVERIFY(std::abs(variance(car.reserve.usableCapacity())
+                         - (curve + click + variance(car.reserve.offset()))) < 1e-9);
+        const double full = variance(outlook(car, {}).value().law.usable);
+        QVERIFY(std::abs(full - (curve + 2 * click + variance(car.reserve.offset()))) < 1e-9);
+    }
+
     void aFullFillFromZeroNeverShrinksTheReservesSpread()
     {
         VehicleLog log = invented();
