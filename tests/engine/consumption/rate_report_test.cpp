@@ -59,9 +59,9 @@ private slots:
     void whatIsKeptOutTeachesNothing()
     {
         const auto stretches = tanks(20);
-        std::vector<bool> learnt(stretches.size(), true);
-        learnt.back() = false;
-        const RateReport report = reportRates(stretches, learnt, freshModel());
+        std::vector<Belief> beliefs(stretches.size(), Belief::open);
+        beliefs.back() = Belief::leftOut;
+        const RateReport report = reportRates(stretches, beliefs, freshModel());
         QVERIFY(!report.lessons.back().learnt);
         QVERIFY(report.lessons.back().usualAfter == report.lessons.back().usualBefore);
     }
