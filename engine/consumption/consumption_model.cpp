@@ -23,7 +23,7 @@ constexpr Distance kMixMemory = Distance::fromKm(15000);
 constexpr double kSlipMore = 0.010, kSlipLess = 0.020;
 constexpr double kChangeMore = 0.008, kChangeLess = 0.002;
 constexpr double kSlipSpread = 0.7;        // of the logarithm
-constexpr double kChangeSpread = 0.25;    // normal: no car doubles over night
+constexpr double kChangeSpread = 0.20;    // normal: no car doubles over night
 constexpr double kStandsOut = 2;           // scores; less is taken for ordinary at once,
 constexpr std::size_t kFew = 4;            // but while fewer stretches than this are known
 constexpr std::size_t kMostBranches = 4;

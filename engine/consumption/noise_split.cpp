@@ -16,7 +16,7 @@ constexpr std::array kClickPrior{0.15, 0.30, 0.40, 0.15};
 // Share of the road in the variance of a usual stretch. Trips one by one are as unlike each
 // other as makes all of it road; days that go on as they began leave next to none.
 constexpr std::array kRoadShare{0.05, 0.2, 0.5, 1.0};
-constexpr std::array kRoadPrior{0.05, 0.15, 0.40, 0.40};
+constexpr std::array kRoadPrior{0.05, 0.15, 0.35, 0.45};
 // Of the road of a usual stretch: 1.14e-3 L^2 per km, measured on real trips of cars that
 // burn about 8 L/100 km, on 500 km and 40 L.
 constexpr double kLeastRoad = 3.6e-4;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <utility>
 
 namespace undermark {
@@ -106,6 +107,20 @@ Placed place(const Promise& promise)
     return placed;
 }
 
+// Factors rise with their scores: where road and level alone already scatter more than is
+// promised, the factors hardly scatter at all.
+void keepOrder(std::vector<RateWorld>& worlds, const std::vector<std::size_t>& byScore, std::size_t middle)
+{
+    for (std::size_t i = middle + 1; i < byScore.size(); ++i) {
+        double& factor = worlds[byScore[i]].factorMean;
+        factor = std::max(factor, worlds[byScore[i - 1]].factorMean);
+    }
+    for (std::size_t i = middle; i-- > 0;) {
+        double& factor = worlds[byScore[i]].factorMean;
+        factor = std::min(factor, worlds[byScore[i + 1]].factorMean);
+    }
+}
+
 } // namespace
 
 std::vector<RateWorld> worldsOf(const Promise& promise)
@@ -115,6 +130,12 @@ std::vector<RateWorld> worldsOf(const Promise& promise)
     for (std::size_t k = 0; k < wanted.size(); ++k)
         wanted[k] = mixtureQuantile(promise.rate, kPromises[k], promise.factors[k]);
     std::vector<RateWorld> worlds = placed.worlds;
+    std::vector<std::size_t> byScore(worlds.size());
+    std::iota(byScore.begin(), byScore.end(), std::size_t(0));
+    std::ranges::sort(byScore, {}, [&](std::size_t i) { return placed.score[i]; });
+    const auto middle = std::size_t(
+        std::ranges::min_element(byScore, {}, [&](std::size_t i) { return std::abs(placed.score[i]); })
+        - byScore.begin());
     for (int round = 0; round < kRounds; ++round) {
         double worst = 0;
         for (std::size_t k = 0; k < wanted.size(); ++k) {
@@ -126,6 +147,7 @@ std::vector<RateWorld> worldsOf(const Promise& promise)
             break;
         for (std::size_t i = 0; i < worlds.size(); ++i)
             worlds[i].factorMean = placed.worlds[i].factorMean * std::exp(valueAt(moved, placed.score[i]));
+        keepOrder(worlds, byScore, middle);
     }
     return worlds;
 }

@@ -168,6 +168,39 @@ void reportConstants(const std::vector<std::vector<Interval>>& logs)
     }
 }
 
+// One log left out: the constant that is best for the other logs, halved or doubled, or as
+// it is, and what that makes of the one left out.
+void reportLeftOutLogs(const std::vector<std::vector<Interval>>& logs)
+{
+    constexpr std::array<std::pair<const char*, double FilterConstants::*>, 6> kConstants{{
+        {"walk of the level", &FilterConstants::levelWalk}, {"fast part", &FilterConstants::fast},
+        {"its memory", &FilterConstants::fastKeep}, {"click", &FilterConstants::click},
+        {"bound", &FilterConstants::bound}, {"scale", &FilterConstants::scale}}};
+    std::vector<std::pair<std::string, FilterConstants>> variants{{"as they are", {}}};
+    for (const auto& [name, member] : kConstants)
+        for (const double factor : {0.5, member == &FilterConstants::fastKeep ? 1.4 : 2.0}) {
+            FilterConstants constants;
+            constants.*member *= factor;
+            variants.emplace_back(std::string(name) + (factor < 1 ? " less" : " more"), constants);
+        }
+    std::vector<std::vector<double>> error;
+    for (const auto& [name, constants] : variants)
+        for (error.emplace_back(); const auto& log : logs)
+            error.back().push_back(backtest(log, freshModel(constants)).meanError);
+    std::printf("constants chosen without the log they are judged on\n");
+    for (std::size_t left = 0; left < logs.size(); ++left) {
+        const auto onOthers = [&](const std::vector<double>& errors) {
+            double sum = 0;
+            for (std::size_t i = 0; i < logs.size(); ++i)
+                sum += i == left ? 0 : errors[i] / error[0][i];
+            return sum;
+        };
+        const auto best = std::ranges::min_element(error, {}, onOthers) - error.begin();
+        std::printf("  log %zu: %-24s mean error %.4f, as they are %.4f\n", left + 1,
+                    variants[std::size_t(best)].first.c_str(), error[std::size_t(best)][left], error[0][left]);
+    }
+}
+
 // How often promises were kept in a world harder than the model (harsh_world.h).
 class Promises {
 public:
@@ -315,6 +348,8 @@ int main(int count, char** arguments)
         reportLog(name, logs.back());
     }
     reportConstants(logs);
+    if (logs.size() > 1)
+        reportLeftOutLogs(logs);
     reportSimulated(cars, seed);
     reportTenths(cars, seed, 0);
     reportTenths(cars, seed, 0.2);
