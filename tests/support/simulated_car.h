@@ -160,8 +160,8 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
         // The first tenth of the tank is trips of its own, the rest of the stretch makes the
         // share of the whole; noise of the road before and after it.
         const double starts_l = starts * car.coldStart_l / km;
-        const FewTrips first = fewTrips(road, motorway, car.tank_l / 10 / (rate + starts_l));
-        const double perKm = rateOf(first.motorway) * std::exp(first.luck) + starts_l;
+        const FewTrips opening = fewTrips(road, motorway, car.tank_l / 10 / (rate + starts_l));
+        const double perKm = rateOf(opening.motorway) * std::exp(opening.luck) + starts_l;
         const double tenth_km = std::min(car.tank_l / 10 / perKm, km);
         const double early_l = car.tripNoise_l * std::sqrt(tenth_km) * normal(random);
         const double late_l = car.tripNoise_l * std::sqrt(km - tenth_km) * normal(random);
