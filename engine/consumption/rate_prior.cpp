@@ -41,8 +41,8 @@ struct RangeOfTank {
     double range_km;
     double spread;       // sd of the logarithm
 };
-constexpr std::array<RangeOfTank, 7> kRanges{{{4, 80, 0.70},
-                                              {6, 110, 0.65},
+constexpr std::array<RangeOfTank, 7> kRanges{{{4, 80, 0.80},
+                                              {6, 110, 0.75},
                                               {12, 230, 0.45},
                                               {20, 340, 0.42},
                                               {55, 650, 0.40},

@@ -78,7 +78,8 @@ std::vector<std::optional<int>> tanksToNarrow(ConsumptionModel model,
         if (!tank || std::ranges::all_of(needed, [](const auto& n) { return n.has_value(); }))
             break;
         tank->burnt.mean = model.expectedLitres(*tank)
-            * std::exp(model.predictLogRatio(*tank).sd * (count % 2 == 0 ? 1 : -1));
+            * std::exp(model.predictLogRatio(*tank).sd / model.setup().constants.promisedMore
+                       * (count % 2 == 0 ? 1 : -1));
         model.observe(*tank);
     }
     return needed;
