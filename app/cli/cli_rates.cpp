@@ -21,7 +21,7 @@ struct RatesOptions {
 
 double usualRate(const CarKnowledge& car)
 {
-    return car.consumption.model.forecast().rate.mean.litresPer100Km();
+    return car.consumption.model.forecast({}, car.now()).rate.mean.litresPer100Km();
 }
 
 std::optional<DisplayedScale> displayedScale(const CarKnowledge& car)

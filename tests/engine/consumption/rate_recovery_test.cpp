@@ -49,6 +49,7 @@ private slots:
         ConsumptionSetup setup = setupOf(modes);
         setup.constants.season = setup.constants.days = setup.constants.size = false;
         const FilterConstants& c = setup.constants;
+        const double click_l = std::sqrt(NoiseSplit().clickVariance()) * prior.usual_l;
         std::mt19937_64 random(20261125);
         std::array<std::array<int, 3>, 2> within{};
         constexpr int kRuns = 600;
@@ -73,7 +74,7 @@ private slots:
                     + tank.idleHours * cost(2) + tank.coldStarts * cost(3);
                 fast = c.fastKeep * fast
                     + std::sqrt(c.fast * (1 - c.fastKeep * c.fastKeep)) * c.scale * test::normal(random);
-                const double next = std::sqrt(c.click) * c.scale * litres * test::normal(random);
+                const double next = click_l * test::normal(random);
                 tank.burnt.mean = Volume::fromLitres(
                     std::max(litres * std::exp(fast + c.scale * test::normal(random)) + next - click, 1.0));
                 click = next;
