@@ -27,7 +27,7 @@ constexpr std::array<KindOfMode, 4> kKinds{{{kTown, 0.10, 200},
                                             {kSpecialStage, 0.35, 1}}};
 constexpr KindOfMode kOtherKind{"", 0.085, 20};
 constexpr double kUsual_lPerKm = 0.083;   // of the four in their usual mix
-constexpr double kModeSpread = 0.20;      // of the logarithm, so are the spreads below
+constexpr double kModeSpread = 0.15;      // of the logarithm, so are the spreads below
 constexpr double kIdle_lPerHour = 0.8;
 constexpr double kIdleSpread = 0.5;
 constexpr double kColdStart_l = 0.10;

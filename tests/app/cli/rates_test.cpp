@@ -45,7 +45,7 @@ private slots:
             return run(QString("rates --json --width ") + width).json()["usual"]["tanks_to_narrow"];
         };
         QCOMPARE(needed("20").get<int>(), 0);
-        QVERIFY(needed("0.9").get<int>() > 0);
+        QVERIFY(needed("1.1").get<int>() > 0);
         QVERIFY(needed("0.001").is_null());   // not within 200 tanks
         QCOMPARE(run("rates --width 0").exitCode, 2);
     }
