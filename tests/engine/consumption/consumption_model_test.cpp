@@ -230,6 +230,26 @@ private slots:
             QVERIFY(near(model.rates().usualMix[i].ratio(), share[i].ratio(), 1e-9));
     }
 
+    // Fifty years of a fill a day, each a little larger than the last: rounding must not grow.
+    void thousandsOfAlikeStretchesLeaveTheNumbersSound()
+    {
+        ConsumptionModel model(setupOf({{kTown, {}}, {kMotorway, {}}}));
+        for (int i = 0; i < 20000; ++i) {
+            Interval tank = nextTank(model, 30 + 0.1 * (i % 100), 400, 1);
+            tank.begin = Instant(std::chrono::days(10000 + i));
+            tank.end = tank.begin + std::chrono::days(1);
+            model.observe(tank);
+        }
+        const ModeRates rates = model.rates();
+        double weights = 0;
+        for (const RateWorld& world : rates.worlds)
+            weights += world.weight;
+        QVERIFY(near(weights, 1, 1e-9));
+        for (const std::size_t mode : {0, 1})
+            QVERIFY(model.longRun().covariance[3 * mode] > 0);
+        QVERIFY(near(per100(model.forecast()), 35.0 / 4, 1));
+    }
+
     void oneOddTankDoesNotCarryTheRateAway()
     {
         ConsumptionModel model(setupOf({{kTown, {}}}));
