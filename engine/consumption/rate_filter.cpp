@@ -84,10 +84,7 @@ RateFilter::RateFilter(const RatePrior& prior, const FilterConstants& constants)
     }
     for (std::size_t i = 0; i < n; ++i)
         m_priorVariance.push_back(m_covariance[i * (n + 1)]);
-<<<<<<< HEAD
-=======
     m_priorMean = m_mean;
->>>>>>> forecast2
 }
 
 Estimate<Volume> RateFilter::lastClick() const
@@ -227,12 +224,6 @@ void RateFilter::advance(const FilterStretch& stretch, double fastKeep)
     scale(kFast, fastKeep);
     covariance(kFast, kFast) += m_constants.fast * s2 * (1 - fastKeep * fastKeep);
     covariance(kLevel, kLevel) += m_constants.levelWalk * s2;
-<<<<<<< HEAD
-    // Evidence on coefficients and items fades, but never past the prior.
-    for (std::size_t i = kFeature; i < n; ++i)
-        if (m_covariance[i * (n + 1)] * m_constants.fade <= m_priorVariance[i])
-            scale(i, std::sqrt(m_constants.fade));
-=======
     // Evidence on coefficients and items fades, but never past the prior; what is known no
     // better than by the prior goes back to it.
     for (std::size_t i = kFeature; i < n; ++i) {
@@ -241,7 +232,6 @@ void RateFilter::advance(const FilterStretch& stretch, double fastKeep)
         if (unknown * m_constants.fade <= 1)
             scale(i, std::sqrt(m_constants.fade));
     }
->>>>>>> forecast2
     if (!stretch.follows)
         forgetClick();
 }
@@ -312,11 +302,6 @@ void RateFilter::learn(const FilterStretch& stretch, const Surprise& seen)
     const double total = state + noise * excess * excess;
     // The last click counts as any other here: what is known of it rests on the split.
     const double withoutClick = state - h[kClick] * (2 * along[kClick] - h[kClick] * covariance(kClick, kClick));
-<<<<<<< HEAD
-    m_split.observe(seen.error, withoutClick, m_scale * m_scale, seen.expected.size,
-                    stretch.clickEnds);
-=======
->>>>>>> forecast2
     vector(m_mean) += along * (seen.error / total);
     covariance.noalias() -= along * (along.transpose() / total);
     if (stretch.clickEnds == 2) {
@@ -329,14 +314,11 @@ void RateFilter::learn(const FilterStretch& stretch, const Surprise& seen)
     } else {
         forgetClick();
     }
-<<<<<<< HEAD
-=======
     // Rounding would grow: without this by a factor of ten in 500 alike stretches.
     covariance = ((covariance + covariance.transpose()) / 2).eval();
     // Not before: until here the noise is that of the prediction.
     m_split.observe(seen.error, withoutClick, m_scale * m_scale, seen.expected.size,
                     stretch.clickEnds);
->>>>>>> forecast2
     remember(stretch, seen);
 }
 

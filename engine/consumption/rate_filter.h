@@ -137,11 +137,7 @@ private:
     std::vector<double> m_base;
     std::vector<double> m_mean;            // level, fast, click, coefficients, own of each item
     std::vector<double> m_covariance;      // of those, row by row
-<<<<<<< HEAD
-    std::vector<double> m_priorVariance;
-=======
     std::vector<double> m_priorMean, m_priorVariance;
->>>>>>> forecast2
     double m_scale;
     double m_scaleSum, m_scaleWeights;
     double m_lastScore = 0;

@@ -99,14 +99,9 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     }
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
-<<<<<<< HEAD
     Screened consumption = learnConsumption(log, corrected.fills, gauge);
     const Volume clickSd = consumption.model.clickSd();
     HiddenReserve reserve = withFills(beforeEvidence(gauge, log, clickSd), log, gauge, clickSd);
-=======
-    Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
-    reserve = withFills(std::move(reserve), log, gauge, consumption.model.clickSd());
->>>>>>> forecast2
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
                      std::move(consumption), std::move(corrected), {}, {}};
     weighProofs(car);
