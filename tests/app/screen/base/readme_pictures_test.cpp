@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The pictures of README.md are what the program draws.
+// The pictures of README.md are what the program draws: of the Tank page, since the others
+// also show how long ago the demo car's log ended, which is another number every day.
 #include "tests/support/test_main.h"
 
 #include <QImage>
@@ -29,8 +30,7 @@ private slots:
     void aPageIsAsItsPictureShowsIt_data()
     {
         QTest::addColumn<QString>("page");
-        for (const char* page : {"now", "pump", "ahead", "tank"})
-            QTest::newRow(page) << page;
+        QTest::newRow("tank") << "tank";
     }
     void aPageIsAsItsPictureShowsIt()
     {
