@@ -117,8 +117,8 @@ private slots:
         QCOMPARE(bashOffers(logbook + " range --vehicle S"), QByteArray("Sand\\ martin\n\n"));
         QCOMPARE(bashOffers(logbook + " range --vehicle \\\"Sand^m"), QByteArray("Sand martin\n\n"));
         QCOMPARE(bashOffers(logbook + " range --vehicle 'Sand\\^m'"), QByteArray("Sand\\ martin\n\n"));
-        QCOMPARE(bashOffers("undermark-cli import x"), QByteArray("\n-o default\n"));
-        QCOMPARE(bashOffers("undermark-cli range --litres ''"), QByteArray("\n\n"));
+        QCOMPARE(bashOffers("undermark-cli import x"), QByteArray("-o default\n"));
+        QCOMPARE(bashOffers("undermark-cli range --litres ''"), QByteArray("\n"));
     }
 };
 
