@@ -51,7 +51,8 @@ Result<Knowledge> Car::knowledge()
     const Result<FileState> state = m_logbook->state();
     if (!state)
         return fail(state.error());
-    if (!m_known || m_known->log.state != *state) {
+    const auto day = [](Instant time) { return std::chrono::floor<std::chrono::days>(time); };
+    if (!m_known || m_known->log.state != *state || day(*m_known->today) != day(time())) {
         Result<CarKnowledge> learnt = learnWith({});
         if (!learnt)
             return fail(learnt.error());
@@ -63,7 +64,10 @@ Result<Knowledge> Car::knowledge()
 Result<CarKnowledge> Car::learnWith(const CorrectionOptions& corrections) const
 {
     Result<VehicleLog> all = log();
-    return all ? learn(std::move(*all), corrections) : fail(all.error());
+    Result<CarKnowledge> learnt = all ? learn(std::move(*all), corrections) : fail(all.error());
+    if (learnt)
+        learnt->today = time();
+    return learnt;
 }
 
 Result<NowState> Car::now(const std::string& mode)

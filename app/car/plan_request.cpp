@@ -15,7 +15,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
         return fail(now.error());
     const JointLaw& law = now->law;
     const Estimate<Volume> capacity = car.reserve.usableCapacity();
-    const Volume clickSd = car.consumption.model.rates().clickSd;
+    const Volume clickSd = car.consumption.model.clickSd();
     TankAndRate both;
     both.tank.capacity = capacity.mean;
     both.tank.start = {now->usable.mean, law.usable.sd};

@@ -41,7 +41,7 @@ Question questionOf(const Told& told, const CarKnowledge& car, const std::string
         Estimate<Volume> usable = car.reserve.reserve();
         if (told.since) {
             const auto rate = car.consumption.model
-                                  .forecast(mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}})
+                                  .forecast(mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}}, car.now())
                                   .rate;
             usable.mean -= rate.mean * *told.since;
             usable.sd = Volume::fromLitres(

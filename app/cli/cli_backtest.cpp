@@ -122,6 +122,9 @@ Json forecastRow(const TankForecast& tank, long row)
             {"hi80", bands[1].high.km()},
             {"lo90", bands[2].low.km()},
             {"hi90", bands[2].high.km()},
+            {"p99_km", tank.forecast.p99().km()},
+            {"p90_km", tank.forecast.p90().km()},
+            {"p10_km", tank.forecast.p10().km()},
             {"actual_km", tank.actual.km()},
             {"flagged", tank.flagged}};
 }
@@ -141,6 +144,7 @@ Json backtestJson(const Backtest& test, const Backtest& withoutDays, const Log& 
                 {"ewma", test.baseline.ewma}}},
               {"over_promised", test.overPromised},
               {"coverage", {{"p50", c[0]}, {"p80", c[1]}, {"p90", c[2]}}},
+              {"kept", {{"p99", test.kept.p99}, {"p90", test.kept.p90}, {"p10", test.kept.p10}}},
               {"coverage_by_horizon",
                {{"tenth_of_a_tank", horizon(test.shortStretch)},
                 {"one_tank", horizon(test.oneTank)},
@@ -150,7 +154,7 @@ Json backtestJson(const Backtest& test, const Backtest& withoutDays, const Log& 
               {"interval_score", perBand(test.oneTank.intervalScore)}};
     if (test.forecasts.empty())   // too short a log: nothing is known, which is not 0
         for (const char* unknown : {"mape", "mape_without_days", "baseline_mape", "over_promised",
-                                    "coverage", "mean_width", "interval_score"})
+                                    "coverage", "kept", "mean_width", "interval_score"})
             json[unknown] = nullptr;
     Json flagged = Json::array();
     for (const FillFlag& flag : test.flags)
@@ -187,6 +191,8 @@ void printBacktest(const Backtest& test, const Backtest& withoutDays, const Log&
         std::cout << format("%3.0f %%  %6.1f %%  %13.0f  %17.0f\n", 100 * kBandLevels[k],
                             100 * test.oneTank.coverage[k], test.oneTank.width[k].km(),
                             test.oneTank.intervalScore[k].km());
+    std::cout << format("went as far as was promised with 99 %%: %.1f %%, 90 %%: %.1f %%, 10 %%: %.1f %%\n",
+                        100 * test.kept.p99, 100 * test.kept.p90, 100 * test.kept.p10);
     if (test.threeTanks.count >= kLeastStretches)
         std::cout << format("over three tanks the bands covered %.1f / %.1f / %.1f %%\n",
                             100 * test.threeTanks.coverage[0], 100 * test.threeTanks.coverage[1],
@@ -199,7 +205,7 @@ void printBacktest(const Backtest& test, const Backtest& withoutDays, const Log&
     else
         std::cout << "a tenth of a tank ahead: this log cannot tell, no tank was filled up so early "
                      "often enough\n";
-    std::cout << format("\nflagged: %zu, kept out until you rule on them\n", test.flags.size());
+    std::cout << format("\nflagged: %zu, held for a slip or for a change until you rule or the next tanks tell\n", test.flags.size());
     for (const FillFlag& flag : test.flags)
         std::cout << format("  row %ld, %s: ", log.row[flag.fill], causeName(flag.cause))
                   << said(flag.text) << '\n';

@@ -66,7 +66,7 @@ void printSuspects(const CarKnowledge& car)
 {
     const auto& flags = car.consumption.flags;
     std::cout << (flags.empty() ? "No fill looks wrong.\n"
-                                : "Fills that look wrong, kept out of what is learnt until you rule:\n");
+                                : "Fills that look wrong, held for a slip or a change of the car until you rule:\n");
     for (const FillFlag& flag : flags) {
         const Entry<Fill>& entry = car.log.fills[flag.fill];
         std::cout << format("  %s  %s  %.2f L  %s: ", shortId(entry.id).c_str(),

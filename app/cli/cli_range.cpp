@@ -15,11 +15,15 @@ namespace undermark {
 
 namespace {
 
+// A word like "towing, about 30 % more" is a third of itself uncertain (judgement).
+constexpr double kWordSpread = 3;
+const NumberRange kMorePercent{-50, 400, Sentence::of("a percentage from -50 to 400")};
+
 struct RangeOptions {
     std::optional<double> signal, signal2, signalSd, litres, litresSd, odometer, rate, rateSd, zero, legSd;
-    std::optional<double> lobe1, lobe2;
+    std::optional<double> lobe1, lobe2, burnsMore, burnsMoreSd;
     ShapeFlags shape;
-    std::string mode;
+    std::string mode, date;
     bool moving = false;
     CorrectionOptions corrections;
 };
@@ -157,6 +161,20 @@ Json correctionEffect(const Outlook& without, const Outlook& with)
             {"to_dry_p50_km", pair(distances(without.toDry).p50.km(), distances(with.toDry).p50.km())}};
 }
 
+// What the rate rests on, where that is less than a log.
+std::string rateWords(const CarKnowledge& car, const RangeOptions& o)
+{
+    const std::size_t tanks = car.consumption.model.observed();
+    std::string words;
+    if (tanks == 0)
+        words = "; the rate is only a guess from the tank's size: no full-to-full stretch is known yet";
+    else if (tanks == 1)
+        words = "; the rate rests on one stretch";
+    if (o.burnsMore)
+        words += format("; burns %+.0f %% by your word", *o.burnsMore);
+    return words;
+}
+
 Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
 {
     const Result<CarKnowledge> car = learnVehicle(context, o.corrections);
@@ -186,6 +204,16 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     if (o.odometer)
         question.odometer = Distance::fromKm(*o.odometer);
     question.mode = o.mode;
+    if (!o.date.empty()) {
+        const Result<Instant> day = instantOr(o.date, undermark::now());
+        if (!day)
+            return fail(day.error());
+        question.now.begin = *day;
+    }
+    if (o.burnsMore)
+        question.now.burnsMore = Estimate<Fraction>{
+            Fraction::fromPercent(*o.burnsMore),
+            Fraction::fromPercent(o.burnsMoreSd.value_or(std::abs(*o.burnsMore) / kWordSpread))};
     const Result<Outlook> now = outlook(*car, question);
     if (!now)
         return fail(now.error());
@@ -198,7 +226,7 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
                   distances(now->toZero),
                   distances(now->toDry),
                   (o.shape.given() ? "level by the tank's shape (prior)" : said(now->why)) +
-                      "; " + mode,
+                      "; " + mode + rateWords(*car, o),
                   &*now,
                   o.shape.given(),
                   {}};
@@ -242,6 +270,10 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return wrongUse("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return wrongUse("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+    if (o.burnsMoreSd && !o.burnsMore)
+        return wrongUse("--burns-more-sd goes with --burns-more");
+    if (o.rate && o.burnsMore)
+        return wrongUse("--burns-more is against the log's rate", "no --rate");
     if (o.rate && anyOf(o.corrections))
         return wrongUse("--at-15c and --blend-energy correct logged fills", "no --rate");
     return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
@@ -270,6 +302,12 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
     addNumber(range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
               "noise of the road, L per square root of km");
+    addText(range, "--date", o->date, "the day that is meant, for the season; default now");
+    addNumber(range, "--burns-more", o->burnsMore, kMorePercent,
+              "percent that it burns more than the log says, since the last fill and ahead "
+              "(towing, a roof box, winter)");
+    addNumber(range, "--burns-more-sd", o->burnsMoreSd, kNotNegative,
+              "its uncertainty, percent; default a third of it");
     addCorrections(range, o->corrections);
     addJson(range, context);
     onRun(range, context, [o, &context] { return runRange(*o, context); });

@@ -21,13 +21,13 @@ struct RatesOptions {
 
 double usualRate(const CarKnowledge& car)
 {
-    return car.consumption.model.forecast().rate.mean.litresPer100Km();
+    return car.consumption.model.forecast({}, car.now()).rate.mean.litresPer100Km();
 }
 
 std::optional<DisplayedScale> displayedScale(const CarKnowledge& car)
 {
     return learnDisplayedScale(car.corrections.fills, car.consumption.intervals,
-                               car.consumption.learnt);
+                               car.consumption.beliefs);
 }
 
 Json lineJson(const RateLine& line, Fraction trend)
@@ -115,7 +115,7 @@ void printRates(const RateReport& report, const CarKnowledge& car, double width)
                             dateText(car.log.fills[lesson.lastFill].value.time).c_str(),
                             lesson.burnt.litres(), lesson.expected.litres(),
                             lesson.usualBefore.litresPer100Km(), lesson.usualAfter.litresPer100Km(),
-                            lesson.learnt ? "" : " (kept out)");
+                            lesson.learnt ? "" : " (doubtful)");
 }
 
 Result<void> runRates(const RatesOptions& o, const CliContext& context)
@@ -125,9 +125,9 @@ Result<void> runRates(const RatesOptions& o, const CliContext& context)
         return fail(car.error());
     RateReportOptions options;
     options.wantedWidth = Consumption::fromLitresPer100Km(o.width.value_or(1));
-    options.now.begin = now();
+    options.now = car->now();
     const Screened& known = car->consumption;
-    const RateReport report = reportRates(known.intervals, known.learnt,
+    const RateReport report = reportRates(known.intervals, known.beliefs,
                                           ConsumptionModel(known.model.setup()), options);
     Json json = ratesJson(report, *car);
     if (!context.json)

@@ -11,12 +11,6 @@ namespace {
 
 constexpr double kOverPromise = 1.10;
 constexpr std::size_t kLong = 3;   // tanks of the long horizon
-// omega is common to a tank but only partly so to three: with a correlation of
-// 0.6 from tank to tank (judgement: the rates are still being learnt, and that
-// error is common to all three) their mean deviates by
-// sqrt((3 + 4 * 0.6 + 2 * 0.36) / 9) of one tank's, before the factors learn it.
-constexpr double kLongStart = 0.82;
-
 std::array<bool, 3> hits(const DistanceForecast& forecast, Distance actual)
 {
     std::array<bool, 3> hit{};
@@ -62,17 +56,26 @@ double relativeError(Distance forecast, Distance actual)
     return std::abs(forecast / actual - 1);
 }
 
-Circumstances circumstances(Volume burnt, Instant begin, Instant end, bool pace)
+Circumstances circumstances(Instant begin, Instant end, bool pace)
 {
     Circumstances known;
     known.begin = begin;
     if (pace)
-        known.litresPerDay = litresPerDay(burnt, begin, end);
+        known.days = daysBetween(begin, end);
     return known;
 }
 
 // A stretch of several tanks, forecast at its begin and judged at its end. Its
 // bands have factors of their own.
+// Whether the rate was below that of each of kPromises.
+std::array<bool, kPromises.size()> rateBelow(const DistanceForecast& forecast, Distance actual)
+{
+    std::array<bool, kPromises.size()> below{};
+    for (std::size_t k = 0; k < below.size(); ++k)
+        below[k] = actual >= forecast.promised[k];
+    return below;
+}
+
 class LongHorizon {
 public:
     // `tanks` beginning with the one that lies ahead.
@@ -81,7 +84,7 @@ public:
     {
         for (Pending& pending : m_pending)
             if (--pending.tanksLeft == 0)
-                m_factors.observe(hits(pending.forecast, pending.actual));
+                m_factors.observe(rateBelow(pending.forecast, pending.actual));
         while (!m_pending.empty() && m_pending.front().tanksLeft <= 0)
             m_pending.pop_front();
         if (tanks.size() < kLong)
@@ -92,8 +95,8 @@ public:
             burnt += tank.burnt.mean;
             actual += tank.distance;
         }
-        const auto known = circumstances(burnt, tanks[0].begin, tanks[kLong - 1].end, pace);
-        const DistanceForecast ahead = model.forecastDistance(burnt, known, 2, m_factors);
+        const auto known = circumstances(tanks[0].begin, tanks[kLong - 1].end, pace);
+        const DistanceForecast ahead = model.forecastTanks(burnt, known, int(kLong), m_factors);
         m_pending.push_back({ahead, actual, int(kLong)});
         if (counts)
             m_scorer.add(ahead, actual);
@@ -108,7 +111,7 @@ private:
         int tanksLeft;
     };
     std::deque<Pending> m_pending;
-    BandFactors m_factors{kLongStart};
+    PromiseFactors m_factors;
     Scorer m_scorer;
 };
 
@@ -168,11 +171,10 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
     LongHorizon threeTanks;
     Scorer oneTank;
     Scorer shortStretch;
-    ChangeWatch watch;
     for (std::size_t i = 0; i < tanks.size(); ++i) {
         const Interval& tank = tanks[i];
         const bool counts = i >= kWarmUpTanks;
-        const auto known = circumstances(tank.burnt.mean, tank.begin, tank.end, pace);
+        const auto known = circumstances(tank.begin, tank.end, pace);
         TankForecast ahead{i, model.forecastDistance(tank.burnt.mean, known), tank.distance, false};
         threeTanks.forecast(model, tanks.subspan(i), pace, counts);
         const auto flag = judge(model, tank, std::nullopt);
@@ -188,16 +190,18 @@ Backtest backtest(std::span<const Interval> tanks, ConsumptionModel model, bool 
                 shortStretch.add(ahead.forecast, tank.distance);
             result.meanError += relativeError(ahead.forecast.point, tank.distance);
             result.overPromised += ahead.forecast.point / tank.distance > kOverPromise ? 1 : 0;
+            result.kept.p99 += tank.distance >= ahead.forecast.p99() ? 1 : 0;
+            result.kept.p90 += tank.distance >= ahead.forecast.p90() ? 1 : 0;
+            result.kept.p10 += tank.distance >= ahead.forecast.p10() ? 1 : 0;
             result.forecasts.push_back(ahead);
         }
-        const bool much = flag && tank.burnt.mean > model.expectedLitres(tank);
-        if (watch.admits(flag ? (much ? 1 : -1) : 0))
-            model.observe(tank);
+        model.observe(tank);
         baselines.observe(tank);
     }
     const double n = std::max(double(result.forecasts.size()), 1.0);
     result.meanError /= n;
     result.overPromised /= n;
+    result.kept = {result.kept.p99 / n, result.kept.p90 / n, result.kept.p10 / n};
     result.baseline = baselines.mean();
     result.oneTank = oneTank.mean();
     result.threeTanks = threeTanks.scores();

@@ -33,6 +33,13 @@ struct BandScores {
     std::array<Distance, 3> intervalScore{};
 };
 
+// Shares of tanks that went at least as far as was promised with 99, 90 and 10 %.
+struct Kept {
+    double p99 = 0;
+    double p90 = 0;
+    double p10 = 0;
+};
+
 // Mean of |forecast - actual| / actual of simple forecasters on the same tanks:
 // litres over the rate of the last tank, the mean rate of the last 5 and 10, and
 // the exponentially weighted mean rate (0.3 for the newest).
@@ -49,6 +56,7 @@ struct Backtest {
     double meanError = 0;                    // of |forecast - actual| / actual
     BaselineErrors baseline;
     double overPromised = 0;                 // share promised more than 10 % too far
+    Kept kept;
     BandScores oneTank;
     BandScores threeTanks;                   // this tank and the next two as one stretch
     BandScores shortStretch;                 // tanks of at most a fifth of the usual litres

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/consumption_model.h"
 
-#include "engine/consumption/rate_prior.h"
-#include "engine/consumption/student_worlds.h"
-#include "engine/consumption/truncation.h"
+#include "engine/base/normal_law.h"
+
+#include <Eigen/Cholesky>
 
 #include <algorithm>
 #include <cassert>
@@ -14,46 +14,34 @@ namespace undermark {
 
 namespace {
 
-// Degrees of freedom 2a of the prior noise: about four tanks' worth.
-constexpr double kModelPriorShape = 2.5;
-// Scales beyond which a stretch counts less (Huber).
-constexpr double kModelBound = 2;
-constexpr double kLeastLitres = 1e-6;
 constexpr double kShortShare = 0.2;
-constexpr std::size_t kUsualTanks = 20;   // that the usual litres are the mean of
-// What a rate may not fall below, L/km.
-constexpr double kLeastRate = 0.002;
+// Evidence of the usual mix fades by 1/e over this.
+constexpr Distance kMixMemory = Distance::fromKm(15000);
 
-ConjugateRegression ratePriorRegression(const RatePrior& prior)
-{
-    // Prior mean of s2 is 1: the noise setup is believed as it stands.
-    return {prior.mean, prior.covariance, kModelPriorShape, kModelPriorShape - 1};
-}
-
-Circumstances circumstancesOf(const Interval& stretch)
-{
-    Circumstances known;
-    known.begin = stretch.begin;
-    known.litresPerDay = litresPerDay(stretch.burnt.mean, stretch.begin, stretch.end);
-    return known;
-}
-
-// Which bands of a law held the outcome.
-std::array<bool, 3> bandHits(const StudentT& law, double outcome, const BandFactors& factors)
-{
-    const StudentT standard{0, 1, law.degreesOfFreedom};
-    const double away = std::abs(outcome - law.location) / law.scale;
-    std::array<bool, 3> hit{};
-    for (std::size_t k = 0; k < hit.size(); ++k)
-        hit[k] = standard.cdf(away / factors[k]) <= 0.5 + kBandLevels[k] / 2;   // cheaper than a quantile
-    return hit;
-}
+// How often an entry is a slip, and how often the car has changed since the last one.
+// Forgotten fills make too little fuel, trailers and winters too much; judgement.
+constexpr double kSlipMore = 0.010, kSlipLess = 0.020;
+constexpr double kChangeMore = 0.008, kChangeLess = 0.002;
+constexpr double kSlipSpread = 0.7;        // of the logarithm
+constexpr double kChangeSpread = 0.20;    // normal: no car doubles over night
+constexpr double kStandsOut = 2;           // scores; less is taken for ordinary at once,
+constexpr std::size_t kFew = 4;            // but while fewer stretches than this are known
+constexpr std::size_t kMostBranches = 4;
+constexpr double kLeastWeight = 0.01;      // of a branch that goes on
+constexpr double kLeastWeightOfFew = 0.002;
+constexpr double kAlike = 0.25;            // sd between branches that are taken for one
 
 } // namespace
 
+double daysBetween(Instant begin, Instant end)
+{
+    const auto days = std::chrono::floor<std::chrono::days>(end) - std::chrono::floor<std::chrono::days>(begin);
+    return std::max(double(days.count()), 0.0);
+}
+
 ConsumptionModel::ConsumptionModel(ConsumptionSetup setup)
-    : m_setup(std::move(setup)), m_regression(ratePriorRegression(ratePrior(m_setup.modes))),
-      m_mix(ratePrior(m_setup.modes).usualMixKm)
+    : m_setup(std::move(setup)), m_prior(ratePrior(m_setup.modes, m_setup.facts)),
+      m_branches{{1.0, RateFilter(m_prior, m_setup.constants)}}, m_mix(m_prior.usualMixKm)
 {
 }
 
@@ -65,205 +53,328 @@ std::optional<std::size_t> ConsumptionModel::indexOf(const std::string& mode) co
     return std::size_t(found - m_setup.modes.begin());
 }
 
-Circumstances ConsumptionModel::orLast(Circumstances now) const
+std::optional<Instant> ConsumptionModel::orLast(const Circumstances& now) const
 {
-    if (!now.begin)
-        now.begin = m_lastEnd;
-    return now;
+    return now.begin ? now.begin : m_lastEnd;
 }
 
-double ConsumptionModel::unknownKm(const Interval& interval) const
+FilterStretch ConsumptionModel::stretchOf(const Interval& interval) const
 {
+    FilterStretch stretch;
+    stretch.quantity.assign(m_prior.base.size(), 0.0);
     double unknown_km = interval.distance.km();
     for (const auto& [mode, distance] : interval.byMode)
-        if (indexOf(mode))
+        if (const auto index = indexOf(mode)) {
+            stretch.quantity[*index] += distance.km();
             unknown_km -= distance.km();
-    return std::max(unknown_km, 0.0);
-}
-
-std::vector<double> ConsumptionModel::regressors(const Interval& interval) const
-{
-    std::vector<double> x(m_regression.size(), 0.0);
-    for (const auto& [mode, distance] : interval.byMode)
-        if (const auto index = indexOf(mode))
-            x[*index] += distance.km();
-    const double unknown_km = unknownKm(interval);
+        }
     const std::vector<double> mix = m_mix.shares();
     for (std::size_t i = 0; i < mix.size(); ++i)
-        x[i] += unknown_km * mix[i];
-    x[mix.size()] = interval.idleHours;
-    x[mix.size() + 1] = interval.coldStarts;
-    return x;
+        stretch.quantity[i] += std::max(unknown_km, 0.0) * mix[i];
+    stretch.quantity[mix.size()] = interval.idleHours;
+    stretch.quantity[mix.size() + 1] = interval.coldStarts;
+    stretch.litres = interval.burnt.mean.litres();
+    stretch.levelSd_l = interval.burnt.sd.litres();
+    stretch.clickEnds = interval.clickEnds;
+    stretch.follows = m_observed > 0 && interval.firstFill == m_lastFill;
+    stretch.days = daysBetween(interval.begin, interval.end);
+    stretch.middle = interval.begin + (interval.end - interval.begin) / 2;
+    return stretch;
 }
 
-double ConsumptionModel::clickVariance(const Interval& interval) const
+FilterStretch ConsumptionModel::ahead(Volume burnt, const Circumstances& now) const
 {
-    const double click_l = m_setup.noise.clickSd.litres();
-    return m_split.clickFactor() * interval.clickEnds * click_l * click_l;
-}
-
-double ConsumptionModel::noiseVariance(const Interval& interval, std::span<const double> x) const
-{
-    const NoiseSetup& noise = m_setup.noise;
-    const double km = interval.distance.km();
-    const double level_l = interval.burnt.sd.litres();
-    double driving_l = 0;   // what the stretch burns as far as is known
-    for (std::size_t i = 0; i < m_setup.modes.size(); ++i)
-        driving_l += x[i] * m_regression.mean()[i];
-    const double drift_l = noise.omega.ratio() * driving_l;
-    const double unknown_km = unknownKm(interval);
-    const double mix_l2 = unknown_km * unknown_km * m_mix.variance(m_regression.mean());
-    return clickVariance(interval) + level_l * level_l
-        + noise.tauSquared_l2PerKm / m_trend.noiseFactor() * km + drift_l * drift_l + mix_l2;
-}
-
-// Variance of log(litres / expected): noise and what is not known of the rates.
-double ConsumptionModel::relativeVariance(const Interval& interval, std::span<const double> x) const
-{
-    const StudentT line = m_regression.predict(x, 0);
-    const double expected_l = std::max(line.location, kLeastLitres);
-    // Spread of the rates, but for the noise scale, which the trend learns.
-    const double posterior_l2 = line.scale * line.scale * m_regression.shape() / m_regression.rate();
-    return (noiseVariance(interval, x) + posterior_l2) / (expected_l * expected_l);
-}
-
-double ConsumptionModel::expectedLitres(std::span<const double> x) const
-{
-    return std::max(std::inner_product(x.begin(), x.end(), m_regression.mean().begin(), 0.0),
-                    kLeastLitres);
-}
-
-Volume ConsumptionModel::expectedLitres(const Interval& stretch) const
-{
-    return Volume::fromLitres(expectedLitres(regressors(stretch)));
-}
-
-StudentT ConsumptionModel::predictLogRatio(const Interval& stretch) const
-{
-    return m_trend.predict(circumstancesOf(stretch),
-                           relativeVariance(stretch, regressors(stretch)));
-}
-
-void ConsumptionModel::observe(const Interval& interval)
-{
-    const double keep = std::exp(-(interval.distance / m_setup.memory));
-    const std::vector<double> x = regressors(interval);
-    const double before_l = expectedLitres(x);
-    const double y = std::log(interval.burnt.mean.litres() / before_l);
-    const double noise_l2 = noiseVariance(interval, x);
-    const double relative = relativeVariance(interval, x);
-    const Circumstances known = circumstancesOf(interval);
-    const StudentT expected = m_trend.predict(known, relative);
-    if (isShort(interval.burnt.mean))
-        m_shortBands.observe(bandHits(expected, y, m_shortBands.over(m_bands)));
-    else {
-        m_bands.observe(bandHits(expected, y, m_bands));
-        const StudentT ahead = m_trend.predict({known.begin, std::nullopt}, relative);
-        m_aheadBands.observe(bandHits(ahead, y, m_aheadBands));
+    FilterStretch stretch;
+    stretch.quantity = m_mix.shares();
+    stretch.quantity.resize(m_prior.base.size(), 0.0);
+    stretch.litres = burnt.litres();
+    stretch.days = now.days;
+    if (const auto begin = orLast(now)) {
+        const double days = now.days.value_or(likeliest().usualDays());
+        stretch.middle = *begin + std::chrono::seconds(std::llround(days / 2 * 86400));
     }
-    m_trend.observe(known, y, relative);
-    const double click = clickVariance(interval) / m_split.clickFactor() / (before_l * before_l);
-    m_split.observe(y - expected.location, click, relative - click * m_split.clickFactor());
+    return stretch;
+}
 
-    // In litres, as the regression is: on a log scale the low side would count less.
-    const double awayInLitres = std::abs(std::exp(y - expected.location) - 1) / expected.scale;
-    const double excess = std::max(1.0, awayInLitres / kModelBound);
-    m_regression.forget(keep);
-    m_regression.observe(x, interval.burnt.mean.litres(), noise_l2 * excess * excess);
-    m_trend.rebase(std::log(expectedLitres(x) / before_l));
-    m_mix.fade(keep);
+std::vector<LogLawPart> ConsumptionModel::law(const FilterStretch& ahead) const
+{
+    std::vector<LogLawPart> parts;
+    for (const Branch& branch : m_branches)
+        parts.push_back({branch.weight, branch.filter.law(ahead)});
+    return parts;
+}
+
+// Which promises this stretch would have kept, odd or not.
+void ConsumptionModel::score(const FilterStretch& stretch, std::span<const RateFilter::Surprise> seen)
+{
+    const double y = std::log(stretch.litres);
+    const auto below = [y](const std::vector<LogLawPart>& parts, const PromiseFactors& factors) {
+        std::array<bool, kPromises.size()> hit{};
+        for (std::size_t k = 0; k < hit.size(); ++k)
+            hit[k] = mixtureCdf(parts, y, factors[k]) <= kPromises[k];
+        return hit;
+    };
+    if (isShort(Volume::fromLitres(stretch.litres))) {
+        m_shortFactors.observe(below(law(stretch), factorsFor(stretch)));
+        return;
+    }
+    std::vector<LogLawPart> parts;
+    for (std::size_t i = 0; i < seen.size(); ++i)
+        parts.push_back({m_branches[i].weight,
+                         {seen[i].expected.mean, m_setup.constants.promisedMore * seen[i].expected.sd()}});
+    m_factors.observe(below(parts, m_factors));
+    FilterStretch withoutDays = stretch;
+    withoutDays.days.reset();
+    m_aheadFactors.observe(below(law(withoutDays), m_aheadFactors));
+}
+
+void ConsumptionModel::observe(const Interval& interval, Belief belief)
+{
+    if (belief == Belief::leftOut)
+        return;
+    const FilterStretch stretch = stretchOf(interval);
+    std::vector<RateFilter::Surprise> seen;
+    for (const Branch& branch : m_branches)
+        seen.push_back(branch.filter.surprise(stretch));
+    score(stretch, seen);
+    std::vector<Branch> next;
+    for (std::size_t i = 0; i < seen.size(); ++i)
+        split(std::move(m_branches[i]), stretch, seen[i], belief, next);
+    m_branches = std::move(next);
+    prune();
+    m_mix.fade(std::exp(-(interval.distance / kMixMemory)));
     for (const auto& [mode, distance] : interval.byMode)
         if (const auto index = indexOf(mode))
             m_mix.observe(*index, distance);
     m_lastEnd = interval.end;
+    m_lastFill = interval.lastFill;
     ++m_observed;
-    m_usual_l += (interval.burnt.mean.litres() - m_usual_l) / double(std::min(m_observed, kUsualTanks));
 }
 
-const BandFactors& ConsumptionModel::bandsFor(const Circumstances& now) const
+// An ordinary stretch, a slip, or a change of the car: whatever is likely enough.
+void ConsumptionModel::split(Branch branch, const FilterStretch& stretch,
+                             const RateFilter::Surprise& seen, Belief belief,
+                             std::vector<Branch>& into) const
 {
-    return now.litresPerDay ? m_bands : m_aheadBands;
+    const bool more = seen.error > 0;
+    const bool standsOut = std::abs(seen.score()) > kStandsOut;
+    const std::size_t known = branch.filter.learnt();
+    if (standsOut || known < kFew) {
+        // A slip of a short stretch is as large as one of a long one, in litres. Where the
+        // user rules that it is none, it may still have been one odd tank that passes.
+        const HeavyTail law{0, kSlipSpread / (seen.isShort ? seen.expected.size : 1.0)};
+        into.push_back({branch.weight * (more ? kSlipMore : kSlipLess) * std::exp(law.logDensity(seen.error)),
+                        branch.filter});
+        if (belief == Belief::ruledTrue)
+            into.back().filter.learn(stretch, seen);
+        else
+            into.back().filter.skip(stretch, seen);
+    }
+    if (standsOut && known > 1) {
+        const double sd = std::hypot(seen.expected.sd(), kChangeSpread);
+        into.push_back({branch.weight * (more ? kChangeMore : kChangeLess) * normalDensity(seen.error / sd) / sd,
+                        branch.filter});
+        into.back().filter.change(kChangeSpread);
+        into.back().filter.learn(stretch, seen);
+    }
+    const HeavyTail ordinary{0, m_setup.constants.promisedMore * seen.expected.sd()};
+    branch.weight *= std::exp(ordinary.logDensity(seen.error));
+    branch.filter.learn(stretch, seen);
+    into.push_back(std::move(branch));
+}
+
+// Weights to sum 1, the likeliest first; what hardly counts or has become alike goes.
+void ConsumptionModel::prune()
+{
+    if (m_branches.size() == 1) {
+        m_branches.front().weight = 1;
+        return;
+    }
+    std::ranges::stable_sort(m_branches, std::greater{}, &Branch::weight);
+    double sum = 0;
+    for (const Branch& branch : m_branches)
+        sum += branch.weight;
+    const double least = m_observed < kFew ? kLeastWeightOfFew : kLeastWeight;
+    std::vector<Branch> kept;
+    std::vector<HeavyTail> laws;
+    for (Branch& branch : m_branches) {
+        branch.weight /= sum;
+        const HeavyTail law = branch.filter.law(ahead(Volume::fromLitres(branch.filter.usual_l()), {}));
+        const auto alike = std::ranges::find_if(laws, [&](const HeavyTail& other) {
+            return std::abs(law.mean - other.mean) < kAlike * other.sd
+                && std::abs(std::log(law.sd / other.sd)) < kAlike;
+        });
+        if (alike != laws.end()) {
+            kept[std::size_t(alike - laws.begin())].weight += branch.weight;
+            continue;
+        }
+        if (!kept.empty() && (branch.weight < least || kept.size() == kMostBranches))
+            continue;
+        laws.push_back(law);
+        kept.push_back(std::move(branch));
+    }
+    sum = std::accumulate(kept.begin(), kept.end(), 0.0,
+                          [](double s, const Branch& branch) { return s + branch.weight; });
+    for (Branch& branch : kept)
+        branch.weight /= sum;
+    std::ranges::stable_sort(kept, std::greater{}, &Branch::weight);
+    m_branches = std::move(kept);
 }
 
 bool ConsumptionModel::isShort(Volume burnt) const
 {
-    return burnt.litres() <= kShortShare * m_usual_l;
+    return burnt.litres() <= kShortShare * likeliest().usual_l();
+}
+
+DistanceForecast ConsumptionModel::distances(const FilterStretch& ahead, const PromiseFactors& factors) const
+{
+    const auto parts = law(ahead);
+    DistanceForecast forecast;
+    const double sd = parts.front().law.sd;
+    forecast.point = Distance::fromKm(ahead.litres / std::exp(mixtureQuantile(parts, 0.5, 1) + sd * sd));
+    for (std::size_t k = 0; k < kPromises.size(); ++k)
+        forecast.promised[k] = Distance::fromKm(
+            ahead.litres / std::exp(mixtureQuantile(parts, kPromises[k], factors[k])));
+    // The promises lie in pairs about the middle, the narrowest band innermost.
+    for (std::size_t k = 0; k < kBandLevels.size(); ++k)
+        forecast.bands[k] = {forecast.promised[4 + k], forecast.promised[3 - k]};
+    return forecast;
+}
+
+// Whole tanks have taught nothing of what only a few kilometres of road add.
+PromiseFactors ConsumptionModel::factorsFor(const FilterStretch& stretch) const
+{
+    const PromiseFactors tank =
+        (stretch.days ? m_factors : m_aheadFactors).diluted(likeliest().fromShortness(stretch));
+    return isShort(Volume::fromLitres(stretch.litres)) ? m_shortFactors.over(tank) : tank;
 }
 
 DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
                                                     int clickEnds) const
 {
-    const BandFactors& tank = bandsFor(now);
-    return forecastDistance(burnt, now, clickEnds, isShort(burnt) ? m_shortBands.over(tank) : tank);
+    FilterStretch stretch = ahead(burnt, now);
+    stretch.clickEnds = clickEnds;
+    return distances(stretch, factorsFor(stretch));
 }
 
-DistanceForecast ConsumptionModel::forecastDistance(Volume burnt, const Circumstances& now,
-                                                    int clickEnds, const BandFactors& factors) const
+DistanceForecast ConsumptionModel::forecastTanks(Volume burnt, const Circumstances& now, int tanks,
+                                                 const PromiseFactors& factors) const
 {
-    Interval stretch;
-    stretch.clickEnds = clickEnds;
-    stretch.burnt.mean = burnt;
-    stretch.distance = Distance::fromKm(1);
-    const double rate_lPerKm = expectedLitres(stretch).litres();
-    stretch.distance = Distance::fromKm(burnt.litres() / rate_lPerKm);
-    const StudentT law = m_trend.predict(now, relativeVariance(stretch, regressors(stretch)));
-    const double median = std::log(stretch.distance.km()) - law.location;
-    DistanceForecast forecast;
-    const double scale = law.scale * factors[1];   // as the outcomes have shown it to be
-    forecast.point = Distance::fromKm(std::exp(median - scale * scale));
-    const StudentT standard{0, 1, law.degreesOfFreedom};
-    for (std::size_t k = 0; k < kBandLevels.size(); ++k) {
-        const double half = standard.quantile(0.5 + kBandLevels[k] / 2) * law.scale * factors[k];
-        forecast.bands[k] = {Distance::fromKm(std::exp(median - half)),
-                             Distance::fromKm(std::exp(median + half))};
-    }
-    return forecast;
+    FilterStretch stretch = ahead(burnt, now);
+    stretch.tanks = tanks;
+    return distances(stretch, factors);
+}
+
+ConsumptionModel::Oddity ConsumptionModel::oddity(const Interval& interval) const
+{
+    const RateFilter::Surprise seen = likeliest().surprise(stretchOf(interval));
+    const HeavyTail law{0, m_setup.constants.promisedMore * seen.expected.sd()};
+    return {seen.error, law.oddity(seen.error), law.logDensity(seen.error)};
+}
+
+Volume ConsumptionModel::expectedLitres(const Interval& interval) const
+{
+    return Volume::fromLitres(likeliest().expectedLitres(stretchOf(interval)));
+}
+
+HeavyTail ConsumptionModel::predictLogRatio(const Interval& interval) const
+{
+    return {0, likeliest().law(stretchOf(interval)).sd};
+}
+
+HeavyTail ConsumptionModel::trendNow(const Circumstances& now) const
+{
+    return likeliest().rates(orLast(now)).trend;
+}
+
+// Over one usual stretch from a full tank, against a usual mix of this rate.
+Promise ConsumptionModel::promise(const Circumstances& now, double usual_lPerKm) const
+{
+    const RateFilter& filter = likeliest();
+    FilterStretch stretch = ahead(Volume::fromLitres(filter.usual_l()), now);
+    stretch.clickEnds = 0;
+    const std::vector<LogLawPart> withoutClick = law(stretch);
+    stretch.clickEnds = 1;
+    Promise promise{law(stretch), factorsFor(stretch), 0, 0};
+    for (std::size_t i = 0; i < withoutClick.size(); ++i)
+        promise.rate[i].law.mean = withoutClick[i].law.mean - std::log(usual_lPerKm);
+    promise.roadVariance = filter.roadVariance();
+    promise.levelVariance = std::pow(filter.lastClick().sd.litres() / filter.usual_l(), 2);
+    return promise;
 }
 
 ModeRates ConsumptionModel::rates(const Circumstances& now) const
 {
-    const std::size_t count = m_setup.modes.size();
-    const std::size_t n = m_regression.size();
-    std::vector<double> mean = m_regression.mean();
-    std::vector<double> covariance = m_regression.relativeCovariance();
-    for (double& entry : covariance)
-        entry *= m_regression.noiseVariance();
-    for (std::size_t i = 0; i < n; ++i)
-        conditionAbove(mean, covariance, i, i < count ? kLeastRate : 0.0);
-
-    // What the trend adds is common to all modes: its factor, and its spread.
-    const double omega = m_setup.noise.omega.ratio();
-    const StudentT trend = m_trend.predict(orLast(now), omega * omega);
-    const double factor = std::exp(trend.location);
-    const double common = trend.sd() * trend.sd();
-    const double bands = std::pow(bandsFor(now)[kBandLevels.size() - 1], 2);
+    const auto count = Eigen::Index(m_setup.modes.size());
+    const RateFilter& filter = likeliest();
+    const FilterStretch middle = ahead(Volume::fromLitres(filter.usual_l()), now);
+    const RateFilter::Rates known = filter.rates(middle.middle);
     const std::vector<double> mix = m_mix.shares();
+    Eigen::VectorXd mean(count);
+    for (Eigen::Index i = 0; i < count; ++i)
+        mean[i] = m_prior.base[std::size_t(i)] * std::exp(known.now[std::size_t(i)]);
+    const double usual = mean.dot(Eigen::Map<const Eigen::VectorXd>(mix.data(), count));
+
+    // What all modes share is as much as leaves the rest a covariance: 1 / (1' T^-1 1).
+    const auto items = Eigen::Index(m_prior.base.size());
+    const Eigen::MatrixXd total =
+        Eigen::Map<const Eigen::MatrixXd>(known.nowCovariance.data(), items, items).topLeftCorner(count, count);
+    const double common = 1 / Eigen::VectorXd::Ones(count).dot(
+                                  Eigen::LDLT<Eigen::MatrixXd>(total).solve(Eigen::VectorXd::Ones(count)));
     ModeRates rates;
-    for (std::size_t i = 0; i < count; ++i) {
-        rates.modes.push_back(m_setup.modes[i].name);
-        rates.mean.push_back(Consumption::fromLitresPerKm(mean[i] * factor));
-        rates.longRun.push_back(Consumption::fromLitresPerKm(mean[i]));
-        rates.usualMix.push_back(Fraction::fromRatio(mix[i]));
-        for (std::size_t j = 0; j < count; ++j) {
-            const double posterior = covariance[i * n + j];
-            rates.posterior.push_back(posterior);
-            rates.residual.push_back(bands * factor * factor * posterior);
-            rates.covariance.push_back(
-                bands * factor * factor * (posterior + common * mean[i] * mean[j]));
+    rates.worlds = worldsOf(promise(now, usual));
+    double factor = 0, square = 0;
+    for (const RateWorld& world : rates.worlds)
+        factor += world.weight * world.factorMean;
+    const double more = 1 + (now.burnsMore ? now.burnsMore->mean.ratio() : 0.0);
+    const double moreSd = now.burnsMore ? now.burnsMore->sd.ratio() / more : 0.0;
+    for (RateWorld& world : rates.worlds) {
+        world.factorMean /= factor;
+        world.factorSd = std::hypot(world.factorSd / factor, world.factorMean * moreSd);
+        square += world.weight * (std::pow(world.factorMean, 2) + std::pow(world.factorSd, 2));
+    }
+    mean *= factor * more;
+    for (Eigen::Index i = 0; i < count; ++i) {
+        rates.modes.push_back(m_setup.modes[std::size_t(i)].name);
+        rates.mean.push_back(Consumption::fromLitresPerKm(mean[i]));
+        rates.usualMix.push_back(Fraction::fromRatio(mix[std::size_t(i)]));
+        for (Eigen::Index j = 0; j < count; ++j) {
+            const double own = std::max(total(i, j) - common, i == j ? 0.0 : -1.0);
+            rates.residual.push_back(mean[i] * mean[j] * own);
+            rates.covariance.push_back(mean[i] * mean[j] * (square * (1 + own) - 1));
         }
     }
-    const auto sdOf = [&](std::size_t i) { return std::sqrt(std::max(covariance[i * n + i], 0.0)); };
-    rates.idle = {FlowRate::fromLitresPerHour(mean[count]),
-                  FlowRate::fromLitresPerHour(sdOf(count))};
-    rates.coldStart = {Volume::fromLitres(mean[count + 1]), Volume::fromLitres(sdOf(count + 1))};
-    rates.degreesOfFreedom = trend.degreesOfFreedom;
-    rates.worlds = studentWorlds(trend.degreesOfFreedom, std::sqrt(bands * common));
-    rates.clickSd = m_setup.noise.clickSd * std::sqrt(m_split.clickFactor());
-    const double noise = m_trend.noiseFactor() * bands;
-    rates.usualMixVariance = noise * m_mix.variance(std::span(mean).first(count)) * factor * factor;
-    rates.tauSquaredPerKm = bands * m_setup.noise.tauSquared_l2PerKm;
+    const LongRunRates longRun = this->longRun();
+    rates.idle = longRun.idle;
+    rates.coldStart = longRun.coldStart;
+    rates.tauSquaredPerKm = filter.roadVariance() * filter.usual_l() * usual * factor * more;
+    rates.clickSd = clickSd();
+    rates.lastClick = filter.lastClick();
+    rates.degreesOfFreedom = HeavyTail::kDegreesOfFreedom;
     return rates;
 }
+
+LongRunRates ConsumptionModel::longRun() const
+{
+    const std::size_t count = m_setup.modes.size();
+    const RateFilter::Rates known = likeliest().rates(std::nullopt);
+    const auto cost = [&](std::size_t i) { return m_prior.base[i] * std::exp(known.longRun[i]); };
+    const auto covariance = [&](std::size_t i, std::size_t j) {
+        return cost(i) * cost(j) * known.longRunCovariance[i * m_prior.base.size() + j];
+    };
+    LongRunRates rates;
+    for (std::size_t i = 0; i < count; ++i) {
+        rates.rate.push_back(Consumption::fromLitresPerKm(cost(i)));
+        for (std::size_t j = 0; j < count; ++j)
+            rates.covariance.push_back(covariance(i, j));
+    }
+    const auto sdOf = [&](std::size_t i) { return std::sqrt(covariance(i, i)); };
+    rates.idle = {FlowRate::fromLitresPerHour(cost(count)), FlowRate::fromLitresPerHour(sdOf(count))};
+    rates.coldStart = {Volume::fromLitres(cost(count + 1)), Volume::fromLitres(sdOf(count + 1))};
+    return rates;
+}
+
+std::vector<double> ConsumptionModel::usualMix() const { return m_mix.shares(); }
 
 RateForecast ConsumptionModel::forecast(const Mix& ahead, const Circumstances& now) const
 {
@@ -281,19 +392,17 @@ RateForecast ConsumptionModel::forecast(const Mix& ahead, const Circumstances& n
     }
     if (!(total_km > 0))
         total_km = unknown_km = 1;
+    double mean = 0;
+    double variance = 0;
     for (std::size_t i = 0; i < count; ++i)
         share[i] = (share[i] + unknown_km * all.usualMix[i].ratio()) / total_km;
-    double mean = 0;
-    double variance = std::pow(unknown_km / total_km, 2) * all.usualMixVariance;
     for (std::size_t i = 0; i < count; ++i) {
         mean += share[i] * all.mean[i].litresPerKm();
         for (std::size_t j = 0; j < count; ++j)
             variance += share[i] * share[j] * all.covariance[i * count + j];
     }
-    const double sd = std::sqrt(variance);
-    const double df = all.degreesOfFreedom;
-    return {{Consumption::fromLitresPerKm(mean), Consumption::fromLitresPerKm(sd)},
-            Consumption::fromLitresPerKm(sd * std::sqrt((df - 2) / df)), df, all.tauSquaredPerKm};
+    return {{Consumption::fromLitresPerKm(mean), Consumption::fromLitresPerKm(std::sqrt(variance))},
+            all.tauSquaredPerKm};
 }
 
 } // namespace undermark

@@ -1,67 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What driving costs, by kind of driving, learnt from full-to-full stretches in
-// two layers. The rates say what a kind of driving costs:
-//
-//     litres = sum of rate_m * km_m + idle * hours + start * cold starts + noise
-//     Var(noise) = s2 * (click^2 + omega^2 * km^2) + tau^2 * km
-//
-// by conjugate regression (normal-inverse-gamma, see conjugate_regression.h).
-// The three terms of the noise are the scatter of the click (fill to fill, does
-// not grow), trip-to-trip noise (independent along the way) and the drift of
-// day, season and driver (common to a stretch, so it grows like the distance).
-// Without the first and the last, intervals are wrong away from one tank. Full
-// tanks say next to nothing of tau, so it stays as stated while s2 is learnt. Old
-// evidence fades over `memory`. The trend (trend.h) says how the car does just
-// now against those rates, and learns s2; its factor applies to all modes.
-// Band factors (coverage.h) keep what is shown calibrated.
+// What driving costs, by kind of driving, learnt from full-to-full stretches. One filter
+// (rate_filter.h) follows the rate; a stretch that stands out splits it into branches:
+// it was an ordinary one, a slip of the pen, or the car has changed. Each branch goes on by
+// itself and is weighed by how well it foretells what comes (a Gaussian sum filter,
+// Alspach & Sorenson 1972), so that a rise widens what is promised at once, and two odd
+// stretches alike settle it. Factors (coverage.h) keep what is promised true.
 //
 // Guarantees (each has a test in tests/engine/consumption/consumption_model_test.cpp):
-//  * before any stretch the forecast is the stated prior, wide;
-//  * kilometres that no trip accounts for count as the usual mix, which is
-//    learnt from the trips and carries its own uncertainty;
-//  * rates read off the model are positive, with the covariance that goes with
-//    that condition;
-//  * observing costs O(modes^3), whatever was observed before.
+//  * before any stretch the forecast is the prior: stated, or as wide as what people drive;
+//  * kilometres that no trip accounts for count as the usual mix, which is learnt from
+//    the trips;
+//  * rates are positive;
+//  * observing costs O(modes^2) for each branch, at most four, whatever was observed before.
 #pragma once
 
 #include "engine/consumption/click.h"
-#include "engine/consumption/conjugate_regression.h"
 #include "engine/consumption/coverage.h"
 #include "engine/consumption/interval.h"
 #include "engine/consumption/mode_rates.h"
-#include "engine/consumption/noise_split.h"
-#include "engine/consumption/trend.h"
+#include "engine/consumption/rate_filter.h"
+#include "engine/consumption/rate_worlds.h"
 #include "engine/consumption/usual_mix.h"
 
 #include <string>
 
 namespace undermark {
 
-// Spread of the noise before anything is learnt. Sources: the click repeats to
-// some tenths of a litre up to one (common practice); omega, a day's deviation as
-// a share of the rate; tau^2 is 8.4e-4 for the cars of one set of real trips
-// (measured on them), taken as the middle of a factor of two either way in tau
-// (judgement), over which its mean is 1.35 times that.
-struct NoiseSetup {
-    Volume clickSd = kUsualClickSd;
-    double tauSquared_l2PerKm = 1.14e-3;
-    Fraction omega = Fraction::fromPercent(8);
-};
 
 struct ConsumptionSetup {
-    std::vector<Mode> modes;     // at least one; stated rates sharpen the prior of all
-    NoiseSetup noise;
-    Distance memory = Distance::fromKm(15000);   // evidence fades by 1/e over this
+    std::vector<Mode> modes;                     // at least one; stated rates sharpen the prior of all
+    PriorFacts facts;
+    FilterConstants constants;
 };
 
-// The rate of one mix of modes, for the range law.
+// What is known about a stretch besides litres and kilometres.
+struct Circumstances {
+    std::optional<Instant> begin;                // season; none: that of the last stretch's end
+    std::optional<double> days;                  // since the last fill, whole ones, >= 0
+    // The user's word on what no stretch has shown yet ("towing", +0.30): what is ahead
+    // burns so much more, with the spread of the word.
+    std::optional<Estimate<Fraction>> burnsMore;
+};
+
+// Whole days between two dates, as the forecast counts them.
+double daysBetween(Instant begin, Instant end);
+
+// The rate of one mix of modes.
 struct RateForecast {
-    // Predictive for a long stretch: posterior of the rates and omega, without
-    // what averages out along the way. sd is the standard deviation of the t.
+    // Predictive for a long stretch, without what averages out along the way.
     Estimate<Consumption> rate;
-    Consumption scale;           // scale of that t; scale < sd
-    double degreesOfFreedom = 0; // above 2
     double tauSquaredPerKm = 0;  // L^2/km, what averages out
 };
 
@@ -70,20 +58,34 @@ struct Band {
     Distance high;
 };
 
-// How far given litres go, as one number and as bands.
+// How far given litres go, as one number, as bands and as one-sided promises.
 struct DistanceForecast {
     // Makes the expected relative error least: a little below the median, the
     // median of a log-normal law weighted by 1/distance, exp(mu - s^2).
     Distance point;
+    std::array<Distance, kPromises.size()> promised;   // where the rate is that of kPromises
     std::array<Band, 3> bands;   // for kBandLevels
+    // Made with that probability.
+    Distance p99() const { return promised[7]; }
+    Distance p90() const { return promised[5]; }
+    Distance p10() const { return promised[2]; }
 };
+
+// What is held of a stretch.
+enum class Belief {
+    open,        // as it stands: the model weighs whether it is a slip
+    doubtful,    // the same, and flagged for the user to rule on
+    ruledTrue,   // no slip: the user says so
+    leftOut,     // teaches nothing: the user says so, or it cannot be
+};
+inline bool isBelieved(Belief belief) { return belief == Belief::open || belief == Belief::ruledTrue; }
 
 class ConsumptionModel {
 public:
     explicit ConsumptionModel(ConsumptionSetup setup);
 
     // Learns from one stretch. A mode that the setup lacks counts as usual mix.
-    void observe(const Interval& interval);
+    void observe(const Interval& interval, Belief belief = Belief::open);
 
     // The rate of `ahead` (its proportions; any total > 0). Empty: usual mix.
     // A mode that the setup lacks counts as usual mix. Where `now` has no time, the
@@ -91,6 +93,9 @@ public:
     RateForecast forecast(const Mix& ahead = {}, const Circumstances& now = {}) const;
 
     ModeRates rates(const Circumstances& now = {}) const;
+    LongRunRates longRun() const;
+    Volume clickSd() const { return Volume::fromLitres(likeliest().clickSd_l()); }   // of rates()
+    std::vector<double> usualMix() const;   // share of each mode; they sum to 1
 
     // Distance of a stretch in the usual mix that burnt these litres (> 0).
     // `clickEnds` as in Interval: 0 where the litres are known without a click.
@@ -98,43 +103,62 @@ public:
     // of tanks, or of short stretches; longer horizons bring theirs. O(modes^2).
     DistanceForecast forecastDistance(Volume burnt, const Circumstances& now,
                                       int clickEnds = 2) const;
-    DistanceForecast forecastDistance(Volume burnt, const Circumstances& now, int clickEnds,
-                                      const BandFactors& factors) const;
+    // Of several usual tanks in a row.
+    DistanceForecast forecastTanks(Volume burnt, const Circumstances& now, int tanks,
+                                   const PromiseFactors& factors) const;
 
     // Whether these litres are at most a fifth of what a stretch usually burns.
     bool isShort(Volume burnt) const;
 
-    // Law of log(litres / expectedLitres) of a stretch like this one.
-    StudentT predictLogRatio(const Interval& stretch) const;
+    // How a stretch stands out from what the likeliest branch expects.
+    struct Oddity {
+        double error;        // log(litres / expected), above 0: more was burnt
+        double probability;  // of standing out at least so far
+        double logDensity;
+    };
+    Oddity oddity(const Interval& stretch) const;
     Volume expectedLitres(const Interval& stretch) const;
+    // Law of log(litres / expectedLitres).
+    HeavyTail predictLogRatio(const Interval& stretch) const;
 
-    // Law of the trend: log of what is burnt now over what the rates expect.
-    StudentT trendNow(const Circumstances& now) const { return m_trend.predict(orLast(now), 0); }
+    // Law of the trend: log of what is burnt now over the long run.
+    HeavyTail trendNow(const Circumstances& now) const;
+
+    // Weight of the likeliest branch, 0 to 1: below 1 it is open whether an odd stretch was
+    // a slip or the car has changed.
+    double agreement() const { return m_branches.front().weight; }
 
     std::size_t observed() const { return m_observed; }
     const ConsumptionSetup& setup() const { return m_setup; }
 
 private:
-    Circumstances orLast(Circumstances now) const;
-    double unknownKm(const Interval& interval) const;
-    std::vector<double> regressors(const Interval& interval) const;
-    double expectedLitres(std::span<const double> x) const;
-    double clickVariance(const Interval& interval) const;   // L^2, as learnt
-    double noiseVariance(const Interval& interval, std::span<const double> x) const;
-    double relativeVariance(const Interval& interval, std::span<const double> x) const;
-    const BandFactors& bandsFor(const Circumstances& now) const;
+    struct Branch {
+        double weight;
+        RateFilter filter;
+    };
+    std::vector<LogLawPart> law(const FilterStretch& ahead) const;
+    FilterStretch stretchOf(const Interval& interval) const;
+    FilterStretch ahead(Volume burnt, const Circumstances& now) const;
+    DistanceForecast distances(const FilterStretch& ahead, const PromiseFactors& factors) const;
+    void score(const FilterStretch& stretch, std::span<const RateFilter::Surprise> seen);
+    Promise promise(const Circumstances& now, double usual_lPerKm) const;
+    void split(Branch branch, const FilterStretch& stretch, const RateFilter::Surprise& seen,
+               Belief belief, std::vector<Branch>& into) const;
+    void prune();
+    std::optional<Instant> orLast(const Circumstances& now) const;
+    PromiseFactors factorsFor(const FilterStretch& stretch) const;
     std::optional<std::size_t> indexOf(const std::string& mode) const;
+    const RateFilter& likeliest() const { return m_branches.front().filter; }
 
     ConsumptionSetup m_setup;
-    ConjugateRegression m_regression;
-    Trend m_trend;
-    BandFactors m_bands;             // of tanks, where the pace is known
-    BandFactors m_aheadBands;        // of tanks, where it is not
-    BandFactors m_shortBands;        // of stretches of at most a fifth of one, over those
-    double m_usual_l = 0;            // mean of the last tanks
-    NoiseSplit m_split;
+    RatePrior m_prior;
+    std::vector<Branch> m_branches;      // by weight, the likeliest first
+    PromiseFactors m_factors;            // of tanks, where the days are known
+    PromiseFactors m_aheadFactors;       // of tanks, where they are not
+    PromiseFactors m_shortFactors;       // of stretches of at most a fifth of one, over those
     UsualMix m_mix;
     std::optional<Instant> m_lastEnd;
+    std::size_t m_lastFill = 0;
     std::size_t m_observed = 0;
 };
 

@@ -8,27 +8,59 @@ namespace undermark {
 
 namespace {
 
-// Step on the log width per outcome: slow enough to cost no sharpness, fast
-// enough to follow a changed driver within some tens of tanks.
-constexpr double kStep = 0.025;
-constexpr double kWidest = 4;
+constexpr double kStep = 0.05;   // of the logarithm, for a miss that should never be
+constexpr double kNarrowest = 0.5;
+constexpr double kWidest = 2.5;
+// Promises stay in order: a factor is at least this share of its inner neighbour's. The
+// quotients of neighbouring quantiles of the t are at most 0.752.
+constexpr double kOfInner = 0.76;
+constexpr std::size_t kMiddle = kPromises.size() / 2;   // first promise above the middle
+// Standard normal scores of kPromises.
+constexpr std::array<double, 8> kScores{-2.3263, -1.6449, -1.2816, -0.6745,
+                                        0.6745,  1.2816,  1.6449,  2.3263};
 
 } // namespace
 
-void BandFactors::observe(const std::array<bool, 3>& hit)
+double valueAt(const std::array<double, 8>& given, double score)
 {
-    for (std::size_t k = 0; k < hit.size(); ++k) {
-        const double step = kStep * (kBandLevels[k] - (hit[k] ? 1.0 : 0.0));
-        m_factor[k] = std::clamp(m_factor[k] * std::exp(step), 1 / kWidest, kWidest);
+    if (score <= kScores.front())
+        return given.front();
+    for (std::size_t k = 1; k < kScores.size(); ++k) {
+        if (score > kScores[k])
+            continue;
+        const double t = (score - kScores[k - 1]) / (kScores[k] - kScores[k - 1]);
+        return given[k - 1] + t * (given[k] - given[k - 1]);
     }
-    // Bands stay nested: the quotients of neighbouring t quantiles are below these.
-    m_factor[1] = std::max(m_factor[1], 0.55 * m_factor[0]);
-    m_factor[2] = std::max(m_factor[2], 0.80 * m_factor[1]);
+    return given.back();
 }
 
-BandFactors BandFactors::over(const BandFactors& base) const
+void PromiseFactors::observe(const std::array<bool, 8>& below)
 {
-    BandFactors both = *this;
+    for (std::size_t k = 0; k < below.size(); ++k) {
+        const bool upper = k >= kMiddle;
+        const double promised = upper ? kPromises[k] : 1 - kPromises[k];
+        const bool kept = below[k] == upper;
+        m_factor[k] = std::clamp(m_factor[k] * std::exp(kStep * (promised - (kept ? 1.0 : 0.0))),
+                                 kNarrowest, kWidest);
+    }
+    for (std::size_t k = kMiddle + 1; k < m_factor.size(); ++k) {
+        m_factor[k] = std::max(m_factor[k], kOfInner * m_factor[k - 1]);
+        const std::size_t mirror = m_factor.size() - 1 - k;
+        m_factor[mirror] = std::max(m_factor[mirror], kOfInner * m_factor[mirror + 1]);
+    }
+}
+
+PromiseFactors PromiseFactors::diluted(double share) const
+{
+    PromiseFactors some = *this;
+    for (double& factor : some.m_factor)
+        factor = std::sqrt((1 - share) * factor * factor + share);
+    return some;
+}
+
+PromiseFactors PromiseFactors::over(const PromiseFactors& base) const
+{
+    PromiseFactors both = *this;
     for (std::size_t k = 0; k < m_factor.size(); ++k)
         both.m_factor[k] *= base[k];
     return both;

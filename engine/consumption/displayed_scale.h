@@ -5,7 +5,7 @@
 // one open data set).
 #pragma once
 
-#include "engine/consumption/interval.h"
+#include "engine/consumption/consumption_model.h"
 
 namespace undermark {
 
@@ -18,10 +18,10 @@ struct DisplayedScale {
 
 // Learns the factor from the stretches whose fill carries the displayed figure:
 // conjugate normal-inverse-gamma on its logarithm, prior 1.05 with a spread of
-// 10 %. Nothing where no stretch carries one. Stretches that were kept out of what
-// is learnt teach nothing here either; `learnt` may be shorter. O(intervals).
+// 10 %. Nothing where no stretch carries one. Stretches that are not believed
+// teach nothing here; `beliefs` may be shorter. O(intervals).
 std::optional<DisplayedScale> learnDisplayedScale(std::span<const Fill> fills,
                                                   std::span<const Interval> intervals,
-                                                  const std::vector<bool>& learnt = {});
+                                                  const std::vector<Belief>& beliefs = {});
 
 } // namespace undermark

@@ -9,12 +9,13 @@ namespace undermark {
 
 namespace {
 
-constexpr double kRare = 1e-4;
+constexpr double kRare = 2.3e-3;   // about four standard deviations of the heavy-tailed law
+// While few stretches are known nothing is rare; a jump by this factor is asked about.
+constexpr std::size_t kFewKnown = 4;
+constexpr double kJump = 1.6;
+constexpr double kRareOfFew = 0.1;   // so that a short stretch, where litres are few, is none
 // Where a slip that leaves a fixed trace would make the stretch ordinary.
-constexpr double kRareExplained = 2e-3;
-constexpr std::size_t kLeastLearnt = 3;
-// Before anything is learnt only this factor either way is odd enough.
-constexpr double kAbsurdFactor = 3;
+constexpr double kRareExplained = 1e-2;
 constexpr double kNeckLitres = 6;
 constexpr double kCapacityError = 0.05;
 // A stretch below this probability stands out; two that make up for each other
@@ -22,12 +23,6 @@ constexpr double kCapacityError = 0.05;
 constexpr double kOddAlone = 0.01;
 // Minus the log of how common a slip is against a forgotten fill; judgement.
 constexpr double kUnitSlip = 1.5;
-
-double tail(const StudentT& law, double y)
-{
-    const double below = law.cdf(y);
-    return 2 * std::min(below, 1 - below);
-}
 
 // A correction that would explain an odd stretch, and how well.
 struct Explanation {
@@ -39,19 +34,16 @@ class Judge {
 public:
     Judge(const ConsumptionModel& model, const Interval& stretch,
           const std::optional<Volume>& capacity, const Interval* next)
-        : m_model(model), m_stretch(stretch), m_capacity(capacity), m_law(model.predictLogRatio(stretch)),
-          m_expected_l(model.expectedLitres(stretch).litres() * std::exp(m_law.location)),
-          m_y(std::log(stretch.burnt.mean / model.expectedLitres(stretch)))
+        : m_model(model), m_stretch(stretch), m_capacity(capacity),
+          m_probability(model.oddity(stretch).probability),
+          m_expected_l(model.expectedLitres(stretch).litres())
     {
         if (next)
             lookAhead(model, *next);
     }
 
-    double probability() const { return tail(m_law, m_y); }
-    // Within three scales: two-sided 0.0027 under the normal and more under any t,
-    // so never rare enough. Spares nearly all stretches the t's distribution.
-    bool ordinary() const { return std::abs(m_y - m_law.location) <= 3 * m_law.scale; }
-    double factor() const { return std::exp(std::abs(m_y - m_law.location)); }
+    double probability() const { return m_probability; }
+    double factor() const { return std::max(litres() / m_expected_l, m_expected_l / litres()); }
 
     // Only when likeliest() has run.
     bool explained() const { return m_explained; }
@@ -62,7 +54,7 @@ public:
         byFuel();
         byOdometer();
         FillFlag plain = make(FlagCause::unlikely);
-        const double twice = std::exp(m_y - m_law.location);
+        const double twice = litres() / m_expected_l;
         if (twice > 1.6) {
             plain.cause = FlagCause::twiceTheUsual;
             plain.text = Sentence::of("%1 times the usual consumption: was the fill before really "
@@ -105,11 +97,8 @@ private:
         both.burnt.mean += next.burnt.mean;
         for (const auto& [mode, distance] : next.byMode)
             both.byMode[mode] += distance;
-        const auto odd = [&](const Interval& one) {
-            return tail(model.predictLogRatio(one),
-                        std::log(one.burnt.mean / model.expectedLitres(one)));
-        };
-        m_nextMakesUp = odd(next) < kOddAlone && odd(both) > kOddAlone;
+        m_nextMakesUp = model.oddity(next).probability < kOddAlone
+            && model.oddity(both).probability > kOddAlone;
     }
 
     void byUnits()
@@ -137,11 +126,7 @@ private:
     }
 
     // How ordinary a stretch would be, the fuel law of which moves with its litres.
-    double logDensity(const Interval& stretch) const
-    {
-        return m_model.predictLogRatio(stretch).logDensity(
-            std::log(stretch.burnt.mean / m_model.expectedLitres(stretch)));
-    }
+    double logDensity(const Interval& stretch) const { return m_model.oddity(stretch).logDensity; }
 
     bool fits(Volume volume) const
     {
@@ -197,9 +182,8 @@ private:
     const ConsumptionModel& m_model;
     const Interval& m_stretch;
     const std::optional<Volume>& m_capacity;
-    StudentT m_law;
+    double m_probability;
     double m_expected_l;
-    double m_y;
     bool m_nextMakesUp = false;
     bool m_explained = false;
     std::vector<Explanation> m_found;
@@ -231,15 +215,13 @@ bool fitsTank(Volume pumped, Volume capacity)
 std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
                               const std::optional<Volume>& capacity, const Interval* next)
 {
-    static_assert(kRareExplained < 0.0027);
     Judge judgement(model, stretch, capacity, next);
-    if (judgement.ordinary())
-        return std::nullopt;
-    if (judgement.probability() >= kRareExplained
-        || (model.observed() < kLeastLearnt && judgement.factor() < kAbsurdFactor))
+    const bool jump = model.observed() > 0 && model.observed() < kFewKnown
+        && judgement.factor() > kJump && judgement.probability() < kRareOfFew;
+    if (judgement.probability() >= kRareExplained && !jump)
         return std::nullopt;
     FillFlag flag = judgement.likeliest();
-    if (judgement.probability() >= kRare && !judgement.explained())
+    if (judgement.probability() >= kRare && !judgement.explained() && !jump)
         return std::nullopt;
     return flag;
 }

@@ -42,11 +42,11 @@ struct FillFlag {
 // capacity that can still have gone in.
 bool fitsTank(Volume pumped, Volume capacity);
 
-// Judges one stretch against what `model` has learnt before it: flagged where
-// its probability under the predictive law is below 1 in 10,000; below 1 in 500
-// where a wrong unit or a wrong odometer would make it ordinary. A model that has
-// seen fewer than three stretches flags only what no car does. `next` helps to
-// tell a wrong odometer. O(modes^2).
+// Judges one stretch against what `model` has learnt before it: flagged where its
+// probability under the likeliest branch is below 0.0023, about four standard
+// deviations; below 1 in 100 where a wrong unit or a wrong odometer would make it
+// ordinary; while fewer than four stretches are known also where the rate jumps by more
+// than 1.6. `next` helps to tell a wrong odometer. O(modes^2).
 std::optional<FillFlag> judge(const ConsumptionModel& model, const Interval& stretch,
                               const std::optional<Volume>& capacity,
                               const Interval* next = nullptr);

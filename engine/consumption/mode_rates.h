@@ -20,7 +20,7 @@ using Mix = std::map<std::string, Distance>;
 // factor f ~ N(factorMean, factorSd^2).
 struct RateWorld {
     double weight;       // > 0; the weights of all worlds sum to 1
-    double factorMean;   // > 0
+    double factorMean;   // > 0; 1 in the mean of all worlds
     double factorSd;     // >= 0
 };
 
@@ -39,10 +39,17 @@ struct ModeRates {
     Estimate<Volume> coldStart;
     double tauSquaredPerKm = 0;             // L^2/km, what averages out along the way
     Volume clickSd;                         // scatter of one fill to the first click, as learnt
-    std::vector<Consumption> longRun;       // by mode, > 0, without what is only now (season, last weeks)
-    std::vector<double> posterior;          // (L/km)^2, row by row: of longRun
+    Estimate<Volume> lastClick;             // poured beyond the usual full at the last full fill
     double degreesOfFreedom = 0;            // of a Student t with `covariance` that stands for the worlds
     double usualMixVariance = 0;            // (L/km)^2: 0, it is within the worlds
+};
+
+// What driving costs without what is only now (season, the last weeks): posterior medians.
+struct LongRunRates {
+    std::vector<Consumption> rate;          // by mode, > 0
+    std::vector<double> covariance;         // (L/km)^2, row by row
+    Estimate<FlowRate> idle;
+    Estimate<Volume> coldStart;
 };
 
 } // namespace undermark

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// How much of a car's scatter comes from the click of the nozzle and how much
-// from driving. The click is the same for a short stretch and for a whole tank,
-// so it is told apart by how the scatter changes with the length of a stretch: a
-// log of nothing but alike tanks leaves it near its prior.
+// How much of a car's scatter is the click of the nozzle, how much the road, and how much
+// is the same over the whole tank; s^2, learnt elsewhere, is what road and tank together are
+// on a usual stretch, relative to its litres. The click is the same for a short stretch and for a
+// tank, the road's litres grow with the square root of the way, the rest with the way: they
+// are told apart by how the scatter changes with the length of a stretch. A log of nothing
+// but alike tanks leaves them near their prior.
 #pragma once
 
 #include <array>
@@ -11,27 +13,35 @@
 
 namespace undermark {
 
-// A few candidates for the click, each with its own scale of all noise (inverse
-// gamma), weighted by how well they foretold what came; old evidence fades.
+// Candidates for the click and the road's share, weighted by how well they foretold what
+// came; old evidence fades.
 class NoiseSplit {
 public:
     NoiseSplit();
 
-    // By what the click's variance is to be multiplied: mean over the candidates.
-    double clickFactor() const { return m_clickFactor; }
+    // Means over the candidates.
+    double clickVariance() const { return m_click; }   // of one click, over (usual litres)^2
+    // Of the road of a usual stretch, over its litres^2: however calm the tanks are, never
+    // less than real roads were measured to have.
+    double roadVariance(double s2) const { return roadVariance(s2, m_road); }
+    // Of a stretch without its clicks, over its litres^2.
+    double variance(double s2, double size) const
+    {
+        return s2 * (1 - m_road) + roadVariance(s2) / size;
+    }
 
-    // `error` of a log ratio; the variances that were stated for it: of the click
-    // (>= 0) and of the rest (> 0), both over the square of the litres. O(1).
-    void observe(double error, double clickVariance, double otherVariance);
+    // `error` of the log of a stretch's litres; `known` the part of its variance that is no
+    // noise; `size` > 0, in usual stretches; O(1), some hundred nanoseconds.
+    void observe(double error, double known, double s2, double size, int clickEnds);
 
 private:
-    static constexpr std::size_t kCandidates = 6;
-    double meanFactor() const;
+    static constexpr std::size_t kClicks = 4, kRoads = 4;
+    void average();
+    static double roadVariance(double s2, double share);
 
-    std::array<double, kCandidates> m_logWeight;
-    std::array<double, kCandidates> m_shape;
-    std::array<double, kCandidates> m_rate;
-    double m_clickFactor = 1;
+    std::array<double, kClicks * kRoads> m_logWeight;
+    double m_click = 0;
+    double m_road = 0;
 };
 
 } // namespace undermark

@@ -1,26 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What is believed about a car's rates before anything is learnt.
+// What is believed about a car's rates before anything is learnt: log-normal, as wide
+// as what people drive, told by the tank's capacity, the fuel and what the user states.
 #pragma once
 
 #include "engine/base/records.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
 namespace undermark {
 
-// Normal prior over [rate of each mode in L/km, idle in L/h, litres per cold
-// start]. Modes without a stated rate get a plausible one for their kind
-// (common practice, no source) with a wide spread: a factor common to the car
-// (35 %) and one of the mode (20 %). A stated rate conditions that prior, so
-// it pulls the modes that are not stated along.
-struct RatePrior {
-    std::vector<double> mean;
-    std::vector<double> covariance;   // row by row
-    std::vector<double> usualMixKm;   // by mode: pseudo-kilometres of the usual mix
+// What the rates are worked out for. Without a capacity: a petrol car of middle size.
+struct PriorFacts {
+    std::optional<Volume> capacity;
+    FuelKind fuel = FuelKind::petrol;
 };
 
-RatePrior ratePrior(std::span<const Mode> modes);
+// unit cost j = base_j * exp(level + own_j), by item: each mode (L/km), idling (L/h), a
+// cold start (L). (level, own_0, own_1, ...) is normal with `mean` and `covariance`
+// (row by row). A stated rate conditions it, so it pulls the others along.
+struct RatePrior {
+    std::vector<double> base;
+    std::vector<double> mean;
+    std::vector<double> covariance;
+    std::vector<double> usualMixKm;   // by mode: pseudo-kilometres of the usual mix
+    double usual_l = 0;               // litres from one fill to the next
+};
+
+RatePrior ratePrior(std::span<const Mode> modes, const PriorFacts& facts = {});
 
 } // namespace undermark

@@ -11,34 +11,34 @@ namespace {
 constexpr int kMostTanks = 200;
 constexpr std::size_t kTypicalTanks = 10;
 
-// Posterior of every mode's rate and, last, of the usual mix: mean and variance.
-struct Posterior {
-    std::vector<double> mean;
-    std::vector<double> variance;
-    double degreesOfFreedom;
-};
-
-Posterior posteriorOf(const ModeRates& rates)
+// Posterior of every mode's rate and, last, of the usual mix.
+std::vector<Estimate<Consumption>> posteriorOf(const ConsumptionModel& model)
 {
-    const std::size_t n = rates.modes.size();
-    Posterior p{std::vector<double>(n + 1, 0.0), std::vector<double>(n + 1, 0.0),
-                rates.degreesOfFreedom};
+    const LongRunRates rates = model.longRun();
+    const std::vector<double> mix = model.usualMix();
+    const std::size_t n = mix.size();
+    std::vector<Estimate<Consumption>> all;
+    double mean = 0, variance = 0;
     for (std::size_t i = 0; i < n; ++i) {
-        p.mean[i] = rates.longRun[i].litresPerKm();
-        p.variance[i] = rates.posterior[i * n + i];
-        p.mean[n] += rates.usualMix[i].ratio() * p.mean[i];
+        all.push_back({rates.rate[i], Consumption::fromLitresPerKm(std::sqrt(rates.covariance[i * n + i]))});
+        mean += mix[i] * rates.rate[i].litresPerKm();
         for (std::size_t j = 0; j < n; ++j)
-            p.variance[n] += rates.usualMix[i].ratio() * rates.usualMix[j].ratio()
-                * rates.posterior[i * n + j];
+            variance += mix[i] * mix[j] * rates.covariance[i * n + j];
     }
-    return p;
+    all.push_back({Consumption::fromLitresPerKm(mean),
+                   Consumption::fromLitresPerKm(std::sqrt(std::max(variance, 0.0)))});
+    return all;
 }
 
-double halfWidth90(const Posterior& p, std::size_t i)
+// Rates are log-normal about their median.
+Consumption quantile(const Estimate<Consumption>& rate, double probability)
 {
-    const StudentT standard{0, 1, p.degreesOfFreedom};
-    const double scale = std::sqrt(std::max(p.variance[i], 0.0) / (standard.sd() * standard.sd()));
-    return standard.quantile(0.95) * scale;
+    return rate.mean * std::exp(HeavyTail{0, rate.sd / rate.mean}.quantile(probability));
+}
+
+Consumption width90(const Estimate<Consumption>& rate)
+{
+    return quantile(rate, 0.95) - quantile(rate, 0.05);
 }
 
 // A stretch like the last ones.
@@ -63,24 +63,23 @@ std::optional<Interval> typical(std::span<const Interval> intervals)
 }
 
 // For each rate, after how many more typical tanks its interval is narrow
-// enough. The tanks come out one scale high and low in turn, so that the noise
+// enough. The tanks come out one sd high and low in turn, so that the noise
 // keeps its size.
 std::vector<std::optional<int>> tanksToNarrow(ConsumptionModel model,
-                                              std::span<const Interval> intervals, double wanted)
+                                              std::span<const Interval> intervals, Consumption wanted)
 {
     std::vector<std::optional<int>> needed(model.setup().modes.size() + 1);
     auto tank = typical(intervals);
     for (int count = 0; count <= kMostTanks; ++count) {
-        const Posterior p = posteriorOf(model.rates());
+        const auto rates = posteriorOf(model);
         for (std::size_t i = 0; i < needed.size(); ++i)
-            if (!needed[i] && 2 * halfWidth90(p, i) <= wanted)
+            if (!needed[i] && width90(rates[i]) <= wanted)
                 needed[i] = count;
         if (!tank || std::ranges::all_of(needed, [](const auto& n) { return n.has_value(); }))
             break;
-        tank->burnt.mean = model.expectedLitres(*tank);
-        const StudentT law = model.predictLogRatio(*tank);
-        tank->burnt.mean = tank->burnt.mean
-            * std::exp(law.location + (count % 2 == 0 ? law.scale : -law.scale));
+        tank->burnt.mean = model.expectedLitres(*tank)
+            * std::exp(model.predictLogRatio(*tank).sd / model.setup().constants.promisedMore
+                       * (count % 2 == 0 ? 1 : -1));
         model.observe(*tank);
     }
     return needed;
@@ -88,50 +87,42 @@ std::vector<std::optional<int>> tanksToNarrow(ConsumptionModel model,
 
 } // namespace
 
-RateReport reportRates(std::span<const Interval> intervals, const std::vector<bool>& learnt,
+RateReport reportRates(std::span<const Interval> intervals, const std::vector<Belief>& beliefs,
                        ConsumptionModel fresh, const RateReportOptions& options)
 {
     RateReport report;
     ConsumptionModel model = std::move(fresh);
     for (std::size_t i = 0; i < intervals.size(); ++i) {
-        const bool counts = i >= learnt.size() || learnt[i];
+        const Belief belief = i < beliefs.size() ? beliefs[i] : Belief::open;
         Circumstances then;   // so that the season does not move between before and after
         then.begin = intervals[i].end;
         const bool told = i + options.lessons >= intervals.size();
         Lesson lesson;
         if (told) {
-            const double trend = std::exp(model.predictLogRatio(intervals[i]).location);
-            lesson = {intervals[i].lastFill, model.expectedLitres(intervals[i]) * trend,
-                      intervals[i].burnt.mean, model.forecast({}, then).rate.mean, {}, counts};
+            lesson = {intervals[i].lastFill, model.expectedLitres(intervals[i]), intervals[i].burnt.mean,
+                      model.forecast({}, then).rate.mean, {}, isBelieved(belief)};
         }
-        if (counts)
-            model.observe(intervals[i]);
+        model.observe(intervals[i], belief);
         if (told) {
             lesson.usualAfter = model.forecast({}, then).rate.mean;
             report.lessons.push_back(lesson);
         }
     }
-    const ModeRates rates = model.rates(options.now);
-    const Posterior p = posteriorOf(rates);
-    const auto needed = tanksToNarrow(model, intervals, options.wantedWidth.litresPerKm());
-    const std::size_t n = rates.modes.size();
-    for (std::size_t i = 0; i <= n; ++i) {
-        const double half = halfWidth90(p, i);
-        RateLine line{i < n ? rates.modes[i] : "",
-                      {Consumption::fromLitresPerKm(p.mean[i]),
-                       Consumption::fromLitresPerKm(std::sqrt(std::max(p.variance[i], 0.0)))},
-                      Consumption::fromLitresPerKm(std::max(p.mean[i] - half, 0.0)),
-                      Consumption::fromLitresPerKm(p.mean[i] + half),
-                      {},
-                      needed[i]};
-        if (i < n)
-            line.share = rates.usualMix[i];
-        (i < n ? report.modes.emplace_back() : report.usual) = std::move(line);
+    const auto rates = posteriorOf(model);
+    const auto needed = tanksToNarrow(model, intervals, options.wantedWidth);
+    const std::vector<double> mix = model.usualMix();
+    for (std::size_t i = 0; i <= mix.size(); ++i) {
+        const bool isMode = i < mix.size();
+        RateLine line{isMode ? model.setup().modes[i].name : "", rates[i], quantile(rates[i], 0.05),
+                      quantile(rates[i], 0.95), {}, needed[i]};
+        if (isMode)
+            line.share = Fraction::fromRatio(mix[i]);
+        (isMode ? report.modes.emplace_back() : report.usual) = std::move(line);
     }
-    report.idle = rates.idle;
-    report.coldStart = rates.coldStart;
-    const StudentT trend = model.trendNow(options.now);
-    report.trend = Fraction::fromRatio(std::exp(trend.location) - 1);
+    report.idle = model.longRun().idle;
+    report.coldStart = model.longRun().coldStart;
+    const HeavyTail trend = model.trendNow(options.now);
+    report.trend = Fraction::fromRatio(std::exp(trend.mean) - 1);
     report.trendLow90 = Fraction::fromRatio(std::exp(trend.quantile(0.05)) - 1);
     report.trendHigh90 = Fraction::fromRatio(std::exp(trend.quantile(0.95)) - 1);
     return report;

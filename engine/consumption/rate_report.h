@@ -27,7 +27,7 @@ struct Lesson {
     Volume burnt;
     Consumption usualBefore;             // rate of the usual mix
     Consumption usualAfter;
-    bool learnt = true;                  // false: flagged and kept out
+    bool learnt = true;                  // false: flagged, or left out
 };
 
 struct RateReport {
@@ -47,9 +47,9 @@ struct RateReportOptions {
     Circumstances now;
 };
 
-// `learnt` by interval as from screen(); `fresh` has learnt from nothing yet.
+// `beliefs` by interval as from screen(), may be shorter; `fresh` has learnt from nothing yet.
 // O(intervals * modes^3).
-RateReport reportRates(std::span<const Interval> intervals, const std::vector<bool>& learnt,
+RateReport reportRates(std::span<const Interval> intervals, const std::vector<Belief>& beliefs,
                        ConsumptionModel fresh, const RateReportOptions& options = {});
 
 } // namespace undermark

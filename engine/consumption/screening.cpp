@@ -7,8 +7,6 @@ namespace undermark {
 
 namespace {
 
-constexpr int kRunOfChange = 3;
-
 // Slips that need no consumption: litres above capacity, odometer going back.
 std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOptions& options)
 {
@@ -64,13 +62,6 @@ void proposeForFill(FillFlag& flag, const Interval& stretch, const Fill& begin)
 
 } // namespace
 
-bool ChangeWatch::admits(int side)
-{
-    m_run = side == 0 ? 0 : (side == m_side ? m_run + 1 : 1);
-    m_side = side;
-    return side == 0 || m_run >= kRunOfChange;
-}
-
 Screened screen(std::span<const Fill> fills, std::span<const Trip> trips, ConsumptionModel model,
                 const ScreenOptions& options)
 {
@@ -83,30 +74,30 @@ Screened screen(std::span<const Fill> fills, std::span<const Trip> trips, Consum
     std::vector<bool> slipped(fills.size(), false);
     for (const FillFlag& flag : result.flags)
         slipped[flag.fill] = true;
-    ChangeWatch watch;
     bool makesUp = false;   // the stretch before had a wrong odometer, this one pays it back
     for (std::size_t i = 0; i < result.intervals.size(); ++i) {
         const Interval& stretch = result.intervals[i];
-        const auto ruling = rulingOn(stretch.lastFill);
-        bool counts = ruling.value_or(true) && !slipped[stretch.lastFill];
-        if (!ruling && counts) {
+        Belief belief = Belief::open;
+        if (const auto ruling = rulingOn(stretch.lastFill))
+            belief = *ruling ? Belief::ruledTrue : Belief::leftOut;
+        else if (slipped[stretch.lastFill])
+            belief = Belief::leftOut;
+        std::optional<FillFlag> flag;
+        if (belief == Belief::open) {
             const Interval* next = i + 1 < result.intervals.size() ? &result.intervals[i + 1] : nullptr;
-            auto flag = judge(result.model, stretch, options.capacity, next);
+            flag = judge(result.model, stretch, options.capacity, next);
             if (makesUp)
                 flag = paysBack(stretch);
             else if (flag)
                 proposeForFill(*flag, stretch, fills[stretch.firstFill]);
-            makesUp = !makesUp && flag && flag->cause == FlagCause::wrongOdometer;
-            const bool much = flag && stretch.burnt.mean > result.model.expectedLitres(stretch);
-            counts = watch.admits(flag ? (much ? 1 : -1) : 0);
-            if (flag)
-                result.flags.push_back(*flag);
-        } else {
-            makesUp = false;
         }
-        result.learnt.push_back(counts);
-        if (counts)
-            result.model.observe(stretch);
+        makesUp = !makesUp && flag && flag->cause == FlagCause::wrongOdometer;
+        if (flag) {
+            belief = Belief::doubtful;
+            result.flags.push_back(*flag);
+        }
+        result.beliefs.push_back(belief);
+        result.model.observe(stretch, belief);
     }
     std::ranges::stable_sort(result.flags, {}, &FillFlag::fill);
     return result;

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Finds entries that are probably wrong, says why and what would mend them.
-// Nothing is changed or dropped: a flagged stretch stays in the records, is
-// kept out of what is learnt, and waits for the user's ruling.
+// Nothing is changed or dropped: a flagged stretch stays in the records, is held for
+// both a slip and a change of the car (consumption_model.h), and waits for the user's
+// ruling.
 #pragma once
 
 #include "engine/consumption/judge.h"
@@ -19,25 +20,11 @@ struct ScreenOptions {
     IntervalOptions intervals;
 };
 
-// Decides whether flagged stretches are to be learnt from after all: three odd
-// ones in a row on the same side are no slip but a change of the car, and are
-// believed from then on.
-class ChangeWatch {
-public:
-    // Call for each stretch in order; side: -1 too little fuel, +1 too much, 0 not
-    // flagged. True where the stretch may be learnt from.
-    bool admits(int side);
-
-private:
-    int m_side = 0;
-    int m_run = 0;
-};
-
 struct Screened {
-    ConsumptionModel model;              // has learnt from everything that counts
+    ConsumptionModel model;              // has learnt from everything but what is left out
     std::vector<FillFlag> flags;         // by fill; ruled fills are not flagged again
     std::vector<Interval> intervals;     // all stretches, flagged ones too
-    std::vector<bool> learnt;            // by interval
+    std::vector<Belief> beliefs;         // by interval
 };
 
 // Walks through the log once. O(fills * modes^3 + trips).

@@ -67,6 +67,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 
@@ -92,9 +93,9 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
     Screened consumption = learnConsumption(log, corrected.fills, gauge, reserve);
-    reserve = withFills(std::move(reserve), log, gauge, consumption.model.rates().clickSd);
+    reserve = withFills(std::move(reserve), log, gauge, consumption.model.clickSd());
     CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
-                     std::move(consumption), std::move(corrected), {}};
+                     std::move(consumption), std::move(corrected), {}, {}};
     weighProofs(car);
     return car;
 }

@@ -33,6 +33,10 @@ struct CarKnowledge {
     Screened consumption;                // the model, its flags and stretches
     CorrectedFills corrections;          // what the options below changed of the litres
     std::vector<ProofFlag> proofFlags;
+    // The day for which everybody asks who names no other: of the season, for the rates.
+    // Without it that of the last fill.
+    std::optional<Instant> today;
+    Circumstances now() const { return {.begin = today, .days = {}, .burnsMore = {}}; }
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
     // Litres that surge makes unusable in a mode; none for the usual mix.

@@ -20,7 +20,10 @@ tl::unexpected<Error> unknownMode(const ModeRates& learnt, const std::string& mo
 
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
 {
-    const ModeRates learnt = car.consumption.model.rates();
+    Circumstances circumstances = question.now;
+    if (!circumstances.begin)
+        circumstances.begin = car.now().begin;
+    const ModeRates learnt = car.consumption.model.rates(circumstances);
     JointLaw law;
     law.rates = rateModel(learnt);
     const auto ahead = law.rates.indexOf(question.mode);

@@ -24,6 +24,7 @@ struct Question {
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
     std::string mode;                         // empty: the usual mix
+    Circumstances now;                        // today, and the user's word on what burns more
 };
 
 enum class LevelSource { signal, given, log };

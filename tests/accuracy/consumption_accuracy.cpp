@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// How good the consumption forecast is: on the real log beside the repository,
-// where it is present, and on simulated cars of known truth. Prints a table;
+// How good the consumption forecast is: on real logs beside the repository, where they
+// are present, and on simulated cars of known truth. Prints a table;
 // judges nothing.
 #include "engine/consumption/backtest.h"
 #include "engine/tables/fill_log.h"
-#include "tests/support/simulated_car.h"
+#include "tests/support/harsh_world.h"
 
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <map>
 #include <string>
 
 using namespace undermark;
@@ -30,9 +31,10 @@ double splitConformal(std::span<const double> scores, double alpha)
 }
 
 // A vehicle of which nothing is stated.
-ConsumptionModel freshModel()
+ConsumptionModel freshModel(const FilterConstants& constants = {})
 {
     ConsumptionSetup setup;
+    setup.constants = constants;
     for (const char* name : {kTown, kOpenRoad, kMotorway, kSpecialStage})
         setup.modes.push_back({name, std::nullopt});
     return ConsumptionModel(setup);
@@ -54,39 +56,6 @@ void printRow(const char* name, const BandScores& s)
                 name, s.count, s.coverage[0], s.coverage[1], s.coverage[2], s.width[0].km(),
                 s.width[1].km(), s.width[2].km(), s.intervalScore[0].km(), s.intervalScore[1].km(),
                 s.intervalScore[2].km());
-}
-
-// Interval scores of the rival: EWMA(.3) with a split conformal band of the
-// relative errors so far.
-BandScores rival(std::span<const Interval> tanks)
-{
-    BandScores mean;
-    std::vector<double> errors;
-    double rate = 0;
-    for (std::size_t i = 0; i < tanks.size(); ++i) {
-        const double now = (tanks[i].burnt.mean / tanks[i].distance).litresPerKm();
-        if (i > 0) {
-            const double km = tanks[i].burnt.mean.litres() / rate;
-            const double actual = tanks[i].distance.km();
-            for (std::size_t k = 0; i >= kWarmUpTanks && k < 3; ++k) {
-                const double most = *std::ranges::max_element(errors);
-                const double half = km * std::min(splitConformal(errors, 1 - kBandLevels[k]), most);
-                mean.width[k] += Distance::fromKm(2 * half);
-                mean.coverage[k] += std::abs(actual - km) <= half;
-                mean.intervalScore[k] += Distance::fromKm(
-                    intervalScore(km - half, km + half, actual, kBandLevels[k]));
-            }
-            mean.count += i >= kWarmUpTanks;
-            errors.push_back(std::abs(actual / km - 1));
-        }
-        rate = i == 0 ? now : 0.7 * rate + 0.3 * now;
-    }
-    for (std::size_t k = 0; k < 3; ++k) {
-        mean.coverage[k] /= double(mean.count);
-        mean.width[k] = mean.width[k] / double(mean.count);
-        mean.intervalScore[k] = mean.intervalScore[k] / double(mean.count);
-    }
-    return mean;
 }
 
 // How far pooled coverages of many cars may be from the level by chance: cars
@@ -153,10 +122,132 @@ void reportLog(const char* name, std::span<const Interval> tanks)
         std::printf("  over-promised by more than 10 %%: %.3f; flagged %zu (%.1f %%)\n",
                     test.overPromised, test.flags.size(),
                     100.0 * double(test.flags.size()) / double(test.tanks));
+        std::printf("  kept with 99 %% %.4f, 90 %% %.3f, 10 %% %.3f\n", test.kept.p99, test.kept.p90,
+                    test.kept.p10);
         printRow("one tank", test.oneTank);
         printRow("three tanks", test.threeTanks);
     }
-    printRow("EWMA+conformal", rival(tanks));
+}
+
+struct LeftOut {
+    const char* name;
+    void (*change)(FilterConstants&);
+};
+
+// What each constant is worth: by how much the mean error rises without it, by log.
+constexpr LeftOut kLeftOut[] = {
+    {"days since the last fill", [](FilterConstants& c) { c.days = false; }},
+    {"season", [](FilterConstants& c) { c.season = false; }},
+    {"size of the stretch", [](FilterConstants& c) { c.size = false; }},
+    {"bound on what one teaches", [](FilterConstants& c) { c.bound = 1e9; }},
+    {"fast part", [](FilterConstants& c) { c.fast = 1e-6; }},
+    {"shared click", [](FilterConstants& c) { c.click = 1e-4; }},
+    {"walk of the level", [](FilterConstants& c) { c.levelWalk = 1e-6; }},
+    {"walk of the level x 4", [](FilterConstants& c) { c.levelWalk *= 4; }},
+    {"fading of coefficients", [](FilterConstants& c) { c.fade = 1; }},
+    {"two odd ones are a change", [](FilterConstants& c) { c.turn = 1e9; }},
+};
+
+void reportConstants(const std::vector<std::vector<Interval>>& logs)
+{
+    std::printf("rise of the mean error, %%, by log, without\n");
+    std::vector<double> whole;
+    for (const auto& log : logs)
+        whole.push_back(backtest(log, freshModel()).meanError);
+    for (const LeftOut& one : kLeftOut) {
+        FilterConstants constants;
+        one.change(constants);
+        std::printf("  %-26s", one.name);
+        double mean = 0;
+        for (std::size_t i = 0; i < logs.size(); ++i) {
+            const double rise = backtest(logs[i], freshModel(constants)).meanError / whole[i] - 1;
+            std::printf(" %6.1f", 100 * rise);
+            mean += rise / double(logs.size());
+        }
+        std::printf("   mean %5.1f\n", 100 * mean);
+    }
+}
+
+// One log left out: the constant that is best for the other logs, halved or doubled, or as
+// it is, and what that makes of the one left out.
+void reportLeftOutLogs(const std::vector<std::vector<Interval>>& logs)
+{
+    constexpr std::array<std::pair<const char*, double FilterConstants::*>, 6> kConstants{{
+        {"walk of the level", &FilterConstants::levelWalk}, {"fast part", &FilterConstants::fast},
+        {"its memory", &FilterConstants::fastKeep}, {"click", &FilterConstants::click},
+        {"bound", &FilterConstants::bound}, {"scale", &FilterConstants::scale}}};
+    std::vector<std::pair<std::string, FilterConstants>> variants{{"as they are", {}}};
+    for (const auto& [name, member] : kConstants)
+        for (const double factor : {0.5, member == &FilterConstants::fastKeep ? 1.4 : 2.0}) {
+            FilterConstants constants;
+            constants.*member *= factor;
+            variants.emplace_back(std::string(name) + (factor < 1 ? " less" : " more"), constants);
+        }
+    std::vector<std::vector<double>> error;
+    for (const auto& [name, constants] : variants)
+        for (error.emplace_back(); const auto& log : logs)
+            error.back().push_back(backtest(log, freshModel(constants)).meanError);
+    std::printf("constants chosen without the log they are judged on\n");
+    for (std::size_t left = 0; left < logs.size(); ++left) {
+        const auto onOthers = [&](const std::vector<double>& errors) {
+            double sum = 0;
+            for (std::size_t i = 0; i < logs.size(); ++i)
+                sum += i == left ? 0 : errors[i] / error[0][i];
+            return sum;
+        };
+        const auto best = std::ranges::min_element(error, {}, onOthers) - error.begin();
+        std::printf("  log %zu: %-24s mean error %.4f, as they are %.4f\n", left + 1,
+                    variants[std::size_t(best)].first.c_str(), error[std::size_t(best)][left], error[0][left]);
+    }
+}
+
+// How often promises were kept in a world harder than the model (harsh_world.h).
+class Promises {
+public:
+    void add(const ConsumptionModel& model, const test::HarshTank& tank)
+    {
+        Circumstances now;
+        now.begin = tank.stretch.begin;
+        const DistanceForecast ahead = model.forecastDistance(tank.stretch.burnt.mean, now);
+        m_n += 1;
+        m_p99 += tank.truth_km >= ahead.p99().km();
+        m_p90 += tank.truth_km >= ahead.p90().km();
+        m_p10 += tank.truth_km >= ahead.p10().km();
+        m_sharpness += ahead.p99().km() / tank.truth_km;
+    }
+    void print(const std::string& name) const
+    {
+        if (m_n > 0)
+            std::printf("  %-34s n %5.0f  99 %% %.3f  90 %% %.3f  10 %% %.3f  sure/true %.2f\n", name.c_str(),
+                        m_n, m_p99 / m_n, m_p90 / m_n, m_p10 / m_n, m_sharpness / m_n);
+    }
+
+private:
+    double m_n = 0, m_p99 = 0, m_p90 = 0, m_p10 = 0, m_sharpness = 0;
+};
+
+void reportHarsh(const char* name, const test::HarshSetup& setup, std::size_t cars, std::size_t seed,
+                 std::initializer_list<int> askedAt, bool byKind = false)
+{
+    std::printf("%s, %zu vehicles of each kind\n", name, cars);
+    std::map<std::string, Promises> promises;
+    for (const test::Kind& kind : test::kKinds)
+        for (std::size_t c = 0; c < cars; ++c) {
+            std::mt19937_64 random(1000 * (seed + c) + std::size_t(&kind - test::kKinds.data()));
+            const test::HarshLog log = test::harshLog(kind, setup, random);
+            ConsumptionSetup fresh = freshModel().setup();
+            fresh.facts.capacity = Volume::fromLitres(log.capacity_l);
+            ConsumptionModel model(fresh);
+            for (std::size_t i = 0; i < log.tanks.size(); ++i) {
+                const test::HarshTank& tank = log.tanks[i];
+                if (std::ranges::count(askedAt, int(i)) && !tank.slip)
+                    promises[(byKind ? std::string(kind.name) + ", " : "") + "after "
+                             + (i < 10 ? " " : "") + std::to_string(i) + " stretches"].add(model, tank);
+                model.observe(tank.stretch);
+            }
+        }
+    for (const auto& [what, kept] : promises)
+        kept.print(what);
 }
 
 void reportSimulated(std::size_t cars, std::size_t seed)
@@ -164,7 +255,6 @@ void reportSimulated(std::size_t cars, std::size_t seed)
     for (const bool pace : {true, false}) {
         std::size_t below = 0, within = 0, checks = 0, flags = 0, slips = 0, caught = 0, tanks = 0;
         double gain = 0, dullGain = 0, dull = 0;
-        std::array<double, 3> score{};
         Pooled oneTank, sound, threeTanks;
         for (std::size_t c = 0; c < cars; ++c) {
             std::mt19937_64 random(seed + c);
@@ -172,7 +262,6 @@ void reportSimulated(std::size_t cars, std::size_t seed)
             const test::SimulatedLog log = test::simulate(car, 100 + 40 * (c % 6), random);
             const auto intervals = intervalsFrom(log.fills, {});
             const Backtest t = backtest(intervals, freshModel(), pace);
-            const BandScores other = rival(intervals);
             gain += 1 - t.meanError / best(t.baseline);
             if (car.paceTells < 1) {
                 dullGain += 1 - t.meanError / best(t.baseline);
@@ -188,7 +277,6 @@ void reportSimulated(std::size_t cars, std::size_t seed)
             sound.add(withoutSlips(t, intervals, log));
             threeTanks.add(t.threeTanks);
             for (std::size_t k = 0; k < 3; ++k) {
-                score[k] += t.oneTank.intervalScore[k] / other.intervalScore[k] / double(cars);
                 const double p = kBandLevels[k];
                 within += std::abs(t.oneTank.coverage[k] - p)
                     <= 2.6 * std::sqrt(p * (1 - p) / double(t.oneTank.count));
@@ -204,7 +292,6 @@ void reportSimulated(std::size_t cars, std::size_t seed)
         oneTank.print("one tank   ");
         sound.print("without the slips");
         threeTanks.print("three tanks");
-        std::printf("  score against EWMA+conformal %.3f %.3f %.3f\n", score[0], score[1], score[2]);
         std::printf("  flagged %zu of %zu tanks; %zu of %zu slips caught\n", flags, tanks, caught, slips);
     }
 }
@@ -232,8 +319,7 @@ void reportTenths(std::size_t cars, std::size_t seed, double topUps)
                 for (std::size_t k = 0; k < 3; ++k)
                     own.coverage[k] += ahead.bands[k].low <= actual && actual <= ahead.bands[k].high;
             }
-            if (!judge(model, tank, std::nullopt))
-                model.observe(tank);
+            model.observe(tank);
         }
         for (double& coverage : own.coverage)
             coverage /= double(own.count);
@@ -250,15 +336,36 @@ int main(int count, char** arguments)
 {
     const std::size_t cars = count > 1 ? std::stoul(arguments[1]) : 60;
     const std::size_t seed = count > 2 ? std::stoul(arguments[2]) : 1;
-    const std::filesystem::path file = UNDERMARK_SHARED_DATA "/fills_2012_2018.csv";
-    if (std::filesystem::exists(file)) {
-        if (const auto log = readFillLog(file))
-            reportLog("the real log", tanksOf(log->rows));
-    } else {
-        std::printf("the real log is not here: skipped\n");
+    std::vector<std::vector<Interval>> logs;
+    for (const char* name : {"fills_2012_2018.csv", "logs/minivan_fills.csv", "logs/wagon_fills.csv"}) {
+        const std::filesystem::path file = std::filesystem::path(UNDERMARK_SHARED_DATA) / name;
+        const auto log = readFillLog(file);
+        if (!log) {
+            std::printf("%s is not here: skipped\n", name);
+            continue;
+        }
+        logs.push_back(tanksOf(log->rows));
+        reportLog(name, logs.back());
     }
+    reportConstants(logs);
+    if (logs.size() > 1)
+        reportLeftOutLogs(logs);
     reportSimulated(cars, seed);
     reportTenths(cars, seed, 0);
     reportTenths(cars, seed, 0.2);
+    test::HarshSetup harsh;
+    reportHarsh("harsh world", harsh, 4 * cars, seed, {0, 1, 2, 4, 8, 20});
+    reportHarsh("harsh world, by kind", harsh, 4 * cars, seed, {0, 1, 8}, true);
+    harsh.slipAt = 1;
+    reportHarsh("a fill forgotten before the second stretch", harsh, 4 * cars, seed, {2, 3, 4, 5, 8});
+    harsh.slipAt = 8;
+    reportHarsh("a fill forgotten before the ninth", harsh, 4 * cars, seed, {9, 10, 12});
+    harsh.slipAt = -1;
+    harsh.changeAt = 12;
+    for (const double by : {1.15, 1.3, 1.5}) {
+        harsh.changeBy = by;
+        std::printf("from the 13th stretch x %.2f: ", by);
+        reportHarsh("harsh world", harsh, 4 * cars, seed, {12, 13, 14, 15, 16, 20});
+    }
     return 0;
 }

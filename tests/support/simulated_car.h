@@ -87,6 +87,31 @@ inline CarTruth randomCar(std::mt19937_64& random)
     return car;
 }
 
+// The next few kilometres of a tank: trips one after the other, each wholly of one kind and
+// with luck of its own (traffic, wind, hills), the last one cut. Mean lengths and the spread
+// of the luck: common practice, no source.
+struct FewTrips {
+    double motorway = 0;     // share of the distance
+    double luck = 0;         // of the log of the rate, mean over the distance
+};
+
+inline FewTrips fewTrips(std::mt19937_64& random, double motorway, double km)
+{
+    constexpr double kTown_km = 8, kMotorway_km = 30, kLuck = 0.20;
+    const double often = motorway / kMotorway_km, oftenTown = (1 - motorway) / kTown_km;
+    FewTrips trips;
+    for (double driven_km = 0; driven_km < km;) {
+        const bool fast = uniform(random) * (often + oftenTown) < often;
+        const double trip_km = std::min((fast ? kMotorway_km : kTown_km)
+                                            * std::exponential_distribution<double>()(random),
+                                        km - driven_km);
+        driven_km += trip_km;
+        trips.motorway += fast ? trip_km / km : 0;
+        trips.luck += kLuck * normal(random) * trip_km / km;
+    }
+    return trips;
+}
+
 // `tanks` full-to-full stretches of that car.
 inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt19937_64& random)
 {
@@ -105,25 +130,38 @@ inline SimulatedLog simulate(const CarTruth& car, std::size_t tanks, std::mt1993
     log.fills.push_back(first);
     log.slip.push_back(false);
     log.tenth_l = car.tank_l / 10;
+    // Trips are drawn apart, so that a log without short stretches does not depend on them.
+    auto road = std::mt19937_64(std::mt19937_64(random)());
     for (std::size_t i = 0; i < tanks; ++i) {
         const double s = car.stickiness;
         style = s * style + std::sqrt(1 - s * s) * normal(random);
         level += car.drift * normal(random);
-        const double motorway = 1 / (1 + std::exp(-(1.5 * style + car.motorwayLean)));
+        double motorway = 1 / (1 + std::exp(-(1.5 * style + car.motorwayLean)));
         const double day = time_s / kDay;
         const double season = 1 + car.season * std::cos(2 * std::numbers::pi * (day - 15) / 365.25);
         const double factor = season * std::exp(level + car.noise * normal(random));
-        const double rate =
-            ((1 - motorway) * car.town_lPerKm + motorway * car.motorway_lPerKm) * factor;
+        const auto rateOf = [&](double share) {
+            return ((1 - share) * car.town_lPerKm + share * car.motorway_lPerKm) * factor;
+        };
         const double kmPerDay = 20 * std::exp(car.paceTells * motorway + 0.4 * normal(random));
         const bool topUp = car.topUps > 0 && uniform(random) < car.topUps;
         const double wanted_l = car.tank_l * (topUp ? uniform(random, 0.06, 0.14)
                                                     : uniform(random, 0.4, 0.95));
+        double luck = 0;
+        if (topUp) {
+            const FewTrips trips = fewTrips(road, motorway, wanted_l / rateOf(motorway));
+            motorway = trips.motorway;
+            luck = trips.luck;
+        }
+        const double rate = rateOf(motorway) * std::exp(luck);
         const double starts =
             std::round((1 - motorway) * wanted_l / rate / 10 * uniform(random, 0.5, 1.5));
         const double km = wanted_l / rate;
-        // Noise of the road before and after the first tenth of the tank is gone.
-        const double perKm = rate + starts * car.coldStart_l / km;
+        // The first tenth of the tank is trips of its own, the rest of the stretch makes the
+        // share of the whole; noise of the road before and after it.
+        const double starts_l = starts * car.coldStart_l / km;
+        const FewTrips opening = fewTrips(road, motorway, car.tank_l / 10 / (rate + starts_l));
+        const double perKm = rateOf(opening.motorway) * std::exp(opening.luck) + starts_l;
         const double tenth_km = std::min(car.tank_l / 10 / perKm, km);
         const double early_l = car.tripNoise_l * std::sqrt(tenth_km) * normal(random);
         const double late_l = car.tripNoise_l * std::sqrt(km - tenth_km) * normal(random);

@@ -22,12 +22,12 @@ constexpr std::size_t kUnsure = 3; // the first bands are so wide that they woul
 
 ForeseenStretch foresee(const ConsumptionModel& model, const Interval& stretch, bool learnt)
 {
-    const StudentT law = model.predictLogRatio(stretch);
+    const HeavyTail law = model.predictLogRatio(stretch);
     const Volume expected = model.expectedLitres(stretch);
     const auto rate = [&](double logRatio) { return std::exp(logRatio) * expected / stretch.distance; };
     return {stretch.end,
             stretch.burnt.mean / stretch.distance,
-            rate(law.location),
+            rate(law.mean),
             rate(law.quantile(kTail)),
             rate(law.quantile(1.0 - kTail)),
             learnt};
@@ -43,9 +43,8 @@ std::vector<ForeseenStretch> foreseenStretches(const CarKnowledge& car, std::siz
     std::vector<ForeseenStretch> stretches;
     for (std::size_t i = 0; i < count; ++i) {
         if (i + most >= count)
-            stretches.push_back(foresee(model, known.intervals[i], known.learnt[i]));
-        if (known.learnt[i])
-            model.observe(known.intervals[i]);
+            stretches.push_back(foresee(model, known.intervals[i], isBelieved(known.beliefs[i])));
+        model.observe(known.intervals[i], known.beliefs[i]);
     }
     return stretches;
 }

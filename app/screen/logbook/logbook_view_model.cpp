@@ -155,10 +155,11 @@ QList<Fact> LogbookViewModel::rates() const
     if (!m_rows.known())
         return {};
     const ConsumptionModel& model = m_rows.known()->consumption.model;
-    QList<Fact> facts{{tr("usual mix"), m_format.rate(model.forecast().rate)}};
+    const Circumstances now = m_rows.known()->now();
+    QList<Fact> facts{{tr("usual mix"), m_format.rate(model.forecast({}, now).rate)}};
     for (const Mode& mode : model.setup().modes)
         facts.append({modeName(mode.name),
-                      m_format.rate(model.forecast(Mix{{mode.name, Distance::fromKm(1)}}).rate)});
+                      m_format.rate(model.forecast(Mix{{mode.name, Distance::fromKm(1)}}, now).rate)});
     return facts;
 }
 

@@ -45,7 +45,7 @@ private slots:
             return run(QString("rates --json --width ") + width).json()["usual"]["tanks_to_narrow"];
         };
         QCOMPARE(needed("20").get<int>(), 0);
-        QVERIFY(needed("0.4").get<int>() > 0);
+        QVERIFY(needed("1.1").get<int>() > 0);
         QVERIFY(needed("0.001").is_null());   // not within 200 tanks
         QCOMPARE(run("rates --width 0").exitCode, 2);
     }
@@ -54,7 +54,7 @@ private slots:
     {
         const CliRunner run;
         QVERIFY(prepareTanks(run, ""));
-        QCOMPARE(run("fill add --litres 44 --odometer-km 6000 --full --date 2026-01-25").exitCode, 0);
+        QCOMPARE(run("fill add --litres 44 --odometer-km 6000 --full --date 2026-01-20").exitCode, 0);
         const json lessons = run("rates --json").json()["lessons"];
         QCOMPARE(lessons.size(), std::size_t(5));
         const json& last = lessons.back();

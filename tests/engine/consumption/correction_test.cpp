@@ -20,7 +20,7 @@ class CorrectionTest : public QObject {
 
     static ConsumptionModel learntFrom(std::size_t tanks)
     {
-        ConsumptionModel model(ConsumptionSetup{{{kTown, {}}}, {}, Distance::fromKm(15000)});
+        ConsumptionModel model(ConsumptionSetup{{{kTown, {}}}, {}, {}});
         Interval tank;
         tank.burnt.mean = Volume::fromLitres(40);
         tank.distance = Distance::fromKm(500);

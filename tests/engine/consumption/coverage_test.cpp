@@ -21,42 +21,54 @@ private slots:
         QVERIFY(std::abs(intervalScore(90, 110, 111, 0.5) - (20 + 1 * 2 / 0.5)) < 1e-9);
     }
 
-    // Bands drawn for noise half as large, and for noise twice as large, cover
+    // Promises made for noise half as large, and for noise twice as large, hold
     // their level in the long run.
-    void bandsCoverTheirLevelWhateverTheNoise()
+    void promisesHoldTheirLevelWhateverTheNoise()
     {
-        for (const double wrong : {0.5, 2.0}) {
+        for (const double wrong : {0.6, 2.0}) {
             std::mt19937_64 random(7);
             std::normal_distribution<double> noise(0, wrong);
-            constexpr std::array kQuantile{0.674490, 1.281552, 1.644854};   // normal tables
-            BandFactors factors;
-            std::array<double, 3> covered{};
-            constexpr int kWarmUp = 200, kCount = 4000;
+            // Normal tables.
+            constexpr std::array kQuantile{-2.326348, -1.644854, -1.281552, -0.674490,
+                                           0.674490,  1.281552,  1.644854,  2.326348};
+            PromiseFactors factors;
+            std::array<double, 8> below{};
+            constexpr int kWarmUp = 500, kCount = 8000;
             for (int i = 0; i < kWarmUp + kCount; ++i) {
-                const double y = std::abs(noise(random));
-                std::array<bool, 3> hit{};
-                for (std::size_t k = 0; k < 3; ++k) {
+                const double y = noise(random);
+                std::array<bool, 8> hit{};
+                for (std::size_t k = 0; k < hit.size(); ++k) {
                     hit[k] = y <= kQuantile[k] * factors[k];
-                    covered[k] += i >= kWarmUp && hit[k] ? 1.0 / kCount : 0;
+                    below[k] += i >= kWarmUp && hit[k] ? 1.0 / kCount : 0;
                 }
                 factors.observe(hit);
             }
-            for (std::size_t k = 0; k < 3; ++k) {
-                const double p = kBandLevels[k];
-                const double sd = std::sqrt(p * (1 - p) / kCount);
-                QVERIFY2(std::abs(covered[k] - p) < 2.6 * sd,
-                         qPrintable(QString::number(covered[k])));
+            for (std::size_t k = 0; k < below.size(); ++k) {
+                const double p = kPromises[k];
+                QVERIFY2(std::abs(below[k] - p) < 2.6 * std::sqrt(p * (1 - p) / kCount),
+                         qPrintable(QString::number(below[k])));
             }
         }
     }
 
-    void bandsStayNested()
+    void promisesStayInOrder()
     {
-        BandFactors factors;
-        for (int i = 0; i < 1000; ++i)
-            factors.observe({false, true, true});
-        QVERIFY(factors[1] >= 0.55 * factors[0]);
-        QVERIFY(factors[2] >= 0.80 * factors[1]);
+        PromiseFactors factors;
+        for (int i = 0; i < 1000; ++i)   // the inner ones always missed, the outer never
+            factors.observe({false, false, false, true, false, true, true, true});
+        for (std::size_t k = 5; k < 8; ++k) {
+            QVERIFY(factors[k] >= 0.76 * factors[k - 1]);
+            QVERIFY(factors[7 - k] >= 0.76 * factors[8 - k]);
+        }
+    }
+
+    void betweenPromisesAValueLiesOnTheStraightLine()
+    {
+        const std::array<double, 8> given{1, 2, 3, 4, 5, 6, 7, 8};
+        QCOMPARE(valueAt(given, -5), 1.0);
+        QCOMPARE(valueAt(given, 5), 8.0);
+        QVERIFY(std::abs(valueAt(given, 0) - 4.5) < 1e-12);
+        QVERIFY(std::abs(valueAt(given, 1.6449) - 7) < 1e-12);
     }
 };
 

@@ -1,63 +1,60 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/noise_split.h"
+#include "tests/support/simulated_car.h"
 #include "tests/support/test_main.h"
 
 #include <QTest>
 #include <cmath>
-#include <random>
 
 using namespace undermark;
 
 class NoiseSplitTest : public QObject {
     Q_OBJECT
 
-    // Stretches of 5 and of 40 L, stated click 0.5 L at both ends and 8 % of the
-    // litres from driving; the truth differs. Mean over ten cars of the factor of
-    // the click's sd.
-    static double learnt(double click_l, double driving, double shortShare)
+    // What is learnt of stretches of known noise, half of them a fifth as long.
+    static NoiseSplit learnt(double click, double road, double s, bool shortOnes)
     {
-        constexpr unsigned kCars = 10;
-        double sum = 0;
-        for (unsigned seed = 1; seed <= kCars; ++seed) {
-            NoiseSplit split;
-            std::mt19937_64 random(seed);
-            std::normal_distribution<double> normal;
-            std::bernoulli_distribution isShort(shortShare);
-            for (int i = 0; i < 300; ++i) {
-                const double litres = isShort(random) ? 5 : 40;
-                const double error =
-                    std::sqrt(2.0) * click_l / litres * normal(random) + driving * normal(random);
-                split.observe(error, 2 * 0.5 * 0.5 / (litres * litres), 0.08 * 0.08);
-            }
-            sum += std::sqrt(split.clickFactor()) / kCars;
+        std::mt19937_64 random(7);
+        NoiseSplit split;
+        for (int i = 0; i < 400; ++i) {
+            const double size = shortOnes && i % 2 == 0 ? 0.2 : 1;
+            const double variance =
+                2 * std::pow(click / size, 2) + s * s * (1 - road + road / size);
+            split.observe(std::sqrt(variance) * test::normal(random), 0, s * s, size, 2);
         }
-        return sum;
+        return split;
     }
 
 private slots:
-    void beginsWithTheStatedClickWithinItsSpread()
+    void shortStretchesTellClickAndRoadApart()
     {
-        // Mean square of the candidates: 0.1*.25 + .2*.49 + .3 + .2*1.96 + .15*4 + .05*7.84.
-        QVERIFY(std::abs(NoiseSplit().clickFactor() - 1.807) < 1e-9);
+        const double s = 0.06;
+        const auto share = [s](const NoiseSplit& split) { return split.roadVariance(s * s) / (s * s); };
+        const NoiseSplit allRoad = learnt(0.006, 1.0, s, true), noRoad = learnt(0.006, 0.05, s, true);
+        QVERIFY(share(allRoad) > 0.6);
+        QVERIFY(share(noRoad) < 0.35);
+        QVERIFY(learnt(0.027, 0.05, s, true).clickVariance() > 2 * noRoad.clickVariance());
     }
 
-    void aRoughClickShowsInShortStretches()
+    void alikeTanksLeaveThePrior()
     {
-        QVERIFY(std::abs(learnt(1.0, 0.08, 0.3) - 2) < 0.3);
-        QVERIFY(std::abs(learnt(0.5, 0.08, 0.3) - 1) < 0.2);
-        QVERIFY(learnt(0.25, 0.08, 0.3) < 0.8);
+        const double s2 = 0.06 * 0.06;
+        const NoiseSplit prior, tanks = learnt(0.018, 0.5, 0.06, false);
+        QVERIFY(std::abs(tanks.roadVariance(s2) / prior.roadVariance(s2) - 1) < 0.15);
     }
 
-    // Twice as much noise of both kinds is a scale, not another split.
-    void aNoisierCarIsNotARougherClick()
+    // On a usual stretch the variance is s^2, whatever the split; shorter ones add road only.
+    void aUsualStretchHasTheScaleItself()
     {
-        QVERIFY(std::abs(learnt(1.0, 0.16, 0.3) - 1) < 0.2);
+        const NoiseSplit split = learnt(0.018, 0.2, 0.06, true);
+        const double s2 = 0.05 * 0.05;
+        QVERIFY(std::abs(split.variance(s2, 1) / s2 - 1) < 1e-12);
+        QVERIFY(std::abs(split.variance(s2, 0.5) - split.variance(s2, 1) - split.roadVariance(s2)) < 1e-12);
     }
 
-    void alikeTanksTellLittle()
+    void theRoadNeverFallsSilent()
     {
-        const double factor = learnt(1.0, 0.08, 0);
-        QVERIFY2(factor > 1 && factor < 1.7, qPrintable(QString::number(factor)));
+        QVERIFY(NoiseSplit().roadVariance(1e-8) > 3e-4);
     }
 };
 

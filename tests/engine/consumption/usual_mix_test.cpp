@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "engine/consumption/truncation.h"
 #include "engine/consumption/usual_mix.h"
 #include "tests/support/test_main.h"
 
@@ -38,20 +37,6 @@ private slots:
     {
         QVERIFY(std::abs(UsualMix({50, 50}).variance(std::array{8.0, 12.0}) - 4.0 / 11) < 1e-12);
         QCOMPARE(UsualMix({50, 50}).variance(std::array{9.0, 9.0}), 0.0);
-    }
-
-    // N(3, 1.5^2) given more than 2.5: mean 3.897735417, sd .997598823 (closed form of the
-    // truncated normal, calculated apart from the project).
-    void conditioningMeetsTheTruncatedNormal()
-    {
-        std::vector<double> mean{3, 10};
-        std::vector<double> covariance{2.25, 0.9, 0.9, 4};
-        conditionAbove(mean, covariance, 0, 2.5);
-        QVERIFY(std::abs(mean[0] - 3.897735417) < 1e-9);
-        QVERIFY(std::abs(std::sqrt(covariance[0]) - 0.997598823) < 1e-9);
-        // The other follows along its regression on the first: slope 0.9 / 2.25.
-        QVERIFY(std::abs(mean[1] - (10 + 0.4 * 0.897735417)) < 1e-9);
-        QVERIFY(std::abs(covariance[3] - (4 - 0.16 * (2.25 - covariance[0]))) < 1e-9);
     }
 };
 

@@ -138,8 +138,7 @@ private slots:
                 n += model.observed() >= kWarmUpTanks;
                 for (std::size_t k = 0; k < 3 && model.observed() >= kWarmUpTanks; ++k)
                     covered[k] += ahead.bands[k].low <= actual && actual <= ahead.bands[k].high;
-                if (!judge(model, tank, std::nullopt))
-                    model.observe(tank);
+                model.observe(tank);
             }
         }
         for (std::size_t k = 0; k < 3; ++k) {

@@ -116,14 +116,14 @@ private slots:
     void aSureDistanceBelowZeroIsShownAsZeroAndSaid()
     {
         test::DemoCar car;
-        test::drive(car, 330);
+        test::drive(car, 275);
         const NowViewModel zeroInDoubt(car);
         QVERIFY(car.now()->outlook.aboveZero.mean > Volume{});
         QCOMPARE(zeroInDoubt.sureNumber(), "0");
         QCOMPARE(zeroInDoubt.notices().size(), 1);
         QVERIFY(zeroInDoubt.notices()[0].caution());
 
-        test::drive(car, 90);
+        test::drive(car, 145);
         const NowViewModel dryInDoubt(car);
         QCOMPARE(dryInDoubt.rows()[2].sure, "0");
         QVERIFY(dryInDoubt.notices()[0].problem());
