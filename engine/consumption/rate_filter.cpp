@@ -51,6 +51,27 @@ ConstSquare square(const std::vector<double>& v, std::size_t n)
     return {v.data(), Eigen::Index(n), Eigen::Index(n)};
 }
 
+// Of one state, and what it shares with the others.
+void multiply(Square covariance, std::size_t i, double factor)
+{
+    covariance.row(Eigen::Index(i)) *= factor;
+    covariance.col(Eigen::Index(i)) *= factor;
+}
+
+// Evidence on coefficients and items fades, but never past the prior; what is known no
+// better than by the prior goes back to it.
+void fadeEvidence(Vector mean, Square covariance, const std::vector<double>& priorMean,
+                  const std::vector<double>& priorVariance, double fade)
+{
+    for (std::size_t i = kFeature; i < priorMean.size(); ++i) {
+        const auto at = Eigen::Index(i);
+        const double unknown = covariance(at, at) / priorVariance[i];
+        mean[at] -= (fade - 1) / 2 * std::min(unknown, 1.0) * (mean[at] - priorMean[i]);
+        if (unknown * fade <= 1)
+            multiply(covariance, i, std::sqrt(fade));
+    }
+}
+
 double yearAngle(Instant time)
 {
     const double days = std::chrono::duration<double, std::ratio<86400>>(time.time_since_epoch()).count();
@@ -216,22 +237,10 @@ void RateFilter::advance(const FilterStretch& stretch, double fastKeep)
     const double s2 = m_scale * m_scale;
     const std::size_t n = m_mean.size();
     Square covariance = square(m_covariance, n);
-    const auto scale = [&](std::size_t i, double factor) {
-        covariance.row(Eigen::Index(i)) *= factor;
-        covariance.col(Eigen::Index(i)) *= factor;
-    };
     m_mean[kFast] *= fastKeep;
-    scale(kFast, fastKeep);
+    multiply(covariance, kFast, fastKeep);
     covariance(kFast, kFast) += m_constants.fast * s2 * (1 - fastKeep * fastKeep);
     covariance(kLevel, kLevel) += m_constants.levelWalk * s2;
-    // Evidence on coefficients and items fades, but never past the prior; what is known no
-    // better than by the prior goes back to it.
-    for (std::size_t i = kFeature; i < n; ++i) {
-        const double unknown = m_covariance[i * (n + 1)] / m_priorVariance[i];
-        m_mean[i] -= (m_constants.fade - 1) / 2 * std::min(unknown, 1.0) * (m_mean[i] - m_priorMean[i]);
-        if (unknown * m_constants.fade <= 1)
-            scale(i, std::sqrt(m_constants.fade));
-    }
     if (!stretch.follows)
         forgetClick();
 }
@@ -293,6 +302,7 @@ void RateFilter::learn(const FilterStretch& stretch, const Surprise& seen)
         change(std::sqrt(c.turnSpread) * seen.expected.sd()
                * std::min(std::abs(score), std::abs(m_lastScore)));
     Square covariance = square(m_covariance, m_mean.size());
+    fadeEvidence(vector(m_mean), covariance, m_priorMean, m_priorVariance, c.fade);
     Eigen::VectorXd h = vector(seen.expected.h);
     h[kFast] = 1;   // the covariance is that of the moment now
     const Eigen::VectorXd along = covariance * h;
