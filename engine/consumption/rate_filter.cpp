@@ -161,11 +161,12 @@ RateFilter::Prediction RateFilter::predict(const FilterStretch& stretch, double 
     const double keep = std::pow(c.fastKeep, std::clamp((days + 1) / (m_days + 1), 0.3, 4.0));
     // Mean over the tanks of the fast part (AR(1)) and of the walk of the level.
     double kept = 0, fresh = 0, walk = 0, power = 1;
-    for (double j = 1; j <= tanks; ++j) {
+    for (int tank = 1; tank <= static_cast<int>(tanks); ++tank) {
+        const double share = tank / tanks;
         power *= keep;
         kept += power / tanks;
         fresh += std::pow((1 - power) / (1 - keep) / tanks, 2) * (1 - keep * keep);
-        walk += j / tanks * (j / tanks);
+        walk += share * share;
     }
     const bool follows = stretch.follows && stretch.clickEnds > 0;
     Prediction p{std::vector<double>(m_mean.size(), 0.0), size, keep, 0, 0, 0, 0};
