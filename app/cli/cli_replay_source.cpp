@@ -59,11 +59,10 @@ Result<Observation> observationFrom(const ReplayOptions& options, const CliConte
                         "either --calibration or --shape");
     if (!options.shape.given() && options.calibration.empty()) {
         Result<Car> car = namedCar(context, OpenMode::readOnly);
-        Result<Observation> start = car ? car->observe() : Result<Observation>(fail(car.error()));
-        if (!start && start.error().code == ErrorCode::notFound)
+        if (!car && car.error().code == ErrorCode::fileAccess) // there is no logbook
             return wrongUse("the level needs a calibration, or the tank's shape",
                             "--calibration, --shape, or a calibrated car in the logbook");
-        return start;
+        return car ? car->observe() : Result<Observation>(fail(car.error()));
     }
     Result<Gauge> gauge = gaugeFrom(options);
     if (!gauge)

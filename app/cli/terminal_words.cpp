@@ -25,8 +25,8 @@ constexpr std::array kRewordings{
     Rewording{"a reading says nothing before the sender is calibrated",
               "a reading says nothing before the sender is calibrated (calibrate POINTS.csv --save)"},
     Rewording{"the level cannot be followed before the sender is calibrated",
-              "the level cannot be followed before the sender is calibrated (calibrate POINTS.csv "
-              "--save)"},
+              "the level cannot be followed before the sender is calibrated: it needs --calibration, "
+              "--shape, or a calibrated car in the logbook (calibrate POINTS.csv --save)"},
     Rewording{"the fuel as given", "litres as given"},
     Rewording{"at most %1 usable", "at most %1 usable litres", Figures::bare},
     Rewording{"at least %1 usable", "at least %1 usable litres", Figures::bare},

@@ -71,9 +71,13 @@ private slots:
     {
         const QStringList car{"--logbook", m_folder.filePath("car.undermark")};
         QByteArray errors, own, stated;
+        QCOMPARE(run(car + QStringList{"replay", fuelStop()}, nullptr, &errors), 2); // no logbook
+        QVERIFY2(errors.contains("--calibration") && errors.contains("a calibrated car"), errors);
         QCOMPARE(run(car + QStringList{"vehicle", "add", "--name", "Ibis", "--capacity-l", "50", "--fuel", "petrol"}), 0);
         QCOMPARE(run(car + QStringList{"replay", fuelStop()}, nullptr, &errors), 2);
         QVERIFY2(errors.contains("--calibration") && errors.contains("a calibrated car"), errors);
+        QCOMPARE(run(car + QStringList{"--vehicle", "Nobody", "replay", fuelStop()}, nullptr, &errors), 2);
+        QVERIFY2(errors.contains("Nobody"), errors);
         QCOMPARE(run(car + QStringList{"calibrate", points(), "--at", "0.8", "--save"}), 0);
         QCOMPARE(run(car + QStringList{"replay", fuelStop(), "--json"}, &own), 0);
         QCOMPARE(run({"replay", fuelStop(), "--calibration", points(), "--json"}, &stated), 0);
