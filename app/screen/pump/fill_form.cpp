@@ -58,6 +58,16 @@ void FillForm::showFields()
         m_numbers.setShown(entry.id, entry.shown);
 }
 
+// `put` is given each number that a guess and a fill of the log have alike, whether it is
+// known, and its text.
+template <class Put> void FillForm::eachNumber(const Fill& fill, const Put& put) const
+{
+    put(Litres, fill.volume > Volume{}, m_format.typed(fill.volume));
+    put(Odometer, fill.odometer.has_value(), m_format.typed(fill.odometer.value_or(Distance{})));
+    put(TripMeter, fill.sinceLast.has_value(), m_format.typed(fill.sinceLast.value_or(Distance{})));
+    put(Price, fill.pricePerLitre.has_value(), m_format.typedPrice(fill.pricePerLitre.value_or(0)));
+}
+
 void FillForm::show(const Fill& fill, bool guessed, Instant now)
 {
     const auto put = [&](FieldId field, bool known, const QString& text) {
@@ -67,13 +77,10 @@ void FillForm::show(const Fill& fill, bool guessed, Instant now)
         if (!guessed)
             m_known.insert(field, text);
     };
-    const auto age = std::chrono::duration_cast<std::chrono::days>(now - fill.time);
-    put(Litres, fill.volume > Volume{}, m_format.typed(fill.volume));
-    put(Odometer, fill.odometer.has_value(), m_format.typed(fill.odometer.value_or(Distance{})));
-    put(TripMeter, fill.sinceLast.has_value(), m_format.typed(fill.sinceLast.value_or(Distance{})));
-    put(Price, fill.pricePerLitre.has_value(), m_format.typedPrice(fill.pricePerLitre.value_or(0)));
+    eachNumber(fill, put);
     put(Reading, fill.signalBefore.has_value() && !guessed,
         m_format.typed(fill.signalBefore.value_or(Signal{}).value(), 4));
+    const auto age = std::chrono::duration_cast<std::chrono::days>(now - fill.time);
     put(DaysAgo, true, QString::number(guessed ? 0 : std::max<qint64>(age.count(), 0)));
     m_byTripMeter = !fill.odometer && fill.sinceLast;
     showFields();
@@ -86,16 +93,10 @@ bool FillForm::isLeftAlone(FieldId field) const
 
 void FillForm::renew(const Fill& guess)
 {
-    const auto renew = [this](FieldId field, bool known, const QString& text) {
+    eachNumber(guess, [this](FieldId field, bool known, const QString& text) {
         if (known && m_numbers.guessed(field))
             m_numbers.setText(field, text, true);
-    };
-    renew(Litres, guess.volume > Volume{}, m_format.typed(guess.volume));
-    renew(Odometer, guess.odometer.has_value(), m_format.typed(guess.odometer.value_or(Distance{})));
-    renew(TripMeter, guess.sinceLast.has_value(),
-          m_format.typed(guess.sinceLast.value_or(Distance{})));
-    renew(Price, guess.pricePerLitre.has_value(),
-          m_format.typedPrice(guess.pricePerLitre.value_or(0)));
+    });
 }
 
 QStringList FillForm::switches() const

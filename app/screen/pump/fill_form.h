@@ -45,6 +45,7 @@ private:
     bool shows(FieldId field) const;
     bool isLeftAlone(FieldId field) const;
     void showFields();
+    template <class Put> void eachNumber(const Fill& fill, const Put& put) const;
     tl::unexpected<Error> refused(FieldId field) const;
     // Of a field that is shown; absent where it is empty.
     template <class Read> auto read(FieldId field, Read from) const

@@ -6,6 +6,7 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace undermark::planning {
 
@@ -25,13 +26,7 @@ Eigen::MatrixXd rootOfCovariance(const Problem& problem)
     return rates.eigenvectors() * rates.eigenvalues().cwiseMax(0.0).cwiseSqrt().asDiagonal();
 }
 
-// Above the limit of being dry, in a world.
-double roomIn(const Problem& problem, const Arrival& arrival, const RateWorld& world)
-{
-    return arrival.level - problem.dryAt(arrival.point) +
-           problem.spread(arrival.since, arrival.point).shiftIn(world);
-}
-
+// In a world, against the limit of being dry.
 std::vector<ArrivalLevel> levelsIn(const Problem& problem, const std::vector<Arrival>& arrivals,
                                    const Eigen::MatrixXd& root, const RateWorld& world)
 {
@@ -45,8 +40,9 @@ std::vector<ArrivalLevel> levelsIn(const Problem& problem, const std::vector<Arr
         const Eigen::VectorXd residual = world.factorMean * (root.transpose() * km);
         std::vector<double> common(residual.begin(), residual.end());
         common.push_back(world.factorSd * spread.burnt);
-        levels.push_back(
-            {roomIn(problem, arrival, world), std::move(common), spread.own, arrival.since});
+        const double room =
+            arrival.level - problem.dryAt(arrival.point) + spread.shiftIn(world);
+        levels.push_back({room, std::move(common), spread.own, arrival.since});
     }
     return levels;
 }
@@ -54,14 +50,14 @@ std::vector<ArrivalLevel> levelsIn(const Problem& problem, const std::vector<Arr
 // The weighted sum of all worlds.
 double riskOver(const Problem& problem, const std::vector<std::vector<ArrivalLevel>>& levels)
 {
-    double most = 0.0;
+    std::vector<double> sums; // each weighted: the most that its world can add
     for (std::size_t k = 0; k < levels.size(); ++k)
-        most += problem.worlds[k].weight * sumOfRisks(levels[k]);
+        sums.push_back(problem.worlds[k].weight * sumOfRisks(levels[k]));
+    const double most = std::accumulate(sums.begin(), sums.end(), 0.0);
     double risk = 0.0;
     for (std::size_t k = 0; k < levels.size(); ++k) {
-        const double sum = sumOfRisks(levels[k]);
-        const bool counts = problem.worlds[k].weight * sum > kLeastShare * most;
-        risk += problem.worlds[k].weight * (counts ? unionRisk(levels[k]) : sum);
+        const bool counts = sums[k] > kLeastShare * most;
+        risk += counts ? problem.worlds[k].weight * unionRisk(levels[k]) : sums[k];
     }
     return std::min(risk, 1.0);
 }

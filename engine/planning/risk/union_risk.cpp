@@ -68,6 +68,7 @@ private:
     Eigen::VectorXd m_c, m_errors, m_perS;
     std::vector<Turn> m_turns;
     std::size_t m_free = 0;
+    double m_freeSd = 0.0; // of its level, L
 };
 
 Cases::Cases(const std::vector<ArrivalLevel>& levels)
@@ -89,14 +90,15 @@ std::size_t Cases::count() const
 
 void Cases::free(std::size_t one)
 {
-    m_free = one;
     const ArrivalLevel& freed = m_levels[one];
+    m_free = one;
+    m_freeSd = freed.sd();
     m_perS.noalias() = m_common * m_common.row(Eigen::Index(one)).transpose();
     for (std::size_t i = 0; i < m_levels.size(); ++i) {
         if (m_levels[i].run == freed.run)
             m_perS[Eigen::Index(i)] += std::min(m_levels[i].variance, freed.variance);
     }
-    m_perS /= freed.sd();
+    m_perS /= m_freeSd;
 }
 
 double Cases::deviate()
@@ -120,13 +122,13 @@ void Cases::draw()
         before = m_levels[i].variance;
         m_errors[Eigen::Index(i)] += rest;
     }
-    m_errors -= m_errors[Eigen::Index(m_free)] / m_levels[m_free].sd() * m_perS;
+    m_errors -= m_errors[Eigen::Index(m_free)] / m_freeSd * m_perS;
 }
 
 double Cases::share()
 {
     draw();
-    const double least = m_levels[m_free].room / m_levels[m_free].sd(); // s
+    const double least = m_levels[m_free].room / m_freeSd; // s
     int failing = 1;
     m_turns.clear();
     for (std::size_t i = 0; i < m_levels.size(); ++i) {
