@@ -23,6 +23,7 @@ PlanRequest pricedAtNothing(const PlanRequest& request)
     PlanRequest free = request;
     free.aim = Aim::cost;
     free.stopCost = 0.0;
+    free.leastStop = Volume(); // the least litres are what is asked for
     for (RoutePoint& point : free.route.points)
         point.pricePerLitre = 0.0;
     return free;
@@ -44,8 +45,7 @@ Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
         return std::optional<Cure>();
     const double exact = least->stops.front().buy.litres();
     const double room = (request.tank.capacity - request.tank.start.mean).litres();
-    Cure cure{
-        CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room)), {}, {}};
+    Cure cure{CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room))};
     PlanRequest cured = request;
     cured.tank.start.mean += cure.litres;
     Result<Plan> proof = plan(cured);
@@ -99,10 +99,9 @@ Result<std::optional<Cure>> carryInCans(const PlanRequest& request)
         if (asked.route.points[stop.point].name == "own can")
             poured += stop.buy;
     }
-    return std::optional(Cure{CureKind::carryInCans,
-                              Volume::fromLitres(roundedUp(poured.litres(), 0.1)),
-                              {},
-                              std::move(*proof)});
+    Cure cure{CureKind::carryInCans, Volume::fromLitres(roundedUp(poured.litres(), 0.1))};
+    cure.plan = std::move(*proof);
+    return std::optional(std::move(cure));
 }
 
 PlanRequest gentlerBy(const PlanRequest& request, double fraction)
@@ -130,8 +129,31 @@ Result<std::optional<Cure>> driveGentler(const PlanRequest& request)
     Result<Plan> proof = plan(gentlerBy(request, fraction));
     if (!proof)
         return fail(proof.error());
-    Cure cure{CureKind::driveGentler, {}, Fraction::fromRatio(fraction), std::move(*proof)};
+    Cure cure{CureKind::driveGentler, {}, Fraction::fromRatio(fraction)};
+    cure.plan = std::move(*proof);
     return cure.plan.feasible ? std::optional(cure) : std::nullopt;
+}
+
+Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortfall& shortfall)
+{
+    const Distance latest = Distance::fromKm(std::floor(shortfall.farthest.km()));
+    PlanRequest asked = request;
+    std::vector<RoutePoint>& points = asked.route.points;
+    if (latest < points[shortfall.from].at)
+        return std::optional<Cure>();
+    RoutePoint pump = pointOnSection(points[shortfall.from], latest, "another pump");
+    pump.fuel = request.rules.zonesOnly ? FuelSource::zone : FuelSource::pump;
+    pump.mostPurchase = request.tank.capacity; // which a rule may demand to be stated
+    for (const RoutePoint& point : points)
+        if (point.pricePerLitre) // the dearest: it is not to be hoped for
+            pump.pricePerLitre = std::max(pump.pricePerLitre.value_or(0.0), *point.pricePerLitre);
+    points.insert(points.begin() + static_cast<std::ptrdiff_t>(shortfall.from) + 1, pump);
+    Result<Plan> proof = plan(asked);
+    if (!proof)
+        return fail(proof.error());
+    Cure cure{CureKind::anotherPump, {}, {}, latest};
+    cure.plan = std::move(*proof);
+    return cure.plan.feasible ? std::optional(std::move(cure)) : std::nullopt;
 }
 
 } // namespace
@@ -151,6 +173,11 @@ Result<std::vector<Cure>> findCures(const PlanRequest& request)
         if (*cure)
             cures.push_back(std::move(**cure));
     }
+    Result<std::optional<Cure>> pump = anotherPump(request, *asIs->shortfall);
+    if (!pump)
+        return fail(pump.error());
+    if (*pump)
+        cures.push_back(std::move(**pump));
     return cures;
 }
 

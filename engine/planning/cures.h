@@ -12,17 +12,19 @@ enum class CureKind {
     startWithMore, // litres on top at the start
     carryInCans,   // litres in own cans, poured in on the way with the engine off
     driveGentler,  // every rate lower by a fraction
+    anotherPump,   // one more place that sells fuel, on the section that fails
 };
 
 struct Cure {
     CureKind kind;
-    Volume litres;    // startWithMore, carryInCans: least, rounded up to 0.1 L
-    Fraction gentler; // driveGentler: least, rounded up to 0.1 %
-    Plan plan;        // what planning again with the cure gave: feasible
+    Volume litres = {};    // startWithMore, carryInCans: least, rounded up to 0.1 L
+    Fraction gentler = {}; // driveGentler: least, rounded up to 0.1 %
+    Distance latest = {};  // anotherPump: as far as the fuel lasts, rounded down to 1 km
+    Plan plan = {};        // what planning again with the cure gave: feasible
 };
 
 // Nothing where the request is feasible as it is. Cans are left out where the
-// rules forbid them. Costs a few dozen plans.
+// rules forbid them; another pump where one would not do. Costs a few dozen plans.
 Result<std::vector<Cure>> findCures(const PlanRequest& request);
 
 } // namespace undermark

@@ -2,7 +2,7 @@
 #include "engine/planning/plan.h"
 
 #include "engine/planning/rules.h"
-#include "engine/planning/search/solve.h"
+#include "engine/planning/search/small_stops.h"
 
 #include <algorithm>
 
@@ -35,9 +35,8 @@ Result<Plan> plan(const PlanRequest& request)
     const Result<planning::Problem> problem = planning::makeProblem(request);
     if (!problem)
         return fail(problem.error());
-    Plan answer = (request.tripConfidence ? planning::solveForTrip(request, *problem)
-                                          : planning::solve(request, *problem))
-                      .plan;
+    Plan answer = planning::solveWithoutSmallStops(
+        request, *problem, request.tripConfidence ? planning::solveForTrip : planning::solve);
     if (problem->hasHours && !problem->timetable)
         answer.notes.push_back(
             Sentence::of("opening hours are not looked at: they need a departure and a speed"));

@@ -62,6 +62,7 @@ struct PlanRequest {
     Probability confidence = Probability::of(0.99); // of each arrival, 0.5 to below 1
     std::optional<Probability> tripConfidence;      // of the whole way
     double stopCost = 0.0;                          // per purchase, >= 0
+    Volume leastStop; // a stop at a pump or zone for less is made only where it must be, >= 0
     int cans = 0;                                   // full own cans on board
     Volume canVolume;                               // of each, > 0 if there are any
     Rules rules;
@@ -91,6 +92,7 @@ struct PlannedStop {
     Estimate<Volume> arrive;
     Volume leave;
     double cost = 0.0; // fuel and stop cost
+    Sentence why;      // it is made for so little (PlanRequest::leastStop); empty: it is for more
 };
 
 // One row of the plan: a point of the route as it is passed.
