@@ -92,12 +92,12 @@ Result<Fill> Car::likelyFill()
     return known ? undermark::likelyFill(**known, m_clock()) : Result<Fill>(fail(known.error()));
 }
 
-Result<PlanRequest> Car::planRequest(Route route)
+Result<PlanRequest> Car::planRequest(Route route, const Question& question)
 {
     const auto known = knowledge();
     if (!known)
         return fail(known.error());
-    const auto tank = tankFromCar(**known);
+    const auto tank = tankFromCar(**known, question);
     if (!tank)
         return fail(tank.error());
     return undermark::planRequest(std::move(route), *tank);

@@ -72,8 +72,9 @@ public:
     // For a tracker of its level. Errors: as observationOf().
     Result<Observation> observe();
     Result<Fill> likelyFill();
-    // With the level and rates of now, the usual aim and confidence. Errors: as tankFromCar.
-    Result<PlanRequest> planRequest(Route route);
+    // With the level and rates of now, or as the question tells them; the usual aim and
+    // confidence. Errors: as tankFromCar.
+    Result<PlanRequest> planRequest(Route route, const Question& question = {});
 
     // --- recorded (car_records.cpp)
 

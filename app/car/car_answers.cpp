@@ -43,7 +43,7 @@ Result<NowState> nowState(const CarKnowledge& car, const Question& question)
     Result<Outlook> answer = outlook(car, question);
     if (!answer)
         return fail(answer.error());
-    const Result<Distances> past = pastZero(car, question.mode);
+    const Result<Distances> past = pastZero(car, question.mode, question.now);
     if (!past)
         return fail(past.error());
     std::vector<Notice> notices = noticesOf(car, *answer);

@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/plan_request.h"
 
-#include "engine/base/format.h"
-
 #include <algorithm>
 #include <cmath>
 
 namespace undermark {
+
+namespace {
+
+// What a stop has to bring: the least that a pump need measure rightly, which stands on its
+// plate (minimum measured quantity of OIML R 117: mostly 2 or 5 L; from memory).
+constexpr Volume kLeastStop = Volume::fromLitres(2);
+
+} // namespace
 
 Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question)
 {
@@ -26,6 +32,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.surge = law.surge;
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
+    both.leastStop = kLeastStop;
     return both;
 }
 
@@ -35,6 +42,17 @@ Aim usualAim(const Route& route)
     return std::ranges::any_of(route.points, priced) ? Aim::cost : Aim::stops;
 }
 
+bool pricesAreKnown(const Route& route)
+{
+    const auto sells = [](const RoutePoint& point) { return sellsFuel({}, point); };
+    const auto unpriced = [&sells](const RoutePoint& point) {
+        return sells(point) && !point.pricePerLitre;
+    };
+    const auto priced = [](const RoutePoint& point) { return point.pricePerLitre.has_value(); };
+    return std::ranges::none_of(route.points, unpriced) ||
+           std::ranges::none_of(route.points, priced);
+}
+
 PlanRequest planRequest(Route route, const TankAndRate& car)
 {
     PlanRequest request;
@@ -42,21 +60,8 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.route = std::move(route);
     request.tank = car.tank;
     request.rates = car.rates;
+    request.leastStop = car.leastStop;
     return request;
-}
-
-std::string cureWords(const Cure& cure)
-{
-    switch (cure.kind) {
-    case CureKind::startWithMore:
-        return format("start with %.1f L more", cure.litres.litres());
-    case CureKind::carryInCans:
-        return format("carry %.1f L in own cans", cure.litres.litres());
-    case CureKind::driveGentler:
-        return format("drive so that it burns %.1f %% less",
-                      cure.gentler.percent());
-    }
-    return {};
 }
 
 } // namespace undermark

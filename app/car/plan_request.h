@@ -18,29 +18,28 @@
 #include "engine/planning/plan.h"
 #include "engine/planning/what_if.h"
 
-#include <string>
-
 namespace undermark {
 
 // The tank as it is now and the rates, as the planner takes them.
 struct TankAndRate {
     Tank tank;
     RateModel rates;
+    Volume leastStop; // what a stop has to bring, unless it must be
 };
 
 // The level, capacity, zero mark and rates that the logbook knows now, or with what the
-// question tells of the level (its mode is not looked at); road that states no mode (a GPX
+// question tells of the level (its mode is not looked at) and of what burns more; road that states no mode (a GPX
 // track) is driven in the usual mix. Errors: those of outlook().
 Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question = {});
 
 // Least cost where any point states a price, else fewest stops.
 Aim usualAim(const Route& route);
 
+// No pump or zone lacks the price that another one states: the cost can be planned for.
+bool pricesAreKnown(const Route& route);
+
 // A request with the usual aim and confidence (0.99 of each arrival); everything
 // else is asked for by setting its fields.
 PlanRequest planRequest(Route route, const TankAndRate& car);
-
-// "start with 8.4 L more", for people.
-std::string cureWords(const Cure& cure);
 
 } // namespace undermark

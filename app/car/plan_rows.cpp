@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/plan_rows.h"
 
+#include "app/car/plan_sentences.h"
 #include "engine/base/format.h"
 
 #include <algorithm>
@@ -25,12 +26,6 @@ public:
 private:
     const SentenceWriter& m_write;
 };
-
-// Litres and km whatever the screen's units: the route's file is in those.
-Part litres(Volume volume)
-{
-    return amount(volume.litres(), 1, "L");
-}
 
 // Minutes since midnight on arrival, where departure and speed are known.
 std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std::size_t point)
@@ -61,9 +56,11 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
     if (point.fuel == FuelSource::zone)
         note.add(Sentence::of("zone"));
     if (point.mostPurchase)
-        note.add(Sentence::of("at most %1", litres(*point.mostPurchase)));
+        note.add(Sentence::of("at most %1", amount(*point.mostPurchase)));
     if (point.detour && *point.detour > Distance())
-        note.add(Sentence::of("%1 off the way", amount(point.detour->km(), 1, "km")));
+        note.add(Sentence::of("%1 off the way", amount(*point.detour, 1)));
+    if (!stop.why.empty())
+        note.add(stop.why);
     if (point.stopTime)
         note.add(Sentence::of("%1 min", amount(point.stopTime->count(), 0)));
 }
@@ -75,7 +72,7 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
     Note note(write);
     const auto gap = std::ranges::lower_bound(plan.gaps, row.point, {}, &Gap::from);
     if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
-        note.add(Sentence::of("no return after %1", amount(gap->noReturn->km(), 1)));
+        note.add(Sentence::of("no return after %1", amount(*gap->noReturn, 1)));
     if (row.stop)
         addStop(request, plan, *row.stop, note);
     else if (point.fuel == FuelSource::pump)
@@ -89,7 +86,7 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
     if (point.timed)
         note.add(Sentence::of("timed"));
     if (row.point + 1 == request.route.points.size() && request.tank.end > Volume())
-        note.add(Sentence::of("%1 wanted here", litres(request.tank.end)));
+        note.add(Sentence::of("%1 wanted here", amount(request.tank.end)));
     return note;
 }
 
@@ -123,25 +120,6 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         rows.push_back(std::move(row));
     }
     return rows;
-}
-
-std::string placeName(const RoutePoint& point)
-{
-    if (!point.name.empty())
-        return point.name;
-    return format("km %.1f", point.at.km());
-}
-
-Part riskPart(double risk)
-{
-    if (risk > 0 && risk < 1e-5)
-        return std::string("<0.001");
-    return amount(risk * 100, Digits::significant(2));
-}
-
-std::string riskPercent(double risk)
-{
-    return english(Sentence::just(riskPart(risk)));
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A plan as rows that a navigator follows with a finger, for text and card (the screen
-// makes its own, app/screen/ahead/plan_words.cpp). Numbers are left to be formatted where
-// they are shown.
+// A plan as rows that a navigator follows with a finger: the same for terminal, screen and
+// card. Numbers are left to be formatted where they are shown.
 #pragma once
 
 #include "engine/planning/plan.h"
@@ -33,13 +32,6 @@ using SentenceWriter = std::function<std::string(const Sentence&)>;
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
                               const std::vector<std::size_t>& points = {},
                               const SentenceWriter& write = english);
-
-// The point's name, or "km 12.3" where it has none.
-std::string placeName(const RoutePoint& point);
-
-// A probability in per cent for reading: "0", "<0.001", "1.2".
-std::string riskPercent(double risk);
-Part riskPart(double risk);
 
 // The start, the stops and the finish: what a page has to show at least.
 std::vector<std::size_t> stopsAndEnds(const Plan& plan);

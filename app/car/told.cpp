@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/told.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace undermark {
@@ -25,31 +26,56 @@ bool stillCounts(const Told& told, const VehicleLog& log)
     return !last || told.time >= *last;
 }
 
-Question questionOf(const Told& told, const CarKnowledge& car, const std::string& mode)
+bool isLearnt(const Load& load, const VehicleLog& log)
+{
+    return std::ranges::any_of(log.fills, [&load](const Entry<Fill>& fill) {
+        return fill.value.extent != FillExtent::partial && fill.value.time > load.since;
+    });
+}
+
+Estimate<Fraction> byWord(Fraction more)
+{
+    // Such a word is a third of itself uncertain (judgement, no source).
+    return {more, Fraction::fromRatio(std::abs(more.ratio()) / 3)};
+}
+
+namespace {
+
+Estimate<Volume> leftSinceZero(Distance since, const CarKnowledge& car, const Question& question)
+{
+    Estimate<Volume> usable = car.reserve.reserve();
+    Circumstances now = car.now();
+    now.burnsMore = question.now.burnsMore;
+    const Mix ahead = question.mode.empty() ? Mix{} : Mix{{question.mode, Distance::fromKm(1)}};
+    const auto rate = car.consumption.model.forecast(ahead, now).rate;
+    usable.mean -= rate.mean * since;
+    usable.sd =
+        Volume::fromLitres(std::hypot(usable.sd.litres(), (rate.sd * since).litres()));
+    return usable;
+}
+
+} // namespace
+
+Question questionOf(const std::optional<Told>& told, const std::optional<Load>& load,
+                    const CarKnowledge& car, const std::string& mode)
 {
     Question question;
     question.mode = mode;
-    switch (told.what) {
+    if (load)
+        question.now.burnsMore = byWord(load->more);
+    if (!told)
+        return question;
+    switch (told->what) {
     case Told::What::odometer:
-        question.odometer = told.odometer;
+        question.odometer = told->odometer;
         break;
     case Told::What::reading:
-        question.signal = told.signal;
-        question.signal2 = told.signal2;
+        question.signal = told->signal;
+        question.signal2 = told->signal2;
         break;
-    case Told::What::needleAtZero: {
-        Estimate<Volume> usable = car.reserve.reserve();
-        if (told.since) {
-            const auto rate = car.consumption.model
-                                  .forecast(mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}}, car.now())
-                                  .rate;
-            usable.mean -= rate.mean * *told.since;
-            usable.sd = Volume::fromLitres(
-                std::hypot(usable.sd.litres(), (rate.sd * *told.since).litres()));
-        }
-        question.usable = usable;
+    case Told::What::needleAtZero:
+        question.usable = leftSinceZero(told->since.value_or(Distance()), car, question);
         break;
-    }
     }
     return question;
 }

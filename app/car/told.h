@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What a driver tells without a source of readings: the odometer, a reading, or that the
-// needle stands at zero now. It counts until the log knows more.
+// needle stands at zero now, which counts until the log knows more; and what makes the car
+// burn more than the log says, which counts until it is taken back.
 #pragma once
 
 #include "engine/outlook/outlook.h"
@@ -20,14 +21,33 @@ struct Told {
     friend bool operator==(const Told&, const Told&) = default;
 };
 
+// A trailer, a roof box, winter: by the user's word.
+struct Load {
+    std::string word;  // "towing"; may be empty
+    Fraction more;     // than the log says
+    Instant since{};   // told
+    friend bool operator==(const Load&, const Load&) = default;
+};
+
+// What can be told.
+inline constexpr Fraction kLeastMore = Fraction::fromPercent(-50);
+inline constexpr Fraction kMostMore = Fraction::fromPercent(400);
+
+// "About 30 % more" with the spread that such a word has.
+Estimate<Fraction> byWord(Fraction more);
+
 // Whether the log has nothing newer that the level could rest on.
 bool stillCounts(const Told& told, const VehicleLog& log);
 
-// The question that it answers for. Needle at zero: usable is the hidden reserve, less what
+// The question that both answer for. Needle at zero: usable is the hidden reserve, less what
 // was driven since at the rate of `mode`.
-Question questionOf(const Told& told, const CarKnowledge& car, const std::string& mode);
+Question questionOf(const std::optional<Told>& told, const std::optional<Load>& load,
+                    const CarKnowledge& car, const std::string& mode);
 
 // The newest time in the log that the level rests on: of fills and trips. Empty: none.
 std::optional<Instant> lastRecorded(const VehicleLog& log);
+
+// Whether a tank of it is in the log: a full fill after it was told, and one before that.
+bool isLearnt(const Load& load, const VehicleLog& log);
 
 } // namespace undermark

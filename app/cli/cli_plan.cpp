@@ -3,6 +3,7 @@
 // undermark-cli plan: fuel stops along a route, with the risk as a number.
 #include "app/cli/cli_plan.h"
 #include "app/car/plan_rows.h"
+#include "app/car/plan_sentences.h"
 #include "app/cli/terminal_words.h"
 
 #include <algorithm>
@@ -46,17 +47,14 @@ void printRow(const PlanRequest& request, const PlanRow& row, std::optional<doub
 void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
                     const std::vector<Cure>& cures)
 {
-    const auto& points = request.route.points;
-    std::printf("No plan: at this confidence the fuel lasts to km %.1f, behind %s; it is %.1f L "
-                "short of %s.\n",
-                shortfall.farthest.km(), placeName(points[shortfall.from]).c_str(),
-                shortfall.missing.litres(), placeName(points[shortfall.towards]).c_str());
+    std::printf("%s\n", said(shortfallSentence(request.route, shortfall)).c_str());
     if (cures.empty())
-        std::printf("  Neither more at the start nor own cans nor driving gentler would do.\n");
+        std::printf("  Neither more at the start nor own cans nor driving gentler nor another pump "
+                    "would do.\n");
     for (const Cure& cure : cures)
-        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n",
-                    cureWords(cure).c_str(), cure.plan.stops.size(),
-                    cure.plan.stops.size() == 1 ? "" : "s");
+        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n    %s\n",
+                    said(cureSentence(cure)).c_str(), cure.plan.stops.size(),
+                    cure.plan.stops.size() == 1 ? "" : "s", said(cureCaution(cure)).c_str());
 }
 
 // "Birch 12.0, Elm 30.5"

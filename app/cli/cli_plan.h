@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/car/plan_request.h"
+#include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_command.h"
 
 #include <filesystem>
@@ -19,8 +20,9 @@ struct PlanOptions {
     std::optional<double> signal, signal2, odometerKm;                          // of the level
     std::optional<double> rate, rateSd;                                         // L/100 km
     std::optional<double> legSd;                                                // L per sqrt(km)
+    BurnsMore burnsMore;
     std::optional<double> idleRate;                                             // L/h
-    std::optional<double> stopCost, confidence, tripConfidence, canLitres;
+    std::optional<double> stopCost, leastStop, confidence, tripConfidence, canLitres;
     std::optional<int> cans;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
     std::optional<double> autonomyKm, autonomySafety;

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_plan.h"
+
+#include "app/car/plan_sentences.h"
 #include "app/cli/terminal_words.h"
 
 namespace undermark {
@@ -20,6 +22,8 @@ Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional
               {"leave_l", stop.leave.litres()}, {"cost", stop.cost}};
     if (stop.cans > 0)
         json["cans"] = stop.cans;
+    if (!stop.why.empty())
+        json["why"] = said(stop.why);
     if (kgPerLitre) {
         json["arrive_kg"] = {{"mean", stop.arrive.mean.litres() * *kgPerLitre},
                              {"sd", stop.arrive.sd.litres() * *kgPerLitre}};
@@ -111,18 +115,39 @@ Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double
     return json;
 }
 
+namespace {
+
+const char* wordOf(CureKind kind)
+{
+    switch (kind) {
+    case CureKind::startWithMore:
+        return "start-with-more";
+    case CureKind::carryInCans:
+        return "carry-in-cans";
+    case CureKind::driveGentler:
+        return "drive-gentler";
+    case CureKind::anotherPump:
+        return "another-pump";
+    }
+    return "";
+}
+
+} // namespace
+
 Json curesJson(const std::vector<Cure>& cures)
 {
     Json json = Json::array();
     for (const Cure& cure : cures) {
-        Json one{{"text", cureWords(cure)}, {"feasible", cure.plan.feasible}};
+        Json one{{"text", said(cureSentence(cure))},
+                 {"caution", said(cureCaution(cure))},
+                 {"kind", wordOf(cure.kind)},
+                 {"feasible", cure.plan.feasible}};
         if (cure.kind == CureKind::driveGentler)
             one["less_percent"] = cure.gentler.percent();
+        else if (cure.kind == CureKind::anotherPump)
+            one["latest_km"] = cure.latest.km();
         else
             one["litres"] = cure.litres.litres();
-        one["kind"] = cure.kind == CureKind::startWithMore ? "start-with-more"
-                      : cure.kind == CureKind::carryInCans ? "carry-in-cans"
-                                                           : "drive-gentler";
         one["stops"] = cure.plan.stops.size();
         one["dry_risk"] = cure.plan.dryRisk;
         json.push_back(std::move(one));

@@ -35,6 +35,7 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
               "its standard deviation, L/100 km, common to the trip");
     addNumber(command, "--leg-sd-per-sqrt-km", options.legSd, kNotNegative,
               "each leg's own noise, L per square root of km");
+    addBurnsMore(command, options.burnsMore);
     addNumber(command, "--idle-l-per-h", options.idleRate, kNotNegative, "idling, for idle_min");
     addCount(command, "--cans", options.cans, kNotNegative, "full own cans on board");
     addNumber(command, "--can-l", options.canLitres, kPositive, "litres in each");
@@ -70,6 +71,8 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
     addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
               "of the whole way");
     addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
+    addNumber(command, "--least-stop-l", options.leastStop, kNotNegative,
+              "no stop for less unless it must be (2 with the logbook's car, else 0)");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
     addText(command, "--depart", options.departure, "HH:MM, for opening hours", "HH:MM");
@@ -104,6 +107,7 @@ Result<TankAndRate> tankFromLogbook(const PlanOptions& options, const CliContext
         question.signal2 = Signal::of(*options.signal2);
     if (options.odometerKm)
         question.odometer = Distance::fromKm(*options.odometerKm);
+    question.now.burnsMore = byWord(options.burnsMore);
     if (options.start)
         question.usable = Estimate<Volume>{Volume::fromLitres(*options.start),
                                            Volume::fromLitres(options.startSd.value_or(0))};
@@ -119,6 +123,10 @@ Result<void> checkLevelFlags(const PlanOptions& options)
                         "one of --signal, --start-l, --odometer-km");
     if (options.signal2 && !options.signal)
         return wrongUse("--signal2 goes with --signal and a saddle tank's calibration");
+    if (const auto sound = checkBurnsMore(options.burnsMore); !sound)
+        return sound;
+    if (options.burnsMore.percent && options.rate)
+        return wrongUse("--burns-more is against the log's rate", "no --rate");
     if (asksCar && (options.capacity || options.rate))
         return wrongUse("a reading and the odometer ask the car that the logbook knows",
                         "no --capacity-l and --rate");
@@ -268,6 +276,8 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     if (options.tripConfidence)
         request.tripConfidence = Probability::of(*options.tripConfidence);
     request.stopCost = options.stopCost.value_or(0.0);
+    if (options.leastStop)
+        request.leastStop = Volume::fromLitres(*options.leastStop);
     request.cans = options.cans.value_or(0);
     if (request.cans > 0 && !options.canLitres)
         return wrongUse("--cans needs the litres in each", "--can-l");

@@ -3,6 +3,7 @@
 // undermark-cli range: how far to the zero mark, and to dry.
 #include "app/cli/cli_range.h"
 
+#include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_corrections.h"
 #include "app/cli/cli_shape.h"
 #include "app/cli/terminal_words.h"
@@ -15,13 +16,10 @@ namespace undermark {
 
 namespace {
 
-// A word like "towing, about 30 % more" is a third of itself uncertain (judgement).
-constexpr double kWordSpread = 3;
-const NumberRange kMorePercent{-50, 400, Sentence::of("a percentage from -50 to 400")};
-
 struct RangeOptions {
     std::optional<double> signal, signal2, signalSd, litres, litresSd, odometer, rate, rateSd, zero, legSd;
-    std::optional<double> lobe1, lobe2, burnsMore, burnsMoreSd;
+    std::optional<double> lobe1, lobe2;
+    BurnsMore burnsMore;
     ShapeFlags shape;
     std::string mode, date;
     bool moving = false;
@@ -170,8 +168,8 @@ std::string rateWords(const CarKnowledge& car, const RangeOptions& o)
         words = "; the rate is only a guess from the tank's size: no full-to-full stretch is known yet";
     else if (tanks == 1)
         words = "; the rate rests on one stretch";
-    if (o.burnsMore)
-        words += format("; burns %+.0f %% by your word", *o.burnsMore);
+    if (o.burnsMore.percent)
+        words += format("; burns %+.0f %% by your word", *o.burnsMore.percent);
     return words;
 }
 
@@ -210,10 +208,7 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
             return fail(day.error());
         question.now.begin = *day;
     }
-    if (o.burnsMore)
-        question.now.burnsMore = Estimate<Fraction>{
-            Fraction::fromPercent(*o.burnsMore),
-            Fraction::fromPercent(o.burnsMoreSd.value_or(std::abs(*o.burnsMore) / kWordSpread))};
+    question.now.burnsMore = byWord(o.burnsMore);
     const Result<Outlook> now = outlook(*car, question);
     if (!now)
         return fail(now.error());
@@ -270,9 +265,9 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return wrongUse("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return wrongUse("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
-    if (o.burnsMoreSd && !o.burnsMore)
-        return wrongUse("--burns-more-sd goes with --burns-more");
-    if (o.rate && o.burnsMore)
+    if (const auto sound = checkBurnsMore(o.burnsMore); !sound)
+        return sound;
+    if (o.rate && o.burnsMore.percent)
         return wrongUse("--burns-more is against the log's rate", "no --rate");
     if (o.rate && anyOf(o.corrections))
         return wrongUse("--at-15c and --blend-energy correct logged fills", "no --rate");
@@ -303,11 +298,7 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
               "noise of the road, L per square root of km");
     addText(range, "--date", o->date, "the day that is meant, for the season; default now");
-    addNumber(range, "--burns-more", o->burnsMore, kMorePercent,
-              "percent that it burns more than the log says, since the last fill and ahead "
-              "(towing, a roof box, winter)");
-    addNumber(range, "--burns-more-sd", o->burnsMoreSd, kNotNegative,
-              "its uncertainty, percent; default a third of it");
+    addBurnsMore(range, o->burnsMore);
     addCorrections(range, o->corrections);
     addJson(range, context);
     onRun(range, context, [o, &context] { return runRange(*o, context); });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/plan_card.h"
 
+#include "app/car/plan_sentences.h"
 #include "app/paper/plan_card_strip.h"
 
 #include <algorithm>
@@ -98,16 +99,14 @@ private:
         m_page.text(kMargin + m_width, m_y,
                     number((points.back().at - points.front().at).km(), "km"), 13,
                     PdfPage::Weight::bold, kRight);
-        std::string bought = number(m_plan.bought.litres(), "L");
+        Sentence line = stopsSentence(m_plan);
         if (m_kgPerLitre)
-            bought += " (" + number(m_plan.bought.litres() * *m_kgPerLitre, "kg") + ")";
-        const std::size_t stops = m_plan.stops.size();
-        Sentence line = stops == 1 ? Sentence::of("1 stop, %1 to buy.", bought)
-                                   : Sentence::of("%1 stops, %2 to buy.", counted(stops), bought);
+            line += Sentence::of("That is %1.",
+                                 amount(m_plan.bought.litres() * *m_kgPerLitre, 1, "kg"));
         if (m_plan.finish.sd == Volume())
             line += Sentence::of("No spread was given: bare sums without any margin.");
         else
-            line += Sentence::of("Risk of running dry on the way: %1 %.", riskPart(m_plan.dryRisk));
+            line += riskSentence(m_plan);
         m_page.text(kMargin + 15 + m_page.textWidth(title, 16, PdfPage::Weight::bold), m_y,
                     m_write(line), 10);
         m_y -= 10;

@@ -62,9 +62,11 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
                    level->why};
 }
 
-Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode)
+Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode,
+                           const Circumstances& now)
 {
     Question atZero;
+    atZero.now = now;
     atZero.mode = mode;
     atZero.usable = car.reserve.reserve();
     const Result<Outlook> there = outlook(car, atZero);

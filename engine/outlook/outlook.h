@@ -53,7 +53,9 @@ struct Outlook {
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question);
 
 // Distances from the zero mark to dry in a mode (empty: the usual mix): the same law with
-// the hidden reserve as all that is left. Errors: notFound for an unknown mode.
-Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode);
+// the hidden reserve as all that is left; `now` as in a Question. Errors: notFound for an
+// unknown mode.
+Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode,
+                           const Circumstances& now = {});
 
 } // namespace undermark

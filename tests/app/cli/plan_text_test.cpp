@@ -57,6 +57,41 @@ private slots:
             QVERIFY2(answer.out.contains(words), (words + answer.out).constData());
     }
 
+    void anInfeasibleWaySaysWhatWouldDoAndWhatToMind()
+    {
+        const QString route = m_run.file("far.csv", "at_km,name,mode,fuel\n0,Ash,road,none\n"
+                                                    "300,Finish,,none\n");
+        const auto answer = m_run("plan " + route + " --capacity-l 50 --start-l 20 --rate 10");
+        QCOMPARE(answer.exitCode, 0);
+        for (const char* words :
+             {"No plan: at this confidence the fuel lasts to 200.0 km, behind Ash; it is 10.0 L short of Finish.",
+              "would do: start with 10.0 L more", "would do: carry 10.0 L in own cans", "Approved cans only",
+              "would do: drive so that it burns 33.4 % less", "Not to be relied on",
+              "would do: a pump at 200 km at the latest", "Make sure beforehand"})
+            QVERIFY2(answer.out.contains(words), (words + answer.out).constData());
+        const auto json = m_run("plan " + route + " --capacity-l 50 --start-l 20 --rate 10 --json").json();
+        QCOMPARE(json.at("cures").size(), std::size_t(4));
+        for (const auto& cure : json.at("cures"))
+            QVERIFY(!cure.at("caution").get<std::string>().empty());
+        QCOMPARE(json.at("cures")[3].at("latest_km").get<double>(), 200.0);
+    }
+
+    void aStopForHardlyAnythingIsLeftOutOrSaysWhy()
+    {
+        const QString tank = " --capacity-l 50 --start-l 20 --rate 10";
+        const QString needed = m_run.file("needed.csv", "at_km,name,mode,fuel,price_per_l\n0,Ash,road,none,\n"
+                                                        "100,Birch,road,pump,1.5\n202,Finish,,none,\n");
+        const auto exact = m_run("plan " + needed + tank);
+        QVERIFY2(exact.out.contains("1 stop, 0.2 L"), exact.out.constData()); // bare sums, as asked
+        const auto answer = m_run("plan " + needed + tank + " --least-stop-l 2");
+        QVERIFY2(answer.out.contains("1 stop, 2.0 L"), answer.out.constData());
+        QVERIFY2(answer.out.contains("needed: without it the fuel does not last"), answer.out.constData());
+        const QString cheap = m_run.file("cheap.csv", "at_km,name,mode,fuel,price_per_l\n0,Ash,road,pump,1\n"
+                                                      "400,Birch,road,pump,2\n600,Finish,,none,\n");
+        const auto left = m_run("plan " + cheap + " --capacity-l 50 --start-l 49.8 --rate 10 --least-stop-l 2");
+        QVERIFY2(left.out.contains("1 stop, 10.2 L"), left.out.constData());
+    }
+
     void whatIfsShowWhereOneWouldStop()
     {
         const auto answer = m_run("plan " + day() +

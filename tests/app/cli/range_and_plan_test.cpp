@@ -41,6 +41,9 @@ private slots:
         QTest::newRow("odometer") << "--odometer-km 104260" << "--odometer-km 104260";
         QTest::newRow("reading") << "--signal 1.5" << "--signal 1.5";
         QTest::newRow("litres") << "--litres 32" << "--start-l 32";
+        QTest::newRow("towing") << "--burns-more 30" << "--burns-more 30";
+        QTest::newRow("towing, reading")
+            << "--signal 1.5 --burns-more 20 --burns-more-sd 3" << "--signal 1.5 --burns-more 20 --burns-more-sd 3";
         QTest::newRow("litres of the tracker")
             << "--litres 32 --litres-sd 1.1" << "--start-l 32 --start-sd-l 1.1";
     }
@@ -71,7 +74,9 @@ private slots:
     {
         const QString file = m_run.file("road.csv", road(100, "town"));
         for (const char* flags : {"--signal 1.5 --start-l 30", "--signal 1.5 --odometer-km 104300",
-                                  "--signal2 1.5", "--signal 1.5 --capacity-l 50 --start-l 3 --rate 8"}) {
+                                  "--signal2 1.5", "--signal 1.5 --capacity-l 50 --start-l 3 --rate 8",
+                                  "--burns-more-sd 5", "--burns-more 500",
+                                  "--burns-more 20 --capacity-l 50 --start-l 3 --rate 8"}) {
             const CliAnswer answer = m_run("plan " + file + " " + flags);
             QCOMPARE(answer.exitCode, 2);
             QCOMPARE(answer.errorLines(), 1);
