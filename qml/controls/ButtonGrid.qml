@@ -9,6 +9,7 @@ EvenGrid {
     required property list<string> names
     property int current: -1
     property real buttonHeight: Theme.touch
+    property bool tabs: false
 
     signal chosen(index: int)
 
@@ -25,7 +26,8 @@ EvenGrid {
             height: Math.max(Theme.touch, root.buttonHeight)
             text: modelData
             chosen: index === root.current
-            Accessible.role: Accessible.RadioButton
+            tab: root.tabs
+            Accessible.role: root.tabs ? Accessible.PageTab : Accessible.RadioButton
             onClicked: root.chosen(index)
         }
     }

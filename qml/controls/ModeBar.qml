@@ -9,6 +9,7 @@ Item {
 
     required property list<string> names
     required property int current
+    property bool tabs: false  // the names of views
     readonly property bool few: names.length <= 6
     readonly property bool folded: names.length > 2
         && 0.75 * widest.width > (width + Theme.step) / names.length - 3 * Theme.step
@@ -36,6 +37,9 @@ Item {
         width: root.width
         visible: root.few
         columns: Math.max(1, root.folded ? Math.ceil(root.names.length / 2) : root.names.length)
+        columnSpacing: root.tabs ? 0 : Theme.step
+        rowSpacing: columnSpacing
+        tabs: root.tabs
         names: root.few ? root.names : []
         current: root.current
         onChosen: index => root.chosen(index)

@@ -13,7 +13,9 @@ Shape {
     readonly property bool seen: {
         if (!root.page || root.page.contentHeight <= root.page.height)
             return true;
-        const top = root.parent.mapToItem(root.page.contentItem, 0, root.y).y;
+        let top = root.y;  // (by each y, so that it is worked out anew when one of them moves)
+        for (let item = root.parent; item && item !== root.page.contentItem; item = item.parent)
+            top += item.y;
         return top < root.page.contentY + root.page.height && top + root.height > root.page.contentY;
     }
 

@@ -4,12 +4,13 @@ import QtQuick
 import QtQuick.Templates as T
 
 // A raised piece of paper to press; `chosen` says which of several is on,
-// `leading` which one is the next thing to do.
+// `leading` which one is the next thing to do. A `tab` names a view: it lies flat, on a line.
 T.AbstractButton {
     id: root
 
     property bool chosen: false
     property bool leading: false
+    property bool tab: false
     property int textSize: Theme.body
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
@@ -24,10 +25,18 @@ T.AbstractButton {
     Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
-        radius: Theme.step
-        color: root.leading ? Theme.sure : root.down ? Theme.track : Theme.surface
-        border.width: (root.visualFocus ? 4 : root.chosen ? 3 : 1) * Theme.hairline
+        radius: root.tab ? 0 : Theme.step
+        color: root.leading ? Theme.sure : root.down ? Theme.track : root.tab ? "transparent" : Theme.surface
+        border.width: (root.visualFocus ? 4 : root.tab ? 0 : root.chosen ? 3 : 1) * Theme.hairline
         border.color: root.visualFocus || root.chosen ? Theme.ink : Theme.edge
+
+        Rectangle {
+            visible: root.tab
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: (root.chosen ? 5 : 2) * Theme.hairline
+            color: root.chosen ? Theme.sure : Theme.edge
+        }
     }
     contentItem: Text {
         text: root.text

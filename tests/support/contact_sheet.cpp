@@ -31,6 +31,7 @@ struct State {
     QString page;
     std::function<void(Screen&)> arrange;
     std::optional<int> tab = {}; // of the page
+    const char* opened = nullptr; // a property of the page that opens something on it
 };
 
 struct Look {
@@ -171,7 +172,8 @@ QList<State> states()
          [](Screen& screen) {
              screen.ahead.editRow(5);
              screen.ahead.editor()->selectPart(RouteEditModel::Fuel);
-             screen.ahead.editor()->selectFuel(1);
+             type(*screen.ahead.editor()->form(), 1, "0"); // at most nothing
+             screen.ahead.editor()->done();
          }},
         {"ahead-leg-row", "ahead",
          [](Screen& screen) {
@@ -186,6 +188,20 @@ QList<State> states()
              screen.ahead.editor()->done();
          },
          PlanViewModel::Rows},
+        {"ahead-no-plan", "ahead",
+         [](Screen& screen) {
+             Route far = demoRoute();
+             for (RoutePoint& point : far.points) {
+                 point.at = 1.4 * point.at;
+                 point.fuel = FuelSource::none;
+             }
+             screen.ahead.setRoute(far, "Without a pump");
+         }},
+        {"ahead-new", "ahead", [](Screen& screen) { screen.ahead.newRoute(); }},
+        {"ahead-choice", "ahead", nothing, PlanViewModel::Stops, "choosing"},
+        {"ahead-name", "ahead", nothing, PlanViewModel::Rows, "naming"},
+        {"now-towing", "now", [](Screen& screen) { screen.now.load()->takeStep(2); }},
+        {"now-load", "now", nothing, NowViewModel::Loaded},
         {"ahead-files", "ahead", [](Screen& screen) { screen.ahead.otherRoute(); }},
         {"tank", "tank", nothing},
         {"tank-table", "tank", nothing, TankViewModel::Table},
@@ -313,6 +329,8 @@ QList<QImage> draw(const State& state, const QDir& folder, const QString& langua
         QGuiApplication::processEvents();
         if (state.tab)
             window->property("pageItem").value<QQuickItem*>()->setProperty("tab", *state.tab);
+        if (state.opened)
+            window->property("pageItem").value<QQuickItem*>()->setProperty(state.opened, true);
         pictures.append(picture(*window));
         pictures.last().save(folder.filePath(state.name + '_' + look.name + ".png"));
     }

@@ -29,9 +29,10 @@ void FuelCard::write()
     if (!m_plan.feasible())
         return;
     const std::filesystem::path file = m_folder() / "fuel-card.pdf";
+    const UnitFormat ofTheCard({}, m_format.locale()); // its columns are litres and km
     const auto written = writePlanCard(
         m_plan.planned()->request, m_plan.planned()->plan, Paper::a5, file, std::nullopt,
-        [this](const Sentence& words) { return sentenceText(words, m_format).toStdString(); });
+        [&](const Sentence& words) { return sentenceText(words, ofTheCard).toStdString(); });
     m_done = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
                      : sentenceText(sentenceOf(written.error()), m_format);
     emit changed();

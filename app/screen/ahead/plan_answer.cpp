@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/ahead/plan_answer.h"
 
-#include "app/car/plan_rows.h"
+#include "app/car/plan_request.h"
+#include "app/car/plan_sentences.h"
 #include "app/screen/base/mode_name.h"
+#include "app/screen/base/sentence_text.h"
 
 #include <algorithm>
 
@@ -10,19 +12,13 @@ namespace undermark {
 
 QString planOutcome(const Route& route, const Plan& plan, const UnitFormat& format)
 {
-    if (!plan.feasible) {
-        const Shortfall& shortfall = *plan.shortfall;
-        const std::size_t towards = std::min(shortfall.towards, route.points.size() - 1);
-        return PlanAnswer::tr("No plan: the fuel lasts to %1, %2 are missing to %3.")
-            .arg(format.distanceWithUnit(shortfall.farthest), format.volume({shortfall.missing, {}}),
-                 QString::fromStdString(route.points[towards].name));
-    }
-    QString text = PlanAnswer::tr("Stops: %1, %2 to buy.")
-                       .arg(int(plan.stops.size()))
-                       .arg(format.volume({plan.bought, {}}));
+    if (!plan.feasible)
+        return sentenceText(shortfallSentence(route, *plan.shortfall), format);
+    QStringList parts{sentenceText(stopsSentence(plan), format)};
     if (plan.cost > 0.0)
-        text += u' ' + PlanAnswer::tr("Cost %1.").arg(format.number(plan.cost, 2));
-    return text + u' ' + PlanAnswer::tr("Risk of running dry: %1 %.").arg(format.number(plan.dryRisk * 100, 1));
+        parts.append(PlanAnswer::tr("Cost %1.").arg(format.money(plan.cost)));
+    parts.append(sentenceText(riskSentence(plan), format));
+    return parts.join(u' ');
 }
 
 void PlanAnswer::setFormat(const UnitFormat& format)
@@ -72,53 +68,83 @@ QList<NoticeText> PlanAnswer::notices() const
     if (m_error)
         notices.push_back(noticeOf(*m_error));
     if (m_planned && !m_planned->plan.feasible)
-        notices.push_back(
-            {Severity::error,
-             Sentence::just(planOutcome(m_route, m_planned->plan, m_format).toStdString())});
+        notices.push_back({Severity::error, shortfallSentence(m_route, *m_planned->plan.shortfall)});
+    if (m_planned && m_planned->request.aim == Aim::stops && !pricesAreKnown(m_route))
+        notices.push_back({Severity::info, Sentence::of("Some of the pumps have no price: planned "
+                                                        "without looking at the cost.")});
     if (m_planned)
         for (const Sentence& note : m_planned->plan.notes)
             notices.push_back({Severity::info, note});
     return noticeTexts(notices, m_format);
 }
 
-RouteRow PlanAnswer::row(std::size_t index) const
+QString PlanAnswer::way(std::size_t index, const PlanRow* planned, bool wholeWay) const
 {
     const RoutePoint& point = m_route.points[index];
     const bool last = index + 1 == m_route.points.size();
+    QStringList way;
+    if (planned && index > 0)
+        way.append(tr("leg %1").arg(m_format.exactDistance(planned->leg)));
+    if (point.fuel == FuelSource::pump)
+        way.append(tr("pump"));
+    else if (point.fuel == FuelSource::zone)
+        way.append(tr("refuel zone"));
+    else if (point.fuel == FuelSource::can)
+        way.append(tr("own can"));
+    const QString mode = point.mode.empty() ? tr("Usual mix") : modeName(point.mode);
+    if (planned && !last)
+        way.append(wholeWay ? tr("to the next stop %1").arg(litres(planned->needs))
+                            : tr("on: %1, needs %2").arg(mode, litres(planned->needs)));
+    else if (!last)
+        way.append(mode);
+    return way.join(QStringLiteral(" · "));
+}
+
+QString PlanAnswer::detail(const PlanRow& planned) const
+{
+    QStringList notes;
+    if (planned.stop)
+        notes.append(tr("leaves with %1").arg(litres(planned.leave)));
+    if (!planned.note.empty())
+        notes.append(QString::fromStdString(planned.note));
+    QStringList parts{tr("sure %1, even %2").arg(litres(planned.sure), litres(planned.even))};
+    if (!notes.isEmpty())
+        parts.append(notes.join(QStringLiteral("; ")));
+    return parts.join(QStringLiteral(" · "));
+}
+
+RouteRow PlanAnswer::row(std::size_t index, const PlanRow* planned, bool wholeWay) const
+{
+    const RoutePoint& point = m_route.points[index];
     RouteRow row;
     row.at = m_format.number(m_format.inUnit(point.at), 1);
-    row.name = QString::fromStdString(point.name);
-    QStringList detail;
-    if (!last && !point.mode.empty())
-        detail.append(modeName(point.mode));
-    if (point.fuel == FuelSource::pump)
-        detail.append(tr("pump"));
-    else if (point.fuel == FuelSource::zone)
-        detail.append(tr("refuel zone"));
-    else if (point.fuel == FuelSource::can)
-        detail.append(tr("own can"));
-    row.detail = detail.join(QStringLiteral(" · "));
-    if (feasible())
-        addPassage(row, m_planned->plan.passages[index]);
-    row.spoken = QStringList{row.at + u' ' + m_format.distanceUnit(), row.name, row.detail,
-                             row.arrive, row.buy}.join(QStringLiteral(", "));
+    row.unit = m_format.distanceUnit();
+    row.name = QString::fromStdString(placeName(point));
+    row.way = way(index, planned, wholeWay);
+    if (planned)
+        row.detail = detail(*planned);
+    if (planned && planned->stop)
+        row.buy = (planned->stop->toFull ? tr("fill up, %1") : tr("take on %1"))
+                      .arg(litres(planned->stop->buy));
+    QStringList spoken{row.at + u' ' + row.unit, row.name, row.buy, row.detail, row.way};
+    spoken.removeAll(QString());
+    row.spoken = spoken.join(QStringLiteral(", "));
     return row;
 }
 
-void PlanAnswer::addPassage(RouteRow& row, const Passage& passage) const
+QList<RouteRow> PlanAnswer::planned(const std::vector<std::size_t>& points) const
 {
-    const std::vector<PlannedStop>& stops = m_planned->plan.stops;
-    const Volume sure = std::max(Volume{}, passage.sure);
-    row.arrive = tr("%1 sure, %2 even").arg(m_format.volume(sure), m_format.volume(passage.arrive.mean));
-    const auto stop = std::ranges::find(stops, passage.point, &PlannedStop::point);
-    if (stop != stops.end())
-        row.buy = stop->toFull ? tr("+ %1, full").arg(m_format.volume({stop->buy, {}}))
-                               : tr("+ %1").arg(m_format.volume({stop->buy, {}}));
-    row.risk = tr("risk %1 %").arg(m_format.number(passage.dry * 100, 1));
+    const auto write = [this](const Sentence& words) { return sentenceText(words, m_format).toStdString(); };
+    QList<RouteRow> rows;
+    for (const PlanRow& planned : planRows(m_planned->request, m_planned->plan, points, write))
+        rows.append(row(planned.point, &planned, !points.empty()));
+    return rows;
 }
 
 QList<RouteRow> PlanAnswer::rows() const
 {
+    if (feasible())
+        return planned({});
     QList<RouteRow> rows;
     for (std::size_t i = 0; i < m_route.points.size(); ++i)
         rows.append(row(i));
@@ -127,35 +153,15 @@ QList<RouteRow> PlanAnswer::rows() const
 
 QList<RouteRow> PlanAnswer::stops() const
 {
-    QList<RouteRow> rows;
-    if (!feasible())
-        return rows;
-    const std::vector<Gap>& gaps = m_planned->plan.gaps;
-    for (const PlannedStop& stop : m_planned->plan.stops) {
-        rows.append(row(stop.point));
-        const auto gap = std::ranges::find(gaps, stop.point, &Gap::to);
-        if (gap != gaps.end() && gap->noReturn)
-            rows.last().risk = tr("turn back by %1").arg(m_format.distanceWithUnit(*gap->noReturn));
-    }
-    return rows;
+    return feasible() ? planned(stopsAndEnds(m_planned->plan)) : QList<RouteRow>();
 }
 
 QList<Fact> PlanAnswer::cures() const
 {
     QList<Fact> facts;
-    for (const Cure& cure : m_planned ? m_planned->cures : std::vector<Cure>()) {
-        switch (cure.kind) {
-        case CureKind::startWithMore:
-            facts.append({tr("start with more"), m_format.volume({cure.litres, {}})});
-            break;
-        case CureKind::carryInCans:
-            facts.append({tr("carry in own cans"), m_format.volume({cure.litres, {}})});
-            break;
-        case CureKind::driveGentler:
-            facts.append({tr("burn less"), tr("%1 %").arg(m_format.number(cure.gentler.percent(), 1))});
-            break;
-        }
-    }
+    for (const Cure& cure : m_planned ? m_planned->cures : std::vector<Cure>())
+        facts.append({sentenceText(cureSentence(cure), m_format),
+                      sentenceText(cureCaution(cure), m_format)});
     return facts;
 }
 

@@ -4,6 +4,7 @@
 // together: the plan is the shown route's, or there is none.
 #pragma once
 
+#include "app/car/plan_rows.h"
 #include "app/car/planned.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/horizon_picture.h"
@@ -15,24 +16,24 @@
 
 namespace undermark {
 
-// One line of the route table.
+// One line of the route table: a row of planRows() in words, or of a route that has no plan.
 struct RouteRow {
     Q_GADGET
     QML_VALUE_TYPE(routeRow)
     Q_PROPERTY(QString at MEMBER at FINAL)
+    Q_PROPERTY(QString unit MEMBER unit FINAL)
     Q_PROPERTY(QString name MEMBER name FINAL)
-    Q_PROPERTY(QString detail MEMBER detail FINAL)
-    Q_PROPERTY(QString arrive MEMBER arrive FINAL)
     Q_PROPERTY(QString buy MEMBER buy FINAL)
-    Q_PROPERTY(QString risk MEMBER risk FINAL)
+    Q_PROPERTY(QString detail MEMBER detail FINAL)
+    Q_PROPERTY(QString way MEMBER way FINAL)
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
     QString at; // "118.6"
+    QString unit;
     QString name;
-    QString detail; // how one drives on, and what fuel is there
-    QString arrive; // "11.9 sure, 16.0 even"
-    QString buy;    // "+ 17.9 L", empty where one does not stop
-    QString risk;   // of being dry on arrival
+    QString buy;    // "take on 23.7 L", empty where one does not stop
+    QString detail; // "sure 8.9 L, even 15.9 L · leaves with 39.6 L; no return after 220.7 km"
+    QString way;    // "leg 41.5 km · pump · on: Open road, needs 2.2 L"
     QString spoken;
     friend bool operator==(const RouteRow&, const RouteRow&) = default;
 };
@@ -58,8 +59,8 @@ public:
     QString summary() const;
     QList<NoticeText> notices() const;
     QList<RouteRow> rows() const;  // every point of the route
-    QList<RouteRow> stops() const; // where fuel is bought
-    QList<Fact> cures() const;     // what would make it feasible
+    QList<RouteRow> stops() const; // the start, where fuel is bought, and the finish
+    QList<Fact> cures() const;     // what would make it feasible, each with what to mind
     QStringList legs() const;      // the ways between two stops
     int leg() const { return m_leg; }
     HorizonPicture horizon() const; // of the leg
@@ -76,8 +77,13 @@ signals:
     void changed();
 
 private:
-    RouteRow row(std::size_t point) const;
-    void addPassage(RouteRow& row, const Passage& passage) const;
+    // Of these points of the plan (none: all).
+    QList<RouteRow> planned(const std::vector<std::size_t>& points) const;
+    // The rows go to the next of all points, or of stops and ends alone (`wholeWay`).
+    QString way(std::size_t point, const PlanRow* planned, bool wholeWay) const;
+    QString detail(const PlanRow& planned) const;
+    RouteRow row(std::size_t point, const PlanRow* planned = nullptr, bool wholeWay = false) const;
+    QString litres(Volume volume) const { return m_format.volume({volume, {}}); }
 
     UnitFormat m_format;
     Route m_route;
@@ -86,7 +92,7 @@ private:
     int m_leg = 0;
 };
 
-// "Stops: 1, 18.3 L to buy. …", or why there is no plan.
+// "1 stop, 18.3 L to buy. …", or why there is no plan.
 QString planOutcome(const Route& route, const Plan& plan, const UnitFormat& format);
 
 } // namespace undermark

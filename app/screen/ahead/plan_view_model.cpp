@@ -19,6 +19,7 @@ PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const QString& 
       m_card(m_answer, [this] { return m_car.folder(); })
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
+    connect(&m_editor, &RouteEditModel::renamed, this, &PlanViewModel::changed);
     connect(&m_wishes, &PlanWishes::chosen, this, &PlanViewModel::refresh);
     connect(&m_here, &PlanHere::moved, this, &PlanViewModel::planLeft);
     connect(&m_background, &Background::idle, this, &PlanViewModel::settled);
@@ -55,20 +56,48 @@ void PlanViewModel::setFormat(const UnitFormat& format)
     emit changed();
 }
 
-void PlanViewModel::setRoute(Route route, const QString& name)
+void PlanViewModel::askAs(std::function<Question()> question, std::function<QString()> basis)
+{
+    m_question = std::move(question);
+    m_basis = std::move(basis);
+}
+
+QString PlanViewModel::basis() const
+{
+    const QString words = m_basis ? m_basis() : QString();
+    return words.isEmpty() ? words : tr("Starts with the fuel that Now says: %1.").arg(words);
+}
+
+std::vector<std::string> PlanViewModel::modes()
 {
     std::vector<std::string> modes;
     if (const auto known = m_car.knowledge())
         for (const Entry<Mode>& mode : (*known)->log.modes)
             modes.push_back(mode.value.name);
-    m_editor.load(route, name, modes);
+    return modes;
+}
+
+void PlanViewModel::setRoute(Route route, const QString& name)
+{
+    m_editor.load(route, name, modes());
+    start(route);
+}
+
+void PlanViewModel::newRoute()
+{
+    m_editor.begin(modes());
+    start(m_editor.route());
+}
+
+void PlanViewModel::start(const Route& route)
+{
     m_here.startAnew();
     m_wishes.suit(route);
     m_leaving = false;
     m_answer.showRoute(route);
     m_whatIfs.startAnew();
     m_card.startAnew();
-    plan(std::move(route));
+    plan(route);
 }
 
 void PlanViewModel::pickFile(int row)
@@ -102,9 +131,12 @@ void PlanViewModel::otherRoute()
 
 Result<PlanRequest> PlanViewModel::request(const Route& route)
 {
-    Result<PlanRequest> request = m_car.planRequest(route);
-    if (request)
-        m_wishes.addTo(*request);
+    Result<PlanRequest> request = m_car.planRequest(route, m_question ? m_question() : Question{});
+    if (!request)
+        return request;
+    m_wishes.addTo(*request);
+    if (request->aim == Aim::cost && !pricesAreKnown(route))
+        request->aim = Aim::stops;
     return request;
 }
 

@@ -9,6 +9,8 @@
 // Guarantees (each has a test in tests/app/screen/ahead/plan_view_model_test.cpp):
 //  * the plan is the engine's for what is chosen here, planned anew at once, and never on
 //    the thread of the screen: until it is there, the one before is shown;
+//  * it starts from what Now says, told odometer and load included;
+//  * where only some pumps have a price, the plan is for the fewest stops, and says so;
 //  * a route that cannot be read changes nothing and is said;
 //  * an infeasible way says how far it goes, what is missing and what would do;
 //  * a changed route that is not saved is left only when asked a second time.
@@ -41,6 +43,7 @@ class PlanViewModel : public PageModel {
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool planning READ planning NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString basis READ basis NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
 
 public:
@@ -63,12 +66,16 @@ public:
     bool loaded() const { return !m_route.points.empty(); }
     bool planning() const { return m_background.busy(); }
     QString title() const;
+    QString basis() const; // "Starts with what Now says: odometer, 5 min ago."
     QList<NoticeText> notices() const; // of what was touched last, else of the plan
 
+    // What is asked of the car, and what that rests on in words: as the Now page asks.
+    void askAs(std::function<Question()> question, std::function<QString()> basis);
     void refresh() override;
     void setFormat(const UnitFormat& format) override;
     void setRoute(Route route, const QString& name);
     Q_INVOKABLE void pickFile(int row);
+    Q_INVOKABLE void newRoute();   // made from nothing, row by row
     Q_INVOKABLE void otherRoute(); // back to the list of files
     Q_INVOKABLE void editRow(int row); // of the answer's
 
@@ -77,6 +84,8 @@ signals:
     void settled(); // what was asked last is answered
 
 private:
+    std::vector<std::string> modes();
+    void start(const Route& route); // another one
     Result<PlanRequest> request(const Route& route);
     void plan(Route route);
     void planLeft();
@@ -85,6 +94,8 @@ private:
 
     Car& m_car;
     UnitFormat m_format;
+    std::function<Question()> m_question;
+    std::function<QString()> m_basis;
     FileList m_files;
     RouteEditModel m_editor; // of all of the route
     PlanHere m_here;

@@ -7,18 +7,24 @@ namespace undermark {
 
 namespace {
 
-constexpr std::array kConfidences{0.95, 0.99, 0.999}; // by confidences()
+constexpr std::array kConfidences{0.95, 0.99, 0.999}; // by their choice
 
 } // namespace
 
-QStringList PlanWishes::aims() const
+QList<Choice> PlanWishes::choices() const
 {
-    return {tr("Least cost"), tr("Fewest stops"), tr("Least time"), tr("Lightest")};
+    return {{tr("aim of the plan"),
+             {tr("Least cost"), tr("Fewest stops"), tr("Least time"), tr("Lightest")},
+             int(m_aim)},
+            {tr("sure on each arrival"), {tr("95 %"), tr("99 %"), tr("99.9 %")}, m_confidence}};
 }
 
-QStringList PlanWishes::confidences() const
+QString PlanWishes::line() const
 {
-    return {tr("95 %"), tr("99 %"), tr("99.9 %")};
+    QStringList parts;
+    for (const Choice& choice : choices())
+        parts.append(tr("%1: %2").arg(choice.name, choice.options[choice.current]));
+    return parts.join(QStringLiteral(" · "));
 }
 
 void PlanWishes::suit(const Route& route)
@@ -33,9 +39,17 @@ void PlanWishes::addTo(PlanRequest& request) const
     request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
 }
 
+void PlanWishes::choose(int choice, int option)
+{
+    if (choice == 0)
+        selectAim(option);
+    else if (choice == 1)
+        selectConfidence(option);
+}
+
 void PlanWishes::selectAim(int aim)
 {
-    if (aim < 0 || aim >= aims().size())
+    if (aim < 0 || aim >= choices()[0].options.size())
         return;
     m_aim = Aim(aim);
     emit changed();

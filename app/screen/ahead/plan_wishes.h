@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/car/plan_request.h"
+#include "app/screen/base/screen_settings.h"
 
 #include <QObject>
-#include <QStringList>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -14,26 +14,23 @@ class PlanWishes : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the plan's view model")
-    Q_PROPERTY(QList<QString> aims READ aims NOTIFY changed FINAL)
-    Q_PROPERTY(int aim READ aim NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> confidences READ confidences NOTIFY changed FINAL)
-    Q_PROPERTY(int confidence READ confidence NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Choice> choices READ choices NOTIFY changed FINAL)
+    Q_PROPERTY(QString line READ line NOTIFY changed FINAL)
 
 public:
     using QObject::QObject;
 
-    QStringList aims() const;
-    int aim() const { return int(m_aim); }
-    QStringList confidences() const; // of each arrival
-    int confidence() const { return m_confidence; }
+    QList<Choice> choices() const; // the aim, and the confidence of each arrival
+    QString line() const;          // "Aim: least cost. Sure on each arrival: 99 %."
 
     void suit(const Route& route); // the usual aim for it
     void addTo(PlanRequest& request) const;
     void retranslate() { emit changed(); }
 
     // Outside the lists: nothing changes.
-    Q_INVOKABLE void selectAim(int aim);
-    Q_INVOKABLE void selectConfidence(int confidence);
+    Q_INVOKABLE void choose(int choice, int option);
+    void selectAim(int aim);
+    void selectConfidence(int confidence);
 
 signals:
     void changed();

@@ -41,13 +41,25 @@ void RouteEditModel::load(Route route, const QString& name, const std::vector<st
 {
     m_kept = route;
     m_editor = RouteEditor(std::move(route));
-    m_routeName = name;
+    m_routeName = m_keptName = name;
+    m_knownPumps = knownPumpsOf(m_folder);
     m_modes = modes;
     m_modes.emplace_back(); // none stated: the usual mix
     m_row.reset();
     m_notices.clear();
     m_saved.clear();
     emit changed();
+}
+
+void RouteEditModel::begin(const std::vector<std::string>& modes)
+{
+    Route route;
+    route.points.resize(2);
+    route.points[0].name = tr("Start").toStdString();
+    route.points[1].name = freshName(route).toStdString();
+    load(std::move(route), tr("New route"), modes);
+    m_part = Road;
+    askLeg(1, Behind::moves);
 }
 
 void RouteEditModel::setFormat(const UnitFormat& format)
@@ -76,7 +88,7 @@ QList<NumberEntry> RouteEditModel::entries() const
     const bool fuelPart = m_part == Fuel;
     return {{Leg, tr("leg to here"), m_format.distanceUnit(),
              leg ? m_format.typed(*leg) : QString(), false, m_part == Road && leg.has_value()},
-            {Price, tr("price"), tr("per %1").arg(m_format.volumeUnit()), price, false, fuelPart},
+            {Price, tr("price"), m_format.priceUnit(), price, false, fuelPart},
             {Most, tr("at most"), m_format.volumeUnit(), most, false, fuelPart}};
 }
 
@@ -187,6 +199,32 @@ void RouteEditModel::typeName(const QString& name)
     emit changed();
 }
 
+void RouteEditModel::takeName()
+{
+    if (typed())
+        change();
+}
+
+void RouteEditModel::nameRoute(const QString& name)
+{
+    m_routeName = name;
+    m_saved.clear();
+    emit changed();
+    emit renamed();
+}
+
+void RouteEditModel::takeKnownPump(int pump)
+{
+    if (pump < 0 || std::size_t(pump) >= m_knownPumps.size())
+        return;
+    const RoutePoint& known = m_knownPumps[std::size_t(pump)];
+    change([&known](RowEdit& row) {
+        row.name = known.name;
+        row.fuel = known.fuel;
+        row.pricePerLitre = known.pricePerLitre;
+    });
+}
+
 void RouteEditModel::switchBehind()
 {
     m_behind = m_behind == Behind::moves ? Behind::stays : Behind::moves;
@@ -225,12 +263,17 @@ void RouteEditModel::addRow()
 {
     if (typed() && !change())
         return;
-    const std::string name = freshName().toStdString();
+    const std::string name = freshName(route()).toStdString();
     if (m_row && apply([&](RouteEditor& editor) { return editor.addAfter(*m_row, name); })) {
         m_part = Road;
-        show(*m_row + 1, last() ? Behind::moves : Behind::stays);
-        m_form.setText(Leg, m_form.text(Leg), true); // half-way is but a guess
+        askLeg(*m_row + 1, last() ? Behind::moves : Behind::stays);
     }
+}
+
+void RouteEditModel::askLeg(std::size_t row, Behind behind)
+{
+    show(row, behind);
+    m_form.setText(Leg, m_form.text(Leg), true);
 }
 
 void RouteEditModel::removeRow()
@@ -264,7 +307,8 @@ void RouteEditModel::save()
     m_notices.clear();
     if (written) {
         m_kept = route();
-        m_routeName = QString::fromStdString(file.stem().string());
+        m_knownPumps = knownPumpsOf(m_folder);
+        m_routeName = m_keptName = QString::fromStdString(file.stem().string());
         m_saved = tr("Written to %1").arg(QString::fromStdString(file.string()));
         emit stored();
     } else {

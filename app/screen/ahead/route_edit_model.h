@@ -6,9 +6,11 @@
 //  * every edit is shown to the planner before it counts; one that the route or the
 //    planner refuses is said in one sentence and changes nothing;
 //  * what was typed is taken with whatever is touched next, never dropped unasked;
+//  * a route may be made from nothing, and takes up the pumps of the routes saved before;
 //  * save() makes a new file in the program's own folder: nothing is written over.
 #pragma once
 
+#include "app/screen/ahead/known_pumps.h"
 #include "app/screen/ahead/route_editor.h"
 #include "app/screen/base/form_model.h"
 
@@ -36,6 +38,8 @@ class RouteEditModel : public undermark::FormModel {
     Q_PROPERTY(int mode READ mode NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
     Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> knownPumps READ knownPumps NOTIFY changed FINAL)
+    Q_PROPERTY(QString routeName READ routeName NOTIFY changed FINAL)
     Q_PROPERTY(QString doneWord READ doneWord NOTIFY changed FINAL)
     Q_PROPERTY(QString undoWord READ undoWord NOTIFY changed FINAL)
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
@@ -53,6 +57,8 @@ public:
 
     // Another route, and the modes that the car knows.
     void load(Route route, const QString& name, const std::vector<std::string>& modes);
+    // A route of its own: a start and a row, which is opened to be told how far it is.
+    void begin(const std::vector<std::string>& modes);
     const Route& route() const { return m_editor.route(); }
     const QString& routeName() const { return m_routeName; }
     void setFormat(const UnitFormat& format);
@@ -73,12 +79,16 @@ public:
     QString doneWord() const; // what done() would do
     QString undoWord() const; // empty: nothing to undo
     QString saved() const { return m_saved; } // where to, once it is
-    bool unsaved() const { return route() != m_kept; }
+    bool unsaved() const { return route() != m_kept || m_routeName != m_keptName; }
+    QStringList knownPumps() const; // of the routes saved before
 
     Q_INVOKABLE void open(int row);
     Q_INVOKABLE void step(int rows); // to another row, -1 or 1
     Q_INVOKABLE void selectPart(int part);
     Q_INVOKABLE void typeName(const QString& name);
+    Q_INVOKABLE void takeName(); // if one is typed
+    Q_INVOKABLE void nameRoute(const QString& name); // for the next save
+    Q_INVOKABLE void takeKnownPump(int pump); // its name and price, for this row
     Q_INVOKABLE void switchBehind();
     Q_INVOKABLE void selectMode(int mode);
     Q_INVOKABLE void selectFuel(int fuel);
@@ -92,6 +102,7 @@ public:
 
 signals:
     void stored(); // as a file: the route has another name now
+    void renamed();
 
 private:
     enum FieldId { Leg, Price, Most };
@@ -103,13 +114,16 @@ private:
     // Runs an edit, and takes it back where the planner refuses it.
     bool apply(const std::function<Result<void>(RouteEditor&)>& edit);
     bool change(const std::function<void(RowEdit&)>& alter = {});
-    QString freshName() const;
+    void askLeg(std::size_t row, Behind behind); // what stands there is but a guess
+    static QString freshName(const Route& route);
 
     Planner m_planner;
     std::filesystem::path m_folder;
     RouteEditor m_editor;
     Route m_kept; // as it was loaded or saved
     QString m_routeName;
+    QString m_keptName;
+    std::vector<RoutePoint> m_knownPumps;
     std::vector<std::string> m_modes;
     std::optional<std::size_t> m_row;
     Tab m_part = Road;

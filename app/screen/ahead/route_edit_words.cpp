@@ -60,6 +60,14 @@ int RouteEditModel::fuel() const
     return m_row ? int(route().points[*m_row].fuel) : -1;
 }
 
+QStringList RouteEditModel::knownPumps() const
+{
+    QStringList names;
+    for (const RoutePoint& pump : m_knownPumps)
+        names.append(QString::fromStdString(pump.name));
+    return names;
+}
+
 QString RouteEditModel::doneWord() const
 {
     if (typed())
@@ -75,12 +83,12 @@ QString RouteEditModel::undoWord() const
 }
 
 // "New row 1": what-ifs name rows, so no two of these are alike.
-QString RouteEditModel::freshName() const
+QString RouteEditModel::freshName(const Route& route)
 {
     for (int n = 1;; ++n) {
         const QString name = tr("New row %1").arg(n);
-        if (std::ranges::find(route().points, name.toStdString(), &RoutePoint::name) ==
-            route().points.end())
+        if (std::ranges::find(route.points, name.toStdString(), &RoutePoint::name) ==
+            route.points.end())
             return name;
     }
 }

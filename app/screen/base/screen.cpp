@@ -23,6 +23,8 @@ Screen::Screen(Car& car, const QString& settingsFile)
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
     connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
     connect(&settings, &ScreenSettings::anotherCarWanted, &setup, &SetupViewModel::addAnother);
+    ahead.askAs([this] { return now.question(); }, [this] { return now.basis(); });
+    connect(&now, &NowViewModel::asksOtherwise, &ahead, &PlanViewModel::refresh);
     for (const PageKind& kind : pageKinds()) {
         PageModel& view = kind.view(*this);
         m_views.push_back(&view);

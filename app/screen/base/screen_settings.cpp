@@ -10,7 +10,9 @@ namespace undermark {
 namespace {
 
 constexpr int kTextPercents[] = {100, 125, 150, 200};
-constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language"}; // by Setting
+constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language",
+                                  "currency"}; // by Setting
+constexpr const char* kCurrencies[] = {"", "€", "£", "$", "CHF", "kr"};
 
 template <class List, class Value> int indexOf(const List& list, const Value& value)
 {
@@ -75,6 +77,11 @@ Units ScreenSettings::units() const
     return units;
 }
 
+QString ScreenSettings::currency() const
+{
+    return QString::fromUtf8(kCurrencies[within(value("currency"), int(std::size(kCurrencies)))]);
+}
+
 QString ScreenSettings::language() const
 {
     const QString chosen = value("language").toString();
@@ -96,15 +103,18 @@ QList<Choice> ScreenSettings::choices() const
 {
     const Units now = units();
     const int percent = qRound(textScale() * 100);
-    QStringList names;
+    QStringList names, currencies{tr("none")};
     for (const Language& each : languages())
         names.append(each.name);
+    for (std::size_t i = 1; i < std::size(kCurrencies); ++i)
+        currencies.append(QString::fromUtf8(kCurrencies[i]));
     return {{tr("distance"), {tr("km"), tr("miles")}, int(now.distance)},
             {tr("fuel"), {tr("litres"), tr("US gallons"), tr("imperial gallons")}, int(now.volume)},
             {tr("rate"), {tr("L/100 km"), tr("km/L"), tr("mpg US"), tr("mpg imperial")}, int(now.rate)},
             {tr("letters"), {tr("100 %"), tr("125 %"), tr("150 %"), tr("200 %")},
              indexOf(kTextPercents, percent)},
-            {tr("language"), names, languageIndex(language())}};
+            {tr("language"), names, languageIndex(language())},
+            {tr("currency"), currencies, within(value("currency"), int(std::size(kCurrencies)))}};
 }
 
 void ScreenSettings::setCars(const QStringList& names, int shown)

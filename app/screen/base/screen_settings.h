@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What the user has chosen about the screen: units, language, size of the
+// What the user has chosen about the screen: units, currency, language, size of the
 // letters, day or night, and which car is shown. Kept in the XDG configuration folder, not in the
 // logbook: it belongs to the screen, not to the car.
 #pragma once
@@ -39,7 +39,7 @@ class ScreenSettings : public QObject {
 
 public:
     // In the order of choices().
-    enum Setting { DistanceUnit, VolumeUnit, RateUnit, TextSize, InLanguage };
+    enum Setting { DistanceUnit, VolumeUnit, RateUnit, TextSize, InLanguage, Currency };
     Q_ENUM(Setting)
 
     // `file` is an INI file, made when something is chosen; empty: nothing is kept.
@@ -52,11 +52,12 @@ public:
     QString car() const { return value("car").toString(); } // id of the one last shown
     void keepCar(const QString& id);
     Units units() const;
+    QString currency() const; // "€"; empty: none is chosen
     // "de": the language chosen; else the system's.
     QString language() const;
     // Numbers are written as the language writes them.
     QLocale locale() const { return QLocale(language()); }
-    UnitFormat format() const { return UnitFormat(units(), locale()); }
+    UnitFormat format() const { return UnitFormat(units(), locale(), currency()); }
     bool night() const { return value("night").toBool(); }
     void setNight(bool night);
     qreal textScale() const;

@@ -18,7 +18,8 @@ constexpr double kRoundingSlack = 1e-9; // 148.0 stored as 147.9999999999 is 148
 
 } // namespace
 
-UnitFormat::UnitFormat(Units units, const QLocale& locale) : m_units(units), m_locale(locale)
+UnitFormat::UnitFormat(Units units, const QLocale& locale, const QString& currency)
+    : m_units(units), m_locale(locale), m_currency(currency)
 {
     m_locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
 }
@@ -64,6 +65,12 @@ QString UnitFormat::distanceUnit() const
 QString UnitFormat::volumeUnit() const
 {
     return m_units.volume == Units::Volumes::litres ? UnitNames::tr("L") : UnitNames::tr("gal");
+}
+
+QString UnitFormat::priceUnit() const
+{
+    return m_currency.isEmpty() ? UnitNames::tr("per %1").arg(volumeUnit())
+                                : UnitNames::tr("%1 per %2").arg(m_currency, volumeUnit());
 }
 
 QString UnitFormat::rateUnit() const
@@ -131,6 +138,17 @@ QString UnitFormat::distance(Distance d) const
 QString UnitFormat::distanceWithUnit(Distance d) const
 {
     return UnitNames::tr("%1 %2").arg(distance(d), distanceUnit());
+}
+
+QString UnitFormat::exactDistance(Distance d) const
+{
+    return UnitNames::tr("%1 %2").arg(number(inUnit(d), 1), distanceUnit());
+}
+
+QString UnitFormat::money(double amount) const
+{
+    const QString text = number(amount, 2);
+    return m_currency.isEmpty() ? text : UnitNames::tr("%1 %2").arg(text, m_currency);
 }
 
 QString UnitFormat::volume(Volume v) const

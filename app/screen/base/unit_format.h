@@ -42,15 +42,19 @@ class UnitFormat {
 public:
     // Numbers are written and read as `locale` does, without grouping marks.
     UnitFormat() : UnitFormat(Units()) {}
-    explicit UnitFormat(Units units, const QLocale& locale = QLocale::c());
+    // `currency` is the user's word for it, "€"; empty: none is set.
+    explicit UnitFormat(Units units, const QLocale& locale = QLocale::c(),
+                        const QString& currency = {});
 
     const Units& units() const { return m_units; }
     const QLocale& locale() const { return m_locale; }
     QString decimalMark() const; // "." or ","
+    const QString& currency() const { return m_currency; }
 
     QString distanceUnit() const; // "km"
     QString volumeUnit() const;   // "L"
     QString rateUnit() const;     // "L/100 km"
+    QString priceUnit() const;    // "€ per L", without a currency "per L"
 
     Distance oneUnit() const;                           // 1 km, or 1 mile
     double inUnit(Distance d) const;                    // a bare number of distanceUnit()
@@ -59,6 +63,8 @@ public:
     QString number(double value, int decimals) const;   // "2.84", in the locale
     QString distance(Distance d) const;                 // "148"
     QString distanceWithUnit(Distance d) const;         // "148 km"
+    QString exactDistance(Distance d) const;            // "41.5 km", rounded, not down
+    QString money(double amount) const;                 // "42.86 €", without a currency "42.86"
     QString volume(Volume v) const;                     // "13.8"
     QString volume(const Estimate<Volume>& v) const;    // "13.8 ± 0.9 L"
     QString rate(const Estimate<Consumption>& c) const; // "8.1 ± 0.4 L/100 km"
@@ -81,6 +87,7 @@ private:
 
     Units m_units;
     QLocale m_locale;
+    QString m_currency;
 };
 
 } // namespace undermark

@@ -43,24 +43,51 @@
         <translation>Ab hier</translation>
     </message>
     <message>
-        <source>Aim of the plan; press for the next one</source>
-        <translation>Ziel des Plans; drücken für das nächste</translation>
-    </message>
-    <message>
-        <source>%1 sure</source>
-        <translation>%1 sicher</translation>
-    </message>
-    <message>
-        <source>Confidence of each arrival; press for the next one</source>
-        <translation>Sicherheit jeder Ankunft; drücken für die nächste</translation>
-    </message>
-    <message>
-        <source>Other route</source>
-        <translation>Andere Strecke</translation>
-    </message>
-    <message>
         <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
         <translation>Eine Strecke ist eine Datei .csv oder .gpx: Punkte der Reihe nach, mit Entfernungen, Fahrweise und wo es Kraftstoff gibt.</translation>
+    </message>
+    <message>
+        <source>New route</source>
+        <translation>Neue Route</translation>
+    </message>
+    <message>
+        <source>name of the route</source>
+        <translation>Name der Route</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Namen übernehmen</translation>
+    </message>
+</context>
+<context>
+    <name>BurnsMore</name>
+    <message>
+        <source>what makes it burn more</source>
+        <translation>was es mehr verbrauchen lässt</translation>
+    </message>
+    <message>
+        <source>Take the word</source>
+        <translation>Wort übernehmen</translation>
+    </message>
+    <message>
+        <source>Answer for this</source>
+        <translation>Dafür antworten</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>More than the log says, since the last fill and ahead.</source>
+        <translation>Mehr als das Buch sagt, seit dem letzten Tanken und weiterhin.</translation>
+    </message>
+    <message>
+        <source>because of: %1</source>
+        <translation>wegen: %1</translation>
+    </message>
+    <message>
+        <source>It burns as usual again</source>
+        <translation>Es verbraucht wieder wie sonst</translation>
     </message>
 </context>
 <context>
@@ -206,6 +233,26 @@
         <source>English</source>
         <comment>The name of this language, in it</comment>
         <translation>Deutsch</translation>
+    </message>
+</context>
+<context>
+    <name>LetterPad</name>
+    <message>
+        <source>abcdefghijklmnopqrstuvwxyz</source>
+        <extracomment>The small letters of the language, in their order.</extracomment>
+        <translation>abcdefghijklmnopqrstuvwxyzäöüß</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Erase</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Alles löschen</translation>
     </message>
 </context>
 <context>
@@ -361,10 +408,6 @@
         <translation>Preis</translation>
     </message>
     <message>
-        <source>%1 per %2</source>
-        <translation>%1 je %2</translation>
-    </message>
-    <message>
         <source>reading on arrival</source>
         <translation>Messwert bei Ankunft</translation>
     </message>
@@ -457,6 +500,10 @@
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>It burns as the log says, not more (towing, a roof box …)</source>
+        <translation>Es verbraucht, was das Buch sagt, nicht mehr (Anhänger, Dachbox …)</translation>
+    </message>
 </context>
 <context>
     <name>ModeNames</name>
@@ -486,6 +533,13 @@
     <message>
         <source>I am the passenger</source>
         <translation>Ich bin Beifahrer</translation>
+    </message>
+</context>
+<context>
+    <name>NameEntry</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -580,6 +634,28 @@
     </message>
 </context>
 <context>
+    <name>PlanActions</name>
+    <message>
+        <source>Write the fuel card</source>
+        <translation>Tankkarte schreiben</translation>
+    </message>
+    <message>
+        <source>Save the route</source>
+        <translation>Route speichern</translation>
+    </message>
+    <message>
+        <source>Other route</source>
+        <translation>Andere Route</translation>
+    </message>
+</context>
+<context>
+    <name>PlanChoice</name>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+</context>
+<context>
     <name>PlanFromHere</name>
     <message>
         <source>Plan what is left of the route, with the fuel the car has now.</source>
@@ -593,20 +669,16 @@
         <source>Plan the whole route</source>
         <translation>Ganze Strecke planen</translation>
     </message>
-    <message>
-        <source>Write the fuel card</source>
-        <translation>Tankkarte schreiben</translation>
-    </message>
 </context>
 <context>
     <name>PlanRoute</name>
     <message>
-        <source>Save the route</source>
-        <translation>Strecke sichern</translation>
-    </message>
-    <message>
         <source>Touch a row to change it.</source>
         <translation>Zum Ändern eine Zeile antippen.</translation>
+    </message>
+    <message>
+        <source>name of the route: %1</source>
+        <translation>Name der Route: %1</translation>
     </message>
 </context>
 <context>
@@ -661,12 +733,31 @@
         <source>name of the row</source>
         <translation>Name der Zeile</translation>
     </message>
+    <message>
+        <source>pumps of your routes</source>
+        <translation>Tankstellen deiner Routen</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Buchstaben</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Namen übernehmen</translation>
+    </message>
 </context>
 <context>
     <name>Screen</name>
     <message>
         <source>Seven Weirs Rally</source>
         <translation>Seven Weirs Rally</translation>
+    </message>
+</context>
+<context>
+    <name>SettingLine</name>
+    <message>
+        <source>change</source>
+        <translation>ändern</translation>
     </message>
 </context>
 <context>
@@ -874,6 +965,14 @@
     <message>
         <source>%1 ± %2 %3</source>
         <translation>%1 ± %2 %3</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>je %1</translation>
+    </message>
+    <message>
+        <source>%1 per %2</source>
+        <translation>%1 je %2</translation>
     </message>
 </context>
 <context>
@@ -1249,6 +1348,29 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowLoad</name>
+    <message>
+        <source>towing</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>%1 % more</source>
+        <translation>%1 % mehr</translation>
+    </message>
+    <message>
+        <source>%1: %2 % more</source>
+        <translation>%1: %2 % mehr</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>more than the log says</source>
+        <translation>mehr als das Buch sagt</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowTell</name>
     <message>
         <source>odometer at the zero mark</source>
@@ -1365,6 +1487,10 @@
         <source>Fill up to the first click and log it. The more fills, the surer the distance.</source>
         <translation>Bis zum ersten Klick volltanken und eintragen. Je mehr Füllungen, desto sicherer die Strecke.</translation>
     </message>
+    <message>
+        <source>burns more</source>
+        <translation>braucht mehr</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NumberForm</name>
@@ -1392,20 +1518,8 @@
 <context>
     <name>undermark::PlanAnswer</name>
     <message>
-        <source>No plan: the fuel lasts to %1, %2 are missing to %3.</source>
-        <translation>Kein Plan: der Kraftstoff reicht bis %1, es fehlen %2 bis %3.</translation>
-    </message>
-    <message>
-        <source>Stops: %1, %2 to buy.</source>
-        <translation>Stopps: %1, %2 zu tanken.</translation>
-    </message>
-    <message>
         <source>Cost %1.</source>
         <translation>Kosten %1.</translation>
-    </message>
-    <message>
-        <source>Risk of running dry: %1 %.</source>
-        <translation>Risiko trockenzufahren: %1 %.</translation>
     </message>
     <message>
         <source>pump</source>
@@ -1420,44 +1534,40 @@
         <translation>eigener Kanister</translation>
     </message>
     <message>
-        <source>%1 sure, %2 even</source>
-        <translation>%1 sicher, %2 hälftig</translation>
-    </message>
-    <message>
-        <source>+ %1, full</source>
-        <translation>+ %1, voll</translation>
-    </message>
-    <message>
-        <source>+ %1</source>
-        <translation>+ %1</translation>
-    </message>
-    <message>
-        <source>risk %1 %</source>
-        <translation>Risiko %1 %</translation>
-    </message>
-    <message>
-        <source>turn back by %1</source>
-        <translation>umkehren bis %1</translation>
-    </message>
-    <message>
-        <source>start with more</source>
-        <translation>mit mehr losfahren</translation>
-    </message>
-    <message>
-        <source>carry in own cans</source>
-        <translation>in Kanistern mitnehmen</translation>
-    </message>
-    <message>
-        <source>burn less</source>
-        <translation>weniger verbrauchen</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>from %1</source>
         <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>leg %1</source>
+        <translation>Teilstück %1</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Üblicher Mix</translation>
+    </message>
+    <message>
+        <source>to the next stop %1</source>
+        <translation>bis zum nächsten Halt %1</translation>
+    </message>
+    <message>
+        <source>on: %1, needs %2</source>
+        <translation>weiter: %1, braucht %2</translation>
+    </message>
+    <message>
+        <source>leaves with %1</source>
+        <translation>fährt mit %1 weiter</translation>
+    </message>
+    <message>
+        <source>sure %1, even %2</source>
+        <translation>sicher %1, hälftig %2</translation>
+    </message>
+    <message>
+        <source>fill up, %1</source>
+        <translation>volltanken, %1</translation>
+    </message>
+    <message>
+        <source>take on %1</source>
+        <translation>%1 tanken</translation>
     </message>
 </context>
 <context>
@@ -1476,6 +1586,10 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that Now says: %1.</source>
+        <translation>Beginnt mit dem Kraftstoff, den „Jetzt“ nennt: %1.</translation>
     </message>
 </context>
 <context>
@@ -1537,7 +1651,19 @@
     </message>
     <message>
         <source>99.9 %</source>
-        <translation>99.9 %</translation>
+        <translation>99,9 %</translation>
+    </message>
+    <message>
+        <source>aim of the plan</source>
+        <translation>Ziel des Plans</translation>
+    </message>
+    <message>
+        <source>sure on each arrival</source>
+        <translation>sicher bei jeder Ankunft</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1561,10 +1687,6 @@
     <message>
         <source>price</source>
         <translation>Preis</translation>
-    </message>
-    <message>
-        <source>per %1</source>
-        <translation>je %1</translation>
     </message>
     <message>
         <source>Full</source>
@@ -1658,10 +1780,6 @@
         <translation>Preis</translation>
     </message>
     <message>
-        <source>per %1</source>
-        <translation>je %1</translation>
-    </message>
-    <message>
         <source>at most</source>
         <translation>höchstens</translation>
     </message>
@@ -1745,6 +1863,14 @@
         <source>Drop the name</source>
         <translation>Namen verwerfen</translation>
     </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>New route</source>
+        <translation>Neue Route</translation>
+    </message>
 </context>
 <context>
     <name>undermark::ScreenSettings</name>
@@ -1827,6 +1953,14 @@
     <message>
         <source>Another car</source>
         <translation>Anderer Wagen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>Währung</translation>
     </message>
 </context>
 <context>
@@ -3586,6 +3720,74 @@
     <message>
         <source>the level cannot be followed before the sender is calibrated</source>
         <translation>dem Stand lässt sich erst folgen, wenn der Geber kalibriert ist</translation>
+    </message>
+    <message>
+        <source>Some of the pumps have no price: planned without looking at the cost.</source>
+        <translation>Einige Tankstellen haben keinen Preis: geplant ohne Blick auf die Kosten.</translation>
+    </message>
+    <message>
+        <source>A tank was filled since &quot;%1&quot; was told: the log knows some of it by now, and %2 are counted on top.</source>
+        <translation>Seit „%1“ gesagt wurde, ist getankt worden: das Buch weiß inzwischen etwas davon, und %2 kommen noch dazu.</translation>
+    </message>
+    <message>
+        <source>How much more it burns is a percentage above 0, %1 at most.</source>
+        <translation>Wie viel mehr es verbraucht, ist ein Prozentsatz über 0, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>&lt;%1</source>
+        <translation>&lt;%1</translation>
+    </message>
+    <message>
+        <source>No stop is needed.</source>
+        <translation>Kein Halt nötig.</translation>
+    </message>
+    <message>
+        <source>No plan: at this confidence the fuel lasts to %1, behind %2; it is %3 short of %4.</source>
+        <translation>Kein Plan: mit dieser Sicherheit reicht der Kraftstoff bis %1, hinter %2; bis %4 fehlen %3.</translation>
+    </message>
+    <message>
+        <source>start with %1 more</source>
+        <translation>mit %1 mehr losfahren</translation>
+    </message>
+    <message>
+        <source>carry %1 in own cans</source>
+        <translation>%1 in eigenen Kanistern mitnehmen</translation>
+    </message>
+    <message>
+        <source>drive so that it burns %1 less</source>
+        <translation>so fahren, dass es %1 weniger verbraucht</translation>
+    </message>
+    <message>
+        <source>a pump at %1 at the latest</source>
+        <translation>eine Tankstelle spätestens bei %1</translation>
+    </message>
+    <message>
+        <source>Engine off, no flame or spark near; to the first click at most.</source>
+        <translation>Motor aus, keine Flamme, kein Funke in der Nähe; höchstens bis zum ersten Abschalten.</translation>
+    </message>
+    <message>
+        <source>Approved cans only, filled on the ground and never past their nominal volume; poured in with the engine off and no ignition source near. Local law and event rules come first.</source>
+        <translation>Nur zugelassene Kanister, auf dem Boden und nie über ihr Nennvolumen gefüllt; umfüllen bei abgestelltem Motor, ohne Zündquelle in der Nähe. Gesetz und Regeln der Veranstaltung gehen vor.</translation>
+    </message>
+    <message>
+        <source>Not to be relied on: what it burns is known only afterwards.</source>
+        <translation>Darauf ist kein Verlass: was es verbraucht, weiß man erst danach.</translation>
+    </message>
+    <message>
+        <source>Make sure beforehand that it is open and sells this fuel.</source>
+        <translation>Vorher sicherstellen, dass sie offen ist und diesen Kraftstoff führt.</translation>
+    </message>
+    <message>
+        <source>That is %1.</source>
+        <translation>Das sind %1.</translation>
+    </message>
+    <message>
+        <source>little, but the way without it is dearer</source>
+        <translation>wenig, aber ohne ihn wird der Weg teurer</translation>
+    </message>
+    <message>
+        <source>needed: without it the fuel does not last</source>
+        <translation>nötig: ohne ihn reicht der Kraftstoff nicht</translation>
     </message>
 </context>
 <context>

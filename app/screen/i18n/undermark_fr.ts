@@ -43,24 +43,51 @@
         <translation>D’ici</translation>
     </message>
     <message>
-        <source>Aim of the plan; press for the next one</source>
-        <translation>But du plan ; toucher pour le suivant</translation>
-    </message>
-    <message>
-        <source>%1 sure</source>
-        <translation>%1 sûr</translation>
-    </message>
-    <message>
-        <source>Confidence of each arrival; press for the next one</source>
-        <translation>Sûreté de chaque arrivée ; toucher pour la suivante</translation>
-    </message>
-    <message>
-        <source>Other route</source>
-        <translation>Autre route</translation>
-    </message>
-    <message>
         <source>A route is a .csv or .gpx file: points in order, with distances, driving and where fuel can be had.</source>
         <translation>Une route est un fichier .csv ou .gpx : points dans l’ordre, avec distances, conduite et où trouver du carburant.</translation>
+    </message>
+    <message>
+        <source>New route</source>
+        <translation>Nouvel itinéraire</translation>
+    </message>
+    <message>
+        <source>name of the route</source>
+        <translation>nom de l’itinéraire</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Prendre le nom</translation>
+    </message>
+</context>
+<context>
+    <name>BurnsMore</name>
+    <message>
+        <source>what makes it burn more</source>
+        <translation>ce qui fait consommer plus</translation>
+    </message>
+    <message>
+        <source>Take the word</source>
+        <translation>Prendre le mot</translation>
+    </message>
+    <message>
+        <source>Answer for this</source>
+        <translation>Répondre pour cela</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>More than the log says, since the last fill and ahead.</source>
+        <translation>De plus que le carnet, depuis le dernier plein et pour la suite.</translation>
+    </message>
+    <message>
+        <source>because of: %1</source>
+        <translation>à cause de : %1</translation>
+    </message>
+    <message>
+        <source>It burns as usual again</source>
+        <translation>Il consomme de nouveau comme d’habitude</translation>
     </message>
 </context>
 <context>
@@ -206,6 +233,26 @@
         <source>English</source>
         <comment>The name of this language, in it</comment>
         <translation>Français</translation>
+    </message>
+</context>
+<context>
+    <name>LetterPad</name>
+    <message>
+        <source>abcdefghijklmnopqrstuvwxyz</source>
+        <extracomment>The small letters of the language, in their order.</extracomment>
+        <translation>abcdefghijklmnopqrstuvwxyzàâçéèêëîïôùû</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Erase</source>
+        <translation>Effacer</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Vider</translation>
     </message>
 </context>
 <context>
@@ -361,10 +408,6 @@
         <translation>prix</translation>
     </message>
     <message>
-        <source>%1 per %2</source>
-        <translation>%1 par %2</translation>
-    </message>
-    <message>
         <source>reading on arrival</source>
         <translation>lecture à l’arrivée</translation>
     </message>
@@ -457,6 +500,10 @@
         <source>Back</source>
         <translation>Retour</translation>
     </message>
+    <message>
+        <source>It burns as the log says, not more (towing, a roof box …)</source>
+        <translation>Il consomme ce que dit le carnet, pas plus (remorque, coffre de toit…)</translation>
+    </message>
 </context>
 <context>
     <name>ModeNames</name>
@@ -486,6 +533,13 @@
     <message>
         <source>I am the passenger</source>
         <translation>Je suis le passager</translation>
+    </message>
+</context>
+<context>
+    <name>NameEntry</name>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
     </message>
 </context>
 <context>
@@ -580,6 +634,28 @@
     </message>
 </context>
 <context>
+    <name>PlanActions</name>
+    <message>
+        <source>Write the fuel card</source>
+        <translation>Écrire la fiche carburant</translation>
+    </message>
+    <message>
+        <source>Save the route</source>
+        <translation>Enregistrer l’itinéraire</translation>
+    </message>
+    <message>
+        <source>Other route</source>
+        <translation>Autre itinéraire</translation>
+    </message>
+</context>
+<context>
+    <name>PlanChoice</name>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Retour au plan</translation>
+    </message>
+</context>
+<context>
     <name>PlanFromHere</name>
     <message>
         <source>Plan what is left of the route, with the fuel the car has now.</source>
@@ -593,20 +669,16 @@
         <source>Plan the whole route</source>
         <translation>Planifier toute la route</translation>
     </message>
-    <message>
-        <source>Write the fuel card</source>
-        <translation>Écrire la fiche</translation>
-    </message>
 </context>
 <context>
     <name>PlanRoute</name>
     <message>
-        <source>Save the route</source>
-        <translation>Garder la route</translation>
-    </message>
-    <message>
         <source>Touch a row to change it.</source>
         <translation>Toucher une ligne pour la changer.</translation>
+    </message>
+    <message>
+        <source>name of the route: %1</source>
+        <translation>nom de l’itinéraire : %1</translation>
     </message>
 </context>
 <context>
@@ -661,12 +733,31 @@
         <source>name of the row</source>
         <translation>nom de la ligne</translation>
     </message>
+    <message>
+        <source>pumps of your routes</source>
+        <translation>pompes de vos itinéraires</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Lettres</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Prendre le nom</translation>
+    </message>
 </context>
 <context>
     <name>Screen</name>
     <message>
         <source>Seven Weirs Rally</source>
         <translation>Seven Weirs Rally</translation>
+    </message>
+</context>
+<context>
+    <name>SettingLine</name>
+    <message>
+        <source>change</source>
+        <translation>changer</translation>
     </message>
 </context>
 <context>
@@ -874,6 +965,14 @@
     <message>
         <source>%1 ± %2 %3</source>
         <translation>%1 ± %2 %3</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>par %1</translation>
+    </message>
+    <message>
+        <source>%1 per %2</source>
+        <translation>%1 par %2</translation>
     </message>
 </context>
 <context>
@@ -1249,6 +1348,29 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowLoad</name>
+    <message>
+        <source>towing</source>
+        <translation>remorque</translation>
+    </message>
+    <message>
+        <source>%1 % more</source>
+        <translation>%1 % de plus</translation>
+    </message>
+    <message>
+        <source>%1: %2 % more</source>
+        <translation>%1 : %2 % de plus</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>more than the log says</source>
+        <translation>de plus que le carnet</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowTell</name>
     <message>
         <source>odometer at the zero mark</source>
@@ -1365,6 +1487,10 @@
         <source>Fill up to the first click and log it. The more fills, the surer the distance.</source>
         <translation>Faire le plein jusqu’au premier déclic et le noter. Plus il y a de pleins, plus la distance est sûre.</translation>
     </message>
+    <message>
+        <source>burns more</source>
+        <translation>consomme plus</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NumberForm</name>
@@ -1392,20 +1518,8 @@
 <context>
     <name>undermark::PlanAnswer</name>
     <message>
-        <source>No plan: the fuel lasts to %1, %2 are missing to %3.</source>
-        <translation>Pas de plan : le carburant va jusqu’à %1, il manque %2 jusqu’à %3.</translation>
-    </message>
-    <message>
-        <source>Stops: %1, %2 to buy.</source>
-        <translation>Arrêts : %1, %2 à prendre.</translation>
-    </message>
-    <message>
         <source>Cost %1.</source>
         <translation>Coût %1.</translation>
-    </message>
-    <message>
-        <source>Risk of running dry: %1 %.</source>
-        <translation>Risque de panne sèche : %1 %.</translation>
     </message>
     <message>
         <source>pump</source>
@@ -1420,44 +1534,40 @@
         <translation>propre bidon</translation>
     </message>
     <message>
-        <source>%1 sure, %2 even</source>
-        <translation>%1 sûr, %2 moyen</translation>
-    </message>
-    <message>
-        <source>+ %1, full</source>
-        <translation>+ %1, plein</translation>
-    </message>
-    <message>
-        <source>+ %1</source>
-        <translation>+ %1</translation>
-    </message>
-    <message>
-        <source>risk %1 %</source>
-        <translation>risque %1 %</translation>
-    </message>
-    <message>
-        <source>turn back by %1</source>
-        <translation>demi-tour avant %1</translation>
-    </message>
-    <message>
-        <source>start with more</source>
-        <translation>partir avec plus</translation>
-    </message>
-    <message>
-        <source>carry in own cans</source>
-        <translation>emporter en bidons</translation>
-    </message>
-    <message>
-        <source>burn less</source>
-        <translation>brûler moins</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>from %1</source>
         <translation>de %1</translation>
+    </message>
+    <message>
+        <source>leg %1</source>
+        <translation>étape %1</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Mélange habituel</translation>
+    </message>
+    <message>
+        <source>to the next stop %1</source>
+        <translation>jusqu’au prochain arrêt %1</translation>
+    </message>
+    <message>
+        <source>on: %1, needs %2</source>
+        <translation>ensuite : %1, il faut %2</translation>
+    </message>
+    <message>
+        <source>leaves with %1</source>
+        <translation>repart avec %1</translation>
+    </message>
+    <message>
+        <source>sure %1, even %2</source>
+        <translation>sûr %1, moyen %2</translation>
+    </message>
+    <message>
+        <source>fill up, %1</source>
+        <translation>faire le plein, %1</translation>
+    </message>
+    <message>
+        <source>take on %1</source>
+        <translation>prendre %1</translation>
     </message>
 </context>
 <context>
@@ -1476,6 +1586,10 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that Now says: %1.</source>
+        <translation>Part du carburant qu’indique « Maintenant » : %1.</translation>
     </message>
 </context>
 <context>
@@ -1537,7 +1651,19 @@
     </message>
     <message>
         <source>99.9 %</source>
-        <translation>99.9 %</translation>
+        <translation>99,9 %</translation>
+    </message>
+    <message>
+        <source>aim of the plan</source>
+        <translation>but du plan</translation>
+    </message>
+    <message>
+        <source>sure on each arrival</source>
+        <translation>sûr à chaque arrivée</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -1561,10 +1687,6 @@
     <message>
         <source>price</source>
         <translation>prix</translation>
-    </message>
-    <message>
-        <source>per %1</source>
-        <translation>par %1</translation>
     </message>
     <message>
         <source>Full</source>
@@ -1658,10 +1780,6 @@
         <translation>prix</translation>
     </message>
     <message>
-        <source>per %1</source>
-        <translation>par %1</translation>
-    </message>
-    <message>
         <source>at most</source>
         <translation>au plus</translation>
     </message>
@@ -1745,6 +1863,14 @@
         <source>Drop the name</source>
         <translation>Oublier le nom</translation>
     </message>
+    <message>
+        <source>Start</source>
+        <translation>Départ</translation>
+    </message>
+    <message>
+        <source>New route</source>
+        <translation>Nouvel itinéraire</translation>
+    </message>
 </context>
 <context>
     <name>undermark::ScreenSettings</name>
@@ -1827,6 +1953,14 @@
     <message>
         <source>Another car</source>
         <translation>Autre voiture</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>monnaie</translation>
     </message>
 </context>
 <context>
@@ -3586,6 +3720,74 @@
     <message>
         <source>the level cannot be followed before the sender is calibrated</source>
         <translation>le niveau ne peut être suivi avant l’étalonnage du capteur</translation>
+    </message>
+    <message>
+        <source>Some of the pumps have no price: planned without looking at the cost.</source>
+        <translation>Certaines pompes n’ont pas de prix : planifié sans regarder le coût.</translation>
+    </message>
+    <message>
+        <source>A tank was filled since &quot;%1&quot; was told: the log knows some of it by now, and %2 are counted on top.</source>
+        <translation>Un plein a été fait depuis que « %1 » a été indiqué : le carnet en sait une partie, et %2 s’y ajoutent.</translation>
+    </message>
+    <message>
+        <source>How much more it burns is a percentage above 0, %1 at most.</source>
+        <translation>Le surplus de consommation est un pourcentage au-dessus de 0, %1 au plus.</translation>
+    </message>
+    <message>
+        <source>&lt;%1</source>
+        <translation>&lt;%1</translation>
+    </message>
+    <message>
+        <source>No stop is needed.</source>
+        <translation>Aucun arrêt nécessaire.</translation>
+    </message>
+    <message>
+        <source>No plan: at this confidence the fuel lasts to %1, behind %2; it is %3 short of %4.</source>
+        <translation>Pas de plan : à cette confiance le carburant suffit jusqu’à %1, après %2 ; il manque %3 jusqu’à %4.</translation>
+    </message>
+    <message>
+        <source>start with %1 more</source>
+        <translation>partir avec %1 de plus</translation>
+    </message>
+    <message>
+        <source>carry %1 in own cans</source>
+        <translation>emporter %1 dans ses propres bidons</translation>
+    </message>
+    <message>
+        <source>drive so that it burns %1 less</source>
+        <translation>conduire de façon à consommer %1 de moins</translation>
+    </message>
+    <message>
+        <source>a pump at %1 at the latest</source>
+        <translation>une pompe à %1 au plus tard</translation>
+    </message>
+    <message>
+        <source>Engine off, no flame or spark near; to the first click at most.</source>
+        <translation>Moteur arrêté, ni flamme ni étincelle à proximité ; au plus jusqu’au premier déclic.</translation>
+    </message>
+    <message>
+        <source>Approved cans only, filled on the ground and never past their nominal volume; poured in with the engine off and no ignition source near. Local law and event rules come first.</source>
+        <translation>Bidons homologués seulement, remplis au sol et jamais au-delà de leur volume nominal ; versés moteur arrêté, sans source d’allumage à proximité. La loi et le règlement de l’épreuve priment.</translation>
+    </message>
+    <message>
+        <source>Not to be relied on: what it burns is known only afterwards.</source>
+        <translation>Ne pas s’y fier : la consommation n’est connue qu’après coup.</translation>
+    </message>
+    <message>
+        <source>Make sure beforehand that it is open and sells this fuel.</source>
+        <translation>S’assurer d’avance qu’elle est ouverte et vend ce carburant.</translation>
+    </message>
+    <message>
+        <source>That is %1.</source>
+        <translation>Soit %1.</translation>
+    </message>
+    <message>
+        <source>little, but the way without it is dearer</source>
+        <translation>peu, mais sans lui le trajet coûte plus cher</translation>
+    </message>
+    <message>
+        <source>needed: without it the fuel does not last</source>
+        <translation>nécessaire : sans lui le carburant ne suffit pas</translation>
     </message>
 </context>
 <context>

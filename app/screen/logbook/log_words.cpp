@@ -111,8 +111,7 @@ QList<Fact> fillFacts(const Fill& fill, const UnitFormat& format)
         facts.append({LogWords::tr("trip meter"), format.distanceWithUnit(*fill.sinceLast)});
     if (fill.pricePerLitre)
         facts.append({LogWords::tr("price"),
-                      LogWords::tr("%1 per %2").arg(format.typedPrice(*fill.pricePerLitre),
-                                                    format.volumeUnit())});
+                      format.typedPrice(*fill.pricePerLitre) + u' ' + format.priceUnit()});
     if (fill.signalBefore)
         facts.append({LogWords::tr("reading on arrival"), format.typed(fill.signalBefore->value(), 4)});
     if (fill.blend)

@@ -43,9 +43,12 @@ std::vector<Notice> withDoubt(const NowState& state, std::optional<std::chrono::
 } // namespace
 
 NowViewModel::NowViewModel(Car& car, Units units, const QString& settingsFile, QObject* parent)
-    : PageModel(parent), m_car(car), m_format(units), m_tell(settingsFile)
+    : PageModel(parent), m_car(car), m_format(units), m_tell(settingsFile),
+      m_load(settingsFile)
 {
-    connect(&m_tell, &NowTell::toldAnew, this, &NowViewModel::ask);
+    connect(&m_tell, &NowTell::toldAnew, this, &NowViewModel::askAnew);
+    connect(&m_load, &NowLoad::toldAnew, this, &NowViewModel::askAnew);
+    connect(&m_load, &NowLoad::changed, this, &NowViewModel::changed); // the word alone
     connect(&m_clock, &QTimer::timeout, this, &NowViewModel::tellAge);
     m_clock.start(kAgesEvery);
     ask();
@@ -55,6 +58,7 @@ void NowViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_tell.setFormat(format);
+    m_load.setFormat(format);
     NowViewModel::refresh();
 }
 
@@ -77,21 +81,37 @@ void NowViewModel::selectMode(int index)
     ask();
 }
 
+Question NowViewModel::question()
+{
+    const Result<Knowledge> known = m_car.knowledge();
+    return known ? questionOf(m_tell.told(), m_load.load(), **known, m_mode) : Question{};
+}
+
+QString NowViewModel::basis() const
+{
+    QStringList parts{m_age, m_load.standing()};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral("; "));
+}
+
 Result<NowState> NowViewModel::answer()
 {
     const Result<Knowledge> known = m_car.knowledge();
     if (!known)
         return fail(known.error());
     m_tell.look(**known, m_car.time());
-    if (m_tell.told()) {
-        auto state = nowState(**known, questionOf(*m_tell.told(), **known, m_mode));
-        if (state)
-            return state;
-        m_tell.refuse(state.error());
-    }
-    Question ofTheLog;
-    ofTheLog.mode = m_mode;
-    return nowState(**known, ofTheLog);
+    m_load.look(**known, m_car.time());
+    auto state = nowState(**known, question());
+    if (state || !m_tell.told())
+        return state;
+    m_tell.refuse(state.error());
+    return nowState(**known, question());
+}
+
+void NowViewModel::askAnew()
+{
+    ask();
+    emit asksOtherwise();
 }
 
 void NowViewModel::ask()
@@ -107,6 +127,8 @@ void NowViewModel::ask()
         m_notices = withDoubt(*m_state, fromLog && m_state->recorded
                                             ? std::optional(m_car.time() - *m_state->recorded)
                                             : std::nullopt);
+        for (Notice& doubt : m_load.doubts((*known)->log))
+            m_notices.push_back(std::move(doubt));
     } else {
         m_state.reset();
         m_horizon = {};
@@ -194,7 +216,9 @@ QList<Fact> NowViewModel::facts() const
                       {m_state->reserveAssumed ? tr("hidden reserve, assumed") : tr("hidden reserve"),
                        m_format.volume(outlook.reserve)},
                       {tr("rate"), m_format.rate(outlook.rate)}};
-    if (outlook.sinceFill)
+    if (m_load.load())
+        facts.append({tr("burns more"), m_load.standing()});
+    else if (outlook.sinceFill) // (the reason says it, too: four facts are a row)
         facts.append({tr("since fill"), m_format.distanceWithUnit(*outlook.sinceFill)});
     return facts;
 }

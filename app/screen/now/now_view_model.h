@@ -16,6 +16,7 @@
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
+#include "app/screen/now/now_load.h"
 #include "app/screen/now/now_tell.h"
 
 #include <QStringList>
@@ -62,10 +63,11 @@ class NowViewModel : public PageModel {
     Q_PROPERTY(QString mode READ mode NOTIFY changed FINAL)
     Q_PROPERTY(int modeIndex READ modeIndex NOTIFY changed FINAL)
     Q_PROPERTY(undermark::NowTell* tell READ tell CONSTANT FINAL)
+    Q_PROPERTY(undermark::NowLoad* load READ load CONSTANT FINAL)
 
 public:
     // What of the page is on view.
-    enum Tab { Figures, Modes, Tell };
+    enum Tab { Figures, Modes, Tell, Loaded };
     Q_ENUM(Tab)
 
     // `car` outlives the view model. Asks the car once. What is told is kept in the INI file
@@ -90,6 +92,10 @@ public:
     QString mode() const;      // one of them
     int modeIndex() const;
     NowTell* tell() { return &m_tell; }
+    NowLoad* load() { return &m_load; }
+    // What the page asks, for whoever answers for the same car: with what was told.
+    Question question();
+    QString basis() const; // "odometer, 5 min ago; towing: 30 % more"
     void setFormat(const UnitFormat& format) override;
 
     Q_INVOKABLE void refresh() override;
@@ -100,9 +106,11 @@ public:
 signals:
     void changed();
     void aged();
+    void asksOtherwise(); // something else was told
 
 private:
     void ask();
+    void askAnew();
     Result<NowState> answer();
     void tellAge();
     bool atZero() const; // as it was told
@@ -112,6 +120,7 @@ private:
     Car& m_car;
     UnitFormat m_format;
     NowTell m_tell;
+    NowLoad m_load;
     std::string m_mode; // empty: the usual mix
     std::optional<NowState> m_state;
     bool m_waiting = false;

@@ -23,8 +23,8 @@ QList<NumberEntry> FillForm::entries() const
     return {entry(Litres, tr("fuel put in"), litres),
             entry(Odometer, tr("odometer"), km),
             entry(TripMeter, tr("trip meter"), km),
-            entry(Price, tr("price"), tr("per %1").arg(litres)),
-            entry(Total, tr("paid in all"), {}),
+            entry(Price, tr("price"), m_format.priceUnit()),
+            entry(Total, tr("paid in all"), m_format.currency()),
             entry(Cans, tr("of it into cans"), litres),
             entry(Reading, tr("gauge before"), m_readingUnit),
             entry(DaysAgo, tr("filled"), tr("days ago"))};

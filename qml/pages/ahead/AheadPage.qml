@@ -4,24 +4,31 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
+// A route and its plan: tabs for what is looked at, a line for what is set, and along the
+// lower edge what can be done.
 FocusScope {
     id: root
 
     required property PlanViewModel view
-    readonly property PlanWishes wishes: view.wishes
     property int tab: PlanViewModel.Stops
+    property bool choosing: false  // what is wanted of the plan
+    property bool naming: false    // the route
     readonly property bool portrait: height > width
-    readonly property bool routed: view.loaded && !view.editor.opened
+    readonly property bool routed: view.loaded && !view.editor.opened && !naming
+    readonly property bool planned: routed && !choosing
+    readonly property bool acting: planned
+                                   && (tab === PlanViewModel.Stops || tab === PlanViewModel.Rows)
 
     Keys.onPressed: event => {
         if (root.view.editor.opened)
             row.take(event);
-        else if (root.view.loaded && root.tab === PlanViewModel.FromHere)
+        else if (root.planned && root.tab === PlanViewModel.FromHere)
             here.take(event);
     }
     Keys.onEscapePressed: event => {
-        event.accepted = root.view.editor.opened;
+        event.accepted = root.view.editor.opened || root.choosing || root.naming;
         root.view.editor.close();
+        root.choosing = root.naming = false;
     }
 
     ColumnLayout {
@@ -45,75 +52,77 @@ FocusScope {
                        + "where fuel can be had.")
             onPicked: row => root.view.pickFile(row)
         }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: !root.view.loaded
+            text: qsTr("New route")
+            onClicked: root.view.newRoute()
+        }
         Text {
             Layout.fillWidth: true
             visible: root.routed
             text: root.view.title
-            color: Theme.quietInk
+            color: Theme.ink
             font.pixelSize: Theme.body
+            font.bold: true
             wrapMode: Text.Wrap
             maximumLineCount: 2  // the name is the user's own, however long
             elide: Text.ElideRight
         }
         ModeBar {
             Layout.fillWidth: true
-            visible: root.routed
+            Layout.topMargin: -2 * Theme.step  // only its lower part is drawn
+            visible: root.planned
+            tabs: true
             names: [qsTr("Stops"), qsTr("Route"), qsTr("What if"), qsTr("From here")]
             current: root.tab
             onChosen: index => root.tab = index
         }
-        RowLayout {
-            Layout.fillHeight: false
-            visible: root.routed && (root.tab === PlanViewModel.Stops || root.tab === PlanViewModel.Rows)
-            spacing: Theme.step
-
-            TouchButton {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: root.wishes.aims[root.wishes.aim]
-                Accessible.description: qsTr("Aim of the plan; press for the next one")
-                onClicked: root.wishes.selectAim((root.wishes.aim + 1) % root.wishes.aims.length)
-            }
-            TouchButton {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: qsTr("%1 sure").arg(root.wishes.confidences[root.wishes.confidence])
-                Accessible.description: qsTr("Confidence of each arrival; press for the next one")
-                onClicked: root.wishes.selectConfidence((root.wishes.confidence + 1)
-                                                        % root.wishes.confidences.length)
-            }
-            TouchButton {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: qsTr("Other route")
-                onClicked: root.view.otherRoute()
-            }
-        }
         PlanStops {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.routed && root.tab === PlanViewModel.Stops
+            visible: root.planned && root.tab === PlanViewModel.Stops
             view: root.view
+            onWishesWanted: root.choosing = true
+        }
+        PlanChoice {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.routed && root.choosing
+            wishes: root.view.wishes
+            onClosed: root.choosing = false
         }
         PlanRoute {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.routed && root.tab === PlanViewModel.Rows
+            visible: root.planned && root.tab === PlanViewModel.Rows
             view: root.view
+            onNameWanted: root.naming = true
         }
         WhatIfs {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.routed && root.tab === PlanViewModel.WhatIfs
+            visible: root.planned && root.tab === PlanViewModel.WhatIfs
             whatIfs: root.view.whatIfs
         }
         PlanFromHere {
             id: here
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.routed && root.tab === PlanViewModel.FromHere
+            visible: root.planned && root.tab === PlanViewModel.FromHere
             view: root.view
             portrait: root.portrait
+        }
+        NameEntry {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.loaded && root.naming
+            text: root.view.editor.routeName
+            spoken: qsTr("name of the route")
+            doneWord: qsTr("Take the name")
+            onEdited: text => root.view.editor.nameRoute(text)
+            onAccepted: root.naming = false
+            onGoneBack: root.naming = false
         }
         RouteLegEditor {
             id: row
@@ -122,6 +131,17 @@ FocusScope {
             visible: root.view.loaded && root.view.editor.opened
             plan: root.view
             portrait: root.portrait
+        }
+        WrapText {
+            visible: root.acting && root.tab === PlanViewModel.Stops && text !== ""
+            text: root.view.card.done
+            font.pixelSize: Theme.small
+        }
+        PlanActions {
+            Layout.fillWidth: true
+            visible: root.acting
+            view: root.view
+            ofRoute: root.tab === PlanViewModel.Rows
         }
     }
 }

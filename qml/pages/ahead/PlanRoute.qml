@@ -4,36 +4,24 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// Every point of the route, to be opened and changed; and what was changed, kept.
+// The route's name, and every point of it, to be opened and changed.
 PageScroll {
     id: root
 
     required property PlanViewModel view
     readonly property RouteEditModel editor: view.editor
 
+    signal nameWanted
+
     NoticeBar {
         Layout.fillWidth: true
         notices: root.editor.notices.length > 0 ? root.editor.notices : root.view.notices
     }
-    RowLayout {
-        visible: root.editor.unsaved || root.editor.undoWord !== ""
-        spacing: Theme.step
-
-        TouchButton {
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            visible: root.editor.undoWord !== ""
-            text: root.editor.undoWord
-            onClicked: root.editor.undo()
-        }
-        TouchButton {
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            visible: root.editor.unsaved
-            text: qsTr("Save the route")
-            leading: true
-            onClicked: root.editor.save()
-        }
+    SettingLine {
+        Layout.fillWidth: true
+        Layout.bottomMargin: -Theme.step
+        text: qsTr("name of the route: %1").arg(root.editor.routeName)
+        onClicked: root.nameWanted()
     }
     WrapText {
         text: root.editor.saved !== "" ? root.editor.saved : qsTr("Touch a row to change it.")

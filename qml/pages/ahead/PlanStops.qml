@@ -4,21 +4,35 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The fuel horizon of one leg, and the stops.
+// What the plan is for and what it comes to, the stops, and the fuel horizon of one leg.
 PageScroll {
     id: root
 
     required property PlanViewModel view
     readonly property PlanAnswer answer: view.answer
 
+    signal wishesWanted
+
     NoticeBar {
         Layout.fillWidth: true
         notices: root.view.notices
     }
+    SettingLine {
+        Layout.fillWidth: true
+        Layout.bottomMargin: -Theme.step
+        text: root.view.wishes.line
+        onClicked: root.wishesWanted()
+    }
+    WrapText {
+        visible: text !== ""
+        text: root.view.basis
+        color: Theme.quietInk
+        font.pixelSize: Theme.small
+    }
     WrapText {
         visible: text !== ""
         text: root.answer.summary
-        font.pixelSize: Theme.small
+        font.pixelSize: Theme.body
     }
     WrapText {
         visible: root.answer.cures.length > 0

@@ -14,6 +14,11 @@ EvenGrid {
 
     signal picked(row: int)
 
+    component Detail: Text {
+        font.pixelSize: Theme.small
+        wrapMode: Text.Wrap
+    }
+
     rowSpacing: 0
 
     Repeater {
@@ -23,7 +28,7 @@ EvenGrid {
             id: row
             required property routeRow modelData
             required property int index
-            readonly property real side: Theme.stacked ? 0 : 8 * Theme.step
+            readonly property real side: Theme.stacked ? 0 : 9 * Theme.step
 
             width: root.share
             height: Math.max(words.y + words.height + Theme.step, enabled ? Theme.touch : 0)
@@ -47,9 +52,17 @@ EvenGrid {
                 id: atText
                 y: Theme.step / 2
                 x: Theme.stacked ? 0 : row.side - Theme.step - width
-                text: row.modelData.at
-                color: Theme.quietInk
+                text: Theme.stacked ? row.modelData.at + " " + row.modelData.unit : row.modelData.at
+                color: Theme.ink
                 font.pixelSize: Theme.body
+            }
+            Text {
+                anchors.right: atText.right
+                anchors.top: atText.bottom
+                visible: !Theme.stacked
+                text: row.modelData.unit
+                color: Theme.quietInk
+                font.pixelSize: Theme.small
             }
             Column {
                 id: words
@@ -79,26 +92,16 @@ EvenGrid {
                         font.bold: true
                     }
                 }
-                Flow {
+                Detail {
+                    visible: text !== ""
                     width: words.width
-                    spacing: 2 * Theme.step
-
-                    Text {
-                        text: row.modelData.arrive
-                        color: Theme.ink
-                        font.pixelSize: Theme.small
-                    }
-                    Text {
-                        text: row.modelData.risk
-                        color: Theme.quietInk
-                        font.pixelSize: Theme.small
-                    }
-                    Text {
-                        visible: text !== ""
-                        text: row.modelData.detail
-                        color: Theme.quietInk
-                        font.pixelSize: Theme.small
-                    }
+                    text: row.modelData.detail
+                    color: Theme.ink
+                }
+                Detail {
+                    width: words.width
+                    text: row.modelData.way
+                    color: Theme.quietInk
                 }
             }
             Rectangle {

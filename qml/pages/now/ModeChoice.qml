@@ -4,13 +4,14 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The kind of driving that the distances of Now are for.
+// The kind of driving that the distances of Now are for, and what burns more than usual.
 PageScroll {
     id: root
 
     required property NowViewModel view
 
     signal closed
+    signal loadWanted
 
     WrapText {
         text: qsTr("How is it driven from here?")
@@ -25,6 +26,12 @@ PageScroll {
             root.view.selectMode(index);
             root.closed();
         }
+    }
+    SettingLine {
+        Layout.fillWidth: true
+        text: root.view.load.standing !== "" ? root.view.load.standing
+                                             : qsTr("It burns as the log says, not more (towing, a roof box …)")
+        onClicked: root.loadWanted()
     }
     Item {
         Layout.fillHeight: true

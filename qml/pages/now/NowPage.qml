@@ -11,12 +11,15 @@ FocusScope {
     signal pageWanted(key: string)
 
     property int tab: NowViewModel.Figures
-    readonly property bool typing: tab === NowViewModel.Tell // not while the car moves
+    // Not while the car moves.
+    readonly property bool typing: tab === NowViewModel.Tell || tab === NowViewModel.Loaded
     readonly property bool portrait: height > width || Theme.stacked
 
     Keys.onPressed: event => {
-        if (root.typing)
+        if (root.tab === NowViewModel.Tell)
             tell.take(event);
+        else if (root.tab === NowViewModel.Loaded)
+            load.take(event);
     }
     Keys.onEscapePressed: root.tab = NowViewModel.Figures
 
@@ -46,6 +49,21 @@ FocusScope {
         visible: root.tab === NowViewModel.Modes
         view: root.view
         onClosed: root.tab = NowViewModel.Figures
+        onLoadWanted: root.tab = NowViewModel.Loaded
+    }
+    BurnsMore {
+        id: load
+        anchors {
+            fill: parent
+            leftMargin: 3 * Theme.step
+            rightMargin: 3 * Theme.step
+            topMargin: 1.5 * Theme.step
+            bottomMargin: 1.5 * Theme.step
+        }
+        visible: root.tab === NowViewModel.Loaded
+        load: root.view.load
+        portrait: root.portrait
+        onClosed: root.tab = NowViewModel.Figures
     }
     TellNow {
         id: tell
@@ -63,6 +81,12 @@ FocusScope {
     }
     Connections {
         target: root.view.tell
+        function onTaken() {
+            root.tab = NowViewModel.Figures;
+        }
+    }
+    Connections {
+        target: root.view.load
         function onTaken() {
             root.tab = NowViewModel.Figures;
         }

@@ -2,12 +2,14 @@
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/plan_view_model.h"
+#include "app/screen/base/mode_name.h"
 #include "tests/support/settled.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -44,27 +46,84 @@ private slots:
         const auto known = ahead.car.knowledge();
         const auto tank = tankFromCar(**known);
         const auto same = plan(planRequest(demoRoute(), *tank));
-        QCOMPARE(ahead.answer.stops().size(), 1);
-        QCOMPARE(ahead.answer.stops()[0].name, "Harrow Mill pump");
+        QCOMPARE(ahead.answer.stops().size(), 3); // the start and the finish, too
+        QCOMPARE(ahead.answer.stops()[1].name, "Harrow Mill pump");
         const auto number = [](double value, int decimals) { return QString::number(value, 'f', decimals); };
-        QVERIFY(ahead.answer.stops()[0].buy.contains(number(same->stops[0].buy.litres(), 1)));
+        QVERIFY(ahead.answer.stops()[1].buy.contains(number(same->stops[0].buy.litres(), 1)));
         QVERIFY2(ahead.answer.summary().contains(number(same->cost, 2)), qPrintable(ahead.answer.summary()));
         QCOMPARE(ahead.answer.legs().size(), 2);
         QVERIFY(!ahead.answer.horizon().notRunning.isEmpty());
         QVERIFY(ahead.answer.horizon() != HorizonPicture{});
     }
+    // Word for word what the terminal prints of planRows(), in the order of its columns.
+    void theRowsAreThoseOfTheTerminal()
+    {
+        PlannedAhead ahead;
+        Route route = demoRoute();
+        route.points[3].stopTime = Minutes(7);
+        route.points[6].mostPurchase = Volume::fromLitres(20);
+        ahead.setRoute(route, "Rally");
+        const Planned& all = *ahead.answer.planned();
+        const std::vector<PlanRow> rows = planRows(all.request, all.plan);
+        const QList<RouteRow> shown = ahead.answer.rows();
+        QCOMPARE(shown.size(), int(rows.size()));
+        const auto litres = [](Volume volume) { return QString::asprintf("%.1f L", volume.litres()); };
+        for (int i = 0; i < shown.size(); ++i) {
+            const PlanRow& row = rows[std::size_t(i)];
+            const RoutePoint& point = route.points[row.point];
+            const bool last = i + 1 == shown.size();
+            const QString said = shown[i].spoken;
+            QVERIFY2(said.contains(QString::asprintf("%.1f km", row.at.km())), qPrintable(said));
+            QVERIFY2(i == 0 || said.contains(QString::asprintf("leg %.1f km", row.leg.km())), qPrintable(said));
+            QVERIFY2(said.contains(QString::fromStdString(point.name)), qPrintable(said));
+            QVERIFY2(last || said.contains(modeName(point.mode)), qPrintable(said));
+            QVERIFY2(last || said.contains("needs " + litres(row.needs)), qPrintable(said));
+            QVERIFY2(said.contains("sure " + litres(row.sure) + ", even " + litres(row.even)), qPrintable(said));
+            QVERIFY2(said.contains(QString::fromStdString(row.note)), qPrintable(said));
+            QCOMPARE(!shown[i].buy.isEmpty(), row.stop != nullptr);
+            if (row.stop)
+                QVERIFY2(said.contains(litres(row.stop->buy)) && said.contains("leaves with " + litres(row.leave)),
+                         qPrintable(said));
+        }
+        QVERIFY(shown[3].detail.contains("7 min") && shown[6].detail.contains("zone passed"));
+    }
+    void aSmallRiskIsNeverShownAsNone()
+    {
+        PlannedAhead ahead;
+        Route route = demoRoute();
+        route.points.resize(2); // 58 km with half a tank
+        ahead.setRoute(route, "Near");
+        const double risk = ahead.answer.planned()->plan.dryRisk;
+        QVERIFY2(risk > 0 && risk < 1e-5, qPrintable(QString::number(risk)));
+        QVERIFY2(ahead.answer.summary().endsWith("Risk of running dry on the way: <0.001 %."),
+                 qPrintable(ahead.answer.summary()));
+        QVERIFY(!ahead.answer.summary().contains("0.0 %"));
+    }
+    void everyNumberHasItsUnitAndCurrency()
+    {
+        PlannedAhead ahead;
+        ahead.plan.setFormat(UnitFormat({}, QLocale::c(), "€"));
+        ahead.setRoute(demoRoute(), "Rally");
+        QVERIFY2(ahead.answer.summary().contains(QRegularExpression("Cost [0-9.]+ €\\.")),
+                 qPrintable(ahead.answer.summary()));
+        const QRegularExpression bare("[0-9](?! ?(L|km|%|€|min|stop|stops|[0-9.:]))");
+        for (const RouteRow& row : ahead.answer.rows()) {
+            const QString numbers = QString(row.spoken).remove(row.name);
+            QVERIFY2(!numbers.contains(bare), qPrintable(numbers));
+        }
+    }
     void moreConfidenceAsksForMoreFuel()
     {
         PlannedAhead ahead;
         ahead.setRoute(demoRoute(), "Rally");
-        const QString usual = ahead.answer.stops()[0].buy;
+        const QString usual = ahead.answer.stops()[1].buy;
         ahead.plan.wishes()->selectConfidence(0);
-        QCOMPARE(ahead.answer.stops()[0].buy, usual); // until the new plan is there
+        QCOMPARE(ahead.answer.stops()[1].buy, usual); // until the new plan is there
         ahead.settle();
-        QVERIFY(ahead.answer.stops()[0].buy != usual);
+        QVERIFY(ahead.answer.stops()[1].buy != usual);
         ahead.plan.wishes()->selectConfidence(1);
         ahead.settle();
-        QCOMPARE(ahead.answer.stops()[0].buy, usual);
+        QCOMPARE(ahead.answer.stops()[1].buy, usual);
     }
     void aWhatIfIsAnsweredAndChangesNothing()
     {
@@ -76,7 +135,7 @@ private slots:
         QVERIFY(QSignalSpy(&whatIfs, &PlanWhatIfs::answered).wait());
         QVERIFY(whatIfs.answer().size() >= 2);
         QVERIFY(whatIfs.answer()[0].value != whatIfs.answer()[1].value);
-        QCOMPARE(ahead.answer.stops()[0].name, "Harrow Mill pump");
+        QCOMPARE(ahead.answer.stops()[1].name, "Harrow Mill pump");
     }
     void aWhatIfTouchedWhilePlanningIsAskedOfTheNewPlan()
     {
@@ -102,7 +161,8 @@ private slots:
         ahead.setRoute(demoRoute(), "Rally");
         PlanHere& here = *ahead.plan.here();
         here.plan();
-        QVERIFY(here.notices()[0].problem()); // where the car is, is missing
+        QVERIFY(here.notices()[0].problem());
+        QCOMPARE(here.notices()[0].text, "Where the car is on the route comes first.");
         for (const char* key : {"1", "0", "0"})
             here.form()->press(key);
         here.plan();
@@ -132,7 +192,8 @@ private slots:
         ahead.settle();
         QVERIFY(ahead.answer.feasible());
         QCOMPARE(ahead.plan.title(), "sunday, 80 km");
-        QVERIFY(ahead.answer.stops().isEmpty());
+        QCOMPARE(ahead.answer.stops().size(), 2); // start and finish
+        QVERIFY2(ahead.answer.summary().startsWith("No stop is needed."), qPrintable(ahead.answer.summary()));
     }
     void aBrokenFileChangesNothingAndIsSaid()
     {
@@ -165,7 +226,11 @@ private slots:
         ahead.setRoute(route, "Too far");
         QVERIFY(!ahead.answer.feasible());
         QVERIFY(ahead.plan.notices()[0].text.contains("Far"));
-        QVERIFY(!ahead.answer.cures().isEmpty());
+        const QList<Fact> cures = ahead.answer.cures();
+        QCOMPARE(cures.size(), int(ahead.answer.planned()->cures.size()));
+        QVERIFY(!cures.isEmpty());
+        for (const Fact& cure : cures)
+            QVERIFY2(!cure.name.isEmpty() && !cure.value.isEmpty(), qPrintable(cure.name)); // what to mind
     }
     void whatIsChosenBeforeTheAnswerIsThereIsPlannedInstead()
     {

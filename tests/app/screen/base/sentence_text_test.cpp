@@ -214,7 +214,7 @@ private slots:
         QVERIFY(said().contains("expected 80.5 km or more, found '40'"));
     }
 
-    // The fuel card: in the screen's words and mark, in the litres and km of the route's file.
+    // Rows of the screen: in its words, mark and units. (The card's are in litres and km.)
     void notesOfAPlanAreInTheScreensLanguage()
     {
         Translations translations;
@@ -237,8 +237,8 @@ private slots:
         const auto rows = planRows(request, *answer, {}, [&](const Sentence& words) {
             return sentenceText(words, american).toStdString();
         });
-        QCOMPARE(QString::fromStdString(rows[1].note), "kein Zurück nach 130,0; höchstens 17,5 L; 8 min");
-        QCOMPARE(QString::fromStdString(planRows(request, *answer)[1].note), "no return after 130.0; at most 17.5 L; 8 min");
+        QCOMPARE(QString::fromStdString(rows[1].note), "kein Zurück nach 80,8 mi; höchstens 4,6 gal; 8 min");
+        QCOMPARE(QString::fromStdString(planRows(request, *answer)[1].note), "no return after 130.0 km; at most 17.5 L; 8 min");
         translations.use("en");
     }
 };

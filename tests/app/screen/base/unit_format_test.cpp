@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/screen_settings.h"
 #include "app/screen/base/unit_format.h"
 #include "tests/support/test_main.h"
 
@@ -73,6 +74,23 @@ private slots:
     {
         for (const char* text : {"", ".", "-1", "nan", "inf", "41,5", "4x", "1e999"})
             QVERIFY2(!UnitFormat().volumeFrom(text), text);
+    }
+    void moneyHasTheCurrencyThatIsSet()
+    {
+        const UnitFormat bare;
+        QCOMPARE(bare.money(42.857), "42.86");
+        QCOMPARE(bare.priceUnit(), "per L");
+        const UnitFormat set({}, QLocale("de"), "€");
+        QCOMPARE(set.money(42.857), "42,86 €");
+        QCOMPARE(UnitFormat(Units::us(), QLocale::c(), "$").priceUnit(), "$ per gal");
+        ScreenSettings settings({});
+        QVERIFY(settings.currency().isEmpty());
+        settings.choose(ScreenSettings::Currency, 1);
+        QCOMPARE(settings.format().money(1), settings.format().number(1, 2) + " €");
+    }
+    void aWrittenDistanceIsRoundedWhereItIsNoPromise()
+    {
+        QCOMPARE(UnitFormat().exactDistance(Distance::fromKm(41.46)), "41.5 km");
     }
 };
 

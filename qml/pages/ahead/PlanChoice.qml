@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// What is wanted of the plan.
+PageScroll {
+    id: root
+
+    required property PlanWishes wishes
+
+    signal closed
+
+    ChoiceRows {
+        Layout.fillWidth: true
+        choices: root.wishes.choices
+        onChosen: (choice, option) => root.wishes.choose(choice, option)
+    }
+    Item {
+        Layout.fillHeight: true
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        text: qsTr("Back to the plan")
+        leading: true
+        onClicked: root.closed()
+    }
+}
