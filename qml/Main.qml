@@ -15,6 +15,7 @@ Window {
     readonly property bool night: settings.night
     readonly property bool portrait: height > width
     property Item pageItem: null // the page that is open
+    readonly property real capitals: capital.tightBoundingRect.height / Screen.pixelDensity // mm, at 100 %
     readonly property string sizes: Theme.step + " " + Theme.textScale // what all others follow
 
     title: qsTr("Undermark")
@@ -24,6 +25,7 @@ Window {
     color: Theme.paper
 
     onIndexChanged: turn()
+    onCapitalsChanged: settings.seenOn(capitals, Math.hypot(Screen.width, Screen.height) / Screen.pixelDensity)
     onSizesChanged: anew.restart()
     Component.onCompleted: turn()
 
@@ -56,6 +58,11 @@ Window {
             root.pageItem.tab = tab;
     }
 
+    TextMetrics {
+        id: capital
+        font.pixelSize: Math.floor(Theme.plainBody)
+        text: "0"
+    }
     Timer {
         id: anew
         interval: 0

@@ -25,8 +25,9 @@ QtObject {
     readonly property real step: Math.floor(8 * scale)
     readonly property real hairline: Math.max(1, Math.round(scale))
     readonly property real touch: 8 * step
+    readonly property real plainBody: 2.25 * step // at 100 %
     readonly property int small: Math.floor(2 * step * textScale)
-    readonly property int body: Math.floor(2.25 * step * textScale)
+    readonly property int body: Math.floor(plainBody * textScale)
     readonly property int large: Math.floor(3.5 * step * (1 + (textScale - 1) / 2))
     // Letters so large that what stands side by side goes one below the other.
     readonly property bool stacked: textScale > 1.3

@@ -33,7 +33,7 @@ add_dependencies(app_tests undermark undermark-preview)
 
 # Whole ways of a user, in the process and in the real program.
 undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui undermark_uiplugin)
-target_sources(journey_tests PRIVATE journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
+target_sources(journey_tests PRIVATE journeys/ear.cpp journeys/ear.h journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
                journeys/loop_watch.h journeys/open_screen.h journeys/real_program.cpp
                journeys/real_program.h)
 target_compile_definitions(journey_tests PRIVATE UNDERMARK_SCREEN_TESTS

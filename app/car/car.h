@@ -105,7 +105,7 @@ public:
                                            const ImportOptions& options) const;
     template <class T> Result<ImportDone> takeIn(const ImportPreview<T>& preview);
     Result<MergeDone> merge(const std::filesystem::path& otherLogbook);
-    Result<std::filesystem::path> exportEverything() const;
+    Result<std::filesystem::path> exportEverything(const std::filesystem::path& into) const;
 
     // Whether another program wrote to the logbook since this was asked last. Cheap
     // enough to be asked every second.

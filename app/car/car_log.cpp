@@ -48,9 +48,9 @@ Result<MergeDone> Car::merge(const std::filesystem::path& otherLogbook)
     return m_logbook ? takeInLogbook(*m_logbook, otherLogbook, m_clock()) : fail(why());
 }
 
-Result<std::filesystem::path> Car::exportEverything() const
+Result<std::filesystem::path> Car::exportEverything(const std::filesystem::path& into) const
 {
-    return m_logbook ? undermark::exportEverything(*m_logbook, m_clock()) : fail(why());
+    return m_logbook ? undermark::exportEverything(*m_logbook, into, m_clock()) : fail(why());
 }
 
 } // namespace undermark

@@ -71,10 +71,10 @@ Result<void> exportTables(const Logbook& logbook, const std::filesystem::path& f
     return vehicles ? exportCsv(*vehicles, folder) : fail(vehicles.error());
 }
 
-Result<std::filesystem::path> exportEverything(const Logbook& logbook, Instant now)
+Result<std::filesystem::path> exportEverything(const Logbook& logbook, const std::filesystem::path& into,
+                                               Instant now)
 {
-    const std::filesystem::path folder =
-        freeDatedName(logbook.file().parent_path() / "export", now);
+    const std::filesystem::path folder = freeDatedName(into / "export", now);
     if (const auto tables = exportTables(logbook, folder); !tables)
         return fail(tables.error());
     if (const auto bundle = logbook.copyTo(folder / "logbook.sqlite"); !bundle) {

@@ -59,8 +59,8 @@ Result<MergeDone> takeInLogbook(Logbook& logbook, const std::filesystem::path& o
 Result<void> exportTables(const Logbook& logbook, const std::filesystem::path& folder);
 
 // The tables, and the whole logbook as a bundle, logbook.sqlite, in a new folder
-// export-YYYYMMDDTHHMMSSZ beside the logbook. Its path. Errors as exportTables and
-// Logbook::copyTo.
-Result<std::filesystem::path> exportEverything(const Logbook& logbook, Instant now);
+// export-YYYYMMDDTHHMMSSZ in `into`. Its path. Errors as exportTables and Logbook::copyTo.
+Result<std::filesystem::path> exportEverything(const Logbook& logbook, const std::filesystem::path& into,
+                                               Instant now);
 
 } // namespace undermark

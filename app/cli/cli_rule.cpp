@@ -72,6 +72,21 @@ Result<Fill> asProposed(const CarKnowledge& car, std::size_t index)
                     "--litres, --odometer-km or --trip-meter-km with what is right");
 }
 
+const char* outcomeOf(Ruling verdict)
+{
+    switch (verdict) {
+    case Ruling::accept:
+        return "It is right, and counts.";
+    case Ruling::correct:
+        return "Corrected.";
+    case Ruling::leaveOut:
+        return "Left out.";
+    case Ruling::reconsider:
+        return "The ruling is lifted.";
+    }
+    return "";
+}
+
 Result<Fill> ruled(const CarKnowledge& car, std::size_t index, const RuleOptions& o)
 {
     Fill fill = car.log.fills[index].value;
@@ -116,8 +131,8 @@ Result<void> runRule(const RuleOptions& o, const CliContext& context)
     const auto usual = [](const CarKnowledge& c) {
         return c.consumption.model.forecast().rate.mean.litresPer100Km();
     };
-    std::cout << format("Ruled. The usual mix: %.2f -> %.2f L/100 km (estimate). The entry as it was "
-                        "stays in the history.\n", usual(before), usual(car));
+    std::cout << format("%s The usual mix: %.2f -> %.2f L/100 km (estimate). The entry as it was "
+                        "stays in the history.\n", outcomeOf(o.verdict), usual(before), usual(car));
     return {};
 }
 

@@ -13,12 +13,25 @@ EvenGrid {
 
     signal chosen(index: int)
 
+    function longestWord(names: list<string>): string {
+        return names.join(" ").split(" ").reduce((found, word) => word.length > found.length ? word : found, "");
+    }
+
     columns: Math.max(1, names.length)
+    // Large letters stay large, in fewer columns.
+    least: Theme.stacked ? Math.ceil(widest.advanceWidth) + 2 * Theme.step : 0
+
+    TextMetrics {
+        id: widest
+        font.pixelSize: Theme.body
+        font.bold: true
+        text: root.longestWord(root.names)
+    }
 
     Repeater {
         model: root.names
 
-        TouchButton {
+        ChoiceButton {
             required property string modelData
             required property int index
 
@@ -27,7 +40,6 @@ EvenGrid {
             text: modelData
             chosen: index === root.current
             tab: root.tabs
-            Accessible.role: root.tabs ? Accessible.PageTab : Accessible.RadioButton
             onClicked: root.chosen(index)
         }
     }

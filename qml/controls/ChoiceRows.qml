@@ -20,6 +20,8 @@ EvenGrid {
             required property int index
 
             width: root.share
+            Accessible.role: Accessible.Grouping
+            Accessible.name: modelData.name
 
             Text {
                 width: row.width

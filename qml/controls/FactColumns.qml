@@ -18,6 +18,8 @@ EvenGrid {
             required property fact modelData
 
             width: root.columns > 3 ? implicitWidth : root.share
+            Accessible.role: Accessible.StaticText
+            Accessible.name: modelData.name + ": " + modelData.value
 
             Text {
                 text: column.modelData.name

@@ -24,6 +24,8 @@ EvenGrid {
             width: root.share
             height: root.below ? nameText.height + valueText.height : Math.max(nameText.height, valueText.height)
             implicitHeight: height
+            Accessible.role: Accessible.StaticText
+            Accessible.name: modelData.name + ": " + modelData.value
 
             Text {
                 id: nameText

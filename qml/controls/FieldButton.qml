@@ -45,11 +45,19 @@ T.AbstractButton {
 
     implicitHeight: Math.max(Theme.touch, Theme.line(Theme.small) + Theme.line(Theme.body) + Theme.step)
     focusPolicy: Qt.TabFocus  // a touch leaves the keys with the page
-    Accessible.role: Accessible.EditableText
+    Accessible.ignored: true // the field below is told, since Qt 6.4 tells of a button whatever its role
     Accessible.name: spoken
-    Accessible.focused: chosen
-    Accessible.onPressAction: root.clicked()
     Keys.onSpacePressed: root.clicked()
+
+    Item {
+        readonly property string text: root.value // to a reader, a field's value
+
+        anchors.fill: parent
+        Accessible.role: Accessible.EditableText
+        Accessible.name: root.spoken
+        Accessible.focused: root.chosen
+        Accessible.onPressAction: root.clicked()
+    }
 
     background: Rectangle {
         radius: Theme.step

@@ -12,9 +12,15 @@ Item {
     required property list<noticeText> notices
     required property FileList files
     property string hint: ""
+    property bool watching: visible
 
     signal picked(row: int)
 
+    Binding {
+        target: root.files
+        property: "watched"
+        value: root.watching
+    }
     Column {
         id: head
         width: parent.width

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Templates as T
 
 // The index dividers of the road book, down the right edge or along the
 // bottom, there in two rows where the letters are large. One more place than pages,
@@ -43,7 +42,7 @@ FocusScope {
     Repeater {
         model: root.names
 
-        T.AbstractButton {
+        Pressable {
             id: divider
 
             required property string modelData
@@ -55,14 +54,9 @@ FocusScope {
             width: root.slotWidth
             height: root.slotHeight
             text: modelData
-            focusPolicy: Qt.TabFocus
             Accessible.role: Accessible.PageTab
-            Accessible.name: text
             Accessible.selected: open
-            Accessible.onPressAction: divider.clicked()
             onClicked: root.chosen(index)
-            Keys.onReturnPressed: divider.clicked()
-            Keys.onEnterPressed: divider.clicked()
 
             background: Item {
                 Rectangle {

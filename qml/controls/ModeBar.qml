@@ -40,6 +40,7 @@ Item {
         columnSpacing: root.tabs ? 0 : Theme.step
         rowSpacing: columnSpacing
         tabs: root.tabs
+        least: 0 // folded as above
         names: root.few ? root.names : []
         current: root.current
         onChosen: index => root.chosen(index)
@@ -59,7 +60,7 @@ Item {
         currentIndex: root.current
         onCurrentIndexChanged: positionViewAtIndex(currentIndex, ListView.Contain)
 
-        delegate: TouchButton {
+        delegate: ChoiceButton {
             required property string modelData
             required property int index
 
@@ -67,7 +68,6 @@ Item {
             height: list.height
             text: modelData
             chosen: index === root.current
-            Accessible.role: Accessible.RadioButton
             onClicked: root.chosen(index)
         }
     }

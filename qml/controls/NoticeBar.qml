@@ -2,11 +2,10 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Undermark.App
 
 // What must be read before the number: the worst first, the rest a touch away.
-T.AbstractButton {
+Pressable {
     id: root
 
     required property list<noticeText> notices
@@ -24,18 +23,15 @@ T.AbstractButton {
 
     visible: count > 0
     enabled: several
+    Accessible.role: Accessible.AlertMessage
     focusPolicy: several ? Qt.StrongFocus : Qt.NoFocus
     implicitHeight: Math.max(several ? Theme.touch : 5 * Theme.step,
                              implicitContentHeight + Theme.step)
     padding: Theme.step
     topPadding: 0
     bottomPadding: 0
-    Accessible.role: Accessible.AlertMessage
     Accessible.name: word + ": " + message
     Accessible.description: several ? qsTr("Press for the next notice") : ""
-    Accessible.onPressAction: root.clicked()
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         radius: Theme.step / 2
@@ -56,10 +52,9 @@ T.AbstractButton {
             maximumLineCount: 9
             elide: Text.ElideRight
         }
-        Text {
+        Words {
             visible: root.several
             text: qsTr("%1 of %2, next").arg(root.shown + 1).arg(root.count)
-            color: Theme.ink
             font.pixelSize: Theme.small
         }
     }

@@ -25,12 +25,10 @@ Item {
     implicitHeight: keysTop + rows * (Theme.touch + Theme.step) - Theme.step
     implicitWidth: columns * (Theme.touch + Theme.step) - Theme.step
 
-    Text {
+    Words {
         width: parent.width
         height: Theme.line(Theme.body)
         text: root.title
-        color: Theme.ink
-        font.pixelSize: Theme.body
         font.bold: true
         verticalAlignment: Text.AlignVCenter
         fontSizeMode: Text.HorizontalFit

@@ -10,15 +10,16 @@ Item {
 
     required property plotPicture picture
     readonly property real labelHeight: Theme.line(Theme.small)
+    readonly property var yTicks: picture.yTicks // (var: qmllint 6.4 knows no map() of a list of values)
+    readonly property real widestY: Math.max(0, ...yTicks.map(tick => letters.advanceWidth(tick.label)))
 
     implicitHeight: 24 * Theme.step + 2.5 * labelHeight
     Accessible.role: Accessible.Graphic
     Accessible.name: picture.spoken
 
-    TextMetrics {
-        id: widest
+    FontMetrics {
+        id: letters
         font.pixelSize: Theme.small
-        text: root.picture.longestY
     }
     Text {
         id: yTitle
@@ -37,7 +38,7 @@ Item {
     }
     Item {
         id: area
-        x: widest.width + Theme.step
+        x: Math.ceil(root.widestY) + Theme.step
         y: root.labelHeight + Math.max(Theme.step / 2, root.labelHeight / 2) // half a label above it
         width: root.width - x
         height: root.height - y - root.labelHeight - Theme.step

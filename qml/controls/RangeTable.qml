@@ -10,9 +10,15 @@ Item {
     required property string unit
     required property list<rangeRow> rows
     readonly property real headHeight: Math.max(3 * Theme.step, Theme.line(Theme.body))
-    readonly property real rowHeight: Math.max(4 * Theme.step, Theme.line(Theme.large))
-    readonly property real nameWidth: Math.ceil(longestName.advanceWidth)
+    // Names stand above their numbers where large letters leave no room beside them.
+    readonly property bool folded: Theme.stacked && width < besideNames
+    readonly property real nameHeight: folded ? Theme.line(Theme.body) : 0
+    readonly property real rowHeight: Math.max(4 * Theme.step, Theme.line(Theme.large)) + nameHeight
+    readonly property real nameWidth: folded ? 0 : Math.ceil(longestName.advanceWidth)
     readonly property real cellWidth: (width - nameWidth) / 3
+    readonly property real leastCell: Math.ceil(Math.max(longestHead.advanceWidth, longestNumber.advanceWidth)
+                                                + 1.5 * Theme.step)
+    readonly property real besideNames: Math.ceil(longestName.advanceWidth) + 3 * leastCell
 
     readonly property var all: rows // (var: qmllint 6.4 knows no map() of a list of values)
 
@@ -20,8 +26,9 @@ Item {
         return texts.reduce((found, text) => text.length > found.length ? text : found, "");
     }
 
-    implicitWidth: nameWidth + 3 * Math.ceil(Math.max(longestHead.advanceWidth, longestNumber.advanceWidth)
-                                             + 1.5 * Theme.step)
+    Accessible.role: Accessible.Grouping
+    Accessible.name: unit + ": " + [qsTr("sure"), qsTr("even"), qsTr("hopeful")].join(", ")
+    implicitWidth: besideNames
     implicitHeight: headHeight + rows.length * rowHeight
 
     TextMetrics {
@@ -56,8 +63,9 @@ Item {
     component Cell: Text {
         required property int column
         x: root.nameWidth + column * root.cellWidth
+        y: root.nameHeight
         width: root.cellWidth
-        height: root.rowHeight
+        height: root.rowHeight - root.nameHeight
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         font.pixelSize: Theme.large
@@ -65,6 +73,7 @@ Item {
     }
 
     Text {
+        visible: !root.folded // the names have it there
         height: root.headHeight
         text: root.unit
         color: Theme.quietInk
@@ -87,10 +96,13 @@ Item {
             y: root.headHeight + index * root.rowHeight
             width: root.width
             height: root.rowHeight
+            Accessible.role: Accessible.StaticText
+            Accessible.name: qsTr("%1: sure %2, even %3, hopeful %4 %5").arg(modelData.name)
+                .arg(modelData.sure).arg(modelData.even).arg(modelData.hopeful).arg(root.unit)
 
             Text {
-                height: parent.height
-                text: row.modelData.name
+                height: root.folded ? root.nameHeight : row.height
+                text: root.folded ? row.modelData.name + ", " + root.unit : row.modelData.name
                 color: row.ink
                 font.pixelSize: Theme.body
                 verticalAlignment: Text.AlignVCenter

@@ -2,21 +2,15 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 
 // What is set, in a line, and the one way to change it.
-T.AbstractButton {
+Pressable {
     id: root
 
     readonly property string way: qsTr("change")
 
     implicitHeight: Math.max(Theme.touch, implicitContentHeight + Theme.step)
-    focusPolicy: Qt.TabFocus
-    Accessible.role: Accessible.Button
     Accessible.name: text + ": " + way
-    Accessible.onPressAction: root.clicked()
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         color: root.down ? Theme.track : "transparent"

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Templates as T
 
 // A raised piece of paper to press; `chosen` says which of several is on,
 // `leading` which one is the next thing to do. A `tab` names a view: it lies flat, on a line.
-T.AbstractButton {
+Pressable {
     id: root
 
     property bool chosen: false
@@ -15,14 +14,6 @@ T.AbstractButton {
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Theme.touch
-    focusPolicy: Qt.TabFocus  // a touch leaves the keys with the page
-    Accessible.role: Accessible.Button
-    Accessible.name: text
-    Accessible.checked: chosen
-    Accessible.onPressAction: root.clicked()
-
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         radius: root.tab ? 0 : Theme.step

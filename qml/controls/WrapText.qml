@@ -3,9 +3,7 @@ import QtQuick
 import QtQuick.Layouts
 
 // Running text.
-Text {
+Words {
     Layout.fillWidth: true
-    color: Theme.ink
-    font.pixelSize: Theme.body
     wrapMode: Text.Wrap
 }

@@ -2,14 +2,18 @@
 #include "tests/journeys/hand.h"
 
 #include <QTest>
+#include <algorithm>
 
 namespace undermark::test {
 
 namespace {
 
+constexpr int kSlides = 12;         // at most, to what is out of sight
+constexpr int kSteps = 12;          // of the finger in a slide
+constexpr int kLongestWay = 150;    // presses of Tab, round any page
 constexpr int kComesWithin = 10000; // ms; the watch over the event loop is far less patient
 
-// Every item in sight below `item`.
+// Every item below `item` whose middle is within `sight`.
 void collect(QQuickItem* item, const QRectF& sight, QList<QQuickItem*>& into)
 {
     for (QQuickItem* child : item->childItems()) {
@@ -31,6 +35,39 @@ QList<QQuickItem*> inSight(const QQuickWindow& window)
     return items;
 }
 
+// In sight or a slide away.
+QList<QQuickItem*> anywhere(QQuickItem* item)
+{
+    QList<QQuickItem*> items;
+    for (QQuickItem* child : item->childItems())
+        if (child->isVisible())
+            items += QList<QQuickItem*>{child} + anywhere(child);
+    return items;
+}
+
+QQuickItem* buttonAmong(const QList<QQuickItem*>& items, const QString& name)
+{
+    const auto found = std::find_if(items.begin(), items.end(), [&](const QQuickItem* item) {
+        return item->inherits("QQuickAbstractButton") && item->isEnabled() && !isField(item) &&
+               item->property("text").toString() == name;
+    });
+    return found == items.end() ? nullptr : *found;
+}
+
+bool anyContains(const QStringList& texts, const QString& part)
+{
+    return std::any_of(texts.begin(), texts.end(), [&](const QString& text) { return text.contains(part); });
+}
+
+QStringList textsOf(const QList<QQuickItem*>& items)
+{
+    QStringList texts;
+    for (const QQuickItem* item : items)
+        if (item->inherits("QQuickText") && !item->property("text").toString().isEmpty())
+            texts.append(item->property("text").toString());
+    return texts;
+}
+
 QPointingDevice* finger()
 {
     static QPointingDevice* const device = QTest::createTouchDevice();
@@ -39,30 +76,117 @@ QPointingDevice* finger()
 
 } // namespace
 
+bool isField(const QQuickItem* item)
+{
+    return QString(item->metaObject()->className()).startsWith("FieldButton");
+}
+
 Hand::Hand(QQuickWindow& window) : m_window(window) {}
 
 QQuickItem* Hand::button(const QString& name) const
 {
-    for (QQuickItem* item : inSight(m_window))
-        if (item->inherits("QQuickAbstractButton") && item->isEnabled() &&
-            item->property("text").toString() == name)
-            return item;
-    return nullptr;
+    return buttonAmong(inSight(m_window), name);
+}
+
+// As a finger slides a page: slowly, so that it does not fly on.
+void Hand::slideTo(const QString& name)
+{
+    for (int i = 0; i < kSlides && !button(name); ++i) {
+        QQuickItem* item = buttonAmong(anywhere(m_window.contentItem()), name);
+        QQuickItem* view = item;
+        while (view && !(view->inherits("QQuickFlickable") && view->property("interactive").toBool()))
+            view = view->parentItem();
+        if (!view)
+            return;
+        const double half = view->height() / 2;
+        const double wanted = view->mapFromItem(item, item->boundingRect().center()).y() - half;
+        const QPoint from = view->mapToScene(QPointF(view->width() - 2, half * (wanted > 0 ? 1.7 : 0.3))).toPoint();
+        const double way = std::clamp(wanted, -1.2 * half, 1.2 * half);
+        QTest::touchEvent(&m_window, finger()).press(0, from, &m_window);
+        for (int step = 1; step <= kSteps; ++step) {
+            QTest::qWait(10);
+            QTest::touchEvent(&m_window, finger()).move(0, from - QPoint(0, int(way * step / kSteps)), &m_window);
+        }
+        QTest::qWait(150);
+        QTest::touchEvent(&m_window, finger()).release(0, from - QPoint(0, int(way)), &m_window);
+        QTest::qWait(50);
+    }
 }
 
 bool Hand::touch(const QString& name)
 {
-    if (!QTest::qWaitFor([&] { return button(name) != nullptr; }, kComesWithin))
+    if (!QTest::qWaitFor([&] { return buttonAmong(anywhere(m_window.contentItem()), name) != nullptr; }, kComesWithin))
         return false;
     QTest::qWait(30); // until layouts are at rest
+    slideTo(name);
     const QQuickItem* item = button(name);
     if (!item)
         return false;
+    touchAt(item);
+    return true;
+}
+
+void Hand::touchAt(const QQuickItem* item)
+{
     const QPoint place = item->mapRectToScene(item->boundingRect()).center().toPoint();
     m_places.append(place);
     QTest::touchEvent(&m_window, finger()).press(0, place, &m_window);
     QTest::touchEvent(&m_window, finger()).release(0, place, &m_window);
-    return true;
+}
+
+QQuickItem* Hand::line(const QString& beginning) const
+{
+    for (QQuickItem* item : inSight(m_window))
+        if (item->inherits("QQuickAbstractButton") && !isField(item) &&
+            item->property("spoken").toString().startsWith(beginning))
+            return item;
+    return nullptr;
+}
+
+bool Hand::touchLine(const QString& beginning)
+{
+    if (!QTest::qWaitFor([&] { return line(beginning) != nullptr; }, kComesWithin))
+        return false;
+    QTest::qWait(30); // as above
+    if (const QQuickItem* item = line(beginning))
+        return touchAt(item), true;
+    return false;
+}
+
+void Hand::key(Qt::Key key, Qt::KeyboardModifiers modifiers)
+{
+    QTest::keyClick(&m_window, key, modifiers);
+}
+
+void Hand::type(const QString& text)
+{
+    for (const QChar each : text)
+        QTest::keyClick(&m_window, each.toLatin1());
+}
+
+bool Hand::press(const QString& name)
+{
+    if (!QTest::qWaitFor([&] { return button(name) != nullptr; }, kComesWithin))
+        return false;
+    QTest::qWait(30); // as above
+    for (int i = 0; i < kLongestWay; ++i) {
+        if (const QQuickItem* item = m_window.activeFocusItem(); item && item == button(name)) {
+            key(Qt::Key_Return);
+            return true;
+        }
+        key(Qt::Key_Tab);
+    }
+    return false;
+}
+
+bool Hand::tabTo(const char* property)
+{
+    for (int i = 0; i < kLongestWay; ++i) {
+        if (const QQuickItem* item = m_window.activeFocusItem(); item && item->property(property).isValid())
+            return true;
+        key(Qt::Key_Tab);
+    }
+    return false;
 }
 
 bool Hand::touchPad(const QString& digits)
@@ -75,21 +199,18 @@ bool Hand::touchPad(const QString& digits)
 
 bool Hand::sees(const QString& part)
 {
-    return QTest::qWaitFor(
-        [&] {
-            const QStringList all = texts();
-            return std::any_of(all.begin(), all.end(), [&](const QString& text) { return text.contains(part); });
-        },
-        kComesWithin);
+    return QTest::qWaitFor([&] { return anyContains(texts(), part); }, kComesWithin);
+}
+
+bool Hand::finds(const QString& part)
+{
+    return QTest::qWaitFor([&] { return anyContains(textsOf(anywhere(m_window.contentItem())), part); },
+                           kComesWithin);
 }
 
 QStringList Hand::texts() const
 {
-    QStringList texts;
-    for (const QQuickItem* item : inSight(m_window))
-        if (item->inherits("QQuickText") && !item->property("text").toString().isEmpty())
-            texts.append(item->property("text").toString());
-    return texts;
+    return textsOf(inSight(m_window));
 }
 
 } // namespace undermark::test

@@ -10,17 +10,31 @@
 
 namespace undermark::test {
 
+// A field, which shows its value where a button shows what it does.
+bool isField(const QQuickItem* item);
+
 class Hand {
 public:
     explicit Hand(QQuickWindow& window);
 
-    // Touches the button of that name in the middle, as soon as it is there. False where none
-    // comes within some seconds.
+    // Touches the button of that name in the middle, as soon as it is there, and slides the page
+    // where it is out of sight. False where none comes within some seconds.
     bool touch(const QString& name);
+    // The same of a line of the log, by the beginning of what is read aloud of it.
+    bool touchLine(const QString& beginning);
     // The keys of the number pad, one by one.
     bool touchPad(const QString& digits);
+    // By keyboard: Tab until the focus is on the button of that name, then Return.
+    bool press(const QString& name);
+    // Tab until it is on something with that property: a line of the log, a line to type in.
+    bool tabTo(const char* property);
+    void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+    void type(const QString& text);
     // Whether a text in sight contains `part`, at the latest some seconds from now.
     bool sees(const QString& part);
+
+    // The same wherever the page has to be slid to for it.
+    bool finds(const QString& part);
 
     int touches() const { return int(m_places.size()); }
     // Where, in order: so that the same can be done to another window of this size.
@@ -30,6 +44,9 @@ public:
 
 private:
     QQuickItem* button(const QString& name) const;
+    void slideTo(const QString& name);
+    QQuickItem* line(const QString& beginning) const;
+    void touchAt(const QQuickItem* item);
 
     QQuickWindow& m_window;
     QList<QPoint> m_places;

@@ -1,29 +1,58 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/car/demo_logbook.h"
 #include "app/car/open_car.h"
 #include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
+#include "app/screen/base/translations.h"
 
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
+#include <QTemporaryDir>
+#include <memory>
 
 namespace undermark::test {
 
-// The screen as the program opens it, in English, in this process.
+// What else a screen may be opened with.
+struct OpenWith {
+    QString language = "en";
+    int textPercent = 100;
+    FileRoots roots; // of the lists of files
+};
+
+// The screen as the program opens it, in this process.
 struct OpenScreen {
+    Translations translations;
     Car car;
-    Screen screen{car};
+    Screen screen;
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
 
-    OpenScreen(const QString& logbook, QSize size, const QString& page)
-        : car(openCar({.logbook = logbook.toStdString()}))
+    OpenScreen(const QString& logbook, QSize size, const QString& page, const OpenWith& with = {})
+        : car(openCar({.logbook = logbook.toStdString()})), screen(car, {}, with.roots)
     {
-        screen.settings.override("language", "en");
+        translations.use(with.language);
+        screen.settings.override("language", with.language);
+        screen.settings.override("text", with.textPercent);
         screen.setFormat();
         window = openMainWindow(engine, screen, page, size);
     }
+};
+
+// The same over the demo car.
+struct OpenDemo {
+    QTemporaryDir folder;
+    std::unique_ptr<OpenScreen> open;
+
+    OpenDemo(QSize size, const QString& page, const OpenWith& with = {})
+    {
+        const QString file = folder.filePath("demo.sqlite");
+        if (!makeDemoLogbook(file.toStdString(), Existing::refuse))
+            qFatal("no demo car");
+        open = std::make_unique<OpenScreen>(file, size, page, with);
+    }
+    const std::vector<Entry<Fill>>& fills() { return (*open->car.knowledge())->log.fills; }
 };
 
 // Of small screens, as they are built into cars.

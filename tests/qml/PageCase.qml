@@ -25,7 +25,7 @@ TestCase {
         Fixture.reset(state);
         if (language !== "en")
             Fixture.speak(language);
-        Fixture.settings.choose(ScreenSettings.TextSize, [100, 125, 150, 200].indexOf(percent));
+        Fixture.settings.choose(ScreenSettings.TextSize, [100, 125, 150, 175, 200].indexOf(percent));
         show(size, page);
     }
     function show(size: size, page: string) {
@@ -84,7 +84,7 @@ TestCase {
     }
 
     function buttonNamed(text: string): Item {
-        return visibleButtons().find(button => button.text === text) ?? null;
+        return visibleButtons().find(button => !(button instanceof FieldButton) && button.text === text) ?? null;
     }
     function touch(text: string) {
         tryVerify(() => buttonNamed(text) !== null, 2000, "no button " + text);

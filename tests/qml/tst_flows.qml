@@ -101,7 +101,7 @@ PageCase {
         verify(Fixture.logbook.opened);
         touch("Take out");
         compare(Fixture.logbook.rows.rowCount(), before - 1);
-        touch("Undo taking back");
+        touch("Undo taking out");
         compare(Fixture.logbook.rows.rowCount(), before);
     }
 
@@ -196,7 +196,7 @@ PageCase {
         const within = list.contentY - list.itemAtIndex(list.indexAt(0, list.contentY)).y;
         const current = list.currentItem.spoken;
         Fixture.logbook.open(0);
-        Fixture.logbook.takeBack();
+        Fixture.logbook.takeOut();
         waitForRendering(list);
         compare(spokenAtTop(), top);
         compare(list.currentIndex, 12);

@@ -135,6 +135,34 @@ PageCase {
         verifyReadable();
     }
 
+    // On a screen of 800 x 480 dots in 5 inches (187 to an inch) with its own size of letters,
+    // 175 % (reading_size_test): what is read while driving subtends 16' at 650 mm, as its
+    // capitals and figures do (ISO 15008 as usually cited, from memory: 12' at least, 16' acceptable).
+    TextMetrics {
+        id: capital
+        text: "0"
+    }
+    function test_whatIsReadWhileDrivingIsLargeEnough_data() {
+        return [{tag: "flat", size: Qt.size(800, 480)}, {tag: "upright", size: Qt.size(480, 800)}];
+    }
+    function test_whatIsReadWhileDrivingIsLargeEnough(data) {
+        open(data.size, "calm", "now", "en", 175);
+        const wanted = 2 * 650 * Math.tan(16 / 60 * Math.PI / 180 / 2); // mm
+        let looked = 0;
+        for (const part of visibleItems(root.window.contentItem)) {
+            if (!(part instanceof BigNumber || part instanceof RangeTable))
+                continue;
+            for (const text of visibleItems(part).filter(i => i instanceof Text && i.text !== "")) {
+                capital.font = text.font;
+                capital.font.pixelSize = text.fontInfo.pixelSize;
+                const found = capital.tightBoundingRect.height * 25.4 / 187;
+                verify(found >= wanted, describe(text) + " is " + found.toFixed(2) + " mm high");
+                ++looked;
+            }
+        }
+        verify(looked >= 3 + 3 + 12, looked); // number, caption, unit; heads; rows
+    }
+
     // No text runs into another one.
     function test_noTextCoversAnother_data() {
         return sizes_data();

@@ -9,10 +9,10 @@
 
 namespace undermark {
 
-PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const QString& folder,
+PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const FileRoots& roots,
                              QObject* parent)
     : PageModel(parent), m_car(car), m_format(format),
-      m_files(folder, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
+      m_files(roots, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
               QString::fromStdString((car.folder() / "routes").string())),
       m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes"),
       m_here([this] { return m_editor.route(); }), m_whatIfs(m_answer),

@@ -51,9 +51,9 @@ public:
     enum Tab { Stops, Rows, WhatIfs, FromHere };
     Q_ENUM(Tab)
 
-    // `car` outlives the view model. Route files are looked for in `folder`, and
+    // `car` outlives the view model. Route files are looked for in `roots`, and
     // where saved ones are: in routes/ beside the logbook.
-    PlanViewModel(Car& car, const UnitFormat& format, const QString& folder,
+    PlanViewModel(Car& car, const UnitFormat& format, const FileRoots& roots,
                   QObject* parent = nullptr);
 
     FileList* files() { return &m_files; }

@@ -111,9 +111,9 @@ QList<NumberField> NumberForm::fields() const
             continue;
         NumberField field{entry.name, entry.text, entry.unit,
                           entry.guessed ? tr("guess") : QString(), {}};
-        field.spoken = entry.text.isEmpty()
-                           ? tr("%1: empty").arg(field.name)
-                           : tr("%1: %2 %3 %4").arg(field.name, field.text, field.unit, field.hint);
+        QStringList spoken{field.name, field.unit, field.hint};
+        spoken.removeAll(QString());
+        field.spoken = spoken.join(QStringLiteral(", "));
         all.append(field);
     }
     return all;

@@ -31,7 +31,7 @@ public:
     QString text;
     QString unit;
     QString hint;   // "guess" while nobody has confirmed or changed it, else empty
-    QString spoken; // all of it, for those who cannot see it
+    QString spoken; // its name, unit, and whether it is a guess, for those who cannot see it
     friend bool operator==(const NumberField&, const NumberField&) = default;
 };
 

@@ -13,15 +13,6 @@ constexpr double kSlack = 1e-9; // a value on a tick is not beyond it
 
 } // namespace
 
-QString PlotPicture::longestY() const
-{
-    QString longest;
-    for (const HorizonTickMark& tick : yTicks)
-        if (tick.label.size() > longest.size())
-            longest = tick.label;
-    return longest;
-}
-
 PlotAxis PlotAxis::around(double low, double high, int most)
 {
     PlotAxis axis;

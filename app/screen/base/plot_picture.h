@@ -44,13 +44,11 @@ struct PlotPicture {
     Q_PROPERTY(QString yTitle MEMBER yTitle FINAL)
     Q_PROPERTY(qreal postAt MEMBER postAt FINAL)
     Q_PROPERTY(QString postName MEMBER postName FINAL)
-    Q_PROPERTY(QString longestY READ longestY FINAL)
     Q_PROPERTY(bool empty READ isEmpty FINAL)
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
     QVariant bandPath() const { return QVariant::fromValue(band); }
     QVariant linePath() const { return QVariant::fromValue(line); }
-    QString longestY() const; // of the labels on the left
     bool isEmpty() const { return line.isEmpty() && marks.isEmpty(); }
 
     QList<QPointF> band; // closed outline, or empty

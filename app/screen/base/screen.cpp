@@ -15,9 +15,9 @@ Car& remembered(Car& car, const ScreenSettings& settings)
 
 } // namespace
 
-Screen::Screen(Car& car, const QString& settingsFile)
+Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
-      now(car, {}, settingsFile), pump(car), ahead(car, {}, QDir::homePath()), tank(car), logbook(car, {}, QDir::homePath()),
+      now(car, {}, settingsFile), pump(car), ahead(car, {}, roots), tank(car), logbook(car, {}, roots),
       m_car(car)
 {
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);

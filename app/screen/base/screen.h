@@ -35,7 +35,8 @@ class Screen : public QObject {
 public:
     // `car` outlives the screen. Settings and half-typed answers are kept in the
     // INI file `settingsFile`; empty: nothing is kept.
-    explicit Screen(Car& car, const QString& settingsFile = {});
+    explicit Screen(Car& car, const QString& settingsFile = {},
+                    const FileRoots& roots = {QDir::homePath(), filePlaces});
 
     ScreenSettings settings;
     DrivingLock lock;

@@ -187,6 +187,8 @@ void LaunchOptions::applyTo(ScreenSettings& screen) const
     // A picture is the same wherever it is made.
     if (!grab.isEmpty() && !settings.contains(u"language"_qs))
         screen.override(u"language"_qs, u"en"_qs);
+    if (!grab.isEmpty() && !settings.contains(u"text"_qs))
+        screen.override(u"text"_qs, 100);
 }
 
 } // namespace undermark

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen_settings.h"
 
+#include "app/screen/base/reading_size.h"
 #include "app/screen/base/translations.h"
 
 #include <algorithm>
@@ -9,7 +10,6 @@ namespace undermark {
 
 namespace {
 
-constexpr int kTextPercents[] = {100, 125, 150, 200};
 constexpr const char* kKeys[] = {"distance", "volume", "rate", "text", "language",
                                   "currency"}; // by Setting
 constexpr const char* kCurrencies[] = {"", "€", "£", "$", "CHF", "kr"};
@@ -96,13 +96,22 @@ void ScreenSettings::setNight(bool night)
 
 qreal ScreenSettings::textScale() const
 {
-    return std::clamp(value("text").toInt(), 100, 200) / 100.0;
+    const QVariant chosen = value("text");
+    return chosen.isValid() ? std::clamp(chosen.toInt(), 100, 200) / 100.0 : m_readablePercent / 100.0;
+}
+
+void ScreenSettings::seenOn(qreal capitals, qreal diagonal)
+{
+    m_readablePercent = readableTextPercent(capitals, diagonal);
+    emit changed();
 }
 
 QList<Choice> ScreenSettings::choices() const
 {
     const Units now = units();
-    const int percent = qRound(textScale() * 100);
+    QStringList sizes;
+    for (const int percent : textPercents())
+        sizes.append(tr("%1 %").arg(percent));
     QStringList names, currencies{tr("none")};
     for (const Language& each : languages())
         names.append(each.name);
@@ -111,8 +120,7 @@ QList<Choice> ScreenSettings::choices() const
     return {{tr("distance"), {tr("km"), tr("miles")}, int(now.distance)},
             {tr("fuel"), {tr("litres"), tr("US gallons"), tr("imperial gallons")}, int(now.volume)},
             {tr("rate"), {tr("L/100 km"), tr("km/L"), tr("mpg US"), tr("mpg imperial")}, int(now.rate)},
-            {tr("letters"), {tr("100 %"), tr("125 %"), tr("150 %"), tr("200 %")},
-             indexOf(kTextPercents, percent)},
+            {tr("letters"), sizes, indexOf(textPercents(), qRound(textScale() * 100))},
             {tr("language"), names, languageIndex(language())},
             {tr("currency"), currencies, within(value("currency"), int(std::size(kCurrencies)))}};
 }
@@ -144,7 +152,7 @@ void ScreenSettings::choose(int setting, int option)
         return;
     const QString key = QString::fromLatin1(kKeys[setting]);
     if (setting == TextSize)
-        return keep(key, kTextPercents[option]);
+        return keep(key, textPercents()[option]);
     keep(key, setting == InLanguage ? QVariant(languages()[option].key) : QVariant(option));
     emit formatChanged();
 }

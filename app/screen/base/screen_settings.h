@@ -60,7 +60,9 @@ public:
     UnitFormat format() const { return UnitFormat(units(), locale(), currency()); }
     bool night() const { return value("night").toBool(); }
     void setNight(bool night);
-    qreal textScale() const;
+    qreal textScale() const; // as chosen; else as the screen needs it
+    // The screen it is seen on: height of capitals at 100 %, and its diagonal (mm; 0: unknown).
+    Q_INVOKABLE void seenOn(qreal capitals, qreal diagonal);
 
     // For this run only: from the command line.
     void override(const QString& key, const QVariant& value);
@@ -80,6 +82,7 @@ private:
     void keep(const QString& key, const QVariant& value);
 
     std::unique_ptr<QSettings> m_store;
+    int m_readablePercent = 100;
     Choice m_cars;
     QVariantMap m_now; // overrides, and everything where nothing is kept
 };

@@ -145,6 +145,17 @@
     </message>
 </context>
 <context>
+    <name>FilePlaces</name>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>Downloads</source>
+        <translation>Downloads</translation>
+    </message>
+</context>
+<context>
     <name>FillEcho</name>
     <message>
         <source>was</source>
@@ -159,12 +170,12 @@
         <translation>Zurücknehmen</translation>
     </message>
     <message>
-        <source>Takes this fill back out of the logbook</source>
-        <translation>Nimmt diese Füllung wieder aus dem Logbuch</translation>
-    </message>
-    <message>
         <source>Next fill</source>
         <translation>Nächste Füllung</translation>
+    </message>
+    <message>
+        <source>Takes this fill out of the logbook</source>
+        <translation>Streicht diese Füllung aus dem Logbuch</translation>
     </message>
 </context>
 <context>
@@ -281,12 +292,12 @@
         <translation>Streichen</translation>
     </message>
     <message>
-        <source>Takes the last thing written about this entry back</source>
-        <translation>Nimmt das zuletzt zu diesem Eintrag Geschriebene zurück</translation>
-    </message>
-    <message>
         <source>Correct</source>
         <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>Takes this entry out of the logbook, with all corrections of it</source>
+        <translation>Streicht diesen Eintrag mit allen Berichtigungen aus dem Logbuch</translation>
     </message>
 </context>
 <context>
@@ -706,6 +717,10 @@
         <source>hopeful</source>
         <translation>erhofft</translation>
     </message>
+    <message>
+        <source>%1: sure %2, even %3, hopeful %4 %5</source>
+        <translation>%1: sicher %2, hälftig %3, erhofft %4 %5</translation>
+    </message>
 </context>
 <context>
     <name>RouteLegEditor</name>
@@ -926,6 +941,10 @@
     <message>
         <source>Take in trips from a table</source>
         <translation>Fahrten aus einer Tabelle übernehmen</translation>
+    </message>
+    <message>
+        <source>Export to %1</source>
+        <translation>Nach %1 ausgeben</translation>
     </message>
 </context>
 <context>
@@ -1283,10 +1302,6 @@
 <context>
     <name>undermark::LogbookViewModel</name>
     <message>
-        <source>%1, taken back</source>
-        <translation>%1, zurückgenommen</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -1311,16 +1326,8 @@
         <translation>Auslassen</translation>
     </message>
     <message>
-        <source>Undo the ruling</source>
-        <translation>Entscheid zurücknehmen</translation>
-    </message>
-    <message>
         <source>Undo the correction</source>
         <translation>Berichtigung zurücknehmen</translation>
-    </message>
-    <message>
-        <source>Undo taking back</source>
-        <translation>Doch behalten</translation>
     </message>
     <message>
         <source>All</source>
@@ -1345,6 +1352,18 @@
     <message>
         <source>Undo the import</source>
         <translation>Übernahme zurücknehmen</translation>
+    </message>
+    <message>
+        <source>%1, undone</source>
+        <translation>%1, zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Undo taking out</source>
+        <translation>Streichen zurücknehmen</translation>
+    </message>
+    <message>
+        <source>As before, it is: %1</source>
+        <translation>Wie zuvor gilt: %1</translation>
     </message>
 </context>
 <context>
@@ -1497,14 +1516,6 @@
     <message>
         <source>guess</source>
         <translation>geraten</translation>
-    </message>
-    <message>
-        <source>%1: empty</source>
-        <translation>%1: leer</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 %4</source>
-        <translation>%1: %2 %3 %4</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1927,22 +1938,6 @@
         <translation>Schrift</translation>
     </message>
     <message>
-        <source>100 %</source>
-        <translation>100 %</translation>
-    </message>
-    <message>
-        <source>125 %</source>
-        <translation>125 %</translation>
-    </message>
-    <message>
-        <source>150 %</source>
-        <translation>150 %</translation>
-    </message>
-    <message>
-        <source>200 %</source>
-        <translation>200 %</translation>
-    </message>
-    <message>
         <source>language</source>
         <translation>Sprache</translation>
     </message>
@@ -1961,6 +1956,10 @@
     <message>
         <source>currency</source>
         <translation>Währung</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -3983,10 +3982,6 @@
         <translation>Fertig</translation>
     </message>
     <message>
-        <source>Everything goes into a new folder beside the logbook; nothing is written over.</source>
-        <translation>Alles kommt in einen neuen Ordner neben dem Logbuch; nichts wird überschrieben.</translation>
-    </message>
-    <message>
         <source>A logbook or bundle of another device ends in .sqlite.</source>
         <translation>Ein Logbuch oder Bündel eines anderen Geräts endet auf .sqlite.</translation>
     </message>
@@ -4129,6 +4124,10 @@
     <message>
         <source>Add %1 trips</source>
         <translation>%1 Fahrten hinzufügen</translation>
+    </message>
+    <message>
+        <source>Everything goes into a new folder, beside the logbook or on a stick; nothing is written over.</source>
+        <translation>Alles kommt in einen neuen Ordner, neben dem Logbuch oder auf einem Stick; nichts wird überschrieben.</translation>
     </message>
 </context>
 </TS>

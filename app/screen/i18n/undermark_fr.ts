@@ -145,6 +145,17 @@
     </message>
 </context>
 <context>
+    <name>FilePlaces</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documents</translation>
+    </message>
+    <message>
+        <source>Downloads</source>
+        <translation>Téléchargements</translation>
+    </message>
+</context>
+<context>
     <name>FillEcho</name>
     <message>
         <source>was</source>
@@ -159,12 +170,12 @@
         <translation>Annuler</translation>
     </message>
     <message>
-        <source>Takes this fill back out of the logbook</source>
-        <translation>Retire ce plein du carnet</translation>
-    </message>
-    <message>
         <source>Next fill</source>
         <translation>Plein suivant</translation>
+    </message>
+    <message>
+        <source>Takes this fill out of the logbook</source>
+        <translation>Retire ce plein du carnet</translation>
     </message>
 </context>
 <context>
@@ -281,12 +292,12 @@
         <translation>Retirer</translation>
     </message>
     <message>
-        <source>Takes the last thing written about this entry back</source>
-        <translation>Retire ce qui a été noté en dernier sur cette entrée</translation>
-    </message>
-    <message>
         <source>Correct</source>
         <translation>Corriger</translation>
+    </message>
+    <message>
+        <source>Takes this entry out of the logbook, with all corrections of it</source>
+        <translation>Retire cette entrée du carnet, avec toutes ses corrections</translation>
     </message>
 </context>
 <context>
@@ -706,6 +717,10 @@
         <source>hopeful</source>
         <translation>espéré</translation>
     </message>
+    <message>
+        <source>%1: sure %2, even %3, hopeful %4 %5</source>
+        <translation>%1 : sûr %2, moyen %3, espéré %4 %5</translation>
+    </message>
 </context>
 <context>
     <name>RouteLegEditor</name>
@@ -926,6 +941,10 @@
     <message>
         <source>Take in trips from a table</source>
         <translation>Reprendre des trajets d&apos;un tableau</translation>
+    </message>
+    <message>
+        <source>Export to %1</source>
+        <translation>Exporter vers %1</translation>
     </message>
 </context>
 <context>
@@ -1283,10 +1302,6 @@
 <context>
     <name>undermark::LogbookViewModel</name>
     <message>
-        <source>%1, taken back</source>
-        <translation>%1, retiré</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -1311,16 +1326,8 @@
         <translation>Écarter</translation>
     </message>
     <message>
-        <source>Undo the ruling</source>
-        <translation>Annuler la décision</translation>
-    </message>
-    <message>
         <source>Undo the correction</source>
         <translation>Annuler la correction</translation>
-    </message>
-    <message>
-        <source>Undo taking back</source>
-        <translation>Remettre</translation>
     </message>
     <message>
         <source>All</source>
@@ -1345,6 +1352,18 @@
     <message>
         <source>Undo the import</source>
         <translation>Annuler la reprise</translation>
+    </message>
+    <message>
+        <source>%1, undone</source>
+        <translation>%1, annulé</translation>
+    </message>
+    <message>
+        <source>Undo taking out</source>
+        <translation>Annuler le retrait</translation>
+    </message>
+    <message>
+        <source>As before, it is: %1</source>
+        <translation>Comme avant, c&apos;est : %1</translation>
     </message>
 </context>
 <context>
@@ -1497,14 +1516,6 @@
     <message>
         <source>guess</source>
         <translation>deviné</translation>
-    </message>
-    <message>
-        <source>%1: empty</source>
-        <translation>%1 : vide</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 %4</source>
-        <translation>%1: %2 %3 %4</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1927,22 +1938,6 @@
         <translation>lettres</translation>
     </message>
     <message>
-        <source>100 %</source>
-        <translation>100 %</translation>
-    </message>
-    <message>
-        <source>125 %</source>
-        <translation>125 %</translation>
-    </message>
-    <message>
-        <source>150 %</source>
-        <translation>150 %</translation>
-    </message>
-    <message>
-        <source>200 %</source>
-        <translation>200 %</translation>
-    </message>
-    <message>
         <source>language</source>
         <translation>langue</translation>
     </message>
@@ -1961,6 +1956,10 @@
     <message>
         <source>currency</source>
         <translation>monnaie</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -3983,10 +3982,6 @@
         <translation>Fait</translation>
     </message>
     <message>
-        <source>Everything goes into a new folder beside the logbook; nothing is written over.</source>
-        <translation>Tout va dans un nouveau dossier à côté du carnet ; rien n&apos;est écrasé.</translation>
-    </message>
-    <message>
         <source>A logbook or bundle of another device ends in .sqlite.</source>
         <translation>Un carnet d&apos;un autre appareil finit par .sqlite.</translation>
     </message>
@@ -4129,6 +4124,10 @@
     <message>
         <source>Add %1 trips</source>
         <translation>Ajouter %1 trajets</translation>
+    </message>
+    <message>
+        <source>Everything goes into a new folder, beside the logbook or on a stick; nothing is written over.</source>
+        <translation>Tout va dans un nouveau dossier, à côté du carnet ou sur une clé ; rien n&apos;est écrasé.</translation>
     </message>
 </context>
 </TS>

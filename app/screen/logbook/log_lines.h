@@ -3,6 +3,7 @@
 // Entries of the log in words: one line for the list, all of it for one entry.
 #pragma once
 
+#include "app/car/car_answers.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/unit_format.h"
 #include "engine/logbook/log_page.h"
@@ -46,9 +47,11 @@ QList<Fact> fillFacts(const Fill& fill, const UnitFormat& format);
 QList<Fact> tripFacts(const Trip& trip, const UnitFormat& format);
 QList<Fact> proofFacts(const Proof& proof, const UnitFormat& format);
 
-// In one line, for the list of versions.
+// In one line, for the list.
 QString fillSummary(const Fill& fill, const UnitFormat& format);
 QString tripSummary(const Trip& trip, const UnitFormat& format);
 QString proofSummary(const Proof& proof, const UnitFormat& format);
+// Of any entry; a fill with its kilometres, so that what was corrected of it is seen.
+QString summary(const LogValue& value, const UnitFormat& format);
 
 } // namespace undermark

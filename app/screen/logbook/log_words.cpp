@@ -163,4 +163,16 @@ QString proofSummary(const Proof& proof, const UnitFormat& format)
                   : proofName(proof.kind);
 }
 
+QString summary(const LogValue& value, const UnitFormat& format)
+{
+    if (const auto* trip = std::get_if<Trip>(&value))
+        return tripSummary(*trip, format);
+    if (const auto* proof = std::get_if<Proof>(&value))
+        return proofSummary(*proof, format);
+    const Fill& fill = std::get<Fill>(value);
+    const auto km = fill.odometer ? fill.odometer : fill.sinceLast;
+    const QString litres = fillSummary(fill, format);
+    return km ? litres + QStringLiteral(", ") + format.distanceWithUnit(*km) : litres;
+}
+
 } // namespace undermark

@@ -8,13 +8,21 @@ namespace undermark {
 
 namespace {
 
-QString summary(const LogValue& value, const UnitFormat& format)
+// Alike but for what the user ruled.
+bool saySame(const LogValue& one, LogValue other)
 {
-    if (const auto* fill = std::get_if<Fill>(&value))
-        return fillSummary(*fill, format);
-    if (const auto* trip = std::get_if<Trip>(&value))
-        return tripSummary(*trip, format);
-    return proofSummary(std::get<Proof>(value), format);
+    if (auto* fill = std::get_if<Fill>(&other); fill && std::holds_alternative<Fill>(one))
+        fill->counted = std::get<Fill>(one).counted;
+    return one == other;
+}
+
+// How many of these versions, from the last one, go with the last correction.
+std::size_t lastCorrection(const std::vector<LogValue>& standing)
+{
+    for (std::size_t back = 1; back < standing.size(); ++back)
+        if (!saySame(standing[standing.size() - 1 - back], standing.back()))
+            return back;
+    return 0;
 }
 
 } // namespace
@@ -44,6 +52,7 @@ void LogbookViewModel::open(int row)
         return;
     m_opened = *entry;
     m_correcting = false;
+    m_saysWhatStands = false;
     m_problem.reset();
     readVersions();
     emit changed();
@@ -55,6 +64,7 @@ void LogbookViewModel::close()
         m_correcting = false;
     else
         m_opened.reset();
+    m_saysWhatStands = false;
     m_problem.reset();
     emit changed();
 }
@@ -62,17 +72,28 @@ void LogbookViewModel::close()
 void LogbookViewModel::readVersions()
 {
     m_versions.clear();
+    m_standing = m_corrected = 0;
     const auto value = openedValue();
     if (!value)
         return;
     const auto history = m_car.history(openedId(), *value);
-    if (!history || history->size() < 2)
+    if (!history)
         return;
+    std::vector<LogValue> standing;
     for (const LogVersion& version : *history) {
         const QString what = summary(version.value, m_format);
-        m_versions.append({dateTimeText(version.recorded),
-                           version.withdrawn ? tr("%1, taken back").arg(what) : what});
+        if (history->size() > 1)
+            m_versions.append({dateTimeText(version.recorded), version.withdrawn ? tr("%1, undone").arg(what) : what});
+        if (!version.withdrawn)
+            standing.push_back(version.value);
     }
+    m_standing = standing.size();
+    m_corrected = lastCorrection(standing);
+}
+
+Result<void> LogbookViewModel::withdraw(std::size_t versions)
+{
+    return m_car.takeBackAll(std::vector(versions, openedId()));
 }
 
 QString LogbookViewModel::title() const
@@ -138,7 +159,7 @@ void LogbookViewModel::rule()
         fill.counted.reset();
     else
         fill.counted = openedLesson().fillFlag != nullptr;
-    revise(fill, tr("Undo the ruling"));
+    revise(fill);
 }
 
 QString LogbookViewModel::mendWord() const
@@ -154,25 +175,23 @@ QString LogbookViewModel::mendWord() const
 void LogbookViewModel::mend()
 {
     if (!mendWord().isEmpty())
-        revise(*corrected(std::get<Fill>(*openedValue()), *openedLesson().fillFlag), tr("Undo the correction"));
+        revise(*corrected(std::get<Fill>(*openedValue()), *openedLesson().fillFlag));
 }
 
-void LogbookViewModel::revise(const LogValue& value, const QString& word)
+void LogbookViewModel::revise(const LogValue& value)
 {
-    const EntryId id = openedId();
-    if (!applied(m_car.revise(id, value)))
-        return;
-    addStep(id, word);
-    emit stored();
+    m_saysWhatStands = false;
+    if (applied(m_car.revise(openedId(), value)))
+        emit stored();
 }
 
-void LogbookViewModel::takeBack()
+void LogbookViewModel::takeOut()
 {
     const auto value = openedValue();
     const EntryId id = openedId();
-    if (!value || !applied(m_car.takeBack(id)))
+    if (!value || !applied(withdraw(m_standing)))
         return;
-    m_steps.push_back({[this, id, value] { return m_car.revise(id, *value); }, tr("Undo taking back")});
+    m_steps.push_back({[this, id, value] { return m_car.revise(id, *value); }, tr("Undo taking out")});
     emit stored();
 }
 

@@ -41,14 +41,14 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 
 } // namespace
 
-LogbookViewModel::LogbookViewModel(Car& car, Units units, const QString& folder,
+LogbookViewModel::LogbookViewModel(Car& car, Units units, const FileRoots& roots,
                                    QObject* parent)
     : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
-      m_transfer(car, folder)
+      m_transfer(car, roots)
 {
     connect(&m_editor, &PumpViewModel::stored, this, [this] {
-        addStep(openedId(), tr("Undo the correction"));
         m_correcting = false;
+        m_saysWhatStands = false;
         emit stored();
     });
     connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
@@ -120,6 +120,10 @@ QList<NoticeText> LogbookViewModel::notices() const
     QList<NoticeText> notices;
     if (m_problem)
         notices.append(noticeText(*m_problem, m_format));
+    if (const auto value = openedValue(); value && m_saysWhatStands)
+        notices.append(noticeText(
+            {Severity::info, Sentence::just(tr("As before, it is: %1").arg(summary(*value, m_format)).toStdString())},
+            m_format));
     const EntryLesson lesson = openedLesson();
     if (lesson.fillFlag)
         notices.append(noticeText({Severity::warning, lesson.fillFlag->text}, m_format));
@@ -137,6 +141,8 @@ QList<NoticeText> LogbookViewModel::listNotices() const
 
 QString LogbookViewModel::undoWord() const
 {
+    if (m_opened)
+        return m_corrected > 0 ? tr("Undo the correction") : QString();
     return m_steps.empty() ? QString() : m_steps.back().word;
 }
 
@@ -165,17 +171,16 @@ QList<Fact> LogbookViewModel::rates() const
 
 void LogbookViewModel::undo()
 {
-    if (m_steps.empty())
+    if (undoWord().isEmpty())
         return;
-    if (!applied(m_steps.back().back()))
+    const bool ofEntry = opened();
+    if (!applied(ofEntry ? withdraw(m_corrected) : m_steps.back().back()))
         return;
-    m_steps.pop_back();
+    if (ofEntry)
+        m_saysWhatStands = true;
+    else
+        m_steps.pop_back();
     emit stored();
-}
-
-void LogbookViewModel::addStep(const EntryId& entry, const QString& word)
-{
-    m_steps.push_back({[this, entry] { return m_car.takeBack(entry); }, word});
 }
 
 bool LogbookViewModel::applied(const Result<void>& result)

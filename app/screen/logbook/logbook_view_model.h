@@ -4,8 +4,10 @@
 // consumption over time.
 //
 // Guarantees (each has a test in tests/app/screen/logbook/logbook_view_model_test.cpp):
-//  * nothing is ever lost: a correction and a taking back are rows on top, and
-//    undo() takes the last of this session back;
+//  * nothing is ever lost: a correction and a taking out are rows on top;
+//  * undo() is offered where the step was made: of an opened entry its last correction, and
+//    what stands then is said; at the list an entry taken out, or an import, of this session;
+//  * an entry is taken out whole, never back to what was once corrected;
 //  * an odd fill says its likely cause and, where there is one, the correction
 //    that would mend it; the user rules, nothing is changed unasked.
 #pragma once
@@ -53,8 +55,8 @@ public:
     enum Tab { All, Fills, Proofs, Rates, Transfer, Settings };
     Q_ENUM(Tab)
 
-    // `car` outlives the view model. Files to take in are looked for in `folder`.
-    explicit LogbookViewModel(Car& car, Units units = {}, const QString& folder = {},
+    // `car` outlives the view model. Files to take in are looked for in `roots`.
+    explicit LogbookViewModel(Car& car, Units units = {}, const FileRoots& roots = {},
                               QObject* parent = nullptr);
 
     HistoryModel* rows() { return &m_rows; }
@@ -63,13 +65,13 @@ public:
     QString emptyText() const;
     QList<NoticeText> notices() const;
     QList<NoticeText> listNotices() const; // why the list has no rows, or not all
-    QString undoWord() const; // empty: nothing to undo
+    QString undoWord() const; // what undo() would do here; empty: nothing
     bool opened() const { return m_opened.has_value(); }
     QString title() const;
     QList<Fact> facts() const;
     QList<Fact> versions() const { return m_versions; }
     bool correctable() const; // with the form of the Pump page
-    bool changeable() const;  // can be taken back
+    bool changeable() const;  // can be taken out
     QString ruleWord() const; // what rule() would do; empty where there is nothing to rule on
     QString mendWord() const; // what mend() would do; empty where nothing is proposed
     bool correcting() const { return m_correcting; }
@@ -89,24 +91,24 @@ public:
     Q_INVOKABLE void rule();
     // Takes the correction that is proposed for an odd fill.
     Q_INVOKABLE void mend();
-    Q_INVOKABLE void takeBack();
+    Q_INVOKABLE void takeOut();
     Q_INVOKABLE void undo();
 
 signals:
     void changed();
 
 private:
-    struct UndoStep {
+    struct ListStep { // what undo() of the list takes back
         std::function<Result<void>()> back;
         QString word;
     };
-    void addStep(const EntryId& entry, const QString& word);
     EntryId openedId() const { return m_opened ? m_opened->id : EntryId(); }
     std::optional<LogValue> openedValue() const;
     EntryLesson openedLesson() const;
     void readOn(); // a row could not be had
     void readVersions();
-    void revise(const LogValue& value, const QString& word);
+    Result<void> withdraw(std::size_t versions); // of the opened entry, the last ones
+    void revise(const LogValue& value);
     bool applied(const Result<void>& result);
 
     Car& m_car;
@@ -118,7 +120,10 @@ private:
     std::optional<LogRow> m_opened;
     bool m_correcting = false;
     QList<Fact> m_versions;
-    std::vector<UndoStep> m_steps;
+    std::size_t m_standing = 0;  // versions of the opened entry that are not undone
+    std::size_t m_corrected = 0; // so many of them go with the last correction; 0: there is none
+    bool m_saysWhatStands = false;
+    std::vector<ListStep> m_steps;
     std::optional<Notice> m_problem;
     mutable std::optional<PlotPicture> m_consumption; // drawn when first looked at
 };

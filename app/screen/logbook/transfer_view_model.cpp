@@ -19,11 +19,13 @@ QString nameOf(const std::filesystem::path& file)
 
 } // namespace
 
-TransferViewModel::TransferViewModel(Car& car, const QString& folder, QObject* parent)
+TransferViewModel::TransferViewModel(Car& car, const FileRoots& roots, QObject* parent)
     : QObject(parent), m_car(car),
-      m_tables(folder, {QStringLiteral("*.csv")}, QString::fromStdString(car.folder().string())),
-      m_logbooks(folder, {QStringLiteral("*.sqlite")}, QString::fromStdString(car.folder().string()))
+      m_tables(roots, {QStringLiteral("*.csv")}, QString::fromStdString(car.folder().string())),
+      m_logbooks(roots, {QStringLiteral("*.sqlite")}, QString::fromStdString(car.folder().string()))
 {
+    for (const FileList* files : {&m_tables, &m_logbooks})
+        connect(files, &FileList::changed, this, &TransferViewModel::changed);
 }
 
 void TransferViewModel::setFormat(const UnitFormat& format)
@@ -50,10 +52,39 @@ void TransferViewModel::warn(const std::vector<Sentence>& warnings)
         m_notices.push_back({Severity::warning, warning});
 }
 
+QList<FilePlace> TransferViewModel::writableSticks() const
+{
+    QList<FilePlace> sticks;
+    for (const FilePlace& place : (m_merging ? m_logbooks : m_tables).places())
+        if (place.stick && QFileInfo(place.folder).isWritable())
+            sticks.append(place);
+    return sticks;
+}
+
+QStringList TransferViewModel::sticks() const
+{
+    QStringList names;
+    for (const FilePlace& stick : writableSticks())
+        names.append(stick.name);
+    return names;
+}
+
 void TransferViewModel::exportAll()
 {
+    exportInto(m_car.folder());
+}
+
+void TransferViewModel::exportTo(int stick)
+{
+    const QList<FilePlace> sticks = writableSticks();
+    if (stick >= 0 && stick < sticks.size())
+        exportInto(sticks[stick].folder.toStdString());
+}
+
+void TransferViewModel::exportInto(const std::filesystem::path& into)
+{
     m_notices.clear();
-    const auto folder = m_car.exportEverything();
+    const auto folder = m_car.exportEverything(into);
     if (!folder)
         return refuse(folder.error());
     m_done = tr("Written: %1. In it are the tables for a spreadsheet, and logbook.sqlite for "

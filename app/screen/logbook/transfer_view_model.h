@@ -38,6 +38,7 @@ class TransferViewModel : public QObject {
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Choice> units READ units NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> sticks READ sticks NOTIFY changed FINAL)
     Q_PROPERTY(QString confirmWord READ confirmWord NOTIFY changed FINAL)
 
 public:
@@ -50,8 +51,8 @@ public:
         done,
     };
 
-    // `car` outlives the view model. Files are looked for in `folder` and beside the logbook.
-    TransferViewModel(Car& car, const QString& folder, QObject* parent = nullptr);
+    // `car` outlives the view model. Files are looked for in `roots` and beside the logbook.
+    TransferViewModel(Car& car, const FileRoots& roots, QObject* parent = nullptr);
     void setFormat(const UnitFormat& format);
 
     Stage stage() const { return m_stage; }
@@ -66,7 +67,10 @@ public:
     QList<Fact> facts() const;   // the rows that would be added, the first of them
     QString confirmWord() const; // what confirm() would do; empty: nothing
 
-    Q_INVOKABLE void exportAll();
+    QStringList sticks() const;  // that are mounted and can be written to, by name
+
+    Q_INVOKABLE void exportAll(); // beside the logbook
+    Q_INVOKABLE void exportTo(int stick); // a row of sticks()
     Q_INVOKABLE void chooseTable(); // of fills
     Q_INVOKABLE void chooseTrips();
     Q_INVOKABLE void chooseLogbook();
@@ -90,6 +94,8 @@ private:
     ImportOptions importOptions() const;
     void go(Stage stage);
     void refuse(const Error& error); // says what went wrong
+    QList<FilePlace> writableSticks() const;
+    void exportInto(const std::filesystem::path& into);
     template <class T> Result<ImportDone> taken(const ImportPreview<T>& shown);
     void warn(const std::vector<Sentence>& warnings);
     void lookIn();

@@ -12,19 +12,6 @@ namespace {
 
 constexpr std::size_t kShown = 12; // rows of the preview
 
-// With its kilometres, so that a wrong unit is seen.
-QString rowText(const Fill& fill, const UnitFormat& format)
-{
-    const auto km = fill.odometer ? fill.odometer : fill.sinceLast;
-    const QString summary = fillSummary(fill, format);
-    return km ? summary + QStringLiteral(", ") + format.distanceWithUnit(*km) : summary;
-}
-
-QString rowText(const Trip& trip, const UnitFormat& format)
-{
-    return tripSummary(trip, format);
-}
-
 } // namespace
 
 std::size_t TransferViewModel::freshRows() const
@@ -56,7 +43,7 @@ QString TransferViewModel::text() const
     const QString file = QString::fromStdString(m_file.filename().string());
     switch (m_stage) {
     case Stage::start:
-        return tr("Everything goes into a new folder beside the logbook; nothing is written over.");
+        return tr("Everything goes into a new folder, beside the logbook or on a stick; nothing is written over.");
     case Stage::files:
         return m_merging   ? tr("A logbook or bundle of another device ends in .sqlite.")
                : ofTrips() ? tr("A table is a .csv file with the columns date, km and mode, and "
@@ -113,7 +100,7 @@ QList<Fact> TransferViewModel::facts() const
         return facts;
     std::visit([&](const auto& preview) {
         for (std::size_t i = 0; i < std::min(preview.fresh.size(), kShown); ++i)
-            facts.append({dateTimeText(preview.fresh[i].time), rowText(preview.fresh[i], m_format)});
+            facts.append({dateTimeText(preview.fresh[i].time), summary(preview.fresh[i], m_format)});
     }, m_preview);
     if (freshRows() > kShown)
         facts.append({tr("and more"), (ofTrips() ? tr("%1 trips") : tr("%1 fills")).arg(freshRows() - kShown)});

@@ -58,12 +58,11 @@ FocusScope {
             text: qsTr("New route")
             onClicked: root.view.newRoute()
         }
-        Text {
+        Words {
             Layout.fillWidth: true
             visible: root.routed
             text: root.view.title
             color: Theme.ink
-            font.pixelSize: Theme.body
             font.bold: true
             wrapMode: Text.Wrap
             maximumLineCount: 2  // the name is the user's own, however long

@@ -48,18 +48,16 @@ Item {
             Layout.columnSpan: head.narrow ? 2 : 1
             Layout.fillWidth: true
 
-            Text {
+            Words {
                 width: parent.width
                 text: root.view.name
-                color: Theme.ink
-                font.pixelSize: Theme.body
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.Wrap
                 maximumLineCount: 2  // the name is the user's own, however long
                 elide: Text.ElideRight
             }
-            Text {
+            Words {
                 width: parent.width
                 text: root.view.place
                 color: Theme.quietInk

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Templates as T
 import Undermark.App
 
 // Points of the route, one below the other: where, what arrives, what to take on.
@@ -24,7 +23,7 @@ EvenGrid {
     Repeater {
         model: root.rows
 
-        T.AbstractButton {
+        Pressable {
             id: row
             required property routeRow modelData
             required property int index
@@ -37,9 +36,6 @@ EvenGrid {
             focusPolicy: enabled ? Qt.TabFocus : Qt.NoFocus
             Accessible.role: Accessible.ListItem
             Accessible.name: modelData.spoken
-            Accessible.onPressAction: row.clicked()
-            Keys.onReturnPressed: row.clicked()
-            Keys.onEnterPressed: row.clicked()
             onClicked: root.picked(index)
 
             background: Rectangle {

@@ -18,7 +18,7 @@ PageScroll {
         visible: !root.view.consumption.empty
         picture: root.view.consumption
     }
-    Text {
+    Words {
         Layout.fillWidth: true
         text: root.view.consumption.empty
               ? qsTr("Two fills to the first click make the first point here.")

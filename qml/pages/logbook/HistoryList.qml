@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Templates as T
 import Undermark.App
 
 // The log, newest first; a line is touched to open its entry.
@@ -15,6 +14,7 @@ ListView {
     signal picked(row: int)
 
     property real within: 0 // how much of the top line is slid out of sight
+    property bool atTop: true // where a new line comes, and is seen
 
     // Two texts at the ends of one line; one below the other where it is too narrow.
     component Pair: Item {
@@ -94,7 +94,7 @@ ListView {
         parent: root
         view: root
     }
-    Text {
+    Words {
         anchors.fill: parent
         visible: text !== ""
         text: root.emptyText
@@ -105,7 +105,7 @@ ListView {
         horizontalAlignment: Text.AlignHCenter
     }
 
-    delegate: T.AbstractButton {
+    delegate: Pressable {
         id: line
 
         required property int index
@@ -123,7 +123,6 @@ ListView {
         focusPolicy: Qt.NoFocus
         Accessible.role: Accessible.ListItem
         Accessible.name: spoken
-        Accessible.onPressAction: line.clicked()
         onClicked: {
             root.currentIndex = index;
             root.picked(index);
@@ -150,11 +149,12 @@ ListView {
         }
     }
 
-    // Read anew, the list stays with the entries that were in sight.
+    // Read anew, the list stays with the entries that were in sight, or at its top.
     Connections {
         target: root.model  // rows, as a var: qmllint knows no model to be a QObject
 
         function onLeaving() {
+            root.atTop = root.atYBeginning;
             const top = Math.max(0, root.indexAt(0, root.contentY));
             root.within = root.contentY - (root.itemAtIndex(top)?.y ?? root.contentY);
             root.rows.kept = [top, Math.max(0, root.currentIndex)];
@@ -163,8 +163,8 @@ ListView {
             const [top, current] = root.rows.kept;
             root.currentIndex = current ?? 0;
             root.forceLayout();
-            root.positionViewAtIndex(top ?? 0, ListView.Beginning);
-            if (top > 0)
+            root.positionViewAtIndex(root.atTop ? 0 : top ?? 0, ListView.Beginning);
+            if (top > 0 && !root.atTop)
                 root.contentY += root.within;
             root.returnToBounds();
         }

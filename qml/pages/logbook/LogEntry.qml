@@ -16,10 +16,9 @@ ColumnLayout {
         Layout.fillWidth: true
         Layout.fillHeight: true
 
-        Text {
+        Words {
             Layout.fillWidth: true
             text: root.view.title
-            color: Theme.ink
             font.pixelSize: Theme.large
             wrapMode: Text.Wrap
         }
@@ -39,13 +38,11 @@ ColumnLayout {
             nameShare: Theme.stacked ? 0.5 : 0.42
             facts: root.view.facts
         }
-        Text {
+        Words {
             Layout.fillWidth: true
             Layout.topMargin: Theme.step
             visible: root.view.versions.length > 0
             text: qsTr("As it was written down")
-            color: Theme.ink
-            font.pixelSize: Theme.body
             font.bold: true
             wrapMode: Text.Wrap
         }
@@ -87,8 +84,8 @@ ColumnLayout {
             Layout.preferredHeight: buttons.buttonHeight
             visible: root.view.changeable
             text: qsTr("Take out")
-            Accessible.description: qsTr("Takes the last thing written about this entry back")
-            onClicked: root.view.takeBack()
+            Accessible.description: qsTr("Takes this entry out of the logbook, with all corrections of it")
+            onClicked: root.view.takeOut()
         }
         TouchButton {
             Layout.fillWidth: true

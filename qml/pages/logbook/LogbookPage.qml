@@ -42,6 +42,7 @@ FocusScope {
         TouchButton {
             Layout.fillWidth: true
             visible: root.view.undoWord !== "" && !root.view.correcting
+                     && (root.view.opened || root.listing || root.tab === LogbookViewModel.Transfer)
             text: root.view.undoWord
             onClicked: root.view.undo()
         }

@@ -13,7 +13,7 @@ PageScroll {
     ColumnLayout {
         spacing: 0
 
-        Text {
+        Words {
             text: root.settings.cars.name
             color: Theme.quietInk
             font.pixelSize: Theme.small

@@ -16,6 +16,7 @@ ColumnLayout {
         Layout.fillWidth: true
         Layout.fillHeight: true
         visible: root.view.picking
+        watching: root.visible
         title: root.view.title
         notices: root.view.notices
         files: root.view.files
@@ -43,6 +44,24 @@ ColumnLayout {
             visible: root.view.starting
             text: qsTr("Export the whole logbook")
             onClicked: root.view.exportAll()
+        }
+        EvenGrid {
+            id: sticks
+            Layout.fillWidth: true
+            visible: root.view.starting && root.view.sticks.length > 0
+
+            Repeater {
+                model: root.view.sticks
+
+                TouchButton {
+                    required property string modelData
+                    required property int index
+
+                    width: sticks.share
+                    text: qsTr("Export to %1").arg(modelData)
+                    onClicked: root.view.exportTo(index)
+                }
+            }
         }
         TouchButton {
             Layout.fillWidth: true

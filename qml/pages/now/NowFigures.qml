@@ -26,7 +26,7 @@ PageScroll {
         columnSpacing: 2 * Theme.step
         rowSpacing: 0
 
-        Text {
+        Words {
             Layout.fillWidth: true
             text: root.view.title
             color: root.view.known ? Theme.quietInk : Theme.ink
@@ -34,14 +34,13 @@ PageScroll {
             wrapMode: root.view.known ? Text.NoWrap : Text.WordWrap
             elide: Text.ElideRight
         }
-        Text {
+        Words {
             Layout.fillWidth: Theme.stacked
             visible: text !== ""
             text: root.view.age
             wrapMode: Theme.stacked ? Text.WordWrap : Text.NoWrap
             elide: Text.ElideRight
             color: Theme.sure
-            font.pixelSize: Theme.body
         }
     }
     GridLayout {
@@ -80,7 +79,7 @@ PageScroll {
         columnSpacing: 2 * Theme.step
         facts: root.view.facts
     }
-    Text {  // (a notice says more, and needs its room)
+    Words {  // (a notice says more, and needs its room)
         Layout.fillWidth: true
         visible: text !== "" && (root.portrait || root.view.notices.length === 0)
         text: root.view.why

@@ -12,10 +12,9 @@ ColumnLayout {
 
     spacing: 2 * Theme.step
 
-    Text {
+    Words {
         Layout.fillWidth: true
         text: root.view.savedTitle
-        color: Theme.ink
         font.pixelSize: Theme.large
         font.bold: true
     }
@@ -27,7 +26,7 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             text: qsTr("Undo")
-            Accessible.description: qsTr("Takes this fill back out of the logbook")
+            Accessible.description: qsTr("Takes this fill out of the logbook")
             onClicked: root.view.undo()
         }
         TouchButton {
@@ -72,38 +71,32 @@ ColumnLayout {
                 width: lessons.share
                 spacing: Theme.step / 2
 
-                Text {
+                Words {
                     width: row.width
                     text: row.modelData.name
                     color: Theme.quietInk
-                    font.pixelSize: Theme.body
                 }
                 Row {
-                    Text {
+                    Words {
                         width: lessons.indent
                         text: was.text
                         color: Theme.quietInk
-                        font.pixelSize: Theme.body
                     }
-                    Text {
+                    Words {
                         width: row.width - lessons.indent
                         text: row.modelData.before
                         color: Theme.quietInk
-                        font.pixelSize: Theme.body
                         wrapMode: Text.Wrap
                     }
                 }
                 Row {
-                    Text {
+                    Words {
                         width: lessons.indent
                         text: now.text
-                        color: Theme.ink
-                        font.pixelSize: Theme.body
                     }
-                    Text {
+                    Words {
                         width: row.width - lessons.indent
                         text: row.modelData.after
-                        color: Theme.ink
                         font.pixelSize: Theme.large
                         wrapMode: Text.Wrap
                     }

@@ -68,7 +68,7 @@ Item {
             buttonHeight: numbers.rowHeight
             onChosen: index => root.view.selectExtent(index)
         }
-        Text {
+        Words {
             id: caution
             width: numbers.width
             text: qsTr("Caution: at a halt only, engine off.")

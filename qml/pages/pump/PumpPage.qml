@@ -9,6 +9,9 @@ FocusScope {
 
     required property PumpViewModel view
     readonly property bool portrait: height > width
+    readonly property bool saved: view.saved
+
+    onSavedChanged: page.contentY = 0 // what is shown then begins at the top
 
     Keys.onPressed: event => {
         if (!root.view.saved)

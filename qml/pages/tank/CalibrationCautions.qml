@@ -2,7 +2,6 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Undermark.App
 
 // What must hold before anything is drained or poured, line by line; and by how
@@ -75,23 +74,20 @@ PageScroll {
         Repeater {
             model: root.guide.cautions
 
-            T.AbstractButton {
+            Pressable {
                 id: line
                 required property caution modelData
                 required property int index
 
                 width: lines.share
                 height: Math.max(Theme.touch, implicitContentHeight + 2 * Theme.step)
-                focusPolicy: Qt.TabFocus
-                text: modelData.text
                 Accessible.role: Accessible.CheckBox
-                Accessible.name: text
-                Accessible.checkable: true
-                Accessible.checked: modelData.acknowledged
-                Accessible.onPressAction: line.clicked()
+                text: modelData.text
+                checkable: true
+                checked: modelData.acknowledged
+                onToggled: checked = Qt.binding(() => line.modelData.acknowledged)
+                Accessible.onToggleAction: line.clicked()
                 onClicked: root.guide.acknowledge(index)
-                Keys.onReturnPressed: line.clicked()
-                Keys.onEnterPressed: line.clicked()
 
                 background: Rectangle {
                     radius: Theme.step

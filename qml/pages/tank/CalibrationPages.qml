@@ -21,10 +21,9 @@ ColumnLayout {
 
     spacing: Theme.step
 
-    Text {
+    Words {
         Layout.fillWidth: true
         text: root.guide.title
-        color: Theme.ink
         font.pixelSize: Theme.large
         elide: Text.ElideRight
     }

@@ -61,6 +61,8 @@ PageScroll {
 
                 width: grid.share
                 height: Theme.line(Theme.body) + Theme.step
+                Accessible.role: Accessible.StaticText
+                Accessible.name: modelData.name + ": " + modelData.value
 
                 Text {
                     height: parent.height

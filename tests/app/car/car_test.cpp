@@ -48,7 +48,7 @@ private slots:
         QCOMPARE(describe(car.recordFill(Fill{}).error()), why);
         QCOMPARE(describe(car.takeBack({}).error()), why);
         QCOMPARE(describe(car.logCount(std::nullopt).error()), why);
-        QCOMPARE(describe(car.exportEverything().error()), why);
+        QCOMPARE(describe(car.exportEverything(car.folder()).error()), why);
         QCOMPARE(describe(car.cars().error()), why);
         QCOMPARE(describe(car.setUp(ibis()).error()), why); // what is there is not written over
         QVERIFY(!car.writtenElsewhere());

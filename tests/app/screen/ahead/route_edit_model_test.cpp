@@ -305,7 +305,7 @@ private slots:
     void aSavedRouteIsFoundInTheListAgain()
     {
         Ahead ahead;
-        FileList elsewhere("/", {"*.csv"}, QString::fromStdString((ahead.folder.path / "routes").string()));
+        FileList elsewhere(QString("/"), {"*.csv"}, QString::fromStdString((ahead.folder.path / "routes").string()));
         const auto named = [&](const QString& name) {
             for (int row = 0; row < elsewhere.rowCount(); ++row)
                 if (elsewhere.data(elsewhere.index(row), FileList::Name) == name)

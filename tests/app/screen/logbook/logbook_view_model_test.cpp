@@ -81,9 +81,15 @@ private slots:
         QVERIFY(log.opened());
         QVERIFY(log.notices().isEmpty());
         QCOMPARE(log.versions().size(), 3);
+        QCOMPARE(log.undoWord(), "Undo the correction");
         log.undo();
-        QVERIFY(!cell(log, 1, HistoryModel::Flag).isEmpty());
-        QCOMPARE(log.undoWord(), "");
+        const Fill slip = fills(car)[fills(car).size() - 2].value;
+        QVERIFY(!cell(log, 1, HistoryModel::Flag).isEmpty()); // and what stands is said, the slip
+        const QString said = log.notices().front().text; // before what looks odd of it
+        QVERIFY2(said.startsWith("As before, it is: "), qPrintable(said));
+        QVERIFY(said.contains(QString::number(qRound(slip.odometer->km()))));
+        log.close();
+        QCOMPARE(log.undoWord(), ""); // it is offered where it was made only
     }
     void aRulingCountsAndIsLifted()
     {
@@ -98,6 +104,43 @@ private slots:
         log.rule();
         QVERIFY(!fills(car)[fills(car).size() - 2].value.counted);
     }
+    // Before: the correction only was gone, and the slip was back unsaid.
+    void aCorrectedEntryIsTakenOutWholeAndComesBackCorrected()
+    {
+        const test::TestFolder folder;
+        auto car = carWithASlip(folder.path);
+        LogbookViewModel log(car);
+        log.selectFilter(1);
+        log.open(1);
+        log.mend();
+        const Fill mended = fills(car)[fills(car).size() - 2].value;
+        log.takeOut();
+        QCOMPARE(log.rows()->rowCount(), 12);
+        QCOMPARE(log.undoWord(), "Undo taking out");
+        log.open(1);
+        QCOMPARE(log.undoWord(), ""); // of another entry, which was not corrected
+        log.close();
+        log.undo();
+        QCOMPARE(fills(car)[fills(car).size() - 2].value, mended);
+    }
+    void aRulingIsLiftedAndNoCorrection()
+    {
+        const test::TestFolder folder;
+        auto car = carWithASlip(folder.path);
+        LogbookViewModel log(car);
+        log.selectFilter(1);
+        log.open(1);
+        const Fill slip = fills(car)[fills(car).size() - 2].value;
+        log.rule();
+        log.rule(); // lifted: two rows more, and the correction is still the slip's
+        QCOMPARE(log.undoWord(), "Undo the correction");
+        log.undo();
+        const Fill undone = fills(car)[fills(car).size() - 2].value;
+        QVERIFY(std::abs((slip.odometer->km() - undone.odometer->km()) - 200) < 1e-6);
+        QCOMPARE(log.undoWord(), "");
+        log.rule();
+        QCOMPARE(log.undoWord(), "");
+    }
     void anEntryTakenOutIsGoneAndComesBack()
     {
         const test::TestFolder folder;
@@ -106,7 +149,7 @@ private slots:
         log.selectFilter(1);
         log.open(0);
         const Fill before = fills(car).back().value;
-        log.takeBack();
+        log.takeOut();
         QCOMPARE(log.rows()->rowCount(), 12);
         QVERIFY(!log.opened());
         log.undo();

@@ -19,7 +19,8 @@ constexpr const char* kTwoFills = "date,litres,odometer_km,note\n"
 struct Fixture {
     test::TestFolder folder;
     Car car = test::demoCar(folder.path);
-    LogbookViewModel logbook{car, {}, path("")};
+    QList<FilePlace> places; // that there are
+    LogbookViewModel logbook{car, {}, FileRoots{path(""), [this] { return places; }}};
     TransferViewModel& transfer = *logbook.transfer();
 
     QString path(const std::string& name) const
@@ -52,6 +53,24 @@ struct Fixture {
 class TransferViewModelTest : public QObject {
     Q_OBJECT
 private slots:
+    void theWholeLogbookIsExportedToAStick()
+    {
+        Fixture f;
+        QVERIFY(f.transfer.sticks().isEmpty());
+        QVERIFY(QDir(f.path("")).mkdir("stick"));
+        f.places = {{"Papers", f.path("")}, {"STICK", f.path("stick"), true}};
+        f.transfer.files()->refresh();
+        QCOMPARE(f.transfer.sticks(), QStringList("STICK"));
+        f.transfer.exportTo(1); // no such stick
+        QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::start);
+        f.transfer.exportTo(0);
+        QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::done);
+        QCOMPARE(QDir(f.path("stick/export-20260901T120000Z")).entryList(QDir::Files).size(), 8);
+        f.transfer.back();
+        QVERIFY(QDir(f.path("stick")).removeRecursively()); // taken away while its button is there
+        f.transfer.exportTo(0);
+        QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::start);
+    }
     void theWholeLogbookIsExportedBesideIt()
     {
         Fixture f;
