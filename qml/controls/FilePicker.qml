@@ -13,11 +13,12 @@ Item {
     required property FileList files
     property string hint: ""
     property bool watching: visible
+    readonly property var watched: files // (var: qmllint knows no model to be a QObject)
 
     signal picked(row: int)
 
     Binding {
-        target: root.files
+        target: root.watched
         property: "watched"
         value: root.watching
     }

@@ -27,7 +27,7 @@ Item {
     }
 
     Accessible.role: Accessible.Grouping
-    Accessible.name: unit + ": " + [qsTr("sure"), qsTr("even"), qsTr("hopeful")].join(", ")
+    Accessible.name: unit + ": " + qsTr("sure") + ", " + qsTr("even") + ", " + qsTr("hopeful")
     implicitWidth: besideNames
     implicitHeight: headHeight + rows.length * rowHeight
 
