@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli card: the plan on one page of paper.
+#include "app/car/plan_sentences.h"
 #include "app/cli/cli_plan.h"
+#include "app/cli/terminal_words.h"
 #include "app/paper/plan_card.h"
 
 #include <cstdio>
@@ -35,9 +37,8 @@ Result<void> runCard(const CardOptions& options, const CliContext& context)
     } else if (answer->feasible) {
         std::printf("%s: %zu stops on one page\n", options.out.c_str(), answer->stops.size());
     } else {
-        std::printf(
-            "No card: there is no plan, the fuel lasts to km %.1f. `plan` says what would do.\n",
-            answer->shortfall->farthest.km());
+        std::printf("No card. %s `plan` says what would do.\n",
+                    said(shortfallSentence(request->route, *answer->shortfall)).c_str());
     }
     return {};
 }

@@ -18,6 +18,7 @@ EvenGrid {
         id: card
         width: root.share
         visible: !root.ofRoute && root.view.answer.feasible
+        enabled: !root.view.planning  // not of the plan before
         text: qsTr("Write the fuel card")
         onClicked: root.view.card.write()
     }
