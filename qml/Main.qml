@@ -95,6 +95,7 @@ Window {
             width: root.portrait ? root.width : dividers.x
             height: root.portrait ? dividers.y : root.height
             visible: root.index === index && !root.setup.needed
+            enabled: !cover.visible // by keys neither
             focus: visible
             onPageWanted: key => root.page = key
         }
@@ -108,6 +109,7 @@ Window {
         view: root.setup
     }
     MovingCover {
+        id: cover
         width: root.portrait ? root.width : dividers.x
         height: root.portrait ? dividers.y : root.height
         // (A page that may be read while moving says where it is being typed at.)

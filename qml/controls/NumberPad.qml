@@ -48,7 +48,8 @@ Item {
             width: root.keyWidth
             height: root.keyHeight
             text: erases ? qsTr("Erase") : modelData
-            textSize: erases ? Theme.body : Theme.large
+            face: erases && Theme.stacked ? "←" : text // (no language has room for the word there)
+            textSize: erases && !Theme.stacked ? Theme.body : Theme.large
             Accessible.name: modelData === root.mark ? qsTr("decimal mark") : text
             onClicked: erases ? root.erased() : root.pressed(modelData)
         }

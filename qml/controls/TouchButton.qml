@@ -11,6 +11,7 @@ Pressable {
     property bool leading: false
     property bool tab: false
     property int textSize: Theme.body
+    property string face: text  // what is drawn; `text` is what it does, and is read
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Theme.touch
@@ -30,7 +31,7 @@ Pressable {
         }
     }
     contentItem: Text {
-        text: root.text
+        text: root.face
         color: root.leading ? Theme.inkOnSure : Theme.ink
         font.pixelSize: root.textSize
         font.bold: root.chosen || root.leading

@@ -96,6 +96,7 @@ private:
         QTest::qWait(kNoDoubleTap);
         QVERIFY(hand.touch("Yes, save the guesses"));
         QVERIFY2(hand.sees("50 L saved"), qPrintable(hand.texts().join(" | ")));
+        qInfo("%d touches for a fill on guesses", hand.touches() - before);
         QVERIFY(hand.touches() - before <= kTouchesOfAFill);
         QVERIFY(hand.touch("Now"));
         QVERIFY2(hand.sees("sure to the zero mark"), qPrintable(hand.texts().join(" | ")));

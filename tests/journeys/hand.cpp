@@ -8,6 +8,7 @@ namespace undermark::test {
 
 namespace {
 
+constexpr int kEdge = 4;            // px, of what is in sight: no finger is finer
 constexpr int kSlides = 12;         // at most, to what is out of sight
 constexpr int kSteps = 12;          // of the finger in a slide
 constexpr int kLongestWay = 150;    // presses of Tab, round any page
@@ -22,7 +23,7 @@ void collect(QQuickItem* item, const QRectF& sight, QList<QQuickItem*>& into)
         QRectF within = sight;
         if (child->clip())
             within &= child->mapRectToScene(child->boundingRect());
-        if (within.contains(child->mapRectToScene(child->boundingRect()).center()))
+        if (within.adjusted(kEdge, kEdge, -kEdge, -kEdge).contains(child->mapRectToScene(child->boundingRect()).center()))
             into.append(child);
         collect(child, within, into);
     }
@@ -166,11 +167,14 @@ void Hand::type(const QString& text)
 
 bool Hand::press(const QString& name)
 {
-    if (!QTest::qWaitFor([&] { return button(name) != nullptr; }, kComesWithin))
+    const auto there = [&] { return buttonAmong(anywhere(m_window.contentItem()), name); };
+    if (!QTest::qWaitFor([&] { return there() != nullptr; }, kComesWithin))
         return false;
     QTest::qWait(30); // as above
     for (int i = 0; i < kLongestWay; ++i) {
-        if (const QQuickItem* item = m_window.activeFocusItem(); item && item == button(name)) {
+        if (const QQuickItem* item = m_window.activeFocusItem(); item && item == there()) {
+            if (item != button(name)) // a page slides to what the keys are on
+                return false;
             key(Qt::Key_Return);
             return true;
         }

@@ -44,6 +44,8 @@ private slots:
         if (!QTest::currentTestFailed())
             plan(hand);
         if (!QTest::currentTestFailed())
+            calibrate(hand, start);
+        if (!QTest::currentTestFailed())
             correct(hand, start);
         if (!QTest::currentTestFailed())
             settings(hand);
@@ -84,6 +86,19 @@ private:
         QVERIFY(hand.press("Tank"));
         QVERIFY(hand.press("Reserve"));
         QVERIFY(hand.sees("hidden reserve"));
+    }
+    static void calibrate(Hand& hand, test::OpenScreen& start)
+    {
+        CalibrationGuide& guide = *start.screen.tank.guide();
+        QVERIFY(hand.press("Calibrate"));
+        for (int i = 0; i < guide.cautions().size(); ++i)
+            QVERIFY2(hand.press(guide.cautions()[i].text), qPrintable(guide.cautions()[i].text));
+        QVERIFY(hand.press("All of it holds"));
+        QVERIFY(!guide.preparing());
+        hand.type("3.02");
+        QVERIFY(hand.press("Take this reading"));
+        QVERIFY(hand.press("Leave it here")); // what was taken is kept
+        QVERIFY(guide.started());
     }
     static void correct(Hand& hand, test::OpenScreen& start)
     {

@@ -82,7 +82,7 @@ private slots:
         QVERIFY(hand.touch("Back"));
         QVERIFY(hand.touch("Take in fills from a table"));
         QVERIFY(hand.touch("UNDERMARK (folder)"));
-        QVERIFY(hand.sees(exported[0]));
+        QVERIFY2(hand.sees(exported[0]), qPrintable(hand.texts().join(" | ")));
         QFile table(stick.folder() + "/aaa.csv"); // copied while one looks at the list
         QVERIFY(table.open(QIODevice::WriteOnly));
         table.write("date,litres,odometer_km\n2026-09-02,41.5,154500\n");

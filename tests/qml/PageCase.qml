@@ -54,7 +54,7 @@ TestCase {
             if (!(above instanceof Flickable))
                 continue;
             const r = item.mapToItem(above, 0, 0, item.width, item.height);
-            if (above.contentHeight > above.height && (r.y < 0 || r.y + r.height > above.height))
+            if (above.contentHeight + above.topMargin + above.bottomMargin > above.height && (r.y < 0 || r.y + r.height > above.height))
                 return false;
             if (above.contentWidth > above.width && (r.x < 0 || r.x + r.width > above.width))
                 return false;

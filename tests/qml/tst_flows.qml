@@ -247,6 +247,11 @@ PageCase {
         keys("7");
         mouseClick(root.window.contentItem, 500, 100);  // where the pad was
         compare(Fixture.pump.form.fields[0].text, text);
+        for (let i = 0; i < 30; ++i) {  // nor by keys
+            keyClick(Qt.Key_Tab);
+            verify(!(root.window.activeFocusItem instanceof FieldButton));
+            verify(root.window.activeFocusItem.text !== "Save this fill");
+        }
         touch("I am the passenger");
         touch("7");
         compare(Fixture.pump.form.fields[0].text, "7");

@@ -112,6 +112,15 @@ PageCase {
         wait(50);
     }
 
+    // Title, hint and tabs in the largest letters once left no room for a single row.
+    function test_aListOfFilesHasRowsInSightInLargeLetters_data() {
+        return [{tag: "flat", size: Qt.size(800, 480)}, {tag: "upright", size: Qt.size(480, 800)}];
+    }
+    function test_aListOfFilesHasRowsInSightInLargeLetters(data) {
+        openFurther({size: data.size, language: "en", percent: 200, opened: "files"});
+        verify(visibleButtons().some(button => button.text.endsWith("(folder)")));
+    }
+
     // In the largest letters, on every page and on what is opened there.
     function test_nothingIsCutInLargeLetters_data() {
         const rows = [];

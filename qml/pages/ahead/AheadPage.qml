@@ -43,6 +43,7 @@ FocusScope {
 
         FilePicker {
             Layout.fillWidth: true
+            Layout.rightMargin: -2 * Theme.step
             Layout.fillHeight: true
             visible: !root.view.loaded
             title: root.view.title

@@ -14,6 +14,7 @@ ColumnLayout {
 
     FilePicker {
         Layout.fillWidth: true
+        Layout.rightMargin: -2 * Theme.step
         Layout.fillHeight: true
         visible: root.view.picking
         watching: root.visible
