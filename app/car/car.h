@@ -33,6 +33,7 @@ struct PlanRequest;
 
 using Clock = std::function<Instant()>;
 Instant systemTime(); // of the machine, to the second
+Clock demoTime();     // goes like the machine's, beginning now with the demo's day
 
 class Car {
 public:
@@ -56,7 +57,7 @@ public:
     Result<void> showCar(const std::string& uuid);
     // A first car, or another one; it is shown from then on. Errors: as Logbook::addVehicle.
     Result<EntryId> setUp(const Vehicle& vehicle);
-    // Shows the demo car instead, in a logbook of its own.
+    // Shows the demo car instead, in a logbook of its own and at its own time.
     Result<void> showDemo();
 
     // --- learnt from, and asked (car.cpp, car_answers.h)

@@ -78,12 +78,14 @@ Fill likelyFill(const CarKnowledge& car, Instant now)
     const auto last = std::find_if(log.fills.rbegin(), log.fills.rend(), [](const auto& entry) {
         return entry.value.extent != FillExtent::partial;
     });
-    if (last != log.fills.rend() && last->value.odometer && outlook->sinceFill)
+    std::optional<Distance> since = outlook->sinceFill;
+    if (since && outlook->unlogged && outlook->unlogged->road)
+        *since += outlook->unlogged->road->mean;
+    if (last != log.fills.rend() && last->value.odometer && since)
         // whole km: that is what an odometer shows
-        fill.odometer =
-            Distance::fromKm(std::floor((*last->value.odometer + *outlook->sinceFill).km()));
+        fill.odometer = Distance::fromKm(std::floor((*last->value.odometer + *since).km()));
     else
-        fill.sinceLast = outlook->sinceFill;
+        fill.sinceLast = since;
     return fill;
 }
 

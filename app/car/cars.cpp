@@ -7,6 +7,11 @@
 
 namespace undermark {
 
+Clock demoTime()
+{
+    return [ahead = systemTime() - demoDay()] { return systemTime() - ahead; };
+}
+
 Result<void> Car::take(Logbook logbook)
 {
     const auto vehicles = logbook.vehicles();
@@ -84,7 +89,7 @@ Result<void> Car::showDemo()
 {
     if (const auto made = makeDemoLogbook(demoLogbook(), Existing::replace); !made)
         return made;
-    auto demo = open(demoLogbook(), OpenMode::readWrite, m_clock);
+    auto demo = open(demoLogbook(), OpenMode::readWrite, demoTime());
     if (!demo)
         return fail(demo.error());
     *this = std::move(*demo);

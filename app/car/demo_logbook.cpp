@@ -11,6 +11,8 @@ using namespace std::chrono_literals;
 
 constexpr auto kFirstDay = std::chrono::sys_days{std::chrono::year{2026} / 4 / 3};
 
+constexpr auto kDemoDay = std::chrono::sys_days{std::chrono::year{2026} / 9 / 1};
+
 Volume litres(double v) { return Volume::fromLitres(v); }
 Distance km(double v) { return Distance::fromKm(v); }
 
@@ -116,6 +118,8 @@ Entries demoEntries()
 }
 
 } // namespace
+
+Instant demoDay() { return kDemoDay; }
 
 Result<EntryId> writeDemo(Logbook& logbook)
 {

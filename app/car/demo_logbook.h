@@ -18,6 +18,10 @@ Result<EntryId> writeDemo(Logbook& logbook);
 // written over.
 enum class Existing { refuse, replace };
 
+// The day after its last trip, which is today for whoever shows it: a log that stopped months
+// ago would say little of how far the car goes.
+Instant demoDay();
+
 // Makes `file` the demo logbook anew: written beside it first, then renamed over
 // it. Errors: badInput for a file that is there and is not to be replaced; as
 // Logbook::open; fileAccess.

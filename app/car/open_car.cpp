@@ -18,7 +18,7 @@ Car openCar(const CarSource& source)
     } else if (!std::filesystem::exists(file, problem)) {
         return Car::none(file);
     }
-    auto car = Car::open(file, OpenMode::readWrite);
+    auto car = Car::open(file, OpenMode::readWrite, source.demo ? demoTime() : Clock(systemTime));
     if (!car && car.error().code == ErrorCode::newerSchema)
         car = Car::open(file, OpenMode::readOnly);
     return car ? std::move(*car) : Car::none(file, car.error());

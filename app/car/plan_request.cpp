@@ -33,6 +33,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
     both.leastStop = kLeastStop;
+    both.warnings = std::move(now->warnings);
     return both;
 }
 

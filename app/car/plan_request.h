@@ -25,6 +25,7 @@ struct TankAndRate {
     Tank tank;
     RateModel rates;
     Volume leastStop; // what a stop has to bring, unless it must be
+    std::vector<Sentence> warnings; // of the level
 };
 
 // The level, capacity, zero mark and rates that the logbook knows now, or with what the

@@ -55,8 +55,7 @@ Result<void> runDemo(const CliContext& context)
     const std::filesystem::path file = own ? context.logbook : demoLogbook();
     if (const auto made = makeDemoLogbook(file, own ? Existing::refuse : Existing::replace); !made)
         return fail(made.error());
-    // The day after its last trip, so that it answers the same whenever it is asked.
-    auto opened = Car::open(file, OpenMode::readOnly, [] { return *parseInstant("2026-09-01"); });
+    auto opened = Car::open(file, OpenMode::readOnly, demoDay);
     const auto known = opened ? opened->knowledge() : fail(opened.error());
     if (!known)
         return fail(known.error());

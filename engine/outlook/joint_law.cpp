@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/joint_law.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace undermark {
@@ -56,6 +57,16 @@ RateModel rateModel(const ModeRates& learnt)
     }
     model.legNoiseSd = std::sqrt(learnt.tauSquaredPerKm);
     model.idling = learnt.idle.mean;
+    return model;
+}
+
+RateModel statedRates(const ModeRates& learnt, Estimate<Consumption> rate)
+{
+    RateModel model = rateModel(learnt);
+    const double sd = rate.sd.litresPerKm();
+    std::ranges::fill(model.mean, rate.mean);
+    std::ranges::fill(model.covariance, sd * sd);
+    model.worlds = {{1.0, 1.0, 0.0}};
     return model;
 }
 

@@ -31,4 +31,8 @@ struct JointLaw {
 // covariance with each mode follows from its shares. O(modes^2).
 RateModel rateModel(const ModeRates& learnt);
 
+// One stated rate for all of their modes, its error common to them; with the road's noise as it
+// was learnt.
+RateModel statedRates(const ModeRates& learnt, Estimate<Consumption> rate);
+
 } // namespace undermark

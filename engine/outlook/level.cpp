@@ -59,6 +59,14 @@ std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full
     return latest;
 }
 
+Volume burntOver(const Mix& driven, const RateModel& rates)
+{
+    Volume burnt;
+    for (const auto& [mode, distance] : driven)
+        burnt += rates.mean[rates.indexOf(mode).value_or(rates.modes.size() - 1)] * distance;
+    return burnt;
+}
+
 Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, const ModeRates& rates)
 {
     SinceFull since = sinceFull(car, rates);
@@ -100,6 +108,31 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     level.why = since.partialCount > 0
                     ? Sentence::of("log: full, then %1 and %2 more", way, amount(since.partials))
                     : Sentence::of("log: full, then %1", way);
+    return level;
+}
+
+// The log taken on to today: the level is lower by the road that no record tells, and less sure.
+Result<Level> levelToday(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                         const RateModel& rates, std::vector<Sentence>& warnings)
+{
+    Result<Level> level = levelFromLog(car, question, learnt);
+    if (!level || question.odometer)
+        return level;
+    const Consumption usualMix = rates.mean.back();
+    const Volume left = level->usable.mean - burntOver(level->driven, rates);
+    level->unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix);
+    if (!level->unlogged)
+        return level;
+    if (level->unlogged->longerThanUsual || level->unlogged->mayBeAll)
+        warnings.push_back(sentenceOf(*level->unlogged));
+    const auto& road = level->unlogged->road;
+    if (!road)
+        return level;
+    level->driven[""] += road->mean;
+    for (Estimate<Volume>* litres : {&level->usable, &level->aboveZero})
+        litres->sd = Volume::fromLitres(std::hypot(litres->sd.litres(), (usualMix * road->sd).litres()));
+    level->why = Sentence::of("%1, then about %2 that nobody wrote down", level->why,
+                              amount(road->mean));
     return level;
 }
 
@@ -162,9 +195,7 @@ Level levelFromSignal(const CarKnowledge& car, const Question& question)
 // A one-sided reading says less than the log where the log agrees with it.
 bool agrees(const Level& log, const Level& reading, const RateModel& rates)
 {
-    Volume left = log.usable.mean;
-    for (const auto& [mode, distance] : log.driven)
-        left -= rates.mean[rates.indexOf(mode).value_or(rates.modes.size() - 1)] * distance;
+    const Volume left = log.usable.mean - burntOver(log.driven, rates);
     return reading.bound == LevelBound::atMost ? left <= *reading.boundAt
                                                : left >= *reading.boundAt;
 }
@@ -233,11 +264,11 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
     if (question.usable)
         return levelFromUsable(car, *question.usable);
     if (!question.signal)
-        return levelFromLog(car, question, learnt);
+        return levelToday(car, question, learnt, rates, warnings);
     if (const auto fault = car.gauge.faultOf(readingOf(question), car.vehicle().sender)) {
         warnings.push_back(
             Sentence::of("%1; the distance is from the log alone", faultText(*fault)));
-        return levelFromLog(car, question, learnt);
+        return levelToday(car, question, learnt, rates, warnings);
     }
     if (const auto sound = checkSignals(car, question); !sound)
         return fail(sound.error());
@@ -246,12 +277,14 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
         warnings.push_back(*warning);
     if (reading.bound == LevelBound::exact)
         return reading;
-    Result<Level> log = levelFromLog(car, question, learnt);
+    std::vector<Sentence> ofTheLog;
+    Result<Level> log = levelToday(car, question, learnt, rates, ofTheLog);
     if (log && agrees(*log, reading, rates)) {
         log->bound = reading.bound;
         log->boundAt = reading.boundAt;
         warnings.push_back(Sentence::of(
             "the float rests on its stop: %1; the distance is from the log", boundText(reading)));
+        warnings.insert(warnings.end(), ofTheLog.begin(), ofTheLog.end());
         return log;
     }
     warnings.push_back(log ? Sentence::of("the float rests on its stop: %1; the log disagrees, the "

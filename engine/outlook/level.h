@@ -18,6 +18,7 @@ struct Level {
     Estimate<Volume> usable;
     Mix driven;
     std::optional<Distance> sinceFill;
+    std::optional<Unlogged> unlogged;  // of the log: its road is in `driven`, its spread in the litres
     Sentence why;
 };
 
@@ -25,7 +26,8 @@ Distance total(const Mix& mix);
 
 // Litres given come before a reading, a reading before the log. A reading that the
 // circuit cannot give is said in `warnings` and the log answers; so it does where the
-// float rests on its stop and the log agrees. Errors: badInput where neither says.
+// float rests on its stop and the log agrees. The log is taken on to today, unless the odometer is
+// told: the road that no record tells (unlogged.h), in the usual mix. Errors: badInput where neither says.
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
                         const RateModel& rates, std::vector<Sentence>& warnings);
 

@@ -20,17 +20,17 @@ tl::unexpected<Error> unknownMode(const ModeRates& learnt, const std::string& mo
 
 Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
 {
-    Circumstances circumstances = question.now;
-    if (!circumstances.begin)
-        circumstances.begin = car.now().begin;
-    const ModeRates learnt = car.consumption.model.rates(circumstances);
+    Question asked = question;
+    if (!asked.now.begin)
+        asked.now.begin = car.now().begin;
+    const ModeRates learnt = car.consumption.model.rates(asked.now);
     JointLaw law;
-    law.rates = rateModel(learnt);
+    law.rates = asked.rate ? statedRates(learnt, *asked.rate) : rateModel(learnt);
     const auto ahead = law.rates.indexOf(question.mode);
     if (!ahead)
         return unknownMode(learnt, question.mode);
     std::vector<Sentence> warnings;
-    const Result<Level> level = findLevel(car, question, learnt, law.rates, warnings);
+    const Result<Level> level = findLevel(car, asked, learnt, law.rates, warnings);
     if (!level)
         return fail(level.error());
     law.usable = level->usable;
@@ -55,6 +55,7 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
                    car.reserve.reserve(),
                    law.rates.rateOf(*ahead),
                    level->sinceFill,
+                   level->unlogged,
                    std::move(*toZero),
                    std::move(*toDry),
                    std::move(law),

@@ -7,6 +7,7 @@
 #include "engine/base/sentence.h"
 #include "engine/outlook/car_knowledge.h"
 #include "engine/outlook/joint_law.h"
+#include "engine/outlook/unlogged.h"
 
 #include <optional>
 #include <string>
@@ -24,7 +25,8 @@ struct Question {
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
     std::string mode;                         // empty: the usual mix
-    Circumstances now;                        // today, and the user's word on what burns more
+    std::optional<Estimate<Consumption>> rate; // as stated, of every mode: instead of the log's
+    Circumstances now;                        // today (else the car's), and the user's word on what burns more
 };
 
 enum class LevelSource { signal, given, log };
@@ -38,7 +40,8 @@ struct Outlook {
     Estimate<Volume> aboveZero;               // down to the zero mark; may be negative
     Estimate<Volume> reserve;                 // below it
     Estimate<Consumption> rate;               // of `mode`, predictive
-    std::optional<Distance> sinceFill;        // driven since the last full fill, as far as known
+    std::optional<Distance> sinceFill;        // driven since the last full fill, as far as told
+    std::optional<Unlogged> unlogged;         // and since then, where the log answers days later
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off
     JointLaw law;                             // what all of the above are read off

@@ -80,7 +80,8 @@ private:
             const bool settledNow = owner.isSettled();
             if (settledNow || isShort(answer))
                 put(settledNow ? settled : changed, place + fills, what + after, answer);
-            if (settledNow && answer.asked >= Asked::restToZero && (fills == 0 || fills == 8))
+            if (settledNow && answer.asked >= Asked::restToZero
+                && answer.asked <= Asked::past && (fills == 0 || fills == 8))
                 put(fills == 8 ? points : unfilled, place + kPoints[withPoints],
                     what + ", " + std::to_string(kPoints[withPoints]) + " points", answer);
             if (answer.asked == Asked::restToZero && settledNow && fills == 20)

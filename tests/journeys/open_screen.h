@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/car/demo_logbook.h"
 #include "app/car/open_car.h"
 #include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
@@ -18,6 +17,7 @@ namespace undermark::test {
 struct OpenWith {
     QString language = "en";
     int textPercent = 100;
+    bool demo = false; // makes the logbook, and is shown at its own time
     FileRoots roots; // of the lists of files
 };
 
@@ -30,7 +30,7 @@ struct OpenScreen {
     QQuickWindow* window = nullptr;
 
     OpenScreen(const QString& logbook, QSize size, const QString& page, const OpenWith& with = {})
-        : car(openCar({.logbook = logbook.toStdString()})), screen(car, {}, with.roots)
+        : car(openCar({logbook.toStdString(), with.demo})), screen(car, {}, with.roots)
     {
         translations.use(with.language);
         screen.settings.override("language", with.language);
@@ -45,12 +45,10 @@ struct OpenDemo {
     QTemporaryDir folder;
     std::unique_ptr<OpenScreen> open;
 
-    OpenDemo(QSize size, const QString& page, const OpenWith& with = {})
+    OpenDemo(QSize size, const QString& page, OpenWith with = {})
     {
-        const QString file = folder.filePath("demo.sqlite");
-        if (!makeDemoLogbook(file.toStdString(), Existing::refuse))
-            qFatal("no demo car");
-        open = std::make_unique<OpenScreen>(file, size, page, with);
+        with.demo = true;
+        open = std::make_unique<OpenScreen>(folder.filePath("demo.sqlite"), size, page, with);
     }
     const std::vector<Entry<Fill>>& fills() { return (*open->car.knowledge())->log.fills; }
 };

@@ -3669,10 +3669,6 @@
         <translation>Der Kilometerstand war an der Nullmarke schon %1.</translation>
     </message>
     <message>
-        <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
-        <translation>Seit %1 Tagen wurde nichts notiert. Was seitdem gefahren wurde, ist in diesen Strecken nicht enthalten: bitte den Kilometerstand sagen.</translation>
-    </message>
-    <message>
         <source>by the last full fills the sender reads %1 too high: the level is counted lower by that</source>
         <translation>nach den letzten Volltankungen zeigt der Geber %1 zu viel: der Stand wird um so viel niedriger gerechnet</translation>
     </message>
@@ -3787,6 +3783,26 @@
     <message>
         <source>needed: without it the fuel does not last</source>
         <translation>nötig: ohne ihn reicht der Kraftstoff nicht</translation>
+    </message>
+    <message>
+        <source>%1, then about %2 that nobody wrote down</source>
+        <translation>%1, dann etwa %2, die niemand notiert hat</translation>
+    </message>
+    <message>
+        <source>%1 days without a record, and nothing says how far this car goes in a day. What was driven since is not in these distances: tell the odometer, a reading or the litres</source>
+        <translation>Seit %1 Tagen kein Eintrag, und nichts sagt, wie weit dieses Auto am Tag fährt. Was seither gefahren wurde, ist in diesen Strecken nicht enthalten: Kilometerstand, Messwert oder Liter angeben</translation>
+    </message>
+    <message>
+        <source>A day without a record. By what this car usually goes in a day the tank may be empty: tell the odometer, a reading or the litres</source>
+        <translation>Seit einem Tag kein Eintrag. Nach dem, was dieses Auto sonst am Tag fährt, kann der Tank leer sein: Kilometerstand, Messwert oder Liter angeben</translation>
+    </message>
+    <message>
+        <source>%1 days without a record. By what this car usually goes in a day the tank may be empty: tell the odometer, a reading or the litres</source>
+        <translation>Seit %1 Tagen kein Eintrag. Nach dem, was dieses Auto sonst am Tag fährt, kann der Tank leer sein: Kilometerstand, Messwert oder Liter angeben</translation>
+    </message>
+    <message>
+        <source>%1 days without a record. By what this car usually goes in a day %2 more are counted as driven: tell the odometer, a reading or the litres</source>
+        <translation>Seit %1 Tagen kein Eintrag. Nach dem, was dieses Auto sonst am Tag fährt, gelten %2 mehr als gefahren: Kilometerstand, Messwert oder Liter angeben</translation>
     </message>
 </context>
 <context>

@@ -3669,10 +3669,6 @@
         <translation>Le compteur était déjà à %1 au repère zéro.</translation>
     </message>
     <message>
-        <source>Nothing was written down for %1 days. What was driven since is not in these distances: tell the odometer.</source>
-        <translation>Rien n’a été noté depuis %1 jours. Ce qui a été roulé depuis n’est pas dans ces distances : dites le compteur.</translation>
-    </message>
-    <message>
         <source>by the last full fills the sender reads %1 too high: the level is counted lower by that</source>
         <translation>d’après les derniers pleins, la sonde indique %1 de trop : le niveau est compté plus bas d’autant</translation>
     </message>
@@ -3787,6 +3783,26 @@
     <message>
         <source>needed: without it the fuel does not last</source>
         <translation>nécessaire : sans lui le carburant ne suffit pas</translation>
+    </message>
+    <message>
+        <source>%1, then about %2 that nobody wrote down</source>
+        <translation>%1, puis environ %2 que personne n&apos;a notés</translation>
+    </message>
+    <message>
+        <source>%1 days without a record, and nothing says how far this car goes in a day. What was driven since is not in these distances: tell the odometer, a reading or the litres</source>
+        <translation>%1 jours sans saisie, et rien ne dit combien cette voiture roule par jour. Ce qui a été roulé depuis n&apos;est pas compté dans ces distances : indiquez le compteur, une mesure ou les litres</translation>
+    </message>
+    <message>
+        <source>A day without a record. By what this car usually goes in a day the tank may be empty: tell the odometer, a reading or the litres</source>
+        <translation>Un jour sans saisie. D&apos;après ce que cette voiture roule d&apos;habitude par jour, le réservoir peut être vide : indiquez le compteur, une mesure ou les litres</translation>
+    </message>
+    <message>
+        <source>%1 days without a record. By what this car usually goes in a day the tank may be empty: tell the odometer, a reading or the litres</source>
+        <translation>%1 jours sans saisie. D&apos;après ce que cette voiture roule d&apos;habitude par jour, le réservoir peut être vide : indiquez le compteur, une mesure ou les litres</translation>
+    </message>
+    <message>
+        <source>%1 days without a record. By what this car usually goes in a day %2 more are counted as driven: tell the odometer, a reading or the litres</source>
+        <translation>%1 jours sans saisie. D&apos;après ce que cette voiture roule d&apos;habitude par jour, %2 de plus sont comptés comme roulés : indiquez le compteur, une mesure ou les litres</translation>
     </message>
 </context>
 <context>

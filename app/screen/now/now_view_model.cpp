@@ -12,20 +12,13 @@ namespace undermark {
 namespace {
 
 constexpr std::chrono::seconds kAgesEvery{30};
-// Most cars are driven within a week, and filled every one or two (common practice, no source).
-constexpr std::chrono::days kOldRecord{7};
 
 // What no number on the page may be read without.
-std::vector<Notice> withDoubt(const NowState& state, std::optional<std::chrono::seconds> unrecorded)
+std::vector<Notice> withDoubt(const NowState& state)
 {
     std::vector<Notice> notices = state.notices;
-    if (unrecorded && *unrecorded > kOldRecord)
-        notices.insert(
-            notices.begin(),
-            {Severity::warning,
-             Sentence::of("Nothing was written down for %1 days. What was driven since is not in "
-                          "these distances: tell the odometer.",
-                          counted(std::size_t(std::chrono::floor<std::chrono::days>(*unrecorded).count())))});
+    if (state.outlook.unlogged && state.outlook.unlogged->mayBeAll)
+        return notices; // one of them says so, and asks for what would tell more
     if (distances(state.outlook.toDry).sureIsNegative)
         notices.insert(
             notices.begin(),
@@ -123,10 +116,7 @@ void NowViewModel::ask()
     if (state) {
         m_state.emplace(std::move(*state));
         m_horizon = horizonPicture(m_state->outlook.toZero, m_state->outlook.toDry, m_format);
-        const bool fromLog = !m_tell.told();
-        m_notices = withDoubt(*m_state, fromLog && m_state->recorded
-                                            ? std::optional(m_car.time() - *m_state->recorded)
-                                            : std::nullopt);
+        m_notices = withDoubt(*m_state);
         for (Notice& doubt : m_load.doubts((*known)->log))
             m_notices.push_back(std::move(doubt));
     } else {

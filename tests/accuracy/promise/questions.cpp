@@ -30,6 +30,7 @@ public:
             Question odometer;
             odometer.odometer = Distance::fromKm(m_owner.odometerKm() + m_run.partKm);
             ask(*car, Asked::odometerToZero, Asked::odometerToDry, odometer, m_run.partKm);
+            ask(*car, Asked::dateToZero, Asked::dateToDry, {}, m_run.partKm); // days after the fill
         }
         Question reading;
         reading.signal = Signal::of(m_run.readAtRest);

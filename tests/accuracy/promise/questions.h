@@ -10,10 +10,12 @@
 
 namespace undermark::test {
 
-enum class Asked { fullToZero, fullToDry, odometerToZero, odometerToDry, restToZero, restToDry, movingToZero, past };
+enum class Asked { fullToZero, fullToDry, odometerToZero, odometerToDry, restToZero, restToDry, movingToZero, past, dateToZero,
+                   dateToDry };
 constexpr std::array kAsked{"to zero from full", "to dry from full", "to zero by odometer", "to dry by odometer",
                             "to zero by reading at rest", "to dry by reading at rest",
-                            "to zero by reading moving", "past zero"};
+                            "to zero by reading moving", "past zero", "to zero by the date alone",
+                            "to dry by the date alone"};
 
 struct Answer {
     Asked asked;

@@ -65,6 +65,7 @@ private slots:
         qunsetenv("XDG_DATA_HOME");
         QVERIFY(shown);
         QCOMPARE(car.now()->vehicle, "Ouzel wagon");
+        QVERIFY(!car.now()->outlook.unlogged); // at its own time, or it would be months old
         QCOMPARE(std::filesystem::file_size(file), std::uintmax_t(10)); // as it was
     }
     void aFirstCarMakesItsLogbook()
@@ -76,6 +77,28 @@ private slots:
         QVERIFY(car.setUp(ibis()));
         QCOMPARE(car.vehicle()->value, ibis());
         QVERIFY(std::filesystem::exists(car.folder() / "new.sqlite"));
+    }
+    // 45 km a day at 8 L/100 km: so much is guessed a week after the last fill.
+    void aFillIsGuessedWithTheRoadThatNobodyWroteDown()
+    {
+        test::EmptyCar car;
+        QVERIFY(car.setUp(ibis()));
+        Fill full;
+        full.time = car.time();
+        full.volume = Volume::fromLitres(36);
+        full.odometer = Distance::fromKm(20'000);
+        for (int i = 0; i < 6; ++i) {
+            QVERIFY(car.record(full));
+            full.time += std::chrono::days(10);
+            full.odometer = *full.odometer + Distance::fromKm(450);
+        }
+        car.pass(std::chrono::days(50));
+        QVERIFY(car.likelyFill()->volume < Volume::fromLitres(0.1));
+        car.pass(std::chrono::days(7));
+        const Fill guess = *car.likelyFill();
+        const double road = guess.odometer->km() - (20'000 + 5 * 450);
+        QVERIFY2(std::abs(road - 315) < 20, qPrintable(QString::number(road)));
+        QVERIFY2(std::abs(guess.volume.litres() - 315 * 0.08) < 3, qPrintable(QString::number(guess.volume.litres())));
     }
     void everythingIsAboutTheCarThatIsShown()
     {

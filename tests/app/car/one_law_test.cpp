@@ -6,6 +6,7 @@
 #include "app/car/car.h"
 #include "app/car/demo_logbook.h"
 #include "app/car/plan_request.h"
+#include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
 #include <QTemporaryDir>
@@ -68,7 +69,7 @@ private slots:
         const std::filesystem::path file = m_folder.filePath("demo.undermark").toStdString();
         const auto made = makeDemoLogbook(file, Existing::refuse);
         QVERIFY2(made, made ? "" : describe(made.error()).c_str());
-        auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
+        auto car = Car::open(file, OpenMode::readOnly, test::testTime)->learnWith({});
         QVERIFY(car);
         m_car = std::move(*car);
     }
@@ -82,6 +83,7 @@ private slots:
             QTest::newRow(name) << question;
         };
         row("log", [](Question&) {});
+        row("log, nine days later", [](Question& q) { q.now.begin = test::testTime() + std::chrono::days(9); });
         const Distance full = m_car->log.fills.back().value.odometer.value();
         row("just filled", [&](Question& q) { q.odometer = full; });
         row("odometer, half way", [&](Question& q) { q.odometer = full + Distance::fromKm(250); });

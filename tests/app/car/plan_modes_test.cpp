@@ -145,7 +145,7 @@ private slots:
         const std::filesystem::path file = m_folder.filePath("demo.undermark").toStdString();
         const auto made = makeDemoLogbook(file, Existing::refuse);
         QVERIFY2(made, made ? "" : describe(made.error()).c_str());
-        const auto car = Car::open(file, OpenMode::readOnly)->learnWith({});
+        const auto car = Car::open(file, OpenMode::readOnly, demoDay)->learnWith({});
         QVERIFY(car);
         const auto both = tankFromCar(*car);
         QVERIFY(both);
