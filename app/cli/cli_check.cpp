@@ -29,7 +29,7 @@ Json suspectJson(const CarKnowledge& car, const FillFlag& flag)
 {
     const Entry<Fill>& entry = car.log.fills[flag.fill];
     return {{"id", entry.id.uuid},
-            {"date", dateText(entry.value.time)},
+            {"date", dateJson(entry.value.time)},
             {"cause", causeName(flag.cause)},
             {"text", said(flag.text)},
             {"probability", flag.probability},
@@ -40,7 +40,7 @@ Json gapJson(const CarKnowledge& car, const OdometerGap& gap)
 {
     const Entry<Fill>& entry = car.log.fills[gap.fill];
     return {{"id", entry.id.uuid},
-            {"date", dateText(entry.value.time)},
+            {"date", dateJson(entry.value.time)},
             {"kind", gapName(gap.kind)},
             {"unexplained_km", gap.unexplained ? Json(gap.unexplained->km()) : Json()},
             {"text", said(gap.text)}};
@@ -66,7 +66,8 @@ void printSuspects(const CarKnowledge& car)
 {
     const auto& flags = car.consumption.flags;
     std::cout << (flags.empty() ? "No fill looks wrong.\n"
-                                : "Fills that look wrong, held for a slip or a change of the car until you rule:\n");
+                                : numberOf(flags.size(), "fill") + (flags.size() == 1 ? " looks" : " look")
+                                    + " wrong, held for a slip or a change of the car until you rule:\n");
     for (const FillFlag& flag : flags) {
         const Entry<Fill>& entry = car.log.fills[flag.fill];
         std::cout << format("  %s  %s  %.2f L  %s: ", shortId(entry.id).c_str(),
@@ -81,7 +82,8 @@ void printSuspects(const CarKnowledge& car)
 void printGaps(const CarKnowledge& car)
 {
     const std::vector<OdometerGap> gaps = gapsOf(car);
-    std::cout << (gaps.empty() ? "The kilometres join up.\n" : "Gaps in the kilometres:\n");
+    std::cout << (gaps.empty() ? "The kilometres join up.\n"
+                               : numberOf(gaps.size(), "gap") + " in the kilometres:\n");
     for (const OdometerGap& gap : gaps) {
         const Entry<Fill>& entry = car.log.fills[gap.fill];
         std::cout << format("  %s  %s  ", shortId(entry.id).c_str(),
@@ -112,10 +114,10 @@ Json senderJson(const SenderHealth& health)
 void printSender(const SenderHealth& health)
 {
     if (health.calibrationAge)
-        std::cout << "Calibrated " << health.calibrationAge->count() << " days ago.\n";
+        std::cout << "Calibrated " << numberOf(std::size_t(health.calibrationAge->count()), "day") << " ago.\n";
     if (const auto& drift = health.drift)
-        std::cout << format("The sender at %zu full fills: %+.2f ± %.2f L against the calibration (estimate).\n",
-                            drift->fills, drift->shift.mean.litres(), drift->shift.sd.litres());
+        std::cout << format("The sender at %s: %+.2f ± %.2f L against the calibration (estimate).\n",
+                            numberOf(drift->fills, "full fill").c_str(), drift->shift.mean.litres(), drift->shift.sd.litres());
     for (const Finding& finding : health.findings)
         std::cout << "  " << wordOf(finding.severity) << ": " << said(finding.text) << '\n';
 }
@@ -165,14 +167,14 @@ Result<void> runSalvage(const std::string& fresh, const CliContext& context)
     if (report->gaps)
         warn("pages of the logbook cannot be read: there may be more that was lost");
     if (report->standIns > 0)
-        warn(std::to_string(report->standIns) + " vehicles or modes were lost and have stand-ins: vehicle set "
-             "and mode add put them right");
+        warn(numberOf(report->standIns, "stand-in") + " for lost vehicles or modes: vehicle set and "
+             "mode add put that right");
     if (context.json)
         print({{"salvaged", fresh}, {"taken", report->taken}, {"lost", report->lost},
                {"gaps", report->gaps}, {"stand_ins", report->standIns}});
     else
-        std::cout << "Took " << report->taken << " records into " << fresh << "; " << report->lost
-                  << " were lost. The damaged logbook is as it was. If all is well, restore " << fresh
+        std::cout << "Took " << numberOf(report->taken, "record") << " into " << fresh << "; "
+                  << report->lost << (report->lost == 1 ? " was" : " were") << " lost. The damaged logbook is as it was. If all is well, restore " << fresh
                   << " puts it in place.\n";
     return {};
 }

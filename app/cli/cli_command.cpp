@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_command.h"
+#include "app/cli/json_names.h"
 #include "app/cli/terminal_words.h"
 
 #include <iostream>
@@ -19,7 +20,7 @@ tl::unexpected<Error> wrongUse(std::string detail, std::string expected, std::st
                      std::move(found));
 }
 
-void print(const Json& json) { std::cout << json.dump(2) << '\n'; }
+void print(const Json& json) { std::cout << withUnitsNamed(json).dump(2) << '\n'; }
 
 const char* wordOf(LevelBound bound)
 {
@@ -29,6 +30,11 @@ const char* wordOf(LevelBound bound)
 const char* wordOf(Severity severity)
 {
     return severity == Severity::info ? "info" : severity == Severity::warning ? "warning" : "error";
+}
+
+std::string numberOf(std::size_t count, const std::string& thing)
+{
+    return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
 }
 
 std::string fixed(double value, int decimals) { return format("%.*f", decimals, value); }

@@ -65,8 +65,12 @@ void warn(const Sentence& sentence);
 tl::unexpected<Error> wrongUse(std::string detail, std::string expected = {},
                                std::string found = {});
 
-// Prints a JSON object to stdout, unrounded.
+// Prints a JSON object to stdout, unrounded; beside a number whose name lacks its unit the same
+// under the name that has it (json_names.h).
 void print(const Json& json);
+
+// "1 fill", "2 fills".
+std::string numberOf(std::size_t count, const std::string& thing);
 
 // "12.3", rounded for reading.
 std::string fixed(double value, int decimals = 1);

@@ -121,7 +121,7 @@ std::vector<std::string> modeNames(const TypedSoFar& typed)
 
 std::vector<std::string> valuesOf(const CLI::Option& option, const TypedSoFar& typed)
 {
-    if (option.check_lname("vehicle"))
+    if (option.check_lname("vehicle") || option.check_name("vehicle"))
         return vehicleNames(typed);
     if (option.check_lname("mode"))
         return modeNames(typed);

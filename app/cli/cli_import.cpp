@@ -3,6 +3,7 @@
 // undermark-cli import FILE.csv: fills or trips from another table. All of it or
 // nothing; what is there already is left out; --dry-run shows what would be added.
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_record.h"
 
 #include <iostream>
 
@@ -26,7 +27,7 @@ const std::map<std::string, RateUnit> kRates{{"l-per-100km", RateUnit::litresPer
                                              {"mpg-imp", RateUnit::mpgImperial}};
 
 struct ImportFlags {
-    std::string file, kind = "fills", litresIn = "l", kmIn = "km", dates = "ymd", rateIn = "l-per-100km",
+    std::string file, kind, litresIn = "l", kmIn = "km", dates = "ymd", rateIn = "l-per-100km",
         temperatureIn = "c";
     std::vector<std::string> columns;
     bool dryRun = false;
@@ -67,18 +68,24 @@ void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, co
 {
     const std::vector<T>& fresh = preview.fresh;
     if (context.json) {
-        Json rows = Json::array();
-        for (const T& row : fresh)
+        Json rows = Json::array(), records = Json::array();
+        for (const T& row : fresh) {
             rows.push_back(lineOf(row));
+            records.push_back(recordJson(row));
+        }
         print({{"added", fresh.size()}, {"duplicates", preview.duplicates}, {"of_others", preview.ofOthers},
-               {"dry_run", o.dryRun}, {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows}});
+               {"dry_run", o.dryRun}, {"backup", kept.empty() ? Json() : Json(kept.string())}, {"rows", rows},
+               {"records", records}});
         return;
     }
-    std::cout << (o.dryRun ? "Would add " : "Added ") << fresh.size() << ' ' << o.kind;
+    std::cout << (o.dryRun ? "Would add " : "Added ")
+              << numberOf(fresh.size(), std::is_same_v<T, Fill> ? "fill" : "trip");
     if (preview.duplicates > 0)
-        std::cout << "; " << preview.duplicates << " are in the log already";
+        std::cout << "; " << preview.duplicates << (preview.duplicates == 1 ? " is" : " are")
+                  << " in the log already";
     if (preview.ofOthers > 0)
-        std::cout << "; " << preview.ofOthers << " are of other vehicles";
+        std::cout << "; " << preview.ofOthers << (preview.ofOthers == 1 ? " is" : " are")
+                  << " of other vehicles";
     std::cout << ".\n";
     for (std::size_t i = 0; i < std::min(fresh.size(), kShown); ++i)
         std::cout << "  " << lineOf(fresh[i]) << '\n';
@@ -108,23 +115,42 @@ Result<void> import(Car& car, const ImportOptions& options, const ImportFlags& o
     return {};
 }
 
+// As it was told, else by the header. A table that is neither is read as fills, which says
+// what it lacks.
+Result<TableKind> kindOf(const ImportFlags& o, const ImportOptions& options)
+{
+    if (!o.kind.empty())
+        return o.kind == "fills" ? TableKind::fills : TableKind::trips;
+    const auto kind = tableKind(o.file, options);
+    if (kind && *kind == TableKind::points)
+        return wrongUse("this is a table of calibration points", "calibrate " + o.file + " --save");
+    if (kind && *kind == TableKind::proofs)
+        return wrongUse("this is a table of proofs, which only merge takes in",
+                        "merge with the other device's bundle, or proof add");
+    return kind;
+}
+
 Result<void> runImport(const ImportFlags& o, const CliContext& context)
 {
     const auto options = importOptions(o);
     if (!options)
         return fail(options.error());
+    const auto kind = kindOf(o, *options);
+    if (!kind)
+        return fail(kind.error());
     auto car = namedCar(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
     if (!car)
         return fail(car.error());
-    return o.kind == "fills" ? import<Fill>(*car, *options, o, context)
-                             : import<Trip>(*car, *options, o, context);
+    return *kind == TableKind::trips ? import<Trip>(*car, *options, o, context)
+                                     : import<Fill>(*car, *options, o, context);
 }
 
 void addImportOptions(CLI::App& command, ImportFlags& options)
 {
     required(addText(command, "file", options.file, "CSV: date,litres,… or date,km,mode,…",
                      "FILE.csv"));
-    addChoice(command, "--kind", options.kind, {"fills", "trips"}, "what its rows are");
+    addChoice(command, "--kind", options.kind, {"fills", "trips"},
+              "what its rows are; default what its header says");
     addTexts(command, "--column", options.columns,
              "OURS=THEIRS: what the file calls a column; may be repeated", "NAME=NAME");
     addChoice(command, "--litres-in", options.litresIn, {"l", "us-gal", "imp-gal"},

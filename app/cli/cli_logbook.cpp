@@ -63,12 +63,25 @@ Result<Instant> instantOr(const std::string& date, Instant otherwise)
     return time;
 }
 
+Result<void> askFor(const std::string& date, Question& question)
+{
+    if (date.empty())
+        return {};
+    const Result<Instant> day = instantOr(date, now());
+    if (!day)
+        return fail(day.error());
+    question.now.begin = *day;
+    return {};
+}
+
 std::string dateText(Instant time)
 {
     std::string text = instantText(time);
     text[text.find('T')] = ' ';
     return text.substr(0, text.rfind(':'));
 }
+
+Json dateJson(Instant time) { return instantText(time) + "Z"; }
 
 std::vector<FlagLine> flagsOfFill(const CarKnowledge& car, std::size_t fill)
 {

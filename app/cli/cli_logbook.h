@@ -24,7 +24,12 @@ Instant now();
 
 // --date, or now where it is empty. badInput for what is no date.
 Result<Instant> instantOr(const std::string& date, Instant otherwise);
-std::string dateText(Instant time);       // "2026-05-31 14:05"
+// The day that a question is asked for; today where --date is empty. Errors: as instantOr.
+Result<void> askFor(const std::string& date, Question& question);
+inline constexpr const char* kDateHelp =
+    "the day that is meant, for the season and for what was driven since the last record; default now";
+std::string dateText(Instant time);       // "2026-05-31 14:05", for people
+Json dateJson(Instant time);              // "2026-05-31T14:05:00Z", ISO 8601
 
 // One entry of the log with its flags, for `log` and for the echo of an `add`.
 struct FlagLine {

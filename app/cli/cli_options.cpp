@@ -56,6 +56,19 @@ CLI::App& addGroup(CLI::App& parent, const std::string& name, const std::string&
 
 void addFooter(CLI::App& command, const std::string& text) { command.footer(text); }
 
+void addColumns(CLI::App& command, const std::string& file, std::span<const CsvColumn> columns,
+                const std::string& besides)
+{
+    std::string needed, others;
+    for (const CsvColumn& column : columns) {
+        std::string& list = column.required ? needed : others;
+        list += (list.empty() ? "" : ", ") + std::string(column.name);
+    }
+    addFooter(command, "Columns of " + file + ", in any order:\n  must be there: " + needed
+                           + (besides.empty() ? "" : ", " + besides) + "\n  may be there: " + others
+                           + "\nSee man undermark-formats.");
+}
+
 void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()> run)
 {
     command.callback([&context, run = std::move(run)] { context.run = run; });

@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -30,6 +31,9 @@ CLI::App& addSubcommand(CLI::App& parent, const std::string& name, const std::st
 CLI::App& addGroup(CLI::App& parent, const std::string& name, const std::string& help);
 // What --help says last.
 void addFooter(CLI::App& command, const std::string& text);
+// Says there which columns a table has, and which of them it must have.
+void addColumns(CLI::App& command, const std::string& file, std::span<const CsvColumn> columns,
+                const std::string& besides = {});
 
 // Sets context.run when the user names this command.
 void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()> run);

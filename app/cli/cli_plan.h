@@ -27,7 +27,7 @@ struct PlanOptions {
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
     std::optional<double> autonomyKm, autonomySafety;
     std::optional<std::pair<double, double>> check; // official, shown
-    std::string aim, departure, fuelWaypoints;
+    std::string aim, date, departure, fuelWaypoints;
     bool zonesOnly = false, noCans = false, zoneLimit = false;
     std::vector<std::string> close, repeat;
     std::optional<double> rateUp, fillLess;

@@ -2,6 +2,7 @@
 #include "app/cli/cli_plan.h"
 
 #include "app/cli/cli_logbook.h"
+#include "engine/tables/route_csv.h"
 #include "engine/tables/route_file.h"
 
 #include <algorithm>
@@ -75,6 +76,7 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
               "no stop for less unless it must be (2 with the logbook's car, else 0)");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
+    addText(command, "--date", options.date, kDateHelp);
     addText(command, "--depart", options.departure, "HH:MM, for opening hours", "HH:MM");
     addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
     addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
@@ -111,7 +113,13 @@ Result<TankAndRate> tankFromLogbook(const PlanOptions& options, const CliContext
     if (options.start)
         question.usable = Estimate<Volume>{Volume::fromLitres(*options.start),
                                            Volume::fromLitres(options.startSd.value_or(0))};
-    return tankFromCar(*car, question);
+    if (const auto asked = askFor(options.date, question); !asked)
+        return fail(asked.error());
+    Result<TankAndRate> both = tankFromCar(*car, question);
+    if (both)
+        for (const Sentence& warning : both->warnings)
+            warn(warning);
+    return both;
 }
 
 Result<void> checkLevelFlags(const PlanOptions& options)
@@ -234,6 +242,7 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
     addTankFlags(command, options);
     addWishFlags(command, options);
     addWhatIfFlags(command, options);
+    addColumns(command, "ROUTE.csv", kRouteColumns, "one of at_km and leg_km");
 }
 
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)

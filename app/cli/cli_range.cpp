@@ -49,6 +49,9 @@ void addDetails(const Outlook& now, Json& json)
     json["level_source"] = wordOf(now.source);
     json["level_bound"] = wordOf(now.bound);
     json["bound_l"] = now.boundAt ? Json(now.boundAt->litres()) : Json();
+    json["unlogged_days"] = now.unlogged ? now.unlogged->silence.count() : 0;
+    const auto road = now.unlogged ? now.unlogged->road : std::nullopt;
+    json["unlogged_km"] = road ? estimateJson(road->mean.km(), road->sd.km()) : Json();
     json["warnings"] = Json::array();
     for (const Sentence& warning : now.warnings)
         json["warnings"].push_back(said(warning));
@@ -121,6 +124,12 @@ Result<Estimate<Volume>> usableByShape(const RangeOptions& o, const Vehicle& veh
     return usableByShape(*curve, Signal::of(*o.signal), unusableOf(vehicle));
 }
 
+Estimate<Consumption> statedRate(const RangeOptions& o)
+{
+    return {Consumption::fromLitresPer100Km(*o.rate),
+            Consumption::fromLitresPer100Km(o.rateSd.value_or(0))};
+}
+
 // Without a logbook: litres, rate and zero mark are all on the command line.
 Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
 {
@@ -137,8 +146,7 @@ Result<void> rangeFromFlags(const RangeOptions& o, const CliContext& context)
         a.usable = *usable;
     }
     a.reserve = {volume(o.zero), Volume()};
-    a.rate = {Consumption::fromLitresPer100Km(*o.rate),
-              Consumption::fromLitresPer100Km(o.rateSd.value_or(0))};
+    a.rate = statedRate(o);
     const auto dry = RangeLaw::make({a.usable, RateModel::single(a.rate, o.legSd.value_or(0))});
     if (!dry)
         return fail(dry.error());
@@ -162,6 +170,8 @@ Json correctionEffect(const Outlook& without, const Outlook& with)
 // What the rate rests on, where that is less than a log.
 std::string rateWords(const CarKnowledge& car, const RangeOptions& o)
 {
+    if (o.rate)
+        return "; the rate as given";
     const std::size_t tanks = car.consumption.model.observed();
     std::string words;
     if (tanks == 0)
@@ -202,12 +212,10 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
     if (o.odometer)
         question.odometer = Distance::fromKm(*o.odometer);
     question.mode = o.mode;
-    if (!o.date.empty()) {
-        const Result<Instant> day = instantOr(o.date, undermark::now());
-        if (!day)
-            return fail(day.error());
-        question.now.begin = *day;
-    }
+    if (const auto asked = askFor(o.date, question); !asked)
+        return asked;
+    if (o.rate)
+        question.rate = statedRate(o);
     question.now.burnsMore = byWord(o.burnsMore);
     const Result<Outlook> now = outlook(*car, question);
     if (!now)
@@ -265,13 +273,17 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
         return wrongUse("--litres-sd goes with --litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return wrongUse("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
+    const bool ofTheCar = !o.rate || o.odometer || (o.signal && !o.shape.given());
+    if (o.rate && ofTheCar && (o.zero || o.legSd))
+        return wrongUse("--zero-at-l and --leg-sd-per-sqrt-km go with --litres and --rate",
+                        "a reading and the odometer ask the car that the logbook knows");
     if (const auto sound = checkBurnsMore(o.burnsMore); !sound)
         return sound;
     if (o.rate && o.burnsMore.percent)
         return wrongUse("--burns-more is against the log's rate", "no --rate");
     if (o.rate && anyOf(o.corrections))
         return wrongUse("--at-15c and --blend-energy correct logged fills", "no --rate");
-    return o.rate ? rangeFromFlags(o, context) : rangeFromLog(o, context);
+    return ofTheCar ? rangeFromLog(o, context) : rangeFromFlags(o, context);
 }
 
 } // namespace
@@ -292,12 +304,12 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addNumber(range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
     addNumber(range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
     addText(range, "--mode", o->mode, "driving mode ahead; default the usual mix");
-    addNumber(range, "--rate", o->rate, kPositive, "without a logbook: consumption, L/100 km");
+    addNumber(range, "--rate", o->rate, kPositive, "consumption, L/100 km, instead of what the log taught; with --litres no logbook is needed");
     addNumber(range, "--rate-sd", o->rateSd, kNotNegative, "its uncertainty, L/100 km");
-    addNumber(range, "--zero-at-l", o->zero, kNotNegative, "usable litres at the zero mark");
+    addNumber(range, "--zero-at-l", o->zero, kNotNegative, "with --litres and --rate: usable litres at the zero mark");
     addNumber(range, "--leg-sd-per-sqrt-km", o->legSd, kNotNegative,
-              "noise of the road, L per square root of km");
-    addText(range, "--date", o->date, "the day that is meant, for the season; default now");
+              "with --litres and --rate: noise of the road, L per square root of km");
+    addText(range, "--date", o->date, kDateHelp);
     addBurnsMore(range, o->burnsMore);
     addCorrections(range, o->corrections);
     addJson(range, context);

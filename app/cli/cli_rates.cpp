@@ -46,7 +46,7 @@ Json lessonJson(const CarKnowledge& car, const Lesson& lesson)
 {
     const Entry<Fill>& fill = car.log.fills[lesson.lastFill];
     return {{"id", fill.id.uuid},
-            {"date", dateText(fill.value.time)},
+            {"date", dateJson(fill.value.time)},
             {"expected_l", lesson.expected.litres()},
             {"burnt_l", lesson.burnt.litres()},
             {"usual_before", lesson.usualBefore.litresPer100Km()},

@@ -60,7 +60,7 @@ Json cellJson(const Cell& cell, Measure measure)
     if (!whole)
         return {};
     if (measure == Measure::date)
-        return dateText(Instant(std::chrono::seconds(*whole)));
+        return dateJson(Instant(std::chrono::seconds(*whole)));
     return measure == Measure::yesNo ? Json(*whole != 0) : Json(*whole);
 }
 

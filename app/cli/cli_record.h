@@ -51,7 +51,7 @@ private:
     std::vector<TypedCell> m_typed{m_fields.size()};
 };
 
-// Null for nothing, true or false for yes or no, a date as people read it.
+// Null for nothing, true or false for yes or no, a date as ISO 8601.
 Json cellJson(const logbook::Cell& cell, logbook::Measure measure);
 
 // Each column under its name in tables; an estimate is one {"mean", "sd"}, or null.

@@ -192,6 +192,7 @@ void addReplayOptions(CLI::App& command, ReplayOptions& options)
     addPath(command, "--plot", options.plot, "draw reading, estimate and faults", "FILE.svg");
     addNumber(command, "--rate", options.rate, kPositive, "consumption, L/100 km");
     addNumber(command, "--rate-sd", options.rateSd, kNotNegative, "its sd, L/100 km (15 %)");
+    addColumns(command, "SAMPLES.csv", kSampleColumns);
 }
 
 } // namespace

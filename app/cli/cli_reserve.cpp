@@ -34,7 +34,7 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
     for (const EvidenceItem& item : car.reserve.evidence())
         json["evidence"].push_back(
             {{"kind", proofWord(item.kind)},
-             {"date", item.time ? Json(dateText(*item.time)) : Json()},
+             {"date", item.time ? dateJson(*item.time) : Json()},
              {"text", said(item.text)},
              {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
              {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
@@ -45,6 +45,20 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
                               {"sd_now_l", next->sdNow.litres()},
                               {"sd_after_l", next->sdAfter.litres()}};
     return json;
+}
+
+// What the reserve rests on before any proof: only what is there.
+std::string withoutEvidence(const CarKnowledge& car)
+{
+    const Vehicle& vehicle = car.vehicle();
+    const bool stated = vehicle.leftBehind || vehicle.unusable;
+    const std::string under = stated ? "what was stated of the litres left behind and unusable"
+                                     : "what is usually left behind";
+    if (car.gauge.isKnown())
+        return "Evidence: the calibration and " + under + "; no proof yet.\n";
+    if (vehicle.zeroMark)
+        return "Evidence: none yet but the zero mark as it was stated.\n";
+    return "Evidence: none yet. This is what is usual of a tank of this size.\n";
 }
 
 } // namespace
@@ -64,9 +78,7 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
                         kmDown(past->p99).c_str(), kmDown(past->p50).c_str(), kmDown(past->p10).c_str())
               << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
                         reserve.sd.litres());
-    std::cout << (car.reserve.evidence().empty()
-                      ? "Evidence: the calibration and what is usually left behind; no proof yet.\n"
-                      : "Evidence:\n");
+    std::cout << (car.reserve.evidence().empty() ? withoutEvidence(car) : "Evidence:\n");
     for (const EvidenceItem& item : car.reserve.evidence())
         std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
                             item.time ? dateText(*item.time).c_str() : "",

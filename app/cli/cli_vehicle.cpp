@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// undermark-cli vehicle add|set|list|show: tank and sender.
+// undermark-cli vehicle add|set|rename|list|show: tank and sender.
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
@@ -165,6 +165,36 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
     return {};
 }
 
+struct NewName {
+    std::string before, after;
+};
+
+Result<void> runRename(const NewName& name, const CliContext& context)
+{
+    CliContext renamed = context;
+    renamed.vehicle = name.before;
+    auto car = namedCar(renamed, OpenMode::readWrite);
+    const auto entry = car ? car->vehicle() : fail(car.error());
+    if (!entry)
+        return fail(entry.error());
+    Vehicle vehicle = entry->value;
+    vehicle.name = name.after;
+    if (vehicle.name != name.before)
+        if (const auto done = car->revise(entry->id, vehicle); !done)
+            return done;
+    if (context.json)
+        print({{"id", entry->id.uuid}, {"name", vehicle.name}});
+    else
+        std::cout << name.before << " is called " << vehicle.name << " now.\n";
+    return {};
+}
+
+void addRenameOptions(CLI::App& command, NewName& name)
+{
+    required(addText(command, "vehicle", name.before, "its name until now", "OLD"));
+    required(addText(command, "name", name.after, "its new name", "NEW"));
+}
+
 Json vehicleJson(const Vehicle& v)
 {
     const auto litres = [](const auto& volume) { return volume ? Json(volume->litres()) : Json(); };
@@ -252,7 +282,7 @@ Result<void> runShow(const CliContext& context)
 
 void addVehicleCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, list, show");
+    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, rename, list, show");
     addCommand<VehicleOptions>(
         vehicle, context, "add", "a new vehicle",
         [](CLI::App& add, VehicleOptions& options) {
@@ -263,6 +293,8 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
     addCommand<VehicleOptions>(
         vehicle, context, "set", "change what is known of a vehicle",
         [](CLI::App& set, VehicleOptions& options) { addVehicleFlags(set, options, false); }, runSet);
+    addCommand<NewName>(vehicle, context, "rename", "call a vehicle by another name", addRenameOptions,
+                        runRename);
     CLI::App& list = addSubcommand(vehicle, "list", "all vehicles");
     addJson(list, context);
     onRun(list, context, [&context] { return runList(context); });

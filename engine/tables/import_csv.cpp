@@ -66,7 +66,33 @@ std::vector<std::size_t> newOnes(const Imported<T>& file, const std::vector<Entr
     return fresh;
 }
 
+template <class T>
+bool hasNeeded(const std::set<std::string>& header, const ImportOptions& options)
+{
+    return std::ranges::all_of(logbook::tableOf<T>().csvFields(), [&](const auto& field) {
+        const auto renamed = options.columns.find(field.name);
+        return !field.needed
+            || header.contains(renamed == options.columns.end() ? std::string(field.name)
+                                                                : renamed->second);
+    });
+}
+
 } // namespace
+
+Result<TableKind> tableKind(const std::filesystem::path& file, const ImportOptions& options)
+{
+    const auto csv = CsvReader::open(file, {});
+    if (!csv)
+        return fail(csv.error());
+    const std::set<std::string> header(csv->unknownColumns().begin(), csv->unknownColumns().end());
+    if (header.contains("signal") && (header.contains("poured_l") || header.contains("total_l")))
+        return TableKind::points;
+    if (header.contains("date") && header.contains("kind"))
+        return TableKind::proofs;
+    if (hasNeeded<Fill>(header, options))
+        return TableKind::fills;
+    return hasNeeded<Trip>(header, options) ? TableKind::trips : TableKind::unknown;
+}
 
 template <class T>
 Result<Imported<T>> readTable(const std::filesystem::path& file, const ImportOptions& options)

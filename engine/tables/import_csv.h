@@ -35,6 +35,14 @@ struct ImportOptions {
 inline const NumberRange kFuelTemperature{-60, 80, Sentence::of("degrees Celsius from -60 to 80")};
 inline constexpr std::size_t kMostImportedRows = 1'000'000;
 
+// What the rows of a table are, by the names in its header.
+enum class TableKind { fills, trips, proofs, points, unknown };
+
+// Points have signal and poured_l or total_l, proofs date and kind; fills and trips have what
+// they need. `options` name columns. Errors: as every CSV here; badInput as readTable for
+// a mapped column that is not one of ours.
+Result<TableKind> tableKind(const std::filesystem::path& file, const ImportOptions& options = {});
+
 template <class T>
 struct Imported {
     std::vector<T> rows;                         // in the order of the file

@@ -49,6 +49,7 @@ private slots:
     {
         const CliRunner run;
         QVERIFY(prepareGallons(run));
+        QVERIFY(run("check").out.contains("1 fill looks wrong"));
         const json found = suspects(run);
         QCOMPARE(found.size(), std::size_t(1));
         QCOMPARE(found[0]["cause"].get<std::string>(), std::string("gallons as litres"));

@@ -25,6 +25,35 @@ private slots:
         QVERIFY(help.out.contains("calibrate"));
     }
 
+    void aCommandThatReadsATableNamesItsColumns()
+    {
+        const CliRunner run;
+        for (const char* column : {"at_km", "leg_km", "fuel", "price_per_l", "idle_min"})
+            QVERIFY2(run("plan --help").out.contains(column), column);
+        for (const char* column : {"t_s", "signal2", "fuel_rate_l_h", "distance_km"})
+            QVERIFY2(run("replay --help").out.contains(column), column);
+    }
+
+    // "{accept->0}": an enumeration's place in the source says nothing to anybody.
+    void noHelpShowsTheCodesBehindItsWords()
+    {
+        const CliRunner run;
+        for (const char* command : {"fill rule", "plan", "card", "import", "calibrate", "vehicle add", "proof add"}) {
+            const QByteArray help = run(QString(command) + " --help").out;
+            QVERIFY2(!help.contains("->") && !help.contains("{0,"), help.constData());
+        }
+    }
+
+    void aModeHasOneName()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        for (const char* line : {"mode add gravel sand", "mode add gravel --name sand"})
+            QCOMPARE(run(line).exitCode, 2);
+        QVERIFY(!run("vehicle show").out.contains("gravel"));
+        QCOMPARE(run("mode add gravel").exitCode, 0);
+    }
+
     void itsVersionNamesTheCommitAndTheSchema()
     {
         const QString version = CliRunner()("--version").out;

@@ -88,6 +88,7 @@ private slots:
     void theLogbookGivesVehiclesAndModes()
     {
         QCOMPARE(offered({"range", "--vehicle", ""}), (QStringList{"Wren", "Sand martin"}));
+        QCOMPARE(offered({"vehicle", "rename", "S"}), QStringList{"Sand martin"});
         QCOMPARE(offered({"trip", "add", "--mode", "sp"}), QStringList{"special-stage"});
         QCOMPARE(offered({"--vehicle", "Wren", "trip", "add", "--mode", "sa"}), QStringList{"sand"});
         QCOMPARE(offered({"--vehicle", "Sand martin", "trip", "add", "--mode", "sa"}), QStringList());

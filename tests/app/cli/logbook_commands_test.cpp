@@ -100,7 +100,7 @@ private slots:
     {
         const CliRunner run;
         QVERIFY(run.prepareCar());
-        const json full = run("range --json").json();
+        const json full = run("range --date 2026-09-10 --json").json(); // of the last fill
         const json later = run("range --odometer-km 104200 --json").json();
         const json signal = run("range --signal 1.88 --mode motorway --json").json();
         for (const json& answer : {full, later, signal}) {
@@ -113,6 +113,82 @@ private slots:
         const double usable = signal["usable_l"]["mean"].get<double>();
         QVERIFY(usable <= 25.0 && usable > 23.5);
         QCOMPARE(text(signal["mode"]), std::string("motorway"));
+    }
+
+    // As a reading with the log's rate, but for the rate; so the even distances go as the rates.
+    void aReadingAndAStatedRateAnswerTogether()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const json stated = run("range --signal 1.88 --rate 10 --json").json();
+        const json learnt = run("range --signal 1.88 --json").json();
+        QVERIFY(stated["usable_l"]["mean"] == learnt["usable_l"]["mean"]);
+        QVERIFY(stated["reserve_l"] == learnt["reserve_l"]);
+        QCOMPARE(stated["rate_l_per_100km"]["mean"].get<double>(), 10.0);
+        const double even = stated["to_dry_km"]["p50"].get<double>();
+        QVERIFY(std::abs(even - stated["usable_l"]["mean"].get<double>() * 10) < 0.5);
+        const json doubtful = run("range --signal 1.88 --rate 10 --rate-sd 1 --json").json();
+        QVERIFY(doubtful["to_dry_km"]["p99"] < stated["to_dry_km"]["p99"]);
+        const json byRoad = run("range --odometer-km 104100 --rate 10 --json").json();
+        QVERIFY(byRoad["usable_l"]["mean"] < run("range --odometer-km 104100 --json").json()["usable_l"]["mean"]);
+        QCOMPARE(run("range --signal 1.88 --rate 10 --zero-at-l 3").exitCode, 2);
+    }
+
+    // How much of it is likely stands in the engine's unlogged_test.
+    void aLogThatStoppedDaysAgoIsTakenOnUntilTheOdometerTells()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const CliAnswer onTheDay = run("range --json --date 2026-09-10");
+        const CliAnswer later = run("range --json --date 2026-10-25");
+        QCOMPARE(onTheDay.err, QByteArray());
+        QCOMPARE(onTheDay.json()["unlogged_days"].get<int>(), 0);
+        QVERIFY(onTheDay.json()["unlogged_km"].is_null());
+        QVERIFY(later.err.contains("45 days without a record") && later.err.contains("odometer"));
+        QCOMPARE(later.json()["unlogged_days"].get<int>(), 45);
+        QVERIFY(later.json()["unlogged_km"]["mean"].get<double>() > 400);
+        QVERIFY(later.json()["to_dry_km"]["p99"] < onTheDay.json()["to_dry_km"]["p99"]);
+        const QString route = run.file("way.csv", "at_km,mode,fuel\n0,town,none\n30,,none\n");
+        QVERIFY(run("plan " + route + " --date 2026-10-25").err.contains("45 days without a record"));
+        const CliAnswer told = run("range --json --date 2026-10-25 --odometer-km 104000");
+        QCOMPARE(told.err, QByteArray());
+        QVERIFY(told.json()["usable_l"]["mean"] == onTheDay.json()["usable_l"]["mean"]);
+    }
+
+    void aVehicleIsRenamedWithAllThatIsItsOwn()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run("vehicle add --name Heron --capacity-l 60 --fuel diesel").exitCode, 0);
+        const json before = run("log --vehicle Wren --json").json();
+        for (const char* wrong : {"vehicle rename Wren Heron", "vehicle rename Robin Ibis"})
+            QCOMPARE(run(wrong).exitCode, 2);
+        QProcess nameless;
+        nameless.start(UNDERMARK_CLI, {"--logbook", run.logbook(), "vehicle", "rename", "Wren", ""});
+        QVERIFY(nameless.waitForFinished());
+        QCOMPARE(nameless.exitCode(), 2);
+        QCOMPARE(run("vehicle rename Wren Ibis").exitCode, 0);
+        const json after = run("log --vehicle Ibis --json").json();
+        QVERIFY(before["fills"].size() == 9 && after["fills"] == before["fills"]);
+        QCOMPARE(run("log --vehicle Wren").exitCode, 2);
+        const json cars = run("vehicle list --json").json()["vehicles"];
+        QCOMPARE(text(cars[0]["name"]), std::string("Ibis"));
+        QCOMPARE(text(cars[1]["name"]), std::string("Heron"));
+    }
+
+    void theReserveCitesOnlyWhatIsThere()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QByteArray bare = run("reserve").out;
+        QVERIFY(bare.contains("Evidence: none yet") && !bare.contains("calibration"));
+        QCOMPARE(run("vehicle set --zero-at-l 6").exitCode, 0);
+        QVERIFY(run("reserve").out.contains("the zero mark as it was stated"));
+        const CliRunner calibrated;
+        QVERIFY(calibrated.prepareCar());
+        QVERIFY(calibrated("reserve").out.contains("the calibration and what is usually left behind"));
+        QCOMPARE(calibrated("vehicle set --left-behind-l 1.2").exitCode, 0);
+        QVERIFY(calibrated("reserve").out.contains("the calibration and what was stated"));
     }
 
     void theReserveListsItsEvidence()

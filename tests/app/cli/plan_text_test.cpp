@@ -168,7 +168,7 @@ private slots:
         const auto used = [&](const QByteArray& mode) {
             const QString route =
                 m_run.file("mix.csv", "at_km,mode,fuel\n0," + mode + ",none\n100,,none\n");
-            return m_run("plan " + route + " --json")
+            return m_run("plan " + route + " --date 2026-09-01 --json")
                 .json()
                 .at("points")[1]
                 .at("used_l")
@@ -180,7 +180,7 @@ private slots:
             m_run.file("track.gpx",
                        "<gpx version='1.1' xmlns='http://www.topografix.com/GPX/1/1'><trk><trkseg>"
                        "<trkpt lat='47' lon='11'/><trkpt lat='48' lon='11'/></trkseg></trk></gpx>");
-        const auto answer = m_run("plan " + track + " --json");
+        const auto answer = m_run("plan " + track + " --date 2026-09-01 --json");
         QVERIFY2(answer.exitCode == 0, answer.err.constData());
     }
 };

@@ -37,11 +37,12 @@ private slots:
     {
         QTest::addColumn<QString>("range");
         QTest::addColumn<QString>("plan");
-        QTest::newRow("log") << "" << "";
+        QTest::newRow("log") << "--date 2026-09-12" << "--date 2026-09-12";
+        QTest::newRow("log, five days later") << "--date 2026-09-17" << "--date 2026-09-17";
         QTest::newRow("odometer") << "--odometer-km 104260" << "--odometer-km 104260";
         QTest::newRow("reading") << "--signal 1.5" << "--signal 1.5";
         QTest::newRow("litres") << "--litres 32" << "--start-l 32";
-        QTest::newRow("towing") << "--burns-more 30" << "--burns-more 30";
+        QTest::newRow("towing") << "--date 2026-09-12 --burns-more 30" << "--date 2026-09-12 --burns-more 30";
         QTest::newRow("towing, reading")
             << "--signal 1.5 --burns-more 20 --burns-more-sd 3" << "--signal 1.5 --burns-more 20 --burns-more-sd 3";
         QTest::newRow("litres of the tracker")

@@ -39,7 +39,7 @@ private slots:
         const CliRunner other;
         QCOMPARE(other("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
         QCOMPARE(other("import " + beside(run, "tables/fills.csv")).exitCode, 0);
-        QCOMPARE(other("import " + beside(run, "tables/trips.csv") + " --kind trips").exitCode, 0);
+        QCOMPARE(other("import " + beside(run, "tables/trips.csv")).exitCode, 0); // by its header
         const json a = run("log --json").json(), b = other("log --json").json();
         QCOMPARE(a["fills"].size(), b["fills"].size());
         for (std::size_t i = 0; i < a["fills"].size(); ++i)
@@ -165,7 +165,7 @@ private slots:
         const QString how = " --rate-in km-per-l --temperature-in f --dates ";
         QCOMPARE(run("import " + table + how + "mdy").exitCode, 0);
         const json fill = run("log --json").json()["fills"][0];
-        QCOMPARE(fill["date"].get<std::string>(), std::string("2026-03-04 17:05"));
+        QCOMPARE(fill["date"].get<std::string>(), std::string("2026-03-04T17:05:00Z"));
         QCOMPARE(fill["price_per_l"].get<double>(), 1.5);
         QVERIFY(qAbs(fill["temperature_c"].get<double>() - 10) < 1e-9);
         QVERIFY(qAbs(fill["displayed_l_per_100km"].get<double>() - 4) < 1e-9);
@@ -188,6 +188,25 @@ private slots:
         QCOMPARE(run("import " + table + " --kind trips --json").json()["added"].get<int>(), 0);
         const QString more = run.file("m.csv", "date,km,mode\n2026-01-02,12,town\n2026-01-02,12,town\n2026-01-02,12,town\n");
         QCOMPARE(run("import " + more + " --kind trips --json").json()["added"].get<int>(), 1);
+    }
+
+    void theHeaderSaysWhatATableHolds()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString trips = run.file("t.csv", "date,km,mode\n2026-10-02,12,town\n");
+        QVERIFY(run("import " + trips).out.contains("Added 1 trip."));
+        const QString fills = run.file("f.csv", "date,litres,odometer_km\n2026-10-03,36,104500\n2026-10-20,36,105000\n");
+        QVERIFY(run("import " + fills).out.contains("Added 2 fills."));
+        const QString theirs = run.file("o.csv", "Day,Way,mode\n2026-10-04,12,town\n");
+        QVERIFY(run("import " + theirs + " --column date=Day --column km=Way").out.contains("Added 1 trip."));
+        const CliAnswer points = run("import " + run.file("p.csv", "total_l,signal\n0,3\n5,2.8\n"));
+        QVERIFY(points.exitCode == 2 && points.err.contains("calibrate"));
+        QCOMPARE(run("export --csv " + beside(run, "all")).exitCode, 0);
+        const CliAnswer proofs = run("import " + beside(run, "all/proofs.csv"));
+        QVERIFY(proofs.exitCode == 2 && proofs.err.contains("merge"));
+        const CliAnswer neither = run("import " + run.file("n.csv", "date,speed\n2026-10-04,12\n"));
+        QVERIFY(neither.exitCode == 2 && neither.err.contains("litres"));
     }
 
     void whatIsThereAlreadyIsLeftOut()
