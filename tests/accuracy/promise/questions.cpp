@@ -30,7 +30,9 @@ public:
             Question odometer;
             odometer.odometer = Distance::fromKm(m_owner.odometerKm() + m_run.partKm);
             ask(*car, Asked::odometerToZero, Asked::odometerToDry, odometer, m_run.partKm);
-            ask(*car, Asked::dateToZero, Asked::dateToDry, {}, m_run.partKm); // days after the fill
+            // On the day of the fill itself the log answers as it stands.
+            if (const auto later = outlook(*car, {}); later && later->unlogged && later->unlogged->road)
+                ask(*car, Asked::dateToZero, Asked::dateToDry, {}, m_run.partKm);
         }
         Question reading;
         reading.signal = Signal::of(m_run.readAtRest);
