@@ -6,6 +6,7 @@
 #include <Eigen/Core>
 #include <algorithm>
 #include <boost/random/sobol.hpp>
+#include <cassert>
 #include <cmath>
 #include <cstdint>
 #include <numeric>
@@ -20,6 +21,21 @@ constexpr std::size_t kFewestCases = 256;
 constexpr std::size_t kMostCases = 2'048;
 constexpr std::size_t kMostEven = 8;
 constexpr double kNoMatter = 1e-4; // of the risk
+constexpr double kNoMatterOfCase = 1e-6;
+
+// Of all cases, kMostEven each: normal quantiles of a Sobol sequence, made once. A case more
+// for each arrival, since their shares of the cases are rounded up.
+const std::vector<double>& evenDeviates()
+{
+    static const std::vector<double> made = [] {
+        boost::random::sobol_engine<std::uint_least32_t, 32> even(kMostEven);
+        std::vector<double> deviates((kMostCases + kDeviates / kMostCases) * kMostEven);
+        for (double& deviate : deviates)
+            deviate = normalQuantile((double(even()) + 0.5) / 0x1p32);
+        return deviates;
+    }();
+    return made;
+}
 
 // Without spread 1 below the limit (by more than 1e-9 L), else 0.
 double riskOf(const ArrivalLevel& level)
@@ -60,22 +76,21 @@ private:
 
     const std::vector<ArrivalLevel>& m_levels;
     Eigen::MatrixXd m_common; // levels x errors
-    std::size_t m_dimensions; // of the even ones
-    boost::random::sobol_engine<std::uint_least32_t, 32> m_even; // for the first deviates,
+    const std::vector<double>& m_even = evenDeviates(); // for the first deviates,
     std::mt19937_64 m_random; // and for the others: in many dimensions the even ones are not
     std::normal_distribution<double> m_normal;
-    std::size_t m_next = 0; // deviate of the case
+    std::size_t m_case = 0, m_next = 0; // deviate of the case
     Eigen::VectorXd m_c, m_errors, m_perS;
     std::vector<Turn> m_turns;
     std::size_t m_free = 0;
     double m_freeSd = 0.0; // of its level, L
+    double m_least = 0.0;  // s at which it fails by its own room, and
+    double m_tail = 0.0;   // the probability of more
 };
 
 Cases::Cases(const std::vector<ArrivalLevel>& levels)
     : m_levels(levels), m_common(levels.size(), levels.front().common.size()),
-      m_dimensions(std::min(kMostEven, levels.size() + levels.front().common.size())),
-      m_even(m_dimensions), m_c(m_common.cols()),
-      m_errors(m_common.rows()), m_perS(m_common.rows())
+      m_c(m_common.cols()), m_errors(m_common.rows()), m_perS(m_common.rows())
 {
     for (std::size_t i = 0; i < levels.size(); ++i)
         m_common.row(Eigen::Index(i)) =
@@ -99,13 +114,17 @@ void Cases::free(std::size_t one)
             m_perS[Eigen::Index(i)] += std::min(m_levels[i].variance, freed.variance);
     }
     m_perS /= m_freeSd;
+    m_least = freed.room / m_freeSd;
+    m_tail = normalTail(m_least);
 }
 
 double Cases::deviate()
 {
-    if (m_next++ < m_dimensions)
-        return normalQuantile((double(m_even()) + 0.5) / 0x1p32);
-    return m_normal(m_random);
+    const std::size_t next = m_next++;
+    if (next >= kMostEven)
+        return m_normal(m_random);
+    assert(m_case * kMostEven < m_even.size());
+    return m_even[m_case * kMostEven + next];
 }
 
 void Cases::draw()
@@ -122,13 +141,13 @@ void Cases::draw()
         before = m_levels[i].variance;
         m_errors[Eigen::Index(i)] += rest;
     }
+    ++m_case;
     m_errors -= m_errors[Eigen::Index(m_free)] / m_freeSd * m_perS;
 }
 
 double Cases::share()
 {
     draw();
-    const double least = m_levels[m_free].room / m_freeSd; // s
     int failing = 1;
     m_turns.clear();
     for (std::size_t i = 0; i < m_levels.size(); ++i) {
@@ -141,13 +160,15 @@ double Cases::share()
             continue;
         }
         const double turn = room / perS;
-        failing += perS > 0 ? turn <= least : turn > least;
-        if (turn > least)
+        failing += perS > 0 ? turn <= m_least : turn > m_least;
+        if (turn > m_least)
             m_turns.push_back({turn, perS > 0 ? 1 : -1});
     }
     std::ranges::sort(m_turns, {}, &Turn::at);
-    double share = 0.0, above = normalTail(least);
+    double share = 0.0, above = m_tail;
     for (const Turn& turn : m_turns) {
+        if (above < kNoMatterOfCase * m_tail)
+            break;
         const double next = normalTail(turn.at);
         share += (above - next) / failing;
         failing += turn.by;
