@@ -10,33 +10,82 @@ PageCase {
 
     name: "Pages"
 
-    function sizes_data() {
+    function sizes_data(): var {
         const rows = [];
         for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
                             Qt.size(1920, 1080)]) {
             for (const state of ["calm", "warned", "low", "far"]) {
                 for (const page of Fixture.pages)
-                    rows.push({tag: size.width + "x" + size.height + " " + state + " page " + page,
-                               size: size, state: state, page: page});
+                    rows.push(look(size, page, {state: state}));
             }
         }
         return rows;
     }
-
-    // Besides, in large letters and in the other languages.
-    function test_nothingIsClippedOrTooSmallToTouch_data() {
+    // A page, or what is opened on one: a row of the route in its three parts, an entry,
+    // import and export.
+    function look(size: size, shown: string, other: var): var {
+        const row = Object.assign({size: size, shown: shown, state: "calm", language: "en",
+                                   percent: 100}, other);
+        row.tag = [size.width + "x" + size.height, row.state, row.language, row.percent + " %", shown].join(" ");
+        return row;
+    }
+    // Every page in every state; in large letters and in the other languages, with what is
+    // opened there.
+    function test_everyLookIsWhole_data() {
+        const opened = ["route", "road", "fuel", "row", "entry", "transfer", "files"];
+        const narrow = [Qt.size(800, 480), Qt.size(480, 800)];
+        const languages = ["en", ...Fixture.languages];
         const rows = sizes_data();
-        for (const size of [Qt.size(800, 480), Qt.size(480, 800)]) {
+        for (const size of [...narrow, Qt.size(1024, 600), Qt.size(1920, 1080)]) {
+            for (const language of languages) {
+                for (const shown of Fixture.pages.concat(opened))
+                    rows.push(look(size, shown, {language: language, percent: 200}));
+                for (const shown of size.width === 1024 ? [] : opened)
+                    rows.push(look(size, shown, {language: language}));
+            }
+        }
+        for (const size of narrow) {
             for (const page of Fixture.pages) {
                 for (const language of Fixture.languages)
-                    rows.push({tag: size.width + " " + language + " page " + page, size: size,
-                               state: "calm", page: page, language: language});
-                for (const percent of [150, 200])
-                    rows.push({tag: size.width + " " + percent + " % page " + page, size: size,
-                               state: "calm", page: page, percent: percent});
+                    rows.push(look(size, page, {language: language}));
+                rows.push(look(size, page, {percent: 150}));
             }
         }
         return rows;
+    }
+    function test_everyLookIsWhole(data) {
+        openLook(data);
+        verifyFits();
+        verifyApart();
+        if (data.percent === 200)
+            verifyReadable();
+        if (["now", "pump"].includes(data.shown) && data.percent === 100) { // the pages for the road fit without sliding
+            for (const item of visibleItems(root.window.contentItem))
+                verify(!(item instanceof Flickable) || item.contentHeight <= item.height + 0.5,
+                       describe(item) + " has to be slid by " + (item.contentHeight - item.height));
+        }
+    }
+    function openLook(data: var) {
+        const isPage = Fixture.pages.includes(data.shown);
+        const part = ["road", "fuel", "row"].indexOf(data.shown);
+        const ofRoute = part >= 0 || data.shown === "route";
+        open(data.size, data.state, isPage ? data.shown : ofRoute ? "ahead" : "logbook",
+             data.language, data.percent);
+        if (isPage)
+            return;
+        if (data.shown === "entry")
+            Fixture.logbook.open(2);
+        else
+            root.window.pageItem.tab = ofRoute ? PlanViewModel.Rows : LogbookViewModel.Transfer;
+        if (part >= 0) {
+            Fixture.ahead.editRow(3);
+            Fixture.ahead.editor.selectPart(part);
+            Fixture.ahead.editor.selectMode(0);
+        }
+        if (data.shown === "files")
+            Fixture.logbook.transfer.chooseTable();
+        waitForRendering(root.window.contentItem);
+        wait(50);
     }
     // Names that are the user's own, and longer than they have to be shown.
     function isOwnAndLong(text: string): bool {
@@ -66,82 +115,24 @@ PageCase {
         verify(visibleButtons().length > 5);
         verify(visibleTexts().length > 6);
     }
-    function test_nothingIsClippedOrTooSmallToTouch(data) {
-        open(data.size, data.state, data.page, data.language ?? "en", data.percent ?? 100);
-        verifyFits();
-        if (["now", "pump"].includes(data.page) && !data.percent) { // the pages for the road fit without sliding
-            for (const item of visibleItems(root.window.contentItem))
-                verify(!(item instanceof Flickable) || item.contentHeight <= item.height + 0.5,
-                       describe(item) + " has to be slid by " + (item.contentHeight - item.height));
-        }
-    }
-
-    // What is opened on a page: a row of the route in its three parts, import and export.
-    function test_whatIsOpenedFits_data() {
-        const rows = [];
-        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1920, 1080)]) {
-            for (const look of ["en", ...Fixture.languages].map(key => ({language: key})).concat([{language: "en", percent: 200}])) {
-                for (const opened of ["route", "road", "fuel", "row", "entry", "transfer", "files"])
-                    rows.push({tag: size.width + " " + look.language + " " + (look.percent ?? 100)
-                               + " " + opened, size: size, language: look.language,
-                               percent: look.percent ?? 100, opened: opened});
+    // No text runs into another one.
+    function verifyApart() {
+        const texts = visibleTexts();
+        const boxes = texts.map(t => {
+            const left = t.horizontalAlignment === Text.AlignRight ? t.width - t.paintedWidth
+                       : t.horizontalAlignment === Text.AlignHCenter ? (t.width - t.paintedWidth) / 2 : 0;
+            return t.mapToItem(null, left, t.baselineOffset - 0.7 * t.font.pixelSize,
+                               t.paintedWidth, 0.7 * t.font.pixelSize);
+        });
+        for (let i = 0; i < boxes.length; ++i) {
+            for (let j = i + 1; j < boxes.length; ++j) {
+                const a = boxes[i];
+                const b = boxes[j];
+                const apart = a.x + a.width <= b.x || b.x + b.width <= a.x
+                            || a.y + a.height <= b.y || b.y + b.height <= a.y;
+                verify(apart, describe(texts[i]) + " and " + describe(texts[j]));
             }
         }
-        return rows;
-    }
-    function test_whatIsOpenedFits(data) {
-        openFurther(data);
-        verifyFits();
-    }
-    function openFurther(data: var) {
-        const part = ["road", "fuel", "row"].indexOf(data.opened);
-        const ofRoute = part >= 0 || data.opened === "route";
-        open(data.size, "calm", ofRoute ? "ahead" : "logbook", data.language, data.percent);
-        if (data.opened === "entry")
-            Fixture.logbook.open(2);
-        else
-            root.window.pageItem.tab = ofRoute ? PlanViewModel.Rows : LogbookViewModel.Transfer;
-        if (part >= 0) {
-            Fixture.ahead.editRow(3);
-            Fixture.ahead.editor.selectPart(part);
-            Fixture.ahead.editor.selectMode(0);
-        }
-        if (data.opened === "files")
-            Fixture.logbook.transfer.chooseTable();
-        waitForRendering(root.window.contentItem);
-        wait(50);
-    }
-
-    // Title, hint and tabs in the largest letters once left no room for a single row.
-    function test_aListOfFilesHasRowsInSightInLargeLetters_data() {
-        return [{tag: "flat", size: Qt.size(800, 480)}, {tag: "upright", size: Qt.size(480, 800)}];
-    }
-    function test_aListOfFilesHasRowsInSightInLargeLetters(data) {
-        openFurther({size: data.size, language: "en", percent: 200, opened: "files"});
-        verify(visibleButtons().some(button => button.text.endsWith("(folder)")));
-    }
-
-    // In the largest letters, on every page and on what is opened there.
-    function test_nothingIsCutInLargeLetters_data() {
-        const rows = [];
-        for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
-                            Qt.size(1920, 1080)]) {
-            for (const language of ["en", ...Fixture.languages]) {
-                const row = {size: size, language: language, percent: 200};
-                for (const page of Fixture.pages)
-                    rows.push(Object.assign({tag: size.width + " " + language + " page " + page, page: page}, row));
-                for (const opened of ["route", "road", "fuel", "row", "entry", "transfer"])
-                    rows.push(Object.assign({tag: size.width + " " + language + " " + opened, opened: opened}, row));
-            }
-        }
-        return rows;
-    }
-    function test_nothingIsCutInLargeLetters(data) {
-        if (data.opened)
-            openFurther(data);
-        else
-            open(data.size, "calm", data.page, data.language, data.percent);
-        verifyReadable();
     }
 
     // On a screen of 800 x 480 dots in 5 inches (187 to an inch) with its own size of letters,
@@ -172,28 +163,13 @@ PageCase {
         verify(looked >= 3 + 3 + 12, looked); // number, caption, unit; heads; rows
     }
 
-    // No text runs into another one.
-    function test_noTextCoversAnother_data() {
-        return sizes_data();
+    // Title, hint and tabs in the largest letters once left no room for a single row.
+    function test_aListOfFilesHasRowsInSightInLargeLetters_data() {
+        return [look(Qt.size(800, 480), "files", {percent: 200}), look(Qt.size(480, 800), "files", {percent: 200})];
     }
-    function test_noTextCoversAnother(data) {
-        open(data.size, data.state, data.page);
-        const texts = visibleTexts();
-        const boxes = texts.map(t => {
-            const left = t.horizontalAlignment === Text.AlignRight ? t.width - t.paintedWidth
-                       : t.horizontalAlignment === Text.AlignHCenter ? (t.width - t.paintedWidth) / 2 : 0;
-            return t.mapToItem(null, left, t.baselineOffset - 0.7 * t.font.pixelSize,
-                               t.paintedWidth, 0.7 * t.font.pixelSize);
-        });
-        for (let i = 0; i < boxes.length; ++i) {
-            for (let j = i + 1; j < boxes.length; ++j) {
-                const a = boxes[i];
-                const b = boxes[j];
-                const apart = a.x + a.width <= b.x || b.x + b.width <= a.x
-                            || a.y + a.height <= b.y || b.y + b.height <= a.y;
-                verify(apart, describe(texts[i]) + " and " + describe(texts[j]));
-            }
-        }
+    function test_aListOfFilesHasRowsInSightInLargeLetters(data) {
+        openLook(data);
+        verify(visibleButtons().some(button => button.text.endsWith("(folder)")));
     }
 
     function test_aFillWithRightGuessesTakesThreeTouches() {
@@ -209,7 +185,7 @@ PageCase {
     }
 
     function test_theEchoFitsEverySize_data() {
-        return sizes_data().filter(row => row.page === "pump");
+        return sizes_data().filter(row => row.shown === "pump");
     }
     function test_theEchoFitsEverySize(data) {
         open(data.size, data.state, "pump");
