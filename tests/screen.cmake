@@ -6,6 +6,7 @@ find_package(Qt6 6.4 REQUIRED COMPONENTS QuickTest)
 add_executable(undermark-preview support/preview_main.cpp)
 target_link_libraries(undermark-preview PRIVATE undermark_test_car undermark_app
                       undermark_appplugin undermark_ui undermark_uiplugin)
+compiled_quickly(undermark-preview)
 add_test(NAME screen_self_test COMMAND undermark-preview --self-test)
 set_tests_properties(screen_self_test PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
 
@@ -13,6 +14,7 @@ set_tests_properties(screen_self_test PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=of
 add_executable(contact_sheet support/contact_sheet.cpp)
 target_link_libraries(contact_sheet PRIVATE undermark_test_car undermark_app
                       undermark_appplugin undermark_ui undermark_uiplugin)
+compiled_quickly(contact_sheet)
 add_test(NAME contact_sheet COMMAND contact_sheet ${PROJECT_BINARY_DIR}/contact_sheet)
 
 if(UNDERMARK_BENCH)
@@ -36,6 +38,7 @@ undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui 
 target_sources(journey_tests PRIVATE journeys/ear.cpp journeys/ear.h journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
                journeys/loop_watch.h journeys/open_screen.h journeys/real_program.cpp
                journeys/real_program.h)
+undermark_units(journey_tests)
 target_compile_definitions(journey_tests PRIVATE UNDERMARK_SCREEN_TESTS
   UNDERMARK_SCREEN_PROGRAM="$<TARGET_FILE:undermark>")
 add_dependencies(journey_tests undermark undermark-cli)
@@ -43,6 +46,7 @@ add_dependencies(journey_tests undermark undermark-cli)
 add_executable(qml_tests qml/qml_tests.cpp)
 target_link_libraries(qml_tests PRIVATE undermark_test_car undermark_app undermark_appplugin
                       undermark_ui undermark_uiplugin Qt6::QuickTest)
+compiled_quickly(qml_tests)
 target_compile_definitions(qml_tests PRIVATE
   QUICK_TEST_SOURCE_DIR="${CMAKE_CURRENT_SOURCE_DIR}/qml")
 file(GLOB qml_tests CONFIGURE_DEPENDS RELATIVE ${CMAKE_CURRENT_SOURCE_DIR}/qml qml/tst_*.qml)
