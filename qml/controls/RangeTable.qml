@@ -70,6 +70,8 @@ Item {
         verticalAlignment: Text.AlignVCenter
         font.pixelSize: Theme.large
         font.bold: column === 0
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 2 * Theme.step
     }
 
     Text {
