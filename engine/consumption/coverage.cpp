@@ -18,6 +18,8 @@ constexpr std::size_t kMiddle = kPromises.size() / 2;   // first promise above t
 // Standard normal scores of kPromises.
 constexpr std::array<double, 8> kScores{-2.3263, -1.6449, -1.2816, -0.6745,
                                         0.6745,  1.2816,  1.6449,  2.3263};
+// Quantiles of a normal law over those of HeavyTail with its sd; for "sure" (0.93) no less than 1.
+constexpr std::array<double, 8> kOfNormal{1, 1.021, 1.059, 1.103, 1.103, 1.059, 1.021, 1};
 
 } // namespace
 
@@ -53,8 +55,9 @@ void PromiseFactors::observe(const std::array<bool, 8>& below)
 PromiseFactors PromiseFactors::diluted(double share) const
 {
     PromiseFactors some = *this;
-    for (double& factor : some.m_factor)
-        factor = std::sqrt((1 - share) * factor * factor + share);
+    for (std::size_t k = 0; k < some.m_factor.size(); ++k)
+        some.m_factor[k] = std::sqrt((1 - share) * some.m_factor[k] * some.m_factor[k]
+                                     + share * kOfNormal[k] * kOfNormal[k]);
     return some;
 }
 

@@ -22,7 +22,8 @@ class PromiseFactors {
 public:
     double operator[](std::size_t promise) const { return m_factor[promise]; }
     const std::array<double, 8>& all() const { return m_factor; }
-    // Where that share of the variance, 0 to 1, is none that they have learnt of.
+    // Where that share of the variance, 0 to 1, is none that they have learnt of, but a sum of
+    // so many small ones that it is normal.
     PromiseFactors diluted(double share) const;
     // These on top of others.
     PromiseFactors over(const PromiseFactors& base) const;

@@ -37,8 +37,8 @@
 namespace undermark {
 
 struct FilterConstants {
-    double scale = 0.09;          // s before anything is learnt
-    double scaleWeight = 3;       // of that, in stretches
+    double scale = 0.075;         // s before anything is learnt
+    double scaleWeight = 2;       // of that, in stretches
     double scaleKeep = 0.95;      // of what was learnt of s^2, per stretch
     double levelWalk = 0.01;      // variance per stretch, over s^2
     double fast = 0.469;          // variance of the fast part, over s^2
