@@ -120,7 +120,9 @@ private slots:
     {
         Demo demo("pump");
         const QStringList heard = test::readAloud(*demo.open->window);
-        QVERIFY2(heard.contains("EditableText: fuel put in, L, guess: 20.9"), qPrintable(heard.join('\n')));
+        const QString guess = demo.open->screen.pump.form()->fields()[0].text;
+        QVERIFY2(!guess.isEmpty() && heard.contains("EditableText: fuel put in, L, guess: " + guess),
+                 qPrintable(heard.join('\n')));
         QVERIFY(heard.contains("StaticText: Caution: at a halt only, engine off.: "));
         demo.open->screen.pump.selectExtent(1); // of a press that the model took
         listen(demo, "partial");
