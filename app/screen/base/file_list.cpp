@@ -2,6 +2,7 @@
 #include "app/screen/base/file_list.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace undermark {
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/logbook/transfer_view_model.h"
 
+#include <QFileInfo>
+
 namespace undermark {
 
 namespace {

@@ -4,6 +4,7 @@
 #include "tests/support/test_main.h"
 
 #include <QTest>
+#include <cmath>
 
 using namespace undermark;
 
