@@ -57,7 +57,7 @@ private slots:
         };
         speak("de");
         QCOMPARE(screen.now.facts()[0].name, "über null");
-        QCOMPARE(screen.now.facts()[0].value, "24,6 ± 1,6 L"); // the decimal comma, too
+        QCOMPARE(screen.now.facts()[0].value, "24,6 ± 1,4 L"); // the decimal comma, too
         QCOMPARE(screen.now.modes()[3], "Autobahn");
         QVERIFY(screen.pump.form()->fields()[0].text.contains(","));
         QCOMPARE(screen.pump.form()->decimalMark(), ",");
