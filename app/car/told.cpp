@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/told.h"
 
+#include "engine/tank/reserve_prior.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -24,6 +26,26 @@ bool stillCounts(const Told& told, const VehicleLog& log)
 {
     const auto last = lastRecorded(log);
     return !last || told.time >= *last;
+}
+
+std::optional<Proof> proofOf(const Told& told, const VehicleLog& log)
+{
+    if (told.what != Told::What::needleAtZero || stillCounts(told, log))
+        return std::nullopt;
+    std::optional<Distance> driven = told.since;
+    Proof proof;
+    proof.kind = ProofKind::pastZero;
+    proof.time = *lastRecorded(log);
+    const auto fill = std::ranges::find_if(log.fills, [&](const Entry<Fill>& each) { return each.value.time > told.time; });
+    if (fill != log.fills.end()) {
+        proof.time = fill->value.time;
+        if (told.odometer && fill->value.odometer && !fill->value.odometerReset)
+            driven = *fill->value.odometer - *told.odometer;
+    }
+    if (!driven || *driven <= Distance())
+        return std::nullopt;
+    proof.distance = Estimate<Distance>{*driven, kTripMeterSd};
+    return proof;
 }
 
 bool isLearnt(const Load& load, const VehicleLog& log)

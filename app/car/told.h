@@ -39,6 +39,11 @@ Estimate<Fraction> byWord(Fraction more);
 // Whether the log has nothing newer that the level could rest on.
 bool stillCounts(const Told& told, const VehicleLog& log);
 
+// What a needle told at zero has proved once it no longer counts: driven so far past the zero
+// mark and still running, by the odometer of the first fill since, else by what was told
+// since. Absent: nothing of the sort, or no odometer tells how far it was.
+std::optional<Proof> proofOf(const Told& told, const VehicleLog& log);
+
 // The question that both answer for. Needle at zero: usable is the hidden reserve, less what
 // was driven since at the rate of `mode`.
 Question questionOf(const std::optional<Told>& told, const std::optional<Load>& load,

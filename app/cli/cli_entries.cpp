@@ -5,6 +5,7 @@
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
 #include "app/cli/cli_record.h"
+#include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
 #include <iostream>
@@ -134,11 +135,6 @@ struct ProofOptions : Common {
     std::string mode;
 };
 
-// How well such things are measured where nothing is said: common practice, no
-// source.
-constexpr double kJugSdL = 0.2;
-constexpr double kTripMeterSdKm = 0.5;
-
 Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& context)
 {
     const auto time = instantOr(o.date, now());
@@ -148,15 +144,13 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     proof.time = *time;
     proof.kind = kind;
     if (o.litres)
-        proof.volume = Estimate<Volume>{*litres(o.litres), Volume::fromLitres(o.litresSd.value_or(kJugSdL))};
+        proof.volume = Estimate<Volume>{*litres(o.litres), litres(o.litresSd).value_or(kJugSd)};
     if (o.leftBehind)
-        proof.leftBehind = Estimate<Volume>{*litres(o.leftBehind),
-                                            Volume::fromLitres(o.leftBehindSd.value_or(kJugSdL))};
+        proof.leftBehind = Estimate<Volume>{*litres(o.leftBehind), litres(o.leftBehindSd).value_or(kJugSd)};
     if (o.signal)
         proof.signal = Signal::of(*o.signal);
     if (o.distance)
-        proof.distance = Estimate<Distance>{*km(o.distance),
-                                            Distance::fromKm(o.distanceSd.value_or(kTripMeterSdKm))};
+        proof.distance = Estimate<Distance>{*km(o.distance), km(o.distanceSd).value_or(kTripMeterSd)};
     if (!o.mode.empty())
         proof.mode = o.mode;
     if (kind == ProofKind::drained && !proof.volume && !proof.leftBehind)

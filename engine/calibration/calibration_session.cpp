@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/calibration/calibration_session.h"
 
+#include "engine/calibration/calibration_doubt.h"
+
 #include <algorithm>
 
 namespace undermark {
@@ -31,19 +33,34 @@ void CalibrationSession::choose(TankWiring wiring)
         m_draft.wiring = wiring;
 }
 
-// As the draft counts them: 0 where none are moved, negative where taken out.
-std::optional<Volume> CalibrationSession::signedLitres(std::optional<Volume> moved) const
+void CalibrationSession::choose(const std::string& unit)
 {
-    if (!takesLitres())
-        return Volume();
-    if (!moved || *moved == Volume())
-        return std::nullopt;
-    return takesOut() ? -*moved : *moved;
+    if (isPreparing())
+        m_draft.unit = unit;
 }
 
-Result<void> CalibrationSession::takeTyped(std::optional<Signal> first, std::optional<Signal> second,
-                                           std::chrono::duration<double> time,
-                                           std::optional<Volume> moved)
+// A level as it would be, its litres as the draft counts them: 0 where none are moved,
+// negative where taken out. Nothing where they are missing.
+std::optional<DraftLevel> CalibrationSession::changed(std::size_t level,
+                                                      const std::optional<DraftReading>& reading,
+                                                      std::optional<Volume> moved) const
+{
+    DraftLevel next = isTaken(level) ? m_draft.levels[level] : m_draft.current;
+    const bool movesLitres = isTaken(level) ? level > 0 : takesLitres();
+    const bool out = isTaken(level) ? next.poured < Volume() : takesOut();
+    if (movesLitres && (!moved || *moved == Volume()))
+        return std::nullopt;
+    next.poured = !movesLitres ? Volume() : out ? -*moved : *moved;
+    if (reading && isTaken(level))
+        next.readings.clear();
+    if (reading)
+        next.readings.push_back(*reading);
+    return next;
+}
+
+Result<DraftReading> CalibrationSession::typed(std::optional<Signal> first,
+                                               std::optional<Signal> second,
+                                               std::chrono::duration<double> time) const
 {
     if (hasTwoSignals() && (!first || !second))
         return failInput(Sentence::of("A level takes the readings of both lobes."));
@@ -54,17 +71,41 @@ Result<void> CalibrationSession::takeTyped(std::optional<Signal> first, std::opt
     reading.signal = *first;
     if (hasTwoSignals())
         reading.second = second;
-    return take(reading, moved);
+    return reading;
 }
 
 Result<void> CalibrationSession::take(const DraftReading& reading, std::optional<Volume> moved)
 {
-    const auto litres = signedLitres(moved);
-    if (!litres)
+    auto level = changed(m_draft.levels.size(), reading, moved);
+    if (!level)
         return failInput(Sentence::of("How much was poured comes first."));
-    m_draft.current.poured = *litres;
-    m_draft.current.readings.push_back(reading);
+    m_draft.current = std::move(*level);
     return {};
+}
+
+Result<void> CalibrationSession::correct(std::size_t level,
+                                         const std::optional<DraftReading>& reading,
+                                         std::optional<Volume> moved)
+{
+    auto corrected = isTaken(level) ? changed(level, reading, moved) : std::nullopt;
+    if (!corrected)
+        return failInput(Sentence::of("A level needs its litres and at least one reading."));
+    m_draft.levels[level] = std::move(*corrected);
+    return {};
+}
+
+std::optional<Sentence> CalibrationSession::doubt(std::size_t level,
+                                                  const std::optional<DraftReading>& reading,
+                                                  std::optional<Volume> moved, Volume capacity) const
+{
+    const auto next = changed(level, reading, moved);
+    if (!next || next->readings.empty())
+        return std::nullopt;
+    std::vector<DraftLevel> levels(m_draft.levels.begin(),
+                                   m_draft.levels.begin() + std::ptrdiff_t(std::min(level, m_draft.levels.size())));
+    levels.push_back(*next);
+    const auto points = pointsOf(levels);
+    return doubtOf(std::span(points).first(points.size() - 1), points.back(), capacity);
 }
 
 Result<void> CalibrationSession::next(std::optional<Volume> moved)
@@ -90,11 +131,10 @@ Result<void> CalibrationSession::skip(std::optional<Volume> moved)
 Result<void> CalibrationSession::finish(CalibrationStage next, std::optional<Volume> moved)
 {
     if (!isPreparing()) {
-        const auto litres = signedLitres(moved);
-        if (m_draft.current.readings.empty() || !litres)
+        auto level = changed(m_draft.levels.size(), {}, moved); // its litres as told last
+        if (!level || level->readings.empty())
             return failInput(Sentence::of("A level needs its litres and at least one reading."));
-        m_draft.current.poured = *litres;   // as it was told last
-        m_draft.levels.push_back(m_draft.current);
+        m_draft.levels.push_back(std::move(*level));
     }
     moveTo(next);
     return {};

@@ -8,7 +8,9 @@
 // Guarantees (tests/engine/calibration/calibration_session_test.cpp):
 //  * nothing is poured before every caution has been acknowledged;
 //  * a level needs its litres and a reading, of both lobes where there are two signals;
-//  * what was taken comes back step by step, in the order in which it was taken;
+//  * what was taken comes back step by step, in the order in which it was taken, and any
+//    level can be corrected where it stands;
+//  * a slip is asked about before it is believed, and refused never;
 //  * what allows no curve is not handed out as a calibration.
 #pragma once
 
@@ -47,11 +49,22 @@ public:
     // While preparing only. Acknowledged twice is taken back.
     void acknowledge(std::size_t caution);
     void choose(TankWiring wiring);
+    void choose(const std::string& unit);
     // `moved`: litres poured in, or taken out, above 0; absent where none were told.
     // badInput with what is missing; nothing has changed then.
     Result<void> take(const DraftReading& reading, std::optional<Volume> moved);
-    Result<void> takeTyped(std::optional<Signal> first, std::optional<Signal> second,
-                           std::chrono::duration<double> time, std::optional<Volume> moved);
+    // What was typed, as a reading to take. badInput: of what signal it is missing.
+    Result<DraftReading> typed(std::optional<Signal> first, std::optional<Signal> second,
+                               std::chrono::duration<double> time) const;
+    // A level taken before, as it should have been: its litres (of the first one there are
+    // none), above 0, and its readings, which become this one where it is given. badInput: no
+    // such level, or its litres are missing.
+    Result<void> correct(std::size_t level, const std::optional<DraftReading>& reading,
+                         std::optional<Volume> moved);
+    // What to ask about before such a level is believed (calibration_doubt.h): one taken
+    // before, or, where `level` is how many there are, the one being taken.
+    std::optional<Sentence> doubt(std::size_t level, const std::optional<DraftReading>& reading,
+                                  std::optional<Volume> moved, Volume capacity) const;
     Result<void> next(std::optional<Volume> moved);   // the next pour, or the next step
     Result<void> skip(std::optional<Volume> moved);   // pours: now fill it up; verify: without
     // Takes the last reading back, else opens the level before again.
@@ -82,7 +95,9 @@ public:
     SettledReading current(const Sender& sender, const Live& live) const;
 
 private:
-    std::optional<Volume> signedLitres(std::optional<Volume> moved) const;
+    bool isTaken(std::size_t level) const { return level < m_draft.levels.size(); }
+    std::optional<DraftLevel> changed(std::size_t level, const std::optional<DraftReading>& reading,
+                                      std::optional<Volume> moved) const;
     Result<void> finish(CalibrationStage next, std::optional<Volume> moved);
     void moveTo(CalibrationStage next);
     std::vector<TimedSignal> series(std::size_t signal) const;

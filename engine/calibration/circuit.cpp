@@ -33,6 +33,21 @@ std::optional<SignalSpan> possibleSpan(const Sender& sender)
     return std::nullopt;
 }
 
+Sender readIn(const Sender& sender, const std::string& unit)
+{
+    if (unit == sender.unit)
+        return sender;
+    Sender read;
+    read.unit = unit;
+    if (unit == "ohm")
+        read.circuit = CircuitKind::resistive;
+    else if (unit == "%")
+        read.circuit = CircuitKind::percent;
+    else if (unit == "counts")
+        read.circuit = CircuitKind::counts;
+    return read;
+}
+
 std::optional<CircuitFault> circuitFault(Signal reading, const Sender& sender)
 {
     if (!isFinite(reading))

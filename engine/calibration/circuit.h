@@ -5,6 +5,7 @@
 
 #include "engine/base/records.h"
 
+#include <array>
 #include <optional>
 
 namespace undermark {
@@ -27,6 +28,13 @@ bool readsVoltsBehindPullUp(const Sender& sender);
 // 0 to 100 for percent, 0 to 1 (or 0 to 100, unit "%") for a share of the
 // supply, 0 upwards for ohms and counts. Nothing where there is no upper end.
 std::optional<SignalSpan> possibleSpan(const Sender& sender);
+
+// The units in which a meter shows a sender.
+inline constexpr std::array kMeterUnits{"V", "ohm", "%", "mA", "counts"};
+// The sender as a meter shows it in `unit`: itself where that is its unit already, else all
+// that the unit tells of the circuit; supply, pull-up and resolution are those of before no
+// longer.
+Sender readIn(const Sender& sender, const std::string& unit);
 
 // The fault that a reading points to, or nothing. Behind a pull-up, within 1 %
 // of the supply is open. A ratiometric sender (0.07-0.14 Vs empty, 0.85-0.92 Vs

@@ -54,6 +54,9 @@ inline constexpr Fraction kStatedCapacitySd = Fraction::fromRatio(0.03);
 // Pump meters may be half a per cent out (legal limit, from memory); the click
 // and the way of reading add as much.
 inline constexpr Fraction kMeterScaleSd = Fraction::fromRatio(0.008);
+// How well a jug and a trip meter tell where nobody says so: common practice, no source.
+inline constexpr Volume kJugSd = Volume::fromLitres(0.2);
+inline constexpr Distance kTripMeterSd = Distance::fromKm(0.5);
 // Needle or figure at the moment it reaches zero.
 inline constexpr Volume kCrossingSd = Volume::fromLitres(0.5);
 

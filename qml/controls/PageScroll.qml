@@ -13,15 +13,18 @@ Flickable {
     readonly property Item focused: Window.activeFocusItem
 
     onFocusedChanged: {
-        for (let item = focused; item; item = item.parent) {
-            if (item !== column)
-                continue;
-            const top = focused.mapToItem(column, 0, 0).y;
-            if (top < contentY)
-                contentY = Math.max(0, top - Theme.step);
-            else if (top + focused.height > contentY + height)
-                contentY = Math.min(contentHeight - height, top + focused.height + Theme.step - height);
-        }
+        for (let item = focused; item; item = item.parent)
+            if (item === column)
+                reveal(focused);
+    }
+
+    // Slides until the item, one of the column's, is in sight.
+    function reveal(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < contentY)
+            contentY = Math.max(0, top - Theme.step);
+        else if (top + item.height > contentY + height)
+            contentY = Math.min(contentHeight - height, top + item.height + Theme.step - height);
     }
 
     // The mark of the slide stands in the page's right margin. (A width that came

@@ -107,7 +107,8 @@ Item {
             ShapePath {
                 scale: Qt.size(area.width, area.height)
                 fillColor: Theme.track
-                strokeColor: "transparent"
+                strokeColor: root.picture.hasBand ? Theme.edge : "transparent"
+                strokeWidth: Theme.hairline
                 PathPolyline { path: root.picture.band }
             }
             ShapePath {

@@ -55,6 +55,14 @@ QQuickItem* buttonAmong(const QList<QQuickItem*>& items, const QString& name)
     return found == items.end() ? nullptr : *found;
 }
 
+QQuickItem* fieldAmong(const QList<QQuickItem*>& items, const QString& name)
+{
+    const auto found = std::find_if(items.begin(), items.end(), [&](const QQuickItem* item) {
+        return isField(item) && item->property("name").toString() == name;
+    });
+    return found == items.end() ? nullptr : *found;
+}
+
 bool anyContains(const QStringList& texts, const QString& part)
 {
     return std::any_of(texts.begin(), texts.end(), [&](const QString& text) { return text.contains(part); });
@@ -90,10 +98,10 @@ QQuickItem* Hand::button(const QString& name) const
 }
 
 // As a finger slides a page: slowly, so that it does not fly on.
-void Hand::slideTo(const QString& name)
+void Hand::slideTo(const Finder& find)
 {
-    for (int i = 0; i < kSlides && !button(name); ++i) {
-        QQuickItem* item = buttonAmong(anywhere(m_window.contentItem()), name);
+    for (int i = 0; i < kSlides && !find(inSight(m_window)); ++i) {
+        QQuickItem* item = find(anywhere(m_window.contentItem()));
         QQuickItem* view = item;
         while (view && !(view->inherits("QQuickFlickable") && view->property("interactive").toBool()))
             view = view->parentItem();
@@ -111,16 +119,27 @@ void Hand::slideTo(const QString& name)
         QTest::qWait(150);
         QTest::touchEvent(&m_window, finger()).release(0, from - QPoint(0, int(way)), &m_window);
         QTest::qWait(50);
+        (void)QTest::qWaitFor([&] { return !view->property("moving").toBool(); }, kComesWithin);
     }
 }
 
 bool Hand::touch(const QString& name)
 {
-    if (!QTest::qWaitFor([&] { return buttonAmong(anywhere(m_window.contentItem()), name) != nullptr; }, kComesWithin))
+    return touchFound([&](const QList<QQuickItem*>& items) { return buttonAmong(items, name); });
+}
+
+bool Hand::touchField(const QString& name)
+{
+    return touchFound([&](const QList<QQuickItem*>& items) { return fieldAmong(items, name); });
+}
+
+bool Hand::touchFound(const Finder& find)
+{
+    if (!QTest::qWaitFor([&] { return find(anywhere(m_window.contentItem())) != nullptr; }, kComesWithin))
         return false;
     QTest::qWait(30); // until layouts are at rest
-    slideTo(name);
-    const QQuickItem* item = button(name);
+    slideTo(find);
+    const QQuickItem* item = find(inSight(m_window));
     if (!item)
         return false;
     touchAt(item);

@@ -7,6 +7,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QStringList>
+#include <functional>
 
 namespace undermark::test {
 
@@ -22,6 +23,8 @@ public:
     bool touch(const QString& name);
     // The same of a line of the log, by the beginning of what is read aloud of it.
     bool touchLine(const QString& beginning);
+    // The same of a field, by its name.
+    bool touchField(const QString& name);
     // The keys of the number pad, one by one.
     bool touchPad(const QString& digits);
     // By keyboard: Tab until the focus is on the button of that name, then Return.
@@ -44,7 +47,9 @@ public:
 
 private:
     QQuickItem* button(const QString& name) const;
-    void slideTo(const QString& name);
+    using Finder = std::function<QQuickItem*(const QList<QQuickItem*>&)>;
+    bool touchFound(const Finder& find);
+    void slideTo(const Finder& find);
     QQuickItem* line(const QString& beginning) const;
     void touchAt(const QQuickItem* item);
 

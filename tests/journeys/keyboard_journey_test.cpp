@@ -56,9 +56,12 @@ private:
     static void setUp(Hand& hand)
     {
         QVERIFY(hand.sees("Which car?"));
-        QVERIFY(hand.tabTo("cursorPosition")); // the car's name
+        QVERIFY(hand.press("name: My car"));
+        QVERIFY(hand.tabTo("cursorPosition"));
         hand.key(Qt::Key_A, Qt::ControlModifier);
         hand.type("Van");
+        QVERIFY(hand.press("Take the name"));
+        QVERIFY(hand.sees("name: Van"));
         QVERIFY(hand.press("Diesel"));
         hand.type("50");
         QVERIFY(hand.press("Set up this car"));

@@ -74,6 +74,21 @@ const Opened kOpened[] = {
          guide.go();
      },
      TankViewModel::Calibrate},
+    {"level corrected", "tank",
+     [](Screen& screen) {
+         CalibrationGuide& guide = *screen.tank.guide();
+         for (int i = 0; i < guide.cautions().size(); ++i)
+             guide.acknowledge(i);
+         guide.go();
+         guide.form()->press("3");
+         guide.go();
+         guide.go();
+         guide.correct(0);
+     },
+     TankViewModel::Calibrate},
+    {"proof", "tank", [](Screen& screen) { screen.tank.tellNextProof(); }, TankViewModel::Reserve},
+    {"trip", "logbook", [](Screen& screen) { screen.logbook.add(1); }},
+    {"forgotten fill", "logbook", [](Screen& screen) { screen.logbook.add(0); }},
     {"moving", "pump", [](Screen& screen) { screen.lock.setSpeed(Speed::fromKmPerHour(60)); }},
     {"another car", "now", [](Screen& screen) { screen.setup.addAnother(); }},
 };

@@ -32,7 +32,7 @@ PageCase {
     // Every page in every state; in large letters and in the other languages, with what is
     // opened there.
     function test_everyLookIsWhole_data() {
-        const opened = ["route", "road", "fuel", "row", "entry", "transfer", "files"];
+        const opened = ["route", "road", "fuel", "row", "entry", "transfer", "files", "sheet", "proof", "trip"];
         const narrow = [Qt.size(800, 480), Qt.size(480, 800)];
         const languages = ["en", ...Fixture.languages];
         const rows = sizes_data();
@@ -69,12 +69,17 @@ PageCase {
         const isPage = Fixture.pages.includes(data.shown);
         const part = ["road", "fuel", "row"].indexOf(data.shown);
         const ofRoute = part >= 0 || data.shown === "route";
-        open(data.size, data.state, isPage ? data.shown : ofRoute ? "ahead" : "logbook",
+        const ofTank = ["sheet", "proof"].includes(data.shown);
+        open(data.size, data.state, isPage ? data.shown : ofRoute ? "ahead" : ofTank ? "tank" : "logbook",
              data.language, data.percent);
         if (isPage)
             return;
         if (data.shown === "entry")
             Fixture.logbook.open(2);
+        else if (data.shown === "trip")
+            Fixture.logbook.add(1);
+        else if (ofTank)
+            root.window.pageItem.tab = data.shown === "sheet" ? TankViewModel.Sheet : TankViewModel.Reserve;
         else
             root.window.pageItem.tab = ofRoute ? PlanViewModel.Rows : LogbookViewModel.Transfer;
         if (part >= 0) {
@@ -82,6 +87,8 @@ PageCase {
             Fixture.ahead.editor.selectPart(part);
             Fixture.ahead.editor.selectMode(0);
         }
+        if (data.shown === "proof")
+            Fixture.tank.tellNextProof();
         if (data.shown === "files")
             Fixture.logbook.transfer.chooseTable();
         waitForRendering(root.window.contentItem);

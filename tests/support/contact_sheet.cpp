@@ -203,12 +203,26 @@ QList<State> states()
         {"now-towing", "now", [](Screen& screen) { screen.now.load()->takeStep(2); }},
         {"now-load", "now", nothing, NowViewModel::Loaded},
         {"ahead-files", "ahead", [](Screen& screen) { screen.ahead.otherRoute(); }},
+        {"now-calibrating", "now", [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
         {"tank", "tank", nothing},
         {"tank-table", "tank", nothing, TankViewModel::Table},
         {"tank-reserve", "tank", nothing, TankViewModel::Reserve},
         {"tank-prepare", "tank", nothing, TankViewModel::Calibrate},
         {"tank-pour", "tank", [](Screen& screen) { calibrate(*screen.tank.guide(), false); }},
         {"tank-no-movement", "tank", [](Screen& screen) { calibrate(*screen.tank.guide(), true); }},
+        {"tank-doubt", "tank",
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             take(*screen.tank.guide(), "350", "1.88");
+         }},
+        {"tank-correct", "tank",
+         [](Screen& screen) {
+             calibrate(*screen.tank.guide(), false);
+             screen.tank.guide()->correct(1);
+         }},
+        {"tank-sheet", "tank",
+         [](Screen& screen) { type(*screen.tank.sheet()->form(), 0, "45"); }, TankViewModel::Sheet},
+        {"tank-proof", "tank", [](Screen& screen) { screen.tank.tellNextProof(); }, TankViewModel::Reserve},
         {"tank-live", "tank",
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
@@ -257,6 +271,9 @@ QList<State> states()
              screen.logbook.open(2);
              screen.logbook.correct();
          }},
+        {"logbook-forgotten", "logbook", [](Screen& screen) { screen.logbook.add(0); }},
+        {"logbook-trip", "logbook", [](Screen& screen) { screen.logbook.add(1); }},
+        {"logbook-proof", "logbook", [](Screen& screen) { screen.logbook.add(2); }},
         {"logbook-rates", "logbook", nothing, LogbookViewModel::Rates},
         {"logbook-transfer", "logbook", nothing, LogbookViewModel::Transfer},
         {"logbook-files", "logbook", [](Screen& screen) { screen.logbook.transfer()->chooseTable(); }, LogbookViewModel::Transfer},

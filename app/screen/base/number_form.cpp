@@ -52,8 +52,16 @@ void NumberForm::setText(int id, const QString& text, bool guessed)
     if (NumberEntry* entry = find(id)) {
         entry->text = text;
         entry->guessed = guessed;
+        entry->known = false;
     }
     emit changed();
+}
+
+void NumberForm::setKnown(int id, const QString& text)
+{
+    setText(id, text);
+    if (NumberEntry* entry = find(id))
+        entry->known = true;
 }
 
 void NumberForm::setLocked(bool locked)
@@ -63,20 +71,33 @@ void NumberForm::setLocked(bool locked)
 
 QString NumberForm::text(int id) const
 {
-    const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
-    return found == m_entries.end() ? QString() : found->text;
+    const NumberEntry* entry = find(id);
+    return entry ? entry->text : QString();
 }
 
 QString NumberForm::name(int id) const
 {
-    const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
-    return found == m_entries.end() ? QString() : found->name;
+    const NumberEntry* entry = find(id);
+    return entry ? entry->name : QString();
 }
 
 bool NumberForm::guessed(int id) const
 {
-    const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
-    return found != m_entries.end() && found->guessed;
+    const NumberEntry* entry = find(id);
+    return entry && entry->guessed;
+}
+
+bool NumberForm::known(int id) const
+{
+    const NumberEntry* entry = find(id);
+    return entry && entry->known;
+}
+
+tl::unexpected<Error> NumberForm::refusal(int id) const
+{
+    return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
+                {.column = name(id).toStdString()}, Sentence::of("a number of 0 or more"),
+                text(id).toStdString());
 }
 
 int NumberForm::activeId() const
@@ -92,6 +113,12 @@ void NumberForm::activate(int id)
 }
 
 NumberEntry* NumberForm::find(int id)
+{
+    const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
+    return found == m_entries.end() ? nullptr : &*found;
+}
+
+const NumberEntry* NumberForm::find(int id) const
 {
     const auto found = std::ranges::find(m_entries, id, &NumberEntry::id);
     return found == m_entries.end() ? nullptr : &*found;
@@ -157,12 +184,12 @@ bool NumberForm::press(const QString& key)
         return false;
     m_refused.clear();
     const bool mark = key == u"." || key == u",";
-    const QString before = entry->guessed ? QString() : entry->text;
+    const QString before = entry->guessed || entry->known ? QString() : entry->text;
     if (mark && key != m_mark) {
         m_refused = tr("The decimal mark here is %1").arg(m_mark);
     } else if (before.size() < kLongestNumber && !(mark && before.contains(m_mark))) {
         entry->text = before + key;
-        entry->guessed = false;
+        entry->guessed = entry->known = false;
         emit edited();
     }
     emit changed();
@@ -175,8 +202,9 @@ void NumberForm::erase()
     if (!entry)
         return;
     m_refused.clear();
-    entry->text = entry->guessed ? QString() : entry->text.chopped(entry->text.isEmpty() ? 0 : 1);
-    entry->guessed = false;
+    const bool whole = entry->guessed || entry->known;
+    entry->text = whole ? QString() : entry->text.chopped(entry->text.isEmpty() ? 0 : 1);
+    entry->guessed = entry->known = false;
     emit edited();
     emit changed();
 }

@@ -4,11 +4,13 @@
 // is only a guess. Every page that takes numbers has one.
 //
 // Guarantees (each has a test in tests/app/screen/base/number_form_test.cpp):
-//  * the first key replaces a guess; erasing takes a guess whole;
+//  * the first key replaces a guess, or what is known; erasing takes either whole;
 //  * only digits and the decimal mark of the locale are taken; the other mark is
 //    refused and `refused` says which one is meant, nothing is guessed;
 //  * a hidden field keeps its text and takes no keys.
 #pragma once
+
+#include "engine/base/error.h"
 
 #include <QList>
 #include <QObject>
@@ -43,6 +45,7 @@ struct NumberEntry {
     QString text;
     bool guessed = false;
     bool shown = true;
+    bool known = false; // as it was recorded; stands until it is typed anew
 };
 
 class NumberForm : public QObject {
@@ -65,10 +68,14 @@ public:
     void setDecimalMark(const QString& mark);
     void setShown(int id, bool shown);
     void setText(int id, const QString& text, bool guessed = false);
+    void setKnown(int id, const QString& text); // as it was recorded
     void setLocked(bool locked); // takes no keys while locked
     QString text(int id) const;  // empty for an unknown id
     QString name(int id) const;
     bool guessed(int id) const;  // false for an unknown id
+    bool known(int id) const;    // and not typed anew; false for an unknown id
+    // What is typed there is no number of 0 or more: badInput that names the field.
+    tl::unexpected<Error> refusal(int id) const;
     int activeId() const;
     void activate(int id);
 
@@ -93,6 +100,7 @@ signals:
 
 private:
     NumberEntry* find(int id);
+    const NumberEntry* find(int id) const;
     NumberEntry* activeEntry();
 
     QList<NumberEntry> m_entries;

@@ -36,6 +36,7 @@ struct PlotPicture {
     Q_GADGET
     QML_VALUE_TYPE(plotPicture)
     Q_PROPERTY(QVariant band READ bandPath FINAL)
+    Q_PROPERTY(bool hasBand READ hasBand FINAL)
     Q_PROPERTY(QVariant line READ linePath FINAL)
     Q_PROPERTY(QList<undermark::PlotMark> marks MEMBER marks FINAL)
     Q_PROPERTY(QList<undermark::HorizonTickMark> xTicks MEMBER xTicks FINAL)
@@ -48,6 +49,7 @@ struct PlotPicture {
     Q_PROPERTY(QString spoken MEMBER spoken FINAL)
 public:
     QVariant bandPath() const { return QVariant::fromValue(band); }
+    bool hasBand() const { return !band.isEmpty(); }
     QVariant linePath() const { return QVariant::fromValue(line); }
     bool isEmpty() const { return line.isEmpty() && marks.isEmpty(); }
 

@@ -28,8 +28,14 @@ Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     for (const PageKind& kind : pageKinds()) {
         PageModel& view = kind.view(*this);
         m_views.push_back(&view);
-        connect(&view, &PageModel::stored, this, [this, &view] { readAnew(&view); });
+        connect(&view, &PageModel::stored, this, [this, &view] {
+            readAnew(&view);
+            listCars(); // one may have another name
+        });
     }
+    const auto tellOpen = [this] { now.setCalibrating(tank.guide()->started()); };
+    connect(tank.guide(), &CalibrationGuide::changed, this, tellOpen);
+    tellOpen();
     connect(&settings, &ScreenSettings::formatChanged, this, [this] {
         emit languageChanged();
         setFormat();

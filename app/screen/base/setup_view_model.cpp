@@ -27,7 +27,7 @@ QList<NumberEntry> SetupViewModel::entries() const
             {Reserve, tr("under the zero mark, if known"), m_format.volumeUnit(), {}, false, true}};
 }
 
-QStringList SetupViewModel::fuels() const
+QStringList SetupViewModel::fuels()
 {
     return {tr("Petrol"), tr("Diesel"), tr("LPG"), tr("Ethanol")};
 }

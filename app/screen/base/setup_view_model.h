@@ -34,7 +34,7 @@ public:
     bool another() const { return !m_needed && m_another; } // one more, which may be left
     QString name() const { return m_name; }
     void setName(const QString& name);
-    QStringList fuels() const;
+    static QStringList fuels(); // by FuelKind
     int fuel() const { return m_fuel; }
 
     void setFormat(const UnitFormat& format);

@@ -96,12 +96,9 @@
         <source>How is the tank read?</source>
         <translation>Wie wird der Tank abgelesen?</translation>
     </message>
-</context>
-<context>
-    <name>CalibrationLevel</name>
     <message>
-        <source>Taken so far</source>
-        <translation>Bisher aufgenommen</translation>
+        <source>What does the meter show?</source>
+        <translation>Was zeigt das Messgerät?</translation>
     </message>
 </context>
 <context>
@@ -113,6 +110,29 @@
     <message>
         <source>What was taken is kept</source>
         <translation>Was aufgenommen ist, bleibt</translation>
+    </message>
+</context>
+<context>
+    <name>CarSheetForm</name>
+    <message>
+        <source>name of the car</source>
+        <translation>Name des Wagens</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Namen nehmen</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>So lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>Name: %1</translation>
     </message>
 </context>
 <context>
@@ -135,6 +155,24 @@
     <message>
         <source>Kept out as odd: %1.</source>
         <translation>Als auffällig ausgelassen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>CurvePair</name>
+    <message>
+        <source>Band: there the level is with 90 %. Bar at a point: how far a curve without it misses it.</source>
+        <translation>Band: darin liegt der Stand mit 90 %. Strich am Punkt: so weit verfehlt ihn eine Kurve ohne ihn.</translation>
+    </message>
+</context>
+<context>
+    <name>EntryBoard</name>
+    <message>
+        <source>Add it to the log</source>
+        <translation>Ins Logbuch schreiben</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -264,6 +302,13 @@
     <message>
         <source>Clear</source>
         <translation>Alles löschen</translation>
+    </message>
+</context>
+<context>
+    <name>LevelsTaken</name>
+    <message>
+        <source>Taken so far. Touch a level to correct it.</source>
+        <translation>Bisher genommen. Zum Berichtigen berühren.</translation>
     </message>
 </context>
 <context>
@@ -609,6 +654,14 @@
         <source>Log a fill</source>
         <translation>Füllung eintragen</translation>
     </message>
+    <message>
+        <source>It was not so</source>
+        <translation>So war es nicht</translation>
+    </message>
+    <message>
+        <source>Go on with the calibration</source>
+        <translation>Weiter kalibrieren</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -797,6 +850,14 @@
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
     </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Namen nehmen</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>Name: %1</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -807,6 +868,10 @@
     <message>
         <source>Calibrate</source>
         <translation>Kalibrieren</translation>
+    </message>
+    <message>
+        <source>Go on with the calibration that lies open</source>
+        <translation>Mit der offenen Kalibrierung weitermachen</translation>
     </message>
 </context>
 <context>
@@ -827,6 +892,10 @@
         <source>Calibrate</source>
         <translation>Kalibrieren</translation>
     </message>
+    <message>
+        <source>Car</source>
+        <translation>Wagen</translation>
+    </message>
 </context>
 <context>
     <name>TankReserve</name>
@@ -841,6 +910,14 @@
     <message>
         <source>Next proof</source>
         <translation>Nächster Beleg</translation>
+    </message>
+    <message>
+        <source>It is done: note it</source>
+        <translation>Ist getan: eintragen</translation>
+    </message>
+    <message>
+        <source>Note another proof</source>
+        <translation>Anderen Beleg eintragen</translation>
     </message>
 </context>
 <context>
@@ -1280,6 +1357,192 @@
         <source>a level is up to ± %1 less sure, most so half full</source>
         <translation>ein Stand ist bis zu ± %1 unsicherer, am meisten halb voll</translation>
     </message>
+    <message>
+        <source>Correct a level</source>
+        <translation>Einen Stand berichtigen</translation>
+    </message>
+    <message>
+        <source>Type it as it was. A reading typed here takes the place of all at this level.</source>
+        <translation>So eintippen, wie es war. Ein Messwert von hier ersetzt alle bei diesem Stand.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Save the correction</source>
+        <translation>Berichtigung speichern</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>So lassen, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::CarSheet</name>
+    <message>
+        <source>tank, to the first click</source>
+        <translation>Tank, bis zum ersten Klick</translation>
+    </message>
+    <message>
+        <source>under the zero mark, if known</source>
+        <translation>unter der Nullmarke, falls bekannt</translation>
+    </message>
+    <message>
+        <source>left behind when the pump spits</source>
+        <translation>bleibt, wenn die Pumpe spuckt</translation>
+    </message>
+    <message>
+        <source>left when the engine starves</source>
+        <translation>bleibt, wenn der Motor stirbt</translation>
+    </message>
+    <message>
+        <source>usable when the lamp lights</source>
+        <translation>nutzbar, wenn die Lampe leuchtet</translation>
+    </message>
+    <message>
+        <source>supply of the sender</source>
+        <translation>Speisung des Gebers</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>pull-up of the sender</source>
+        <translation>Vorwiderstand des Gebers</translation>
+    </message>
+    <message>
+        <source>ohm</source>
+        <translation>Ohm</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>sender</source>
+        <translation>Geber</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie er ist</translation>
+    </message>
+    <message>
+        <source>resistive</source>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>share of supply</source>
+        <translation>Anteil der Speisung</translation>
+    </message>
+    <message>
+        <source>per cent</source>
+        <translation>Prozent</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>the meter shows</source>
+        <translation>das Messgerät zeigt</translation>
+    </message>
+    <message>
+        <source>Make %1 the car&apos;s capacity</source>
+        <translation>%1 als Inhalt des Wagens übernehmen</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::EntryForm</name>
+    <message>
+        <source>driven past the zero mark</source>
+        <translation>unter der Nullmarke gefahren</translation>
+    </message>
+    <message>
+        <source>driven</source>
+        <translation>gefahren</translation>
+    </message>
+    <message>
+        <source>pumped out, from the zero mark</source>
+        <translation>abgepumpt, ab der Nullmarke</translation>
+    </message>
+    <message>
+        <source>poured in, to the zero mark</source>
+        <translation>eingefüllt, bis zur Nullmarke</translation>
+    </message>
+    <message>
+        <source>measured left behind</source>
+        <translation>zurückgeblieben, gemessen</translation>
+    </message>
+    <message>
+        <source>reading before, if not zero</source>
+        <translation>Messwert vorher, wenn nicht null</translation>
+    </message>
+    <message>
+        <source>that was</source>
+        <translation>das war</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
+        <source>idling, if any</source>
+        <translation>Leerlauf, falls welcher</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>cold starts, if known</source>
+        <translation>Kaltstarts, falls bekannt</translation>
+    </message>
+    <message>
+        <source>A proof of the hidden reserve</source>
+        <translation>Ein Beleg für die verborgene Reserve</translation>
+    </message>
+    <message>
+        <source>A trip</source>
+        <translation>Eine Fahrt</translation>
+    </message>
+    <message>
+        <source>Caution: note what happened. Never test the reserve on a public road.</source>
+        <translation>Vorsicht: eintragen, was geschehen ist. Die Reserve nie auf öffentlicher Straße erproben.</translation>
+    </message>
+    <message>
+        <source>Caution: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers on the ground, extinguisher in reach; by a qualified person.</source>
+        <translation>Vorsicht: Benzindampf entzündet sich. Motor kalt und aus, keine Zündquelle, gelüftet, geerdet, zugelassene Behälter am Boden, Löscher in Reichweite; durch eine Fachkraft.</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Leergepumpt</translation>
+    </message>
+    <message>
+        <source>Base poured anew</source>
+        <translation>Grundmenge neu eingefüllt</translation>
+    </message>
+    <message>
+        <source>Stalled past zero</source>
+        <translation>Unter null stehengeblieben</translation>
+    </message>
+    <message>
+        <source>Past zero, still running</source>
+        <translation>Unter null, lief noch</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Übliche Mischung</translation>
+    </message>
 </context>
 <context>
     <name>undermark::FileList</name>
@@ -1365,6 +1628,22 @@
         <source>As before, it is: %1</source>
         <translation>Wie zuvor gilt: %1</translation>
     </message>
+    <message>
+        <source>Undo the entry</source>
+        <translation>Eintrag zurücknehmen</translation>
+    </message>
+    <message>
+        <source>A forgotten fill</source>
+        <translation>Vergessene Tankung</translation>
+    </message>
+    <message>
+        <source>A trip</source>
+        <translation>Eine Fahrt</translation>
+    </message>
+    <message>
+        <source>A proof</source>
+        <translation>Ein Beleg</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>
@@ -1422,6 +1701,10 @@
     <message>
         <source>needle at zero, %1</source>
         <translation>Zeiger auf null, %1</translation>
+    </message>
+    <message>
+        <source>Note as a proof: %1 past zero and still running</source>
+        <translation>Als Beleg eintragen: %1 unter null und lief noch</translation>
     </message>
 </context>
 <context>
@@ -3803,6 +4086,54 @@
     <message>
         <source>%1 days without a record. By what this car usually goes in a day %2 more are counted as driven: tell the odometer, a reading or the litres</source>
         <translation>Seit %1 Tagen kein Eintrag. Nach dem, was dieses Auto sonst am Tag fährt, gelten %2 mehr als gefahren: Kilometerstand, Messwert oder Liter angeben</translation>
+    </message>
+    <message>
+        <source>How far it went is missing</source>
+        <translation>Wie weit es ging, fehlt</translation>
+    </message>
+    <message>
+        <source>A calibration lies open: it does not count before it is saved.</source>
+        <translation>Eine Kalibrierung ist offen: Sie zählt erst, wenn sie gespeichert ist.</translation>
+    </message>
+    <message>
+        <source>%1 to the first click is less than the %2 that were poured in while it was calibrated.</source>
+        <translation>%1 bis zum ersten Klick ist weniger als die %2, die beim Kalibrieren hineingingen.</translation>
+    </message>
+    <message>
+        <source>By what was poured into the drained tank it takes %1 to the first click; the car&apos;s sheet says %2.</source>
+        <translation>Nach dem, was in den leergepumpten Tank ging, fasst er %1 bis zum ersten Klick; das Blatt des Wagens sagt %2.</translation>
+    </message>
+    <message>
+        <source>The calibration read %1, which this circuit cannot give.</source>
+        <translation>Die Kalibrierung las %1, was diese Schaltung nicht liefern kann.</translation>
+    </message>
+    <message>
+        <source>The lamp would light in a full tank.</source>
+        <translation>Die Lampe würde bei vollem Tank leuchten.</translation>
+    </message>
+    <message>
+        <source>The zero mark would lie above a full tank.</source>
+        <translation>Die Nullmarke läge über dem vollen Tank.</translation>
+    </message>
+    <message>
+        <source>More would be left behind than the tank takes.</source>
+        <translation>Es bliebe mehr zurück, als der Tank fasst.</translation>
+    </message>
+    <message>
+        <source>The reading moves against the fuel. Is it right?</source>
+        <translation>Der Messwert läuft dem Kraftstoff entgegen. Stimmt er?</translation>
+    </message>
+    <message>
+        <source>By the readings so far this step is about %1, not %2. Is it right?</source>
+        <translation>Nach den bisherigen Messwerten sind das etwa %1, nicht %2. Stimmt es?</translation>
+    </message>
+    <message>
+        <source>That makes %1 in a tank that takes %2 to the first click. Is it right?</source>
+        <translation>Das macht %1 in einem Tank, der %2 bis zum ersten Klick fasst. Stimmt es?</translation>
+    </message>
+    <message>
+        <source>That is %1 more than was poured in. Is it right?</source>
+        <translation>Das sind %1 mehr, als eingefüllt wurden. Stimmt es?</translation>
     </message>
 </context>
 <context>

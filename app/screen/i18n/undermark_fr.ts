@@ -96,12 +96,9 @@
         <source>How is the tank read?</source>
         <translation>Comment lit-on le réservoir ?</translation>
     </message>
-</context>
-<context>
-    <name>CalibrationLevel</name>
     <message>
-        <source>Taken so far</source>
-        <translation>Déjà pris</translation>
+        <source>What does the meter show?</source>
+        <translation>Que montre l&apos;appareil ?</translation>
     </message>
 </context>
 <context>
@@ -113,6 +110,29 @@
     <message>
         <source>What was taken is kept</source>
         <translation>Ce qui est pris est gardé</translation>
+    </message>
+</context>
+<context>
+    <name>CarSheetForm</name>
+    <message>
+        <source>name of the car</source>
+        <translation>nom de la voiture</translation>
+    </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Prendre le nom</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Enregistrer la fiche</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>Laisser tel quel</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>nom : %1</translation>
     </message>
 </context>
 <context>
@@ -135,6 +155,24 @@
     <message>
         <source>Kept out as odd: %1.</source>
         <translation>Écartés : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>CurvePair</name>
+    <message>
+        <source>Band: there the level is with 90 %. Bar at a point: how far a curve without it misses it.</source>
+        <translation>Bande : le niveau s&apos;y trouve à 90 %. Trait au point : de combien une courbe sans lui le manque.</translation>
+    </message>
+</context>
+<context>
+    <name>EntryBoard</name>
+    <message>
+        <source>Add it to the log</source>
+        <translation>Ajouter au journal</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
     </message>
 </context>
 <context>
@@ -264,6 +302,13 @@
     <message>
         <source>Clear</source>
         <translation>Vider</translation>
+    </message>
+</context>
+<context>
+    <name>LevelsTaken</name>
+    <message>
+        <source>Taken so far. Touch a level to correct it.</source>
+        <translation>Relevé jusqu&apos;ici. Toucher un niveau pour le corriger.</translation>
     </message>
 </context>
 <context>
@@ -609,6 +654,14 @@
         <source>Log a fill</source>
         <translation>Noter un plein</translation>
     </message>
+    <message>
+        <source>It was not so</source>
+        <translation>Ce n&apos;était pas ainsi</translation>
+    </message>
+    <message>
+        <source>Go on with the calibration</source>
+        <translation>Continuer l&apos;étalonnage</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -797,6 +850,14 @@
         <source>Not now</source>
         <translation>Pas maintenant</translation>
     </message>
+    <message>
+        <source>Take the name</source>
+        <translation>Prendre le nom</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>nom : %1</translation>
+    </message>
 </context>
 <context>
     <name>TankCurve</name>
@@ -807,6 +868,10 @@
     <message>
         <source>Calibrate</source>
         <translation>Étalonner</translation>
+    </message>
+    <message>
+        <source>Go on with the calibration that lies open</source>
+        <translation>Continuer l&apos;étalonnage en cours</translation>
     </message>
 </context>
 <context>
@@ -827,6 +892,10 @@
         <source>Calibrate</source>
         <translation>Étalonner</translation>
     </message>
+    <message>
+        <source>Car</source>
+        <translation>Voiture</translation>
+    </message>
 </context>
 <context>
     <name>TankReserve</name>
@@ -841,6 +910,14 @@
     <message>
         <source>Next proof</source>
         <translation>Prochaine preuve</translation>
+    </message>
+    <message>
+        <source>It is done: note it</source>
+        <translation>C&apos;est fait : le noter</translation>
+    </message>
+    <message>
+        <source>Note another proof</source>
+        <translation>Noter une autre preuve</translation>
     </message>
 </context>
 <context>
@@ -1280,6 +1357,192 @@
         <source>a level is up to ± %1 less sure, most so half full</source>
         <translation>un niveau est moins sûr de ± %1 au plus, surtout à moitié plein</translation>
     </message>
+    <message>
+        <source>Correct a level</source>
+        <translation>Corriger un niveau</translation>
+    </message>
+    <message>
+        <source>Type it as it was. A reading typed here takes the place of all at this level.</source>
+        <translation>Saisir ce qu&apos;il en était. Une lecture saisie ici remplace toutes celles de ce niveau.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Modifier</translation>
+    </message>
+    <message>
+        <source>Save the correction</source>
+        <translation>Enregistrer la correction</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>Laisser tel quel</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::CarSheet</name>
+    <message>
+        <source>tank, to the first click</source>
+        <translation>réservoir, au premier déclic</translation>
+    </message>
+    <message>
+        <source>under the zero mark, if known</source>
+        <translation>sous la marque zéro, si connu</translation>
+    </message>
+    <message>
+        <source>left behind when the pump spits</source>
+        <translation>reste quand la pompe crache</translation>
+    </message>
+    <message>
+        <source>left when the engine starves</source>
+        <translation>reste quand le moteur s&apos;arrête</translation>
+    </message>
+    <message>
+        <source>usable when the lamp lights</source>
+        <translation>utilisable quand le témoin s&apos;allume</translation>
+    </message>
+    <message>
+        <source>supply of the sender</source>
+        <translation>alimentation de la jauge</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>pull-up of the sender</source>
+        <translation>résistance de tirage</translation>
+    </message>
+    <message>
+        <source>ohm</source>
+        <translation>ohm</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>carburant</translation>
+    </message>
+    <message>
+        <source>sender</source>
+        <translation>capteur</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>tel quel</translation>
+    </message>
+    <message>
+        <source>resistive</source>
+        <translation>résistif</translation>
+    </message>
+    <message>
+        <source>share of supply</source>
+        <translation>part de l&apos;alimentation</translation>
+    </message>
+    <message>
+        <source>per cent</source>
+        <translation>pour cent</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>the meter shows</source>
+        <translation>l&apos;appareil montre</translation>
+    </message>
+    <message>
+        <source>Make %1 the car&apos;s capacity</source>
+        <translation>Prendre %1 comme contenance</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::EntryForm</name>
+    <message>
+        <source>driven past the zero mark</source>
+        <translation>parcouru sous la marque zéro</translation>
+    </message>
+    <message>
+        <source>driven</source>
+        <translation>parcouru</translation>
+    </message>
+    <message>
+        <source>pumped out, from the zero mark</source>
+        <translation>pompé, depuis la marque zéro</translation>
+    </message>
+    <message>
+        <source>poured in, to the zero mark</source>
+        <translation>versé, jusqu&apos;à la marque zéro</translation>
+    </message>
+    <message>
+        <source>measured left behind</source>
+        <translation>reste mesuré</translation>
+    </message>
+    <message>
+        <source>reading before, if not zero</source>
+        <translation>lecture avant, si pas zéro</translation>
+    </message>
+    <message>
+        <source>that was</source>
+        <translation>c&apos;était il y a</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>jours</translation>
+    </message>
+    <message>
+        <source>idling, if any</source>
+        <translation>ralenti, s&apos;il y en a eu</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>cold starts, if known</source>
+        <translation>démarrages à froid, si connu</translation>
+    </message>
+    <message>
+        <source>A proof of the hidden reserve</source>
+        <translation>Une preuve de la réserve cachée</translation>
+    </message>
+    <message>
+        <source>A trip</source>
+        <translation>Un trajet</translation>
+    </message>
+    <message>
+        <source>Caution: note what happened. Never test the reserve on a public road.</source>
+        <translation>Attention : noter ce qui est arrivé. Ne jamais éprouver la réserve sur la voie publique.</translation>
+    </message>
+    <message>
+        <source>Caution: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers on the ground, extinguisher in reach; by a qualified person.</source>
+        <translation>Attention : la vapeur d&apos;essence s&apos;enflamme. Moteur froid et arrêté, aucune source d&apos;inflammation, aéré, mis à la terre, récipients homologués au sol, extincteur à portée ; par une personne qualifiée.</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+    <message>
+        <source>Base poured anew</source>
+        <translation>Base versée à nouveau</translation>
+    </message>
+    <message>
+        <source>Stalled past zero</source>
+        <translation>Calé sous zéro</translation>
+    </message>
+    <message>
+        <source>Past zero, still running</source>
+        <translation>Sous zéro, roulait encore</translation>
+    </message>
+    <message>
+        <source>Usual mix</source>
+        <translation>Mélange habituel</translation>
+    </message>
 </context>
 <context>
     <name>undermark::FileList</name>
@@ -1365,6 +1628,22 @@
         <source>As before, it is: %1</source>
         <translation>Comme avant, c&apos;est : %1</translation>
     </message>
+    <message>
+        <source>Undo the entry</source>
+        <translation>Annuler l&apos;entrée</translation>
+    </message>
+    <message>
+        <source>A forgotten fill</source>
+        <translation>Un plein oublié</translation>
+    </message>
+    <message>
+        <source>A trip</source>
+        <translation>Un trajet</translation>
+    </message>
+    <message>
+        <source>A proof</source>
+        <translation>Une preuve</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>
@@ -1422,6 +1701,10 @@
     <message>
         <source>needle at zero, %1</source>
         <translation>aiguille à zéro, %1</translation>
+    </message>
+    <message>
+        <source>Note as a proof: %1 past zero and still running</source>
+        <translation>Noter comme preuve : %1 sous zéro et roulait encore</translation>
     </message>
 </context>
 <context>
@@ -3803,6 +4086,54 @@
     <message>
         <source>%1 days without a record. By what this car usually goes in a day %2 more are counted as driven: tell the odometer, a reading or the litres</source>
         <translation>%1 jours sans saisie. D&apos;après ce que cette voiture roule d&apos;habitude par jour, %2 de plus sont comptés comme roulés : indiquez le compteur, une mesure ou les litres</translation>
+    </message>
+    <message>
+        <source>How far it went is missing</source>
+        <translation>La distance parcourue manque</translation>
+    </message>
+    <message>
+        <source>A calibration lies open: it does not count before it is saved.</source>
+        <translation>Un étalonnage est en cours : il ne compte qu&apos;une fois enregistré.</translation>
+    </message>
+    <message>
+        <source>%1 to the first click is less than the %2 that were poured in while it was calibrated.</source>
+        <translation>%1 au premier déclic, c&apos;est moins que les %2 versés à l&apos;étalonnage.</translation>
+    </message>
+    <message>
+        <source>By what was poured into the drained tank it takes %1 to the first click; the car&apos;s sheet says %2.</source>
+        <translation>D&apos;après ce qui est entré dans le réservoir vidangé, il prend %1 au premier déclic ; la fiche dit %2.</translation>
+    </message>
+    <message>
+        <source>The calibration read %1, which this circuit cannot give.</source>
+        <translation>L&apos;étalonnage a lu %1, ce que ce circuit ne peut pas donner.</translation>
+    </message>
+    <message>
+        <source>The lamp would light in a full tank.</source>
+        <translation>Le témoin s&apos;allumerait réservoir plein.</translation>
+    </message>
+    <message>
+        <source>The zero mark would lie above a full tank.</source>
+        <translation>La marque zéro serait au-dessus du plein.</translation>
+    </message>
+    <message>
+        <source>More would be left behind than the tank takes.</source>
+        <translation>Il resterait plus que la contenance du réservoir.</translation>
+    </message>
+    <message>
+        <source>The reading moves against the fuel. Is it right?</source>
+        <translation>La lecture va à l&apos;encontre du carburant. Est-elle juste ?</translation>
+    </message>
+    <message>
+        <source>By the readings so far this step is about %1, not %2. Is it right?</source>
+        <translation>D&apos;après les lectures précédentes, c&apos;est environ %1 et non %2. Est-ce juste ?</translation>
+    </message>
+    <message>
+        <source>That makes %1 in a tank that takes %2 to the first click. Is it right?</source>
+        <translation>Cela fait %1 dans un réservoir qui prend %2 au premier déclic. Est-ce juste ?</translation>
+    </message>
+    <message>
+        <source>That is %1 more than was poured in. Is it right?</source>
+        <translation>C&apos;est %1 de plus que ce qui a été versé. Est-ce juste ?</translation>
     </message>
 </context>
 <context>

@@ -60,8 +60,8 @@ void LogbookViewModel::open(int row)
 
 void LogbookViewModel::close()
 {
-    if (m_correcting)
-        m_correcting = false;
+    if (m_correcting || m_adding)
+        m_correcting = m_adding = false;
     else
         m_opened.reset();
     m_saysWhatStands = false;

@@ -43,12 +43,22 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 
 LogbookViewModel::LogbookViewModel(Car& car, Units units, const FileRoots& roots,
                                    QObject* parent)
-    : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units),
+    : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units), m_entry(car),
       m_transfer(car, roots)
 {
-    connect(&m_editor, &PumpViewModel::stored, this, [this] {
+    const auto added = [this](const EntryId& entry) {
+        m_steps.push_back({[this, entry] { return m_car.takeBack(entry); }, tr("Undo the entry")});
+        m_adding = false;
+    };
+    connect(&m_editor, &PumpViewModel::stored, this, [this, added] {
+        if (!m_opened)
+            added(m_editor.savedEntry());
         m_correcting = false;
         m_saysWhatStands = false;
+        emit stored();
+    });
+    connect(&m_entry, &EntryForm::stored, this, [this, added](const EntryId& entry) {
+        added(entry);
         emit stored();
     });
     connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
@@ -89,6 +99,7 @@ void LogbookViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_editor.setFormat(format);
+    m_entry.setFormat(format);
     m_transfer.setFormat(format);
     m_correcting = false;
     refresh();
@@ -106,6 +117,25 @@ void LogbookViewModel::selectFilter(int filter)
     m_filter = filter;
     close();
     refresh();
+}
+
+QStringList LogbookViewModel::addable() const
+{
+    return {tr("A forgotten fill"), tr("A trip"), tr("A proof")};
+}
+
+void LogbookViewModel::add(int what)
+{
+    close();
+    m_correcting = what == 0;
+    m_adding = what == 1 || what == 2;
+    if (what == 0)
+        m_editor.startForgotten();
+    else if (what == 1)
+        m_entry.startTrip();
+    else if (what == 2)
+        m_entry.startProof(ProofKind::pastZero);
+    emit changed();
 }
 
 QString LogbookViewModel::emptyText() const

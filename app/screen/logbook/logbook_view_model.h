@@ -15,6 +15,7 @@
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
 #include "app/screen/base/plot_picture.h"
+#include "app/screen/logbook/entry_form.h"
 #include "app/screen/logbook/history_model.h"
 #include "app/screen/logbook/transfer_view_model.h"
 #include "app/screen/pump/pump_view_model.h"
@@ -45,7 +46,10 @@ class LogbookViewModel : public PageModel {
     Q_PROPERTY(QString ruleWord READ ruleWord NOTIFY changed FINAL)
     Q_PROPERTY(QString mendWord READ mendWord NOTIFY changed FINAL)
     Q_PROPERTY(bool correcting READ correcting NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> addable READ addable NOTIFY changed FINAL)
+    Q_PROPERTY(bool adding READ adding NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PumpViewModel* editor READ editor CONSTANT FINAL)
+    Q_PROPERTY(undermark::EntryForm* entry READ entry CONSTANT FINAL)
     Q_PROPERTY(undermark::TransferViewModel* transfer READ transfer CONSTANT FINAL)
     Q_PROPERTY(undermark::PlotPicture consumption READ consumption NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
@@ -74,8 +78,11 @@ public:
     bool changeable() const;  // can be taken out
     QString ruleWord() const; // what rule() would do; empty where there is nothing to rule on
     QString mendWord() const; // what mend() would do; empty where nothing is proposed
-    bool correcting() const { return m_correcting; }
+    bool correcting() const { return m_correcting; } // or a forgotten fill told
+    QStringList addable() const; // what add() adds
+    bool adding() const { return m_adding; } // a trip or a proof
     PumpViewModel* editor() { return &m_editor; }
+    EntryForm* entry() { return &m_entry; }
     TransferViewModel* transfer() { return &m_transfer; }
     PlotPicture consumption() const;
     QList<Fact> rates() const;
@@ -87,6 +94,7 @@ public:
     Q_INVOKABLE void open(int row);
     Q_INVOKABLE void close();
     Q_INVOKABLE void correct();
+    Q_INVOKABLE void add(int what); // of addable()
     // Rules on an odd fill: counts, or is left out; asked again, the ruling is lifted.
     Q_INVOKABLE void rule();
     // Takes the correction that is proposed for an odd fill.
@@ -115,10 +123,12 @@ private:
     UnitFormat m_format;
     HistoryModel m_rows;
     PumpViewModel m_editor;
+    EntryForm m_entry;
     TransferViewModel m_transfer;
     int m_filter = 0;
     std::optional<LogRow> m_opened;
     bool m_correcting = false;
+    bool m_adding = false;
     QList<Fact> m_versions;
     std::size_t m_standing = 0;  // versions of the opened entry that are not undone
     std::size_t m_corrected = 0; // so many of them go with the last correction; 0: there is none

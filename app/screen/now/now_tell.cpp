@@ -89,13 +89,16 @@ void NowTell::look(const CarKnowledge& car, Instant now)
         if (shown != m_car) {
             m_car = shown;
             m_before.reset();
+            m_proof.reset();
             restore();
         }
         showForm();
     }
     if (m_told && !stillCounts(*m_told, car.log)) {
+        m_proof = proofOf(*m_told, car.log);
         m_told.reset();
-        keep();
+        if (!m_proof)
+            keep(); // (else it is found there again until it is answered)
         showForm();
     }
     emit changed();
@@ -121,6 +124,7 @@ void NowTell::tell(std::optional<Told> told)
 {
     m_notices.clear();
     m_before = std::exchange(m_told, told);
+    m_proof.reset();
     keep();
     showForm();
     emit toldAnew();
@@ -185,6 +189,26 @@ void NowTell::take()
 void NowTell::drop()
 {
     tell(std::nullopt);
+}
+
+QString NowTell::proofWord() const
+{
+    return m_proof ? tr("Note as a proof: %1 past zero and still running")
+                         .arg(m_format.distanceWithUnit(m_proof->distance->mean))
+                   : QString();
+}
+
+void NowTell::noteProof()
+{
+    if (m_proof)
+        emit proofNoted(*m_proof);
+}
+
+void NowTell::dropProof()
+{
+    m_proof.reset();
+    keep();
+    emit changed();
 }
 
 void NowTell::keep()

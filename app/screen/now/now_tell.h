@@ -6,7 +6,8 @@
 // Guarantees (each has a test in tests/app/screen/now/now_tell_test.cpp):
 //  * what was told outlives the program, and is dropped once the log knows more;
 //  * what cannot be is refused with its reason, and what was told before still counts;
-//  * a touch takes it back.
+//  * a touch takes it back;
+//  * a needle told at zero is offered as a proof of the reserve once fuel went in.
 #pragma once
 
 #include "app/car/told.h"
@@ -23,6 +24,7 @@ class NowTell : public undermark::FormModel {
     QML_ELEMENT
     QML_UNCREATABLE("made by the Now page's view model")
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)
+    Q_PROPERTY(QString proofWord READ proofWord NOTIFY changed FINAL)
 
 public:
     // Kept in the INI file `file`; empty: for this run only.
@@ -41,10 +43,14 @@ public:
     Q_INVOKABLE void needleAtZero();
     Q_INVOKABLE void take(); // what is typed
     Q_INVOKABLE void drop(); // what was told
+    QString proofWord() const; // what noteProof() would note; empty: nothing
+    Q_INVOKABLE void noteProof();
+    Q_INVOKABLE void dropProof();
 
 signals:
     void toldAnew();
     void taken(); // what was told is answered for
+    void proofNoted(const undermark::Proof& proof);
 
 private:
     enum FieldId { Odometer, Reading, SecondReading };
@@ -62,6 +68,7 @@ private:
     Instant m_now{};
     std::optional<Told> m_told;
     std::optional<Told> m_before;
+    std::optional<Proof> m_proof; // by what was told before the log knew more; kept like it
 };
 
 } // namespace undermark

@@ -42,6 +42,7 @@ NowViewModel::NowViewModel(Car& car, Units units, const QString& settingsFile, Q
     connect(&m_tell, &NowTell::toldAnew, this, &NowViewModel::askAnew);
     connect(&m_load, &NowLoad::toldAnew, this, &NowViewModel::askAnew);
     connect(&m_load, &NowLoad::changed, this, &NowViewModel::changed); // the word alone
+    connect(&m_tell, &NowTell::proofNoted, this, &NowViewModel::noteProof);
     connect(&m_clock, &QTimer::timeout, this, &NowViewModel::tellAge);
     m_clock.start(kAgesEvery);
     ask();
@@ -53,6 +54,17 @@ void NowViewModel::setFormat(const UnitFormat& format)
     m_tell.setFormat(format);
     m_load.setFormat(format);
     NowViewModel::refresh();
+}
+
+void NowViewModel::noteProof(const Proof& proof)
+{
+    if (const auto noted = m_car.record(proof); !noted) {
+        m_notices = {noticeOf(noted.error())};
+        return emit changed();
+    }
+    m_tell.dropProof();
+    ask();
+    emit stored();
 }
 
 void NowViewModel::refresh()
@@ -222,6 +234,21 @@ QString NowViewModel::why() const
     return m_readable
                ? tr("Fill up to the first click and log it, or tell what the gauge reads now.")
                : tr("Fill up to the first click and log it. The more fills, the surer the distance.");
+}
+
+QList<NoticeText> NowViewModel::notices() const
+{
+    std::vector<Notice> notices = m_notices;
+    if (m_calibrating)
+        notices.push_back({Severity::info,
+                           Sentence::of("A calibration lies open: it does not count before it is saved.")});
+    return noticeTexts(notices, m_format);
+}
+
+void NowViewModel::setCalibrating(bool calibrating)
+{
+    if (std::exchange(m_calibrating, calibrating) != calibrating)
+        emit changed();
 }
 
 QStringList NowViewModel::modes() const

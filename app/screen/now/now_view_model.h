@@ -62,6 +62,7 @@ class NowViewModel : public PageModel {
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
     Q_PROPERTY(QString mode READ mode NOTIFY changed FINAL)
     Q_PROPERTY(int modeIndex READ modeIndex NOTIFY changed FINAL)
+    Q_PROPERTY(bool calibrating READ calibrating NOTIFY changed FINAL)
     Q_PROPERTY(undermark::NowTell* tell READ tell CONSTANT FINAL)
     Q_PROPERTY(undermark::NowLoad* load READ load CONSTANT FINAL)
 
@@ -87,10 +88,13 @@ public:
     HorizonPicture horizon() const { return m_horizon; }
     QList<Fact> facts() const;
     QString why() const;
-    QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
+    QList<NoticeText> notices() const;
     QStringList modes() const; // the usual mix first
     QString mode() const;      // one of them
     int modeIndex() const;
+    // A calibration was begun and is not in the logbook yet.
+    bool calibrating() const { return m_calibrating; }
+    void setCalibrating(bool calibrating);
     NowTell* tell() { return &m_tell; }
     NowLoad* load() { return &m_load; }
     // What the page asks, for whoever answers for the same car: with what was told.
@@ -111,6 +115,7 @@ signals:
 private:
     void ask();
     void askAnew();
+    void noteProof(const Proof& proof);
     Result<NowState> answer();
     void tellAge();
     bool atZero() const; // as it was told
@@ -125,6 +130,7 @@ private:
     std::optional<NowState> m_state;
     bool m_waiting = false;
     bool m_readable = false;
+    bool m_calibrating = false;
     HorizonPicture m_horizon;
     std::vector<Notice> m_notices;
     QString m_age;

@@ -86,6 +86,13 @@ void FillForm::show(const Fill& fill, bool guessed, Instant now)
     showFields();
 }
 
+void FillForm::askWhen()
+{
+    m_more = true;
+    showFields();
+    m_numbers.activate(DaysAgo);
+}
+
 bool FillForm::isLeftAlone(FieldId field) const
 {
     return m_known.contains(field) && m_known[field] == m_numbers.text(field);
@@ -117,13 +124,6 @@ void FillForm::turn(int row)
     m_numbers.select(m_more ? 0 : row);
 }
 
-tl::unexpected<Error> FillForm::refused(FieldId field) const
-{
-    return fail(ErrorCode::badInput, Sentence::of("this is not an amount that can be stored"),
-                {.column = m_numbers.name(field).toStdString()},
-                Sentence::of("a number of 0 or more"), m_numbers.text(field).toStdString());
-}
-
 template <class Read>
 auto FillForm::read(FieldId field, Read from) const
     -> Result<typename std::invoke_result_t<Read, QString>>
@@ -132,7 +132,7 @@ auto FillForm::read(FieldId field, Read from) const
         return std::nullopt;
     auto value = from(m_numbers.text(field));
     if (!value)
-        return refused(field);
+        return m_numbers.refusal(field);
     return value;
 }
 

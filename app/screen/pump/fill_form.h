@@ -29,6 +29,8 @@ public:
     void start(const UnitFormat& format, const QString& readingUnit);
     // `guessed`: else it is a fill of the log. `now` is the clock that days are counted back from.
     void show(const Fill& fill, bool guessed, Instant now);
+    // The day comes first: it was not now.
+    void askWhen();
     // What is still a guess becomes the new one.
     void renew(const Fill& guess);
 
@@ -46,7 +48,6 @@ private:
     bool isLeftAlone(FieldId field) const;
     void showFields();
     template <class Put> void eachNumber(const Fill& fill, const Put& put) const;
-    tl::unexpected<Error> refused(FieldId field) const;
     // Of a field that is shown; absent where it is empty.
     template <class Read> auto read(FieldId field, Read from) const
         -> Result<typename std::invoke_result_t<Read, QString>>;

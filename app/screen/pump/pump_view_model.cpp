@@ -69,6 +69,16 @@ void PumpViewModel::edit(const Entry<Fill>& fill)
     emit changed();
 }
 
+void PumpViewModel::startForgotten()
+{
+    startAgain();
+    m_notices.clear();
+    m_touched = true;
+    m_form.start(m_format, readingUnit());
+    m_form.askWhen();
+    emit changed();
+}
+
 void PumpViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;

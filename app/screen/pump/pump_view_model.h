@@ -73,6 +73,9 @@ public:
 
     // Corrects a fill of the log instead of adding one: save() replaces it.
     void edit(const Entry<Fill>& fill);
+    // A fill of some days ago, of which nothing can be guessed.
+    void startForgotten();
+    EntryId savedEntry() const { return m_lesson ? m_lesson->entry : EntryId(); }
     // Units anew: until the fill is saved the form starts again.
     void setFormat(const UnitFormat& format) override;
 

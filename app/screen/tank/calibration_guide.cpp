@@ -10,6 +10,7 @@ CalibrationGuide::CalibrationGuide(Car& car, Units units, QObject* parent)
 {
     connect(&m_form, &NumberForm::edited, this, [this] {
         m_problem.reset();
+        m_doubted = {};
         m_resumed = false;
         if (reviewing())
             keepReview();
@@ -27,6 +28,7 @@ std::filesystem::path CalibrationGuide::file() const
 void CalibrationGuide::takeUp()
 {
     m_problem.reset();
+    m_corrected.reset();
     m_saved = false;
     const auto found = findDraft(file());
     if (!found)
@@ -46,11 +48,11 @@ void CalibrationGuide::setFormat(const UnitFormat& format)
 
 QList<NumberEntry> CalibrationGuide::entries() const
 {
-    const bool two = m_session.hasTwoSignals(), reads = m_session.takesReadings();
+    const bool two = m_session.hasTwoSignals(), reads = m_corrected || m_session.takesReadings();
     const QString unit = QString::fromStdString(sender().unit);
     const bool lobes = reviewing() && m_session.draft().wiring == TankWiring::inSeries;
-    return {{Litres, m_session.takesOut() ? tr("taken out") : tr("poured in"), m_format.volumeUnit(),
-             {}, false, m_session.takesLitres()},
+    return {{Litres, takesOut() ? tr("taken out") : tr("poured in"), m_format.volumeUnit(),
+             {}, false, movesLitres()},
             {Reading, two ? tr("reading, lobe with the pump") : tr("reading"), unit, {}, false, reads},
             {SecondReading, tr("reading, other lobe"), unit, {}, false, reads && two},
             {Zero, tr("zero mark above drained"), m_format.volumeUnit(), {}, false, reviewing()},
@@ -61,8 +63,11 @@ QList<NumberEntry> CalibrationGuide::entries() const
 void CalibrationGuide::showStage()
 {
     const CalibrationDraft& draft = m_session.draft();
+    m_doubted = {};
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries(entries());
+    if (m_corrected)
+        return showCorrected();
     if (draft.current.poured != Volume{}) {
         m_form.setText(Litres, m_format.typed(abs(draft.current.poured)));
         m_form.activate(Reading);
@@ -123,6 +128,15 @@ void CalibrationGuide::chooseWiring(int wiring)
     showStage();
 }
 
+void CalibrationGuide::chooseUnit(int unit)
+{
+    if (!preparing() || unit < 0 || unit >= units().size())
+        return;
+    m_session.choose(units()[unit].toStdString());
+    keep();
+    showStage();
+}
+
 std::optional<Volume> CalibrationGuide::typedLitres() const
 {
     return m_format.volumeFrom(m_form.text(Litres));
@@ -130,29 +144,51 @@ std::optional<Volume> CalibrationGuide::typedLitres() const
 
 void CalibrationGuide::go()
 {
+    if (m_doubted)
+        return changeDoubted();
     m_problem.reset();
     m_saved = false;
+    if (m_corrected)
+        return takeCorrection();
     if (reviewing())
-        save();
-    else if (m_session.takesReadings() && isTyped())
-        takeTyped();
-    else if (accept(m_session.next(typedLitres())))
-        showNextLevel();
+        return save();
+    if (!m_session.takesReadings() || !isTyped())
+        return goFurther(&CalibrationSession::next);
+    if (const auto reading = typedReading())
+        take(*reading);
 }
 
 void CalibrationGuide::other()
 {
+    if (m_doubted)
+        return keepDoubted();
     m_problem.reset();
-    if (m_session.canSkip() && accept(m_session.skip(typedLitres())))
-        showNextLevel();
+    if (m_session.canSkip() && !m_corrected)
+        goFurther(&CalibrationSession::skip);
 }
 
 void CalibrationGuide::back()
 {
     m_problem.reset();
+    if (m_corrected)
+        return leaveCorrection();
     m_session.back();
     keep();
     showStage();
+}
+
+// To the next level; litres that were changed after their readings are asked about, too.
+void CalibrationGuide::goFurther(Result<void> (CalibrationSession::*way)(std::optional<Volume>))
+{
+    const auto moved = typedLitres();
+    const auto goOn = [this, way, moved] {
+        if (accept((m_session.*way)(moved)))
+            showNextLevel();
+    };
+    if (moved == abs(m_session.draft().current.poured))
+        goOn();
+    else
+        askFirst(std::nullopt, goOn);
 }
 
 void CalibrationGuide::showNextLevel()
@@ -166,30 +202,33 @@ bool CalibrationGuide::isTyped() const
     return !m_form.text(Reading).isEmpty() || !m_form.text(SecondReading).isEmpty();
 }
 
-void CalibrationGuide::takeTyped()
+Result<DraftReading> CalibrationGuide::typedReading()
 {
     const auto signalOf = [](std::optional<double> number) {
         return number ? std::optional(Signal::of(*number)) : std::nullopt;
     };
     const auto first = signalOf(m_format.numberFrom(m_form.text(Reading)));
     const auto second = signalOf(m_format.numberFrom(m_form.text(SecondReading)));
-    showTaken(m_session.takeTyped(first, second, m_car.time().time_since_epoch(), typedLitres()),
-              !first || (m_session.hasTwoSignals() && !second) ? (first ? SecondReading : Reading)
-                                                               : Litres);
+    auto reading = m_session.typed(first, second, m_car.time().time_since_epoch());
+    if (!reading) {
+        m_form.activate(first ? SecondReading : Reading);
+        accept(fail(reading.error()));
+    }
+    return reading;
 }
 
-// After a reading was taken, or refused: then `missing` is to be typed.
-bool CalibrationGuide::showTaken(const Result<void>& taken, FieldId missing)
+void CalibrationGuide::take(const DraftReading& reading)
 {
-    if (!accept(taken)) {
-        m_form.activate(missing);
-        return false;
-    }
-    m_form.setText(Reading, {});
-    m_form.setText(SecondReading, {});
-    m_form.activate(Reading);
-    emit changed();
-    return true;
+    askFirst(reading, [this, reading, moved = typedLitres()] {
+        if (!accept(m_session.take(reading, moved)))
+            return m_form.activate(Litres);
+        m_form.setText(Reading, {});
+        m_form.setText(SecondReading, {});
+        m_form.activate(Reading);
+        if (reading.settled)
+            m_live.forget(); // the same is not taken twice
+        emit changed();
+    });
 }
 
 void CalibrationGuide::startAgain()
@@ -204,21 +243,36 @@ void CalibrationGuide::save()
     if (calibration)
         calibration->time = m_car.time();
     const auto saved = calibration ? m_car.record(*calibration) : fail(calibration.error());
-    if (!saved) {
-        m_problem = noticeOf(saved.error());
-        emit changed();
+    if (!accept(saved ? keepSender() : fail(saved.error())))
         return;
-    }
     startAgain();
     m_saved = true;
     emit changed();
     emit stored();
 }
 
-Sender CalibrationGuide::sender() const
+// What the readings were taken in belongs to the car from now on.
+Result<void> CalibrationGuide::keepSender()
+{
+    auto vehicle = m_car.vehicle();
+    if (!vehicle)
+        return fail(vehicle.error());
+    if (vehicle->value.sender == sender())
+        return {};
+    vehicle->value.sender = sender();
+    return m_car.revise(vehicle->id, vehicle->value);
+}
+
+Sender CalibrationGuide::knownSender() const
 {
     const auto car = m_car.knowledge();
     return car ? (*car)->vehicle().sender : Sender{};
+}
+
+Sender CalibrationGuide::sender() const
+{
+    const Sender known = knownSender();
+    return readIn(known, m_session.draft().unit.value_or(known.unit));
 }
 
 } // namespace undermark

@@ -8,6 +8,8 @@
 //    another start takes the procedure up at that very place;
 //  * what is wrong is said while pouring, not at the end: no movement above all;
 //  * of a live source only a settled reading is taken, and only at a touch;
+//  * a slip is asked about before it is believed: the way on changes it, the other keeps it;
+//  * any level can be opened again, and corrected or left as it was;
 //  * nothing reaches the logbook before save().
 #pragma once
 
@@ -21,6 +23,7 @@
 
 #include <QObject>
 #include <QStringList>
+#include <functional>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -36,6 +39,9 @@ public:
     friend bool operator==(const Caution&, const Caution&) = default;
 };
 
+// What a meter may show: kMeterUnits, and the car's own.
+QStringList meterUnits(const Sender& own);
+
 class CalibrationGuide : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -49,12 +55,14 @@ class CalibrationGuide : public QObject {
     Q_PROPERTY(bool started READ started NOTIFY changed FINAL)
     Q_PROPERTY(undermark::NumberForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(QList<undermark::Fact> facts READ facts NOTIFY changed FINAL)
-    Q_PROPERTY(QList<undermark::Fact> done READ done NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> done READ done NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> wirings READ wirings NOTIFY changed FINAL)
     Q_PROPERTY(int wiring READ wiring NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> units READ units NOTIFY changed FINAL)
+    Q_PROPERTY(int unit READ unit NOTIFY changed FINAL)
     Q_PROPERTY(QString liveReading READ liveReading NOTIFY liveChanged FINAL)
     Q_PROPERTY(QString liveState READ liveState NOTIFY liveChanged FINAL)
     Q_PROPERTY(QList<undermark::Fact> liveFacts READ liveFacts NOTIFY liveChanged FINAL)
@@ -72,16 +80,18 @@ public:
     QString text() const;
     QList<Caution> cautions() const;
     bool preparing() const { return m_session.isPreparing(); }
-    bool reviewing() const { return m_session.isReviewing(); }
+    bool reviewing() const { return m_session.isReviewing() && !m_corrected; }
     bool started() const { return !preparing(); } // something has been taken that could be lost
     NumberForm* form() { return &m_form; }
     QList<Fact> facts() const; // the readings at this level, or the review
-    QList<Fact> done() const;  // levels taken so far, the last one first
+    QStringList done() const;  // levels taken so far, the last one first
     QList<NoticeText> notices() const;
     PlotPicture plot() const;       // two signals: the first lobe's curve
     PlotPicture secondPlot() const; // and the other's, at the review; else empty
     QStringList wirings() const;    // how the tank is read, to be chosen while preparing
     int wiring() const { return int(m_session.draft().wiring); }
+    QStringList units() const { return meterUnits(knownSender()); } // chosen while preparing
+    int unit() const;
     // The source, if there is one: what it says now (empty without a source), what
     // is to be done about it, how far it has settled, and whether it may be taken.
     LiveSignal& live() { return m_live; }
@@ -98,14 +108,17 @@ public:
     void takeUp();
     Q_INVOKABLE void acknowledge(int caution);
     Q_INVOKABLE void chooseWiring(int wiring);
+    Q_INVOKABLE void chooseUnit(int unit);
     // Takes the settled reading of the source.
     Q_INVOKABLE void takeLive();
-    // Takes the reading that is typed, else goes on to the next level.
+    // What goWord() says: takes the reading that is typed, else goes on to the next level.
     Q_INVOKABLE void go();
-    // Pours: the tank is full now. Verify: skip it.
+    // What otherWord() says. Pours: the tank is full now. Verify: skip it.
     Q_INVOKABLE void other();
     // Takes the last reading back, else opens the level before again.
     Q_INVOKABLE void back();
+    // Opens a level of done() to be corrected where it stands.
+    Q_INVOKABLE void correct(int row);
     Q_INVOKABLE void startAgain();
 
 signals:
@@ -121,11 +134,22 @@ private:
     void showNextLevel();
     void keep();
     void keepReview();
+    void goFurther(Result<void> (CalibrationSession::*way)(std::optional<Volume>));
+    void askFirst(const std::optional<DraftReading>& reading, std::function<void()> goOn);
+    void changeDoubted();
+    void keepDoubted();
+    void takeCorrection();
+    void leaveCorrection();
+    void showCorrected();
+    std::size_t levelAtHand() const { return m_corrected.value_or(m_session.draft().levels.size()); }
+    bool movesLitres() const;
+    bool takesOut() const;
     bool accept(const Result<void>& done);
     bool isTyped() const;
-    void takeTyped();
-    bool showTaken(const Result<void>& taken, FieldId missing);
+    Result<DraftReading> typedReading();
+    void take(const DraftReading& reading);
     void save();
+    Result<void> keepSender();
     std::optional<Volume> typedLitres() const;
     QList<Fact> reviewFacts() const;
     QList<Fact> readingFacts() const;
@@ -134,7 +158,8 @@ private:
     QString inLitres(Signal spread, Signal at) const;
     QString reading(Signal signal) const;
     QString reading(Signal signal, std::optional<Signal> second) const;
-    Sender sender() const;
+    Sender sender() const; // as the readings are taken
+    Sender knownSender() const;
     std::filesystem::path file() const;
 
     Car& m_car;
@@ -143,6 +168,8 @@ private:
     NumberForm m_form;
     LiveSignal m_live;
     std::optional<Notice> m_problem;
+    std::optional<std::size_t> m_corrected; // the level opened again
+    std::function<void()> m_doubted;        // what is done once it is kept; else empty
     bool m_resumed = false;
     bool m_saved = false;
 };

@@ -20,7 +20,7 @@ QString seconds(LiveSignal::Seconds time)
 void CalibrationGuide::takeLive()
 {
     m_problem.reset();
-    if (!m_session.takesReadings())
+    if (!m_session.takesReadings() || m_corrected)
         return;
     auto reading = settledNow();
     if (!reading) {
@@ -28,8 +28,7 @@ void CalibrationGuide::takeLive()
         return;
     }
     reading->time = m_car.time().time_since_epoch();
-    if (showTaken(m_session.take(*reading, typedLitres()), Litres))
-        m_live.forget(); // the same is not taken twice
+    take(*reading);
 }
 
 QString CalibrationGuide::liveReading() const

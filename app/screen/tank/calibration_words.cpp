@@ -7,6 +7,8 @@ namespace undermark {
 
 QString CalibrationGuide::title() const
 {
+    if (m_corrected)
+        return tr("Correct a level");
     switch (m_session.stage()) {
     case CalibrationStage::prepare:
         return tr("1 of 7: Prepare");
@@ -28,6 +30,8 @@ QString CalibrationGuide::title() const
 
 QString CalibrationGuide::text() const
 {
+    if (m_corrected)
+        return tr("Type it as it was. A reading typed here takes the place of all at this level.");
     switch (m_session.stage()) {
     case CalibrationStage::prepare:
         return tr("Touch each line once it holds here and now.");
@@ -70,6 +74,20 @@ QStringList CalibrationGuide::wirings() const
     return {tr("One sender"), tr("Saddle tank, senders in series"), tr("Saddle tank, two signals")};
 }
 
+QStringList meterUnits(const Sender& own)
+{
+    QStringList all(std::begin(kMeterUnits), std::end(kMeterUnits));
+    const QString unit = QString::fromStdString(own.unit);
+    if (!all.contains(unit))
+        all.prepend(unit);
+    return all;
+}
+
+int CalibrationGuide::unit() const
+{
+    return int(units().indexOf(QString::fromStdString(sender().unit)));
+}
+
 QString CalibrationGuide::reading(Signal signal) const
 {
     return tr("%1 %2").arg(m_format.typed(signal.value(), 4), QString::fromStdString(sender().unit));
@@ -82,6 +100,8 @@ QString CalibrationGuide::reading(Signal signal, std::optional<Signal> second) c
 
 QList<Fact> CalibrationGuide::facts() const
 {
+    if (m_corrected)
+        return {};
     return reviewing() ? reviewFacts() : readingFacts();
 }
 
@@ -107,13 +127,13 @@ QList<Fact> CalibrationGuide::readingFacts() const
             {tr("state"), word}};
 }
 
-QList<Fact> CalibrationGuide::done() const
+QStringList CalibrationGuide::done() const
 {
-    QList<Fact> levels;
+    QStringList levels;
     const auto all = pointsOf(m_session.draft().levels);
     for (std::size_t i = 0; i < all.size(); ++i)
-        levels.prepend({i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
-                       reading(all[i].signal, all[i].signal2)});
+        levels.prepend(tr("%1: %2").arg(i == 0 ? tr("drained") : m_format.volume({all[i].added, {}}),
+                                        reading(all[i].signal, all[i].signal2)));
     return levels;
 }
 
@@ -139,6 +159,10 @@ QList<NoticeText> CalibrationGuide::notices() const
 
 QString CalibrationGuide::goWord() const
 {
+    if (m_doubted)
+        return tr("Change it");
+    if (m_corrected)
+        return tr("Save the correction");
     if (preparing())
         return tr("All of it holds");
     if (reviewing())
@@ -150,6 +174,10 @@ QString CalibrationGuide::goWord() const
 
 QString CalibrationGuide::otherWord() const
 {
+    if (m_doubted)
+        return tr("Keep it");
+    if (m_corrected)
+        return {};
     if (m_session.stage() == CalibrationStage::pours)
         return tr("Now fill it up");
     return m_session.stage() == CalibrationStage::verify ? tr("Without verifying") : QString();
@@ -157,8 +185,10 @@ QString CalibrationGuide::otherWord() const
 
 QString CalibrationGuide::backWord() const
 {
-    if (preparing())
+    if (preparing() || m_doubted)
         return {};
+    if (m_corrected)
+        return tr("Leave it as it was");
     return m_session.draft().current.readings.empty() ? tr("One step back") : tr("Last reading away");
 }
 

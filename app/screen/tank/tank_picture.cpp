@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/tank_picture.h"
 
+#include "engine/base/normal_law.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <vector>
 
 namespace undermark {
@@ -44,24 +47,34 @@ PlotAxis signalAxis(double lowest, double highest)
     return PlotAxis::around(lowest, highest, kMostTicks);
 }
 
-QList<QPointF> lineOf(const LevelCurve& curve, const PlotAxis& x, const PlotAxis& y,
-                      const UnitFormat& format)
+// The curve with its band: in it the level is with 90 %, as far as the curve itself is known
+// (the noise of a reading comes on top).
+void drawCurve(PlotPicture& picture, const LevelCurve& curve, const PlotAxis& x, const PlotAxis& y,
+               const UnitFormat& format)
 {
-    QList<QPointF> line;
-    const auto add = [&](Signal signal, Volume added) {
-        line.append({x.share(signal.value()), 1.0 - y.share(format.inUnit(added))});
+    static const double kHalfBand = normalQuantile(0.95);
+    QList<QPointF> below;
+    const auto add = [&](Signal signal, Volume added, Volume sd) {
+        const auto at = [&](Volume level) {
+            return QPointF(x.share(signal.value()), 1.0 - y.share(format.inUnit(level)));
+        };
+        picture.line.append(at(added));
+        picture.band.append(at(added + kHalfBand * sd));
+        below.append(at(added - kHalfBand * sd));
     };
     const auto knots = curve.knots();
     for (std::size_t i = 0; i + 1 < knots.size(); ++i) {
-        add(knots[i].signal, knots[i].added);
+        add(knots[i].signal, knots[i].added, knots[i].sd);
         for (int k = 1; k < kDrawnPerPiece; ++k) {
             const Signal between =
                 knots[i].signal + (knots[i + 1].signal - knots[i].signal) * (double(k) / kDrawnPerPiece);
-            add(between, curve.read(between).added.mean);
+            const Estimate<Volume> level = curve.read(between).added;
+            add(between, level.mean, level.sd);
         }
     }
-    add(knots.back().signal, knots.back().added);
-    return line;
+    add(knots.back().signal, knots.back().added, knots.back().sd);
+    std::copy(below.rbegin(), below.rend(), std::back_inserter(picture.band));
+    picture.band.append(picture.band.front());
 }
 
 enum class WhichLobe { withPump, other };
@@ -76,7 +89,7 @@ PlotPicture lobePicture(const LevelCurve& curve, const Sender& sender, WhichLobe
     for (const CurveKnot& knot : curve.knots())
         picture.marks.append({x.share(knot.signal.value()), 1.0 - y.share(format.inUnit(knot.added)),
                               0.0, false});
-    picture.line = lineOf(curve, x, y, format);
+    drawCurve(picture, curve, x, y, format);
     picture.xTicks = x.ticks(format, false);
     picture.yTicks = y.ticks(format, true);
     picture.xTitle = QString::fromStdString(sender.unit);
@@ -117,7 +130,7 @@ PlotPicture tankPicture(const Gauge& gauge, const Sender& sender, std::optional<
                               -miss / (y.high() - y.low()), usual > 0.0 && std::abs(miss) > 2 * usual});
     }
     if (gauge.curve())
-        picture.line = lineOf(*gauge.curve(), x, y, format);
+        drawCurve(picture, *gauge.curve(), x, y, format);
     picture.xTicks = x.ticks(format, false);
     picture.yTicks = y.ticks(format, true);
     picture.xTitle = QString::fromStdString(sender.unit);

@@ -9,8 +9,8 @@
 
 namespace undermark {
 
-// The level curve over its points: signal to the right, litres since drained
-// upwards. A point's whisker is how far the curve drawn without it misses it;
+// The level curve with its band over its points: signal to the right, litres since drained
+// upwards; in the band the level is with 90 %. A point's whisker is how far the curve drawn without it misses it;
 // one that misses by over twice the usual is drawn hollow. Points alone where
 // the readings allow no curve. With two signals the lobe with the pump, its litres
 // upwards. O(points) fits.

@@ -5,7 +5,9 @@
 #pragma once
 
 #include "app/screen/base/page_model.h"
+#include "app/screen/logbook/entry_form.h"
 #include "app/screen/tank/calibration_guide.h"
+#include "app/screen/tank/car_sheet.h"
 #include "engine/calibration/gauge_table.h"
 
 #include <QObject>
@@ -35,10 +37,13 @@ class TankViewModel : public PageModel {
     Q_PROPERTY(QString nextProof READ nextProof NOTIFY changed FINAL)
     Q_PROPERTY(QString nextProofCaution READ nextProofCaution NOTIFY changed FINAL)
     Q_PROPERTY(undermark::CalibrationGuide* guide READ guide CONSTANT FINAL)
+    Q_PROPERTY(undermark::CarSheet* sheet READ sheet CONSTANT FINAL)
+    Q_PROPERTY(undermark::EntryForm* proof READ proof CONSTANT FINAL)
+    Q_PROPERTY(bool proving READ proving NOTIFY changed FINAL)
 
 public:
     // Of the page, in their order.
-    enum Tab { Curve, Table, Reserve, Calibrate };
+    enum Tab { Curve, Table, Reserve, Sheet, Calibrate };
     Q_ENUM(Tab)
 
     // `car` outlives the view model.
@@ -62,10 +67,17 @@ public:
     QString nextProof() const;
     QString nextProofCaution() const;
     CalibrationGuide* guide() { return &m_guide; }
+    CarSheet* sheet() { return &m_sheet; }
+    EntryForm* proof() { return &m_proof; }
+    bool proving() const { return m_proving; } // a proof is being told
 
     void refresh() override;
     void startOver() override; // with that car's calibration, if one lies open
     void setFormat(const UnitFormat& format) override;
+    // Opens the form of the proof that nextProof() tells of, or of any.
+    Q_INVOKABLE void tellNextProof();
+    Q_INVOKABLE void tellProof();
+    Q_INVOKABLE void leaveProof();
     Q_INVOKABLE void changeTableSize(int by);
     Q_INVOKABLE void changeTableDecimals(); // 0, 1, 2, and 0 again
     Q_INVOKABLE void switchTableUnit();
@@ -78,6 +90,7 @@ signals:
 
 private:
     void changeTable();
+    void tell(ProofKind kind);
     const GaugeTable* gauge() const; // nothing without a curve
     QString tableText() const; // as CSV, in the file's own form: point, no unit
 
@@ -85,6 +98,9 @@ private:
     UnitFormat m_format;
     std::optional<CarKnowledge> m_known;
     CalibrationGuide m_guide;
+    CarSheet m_sheet;
+    EntryForm m_proof;
+    bool m_proving = false;
     mutable std::optional<PlotPicture> m_plot; // both made when first looked at
     GaugeTableRequest m_request;
     mutable std::optional<GaugeTable> m_table;

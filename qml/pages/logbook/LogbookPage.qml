@@ -11,11 +11,14 @@ FocusScope {
     required property ScreenSettings settings
     property int tab: LogbookViewModel.All
     readonly property bool portrait: height > width
-    readonly property bool listing: tab < view.filters.length && !view.opened
+    readonly property bool busy: view.opened || view.correcting || view.adding
+    readonly property bool listing: tab < view.filters.length && !busy
 
     Keys.onPressed: event => {
         if (root.view.correcting)
             form.take(event);
+        else if (root.view.adding)
+            entryBoard.take(event);
     }
     Keys.onEscapePressed: root.view.close()
 
@@ -31,7 +34,7 @@ FocusScope {
 
         ModeBar {
             Layout.fillWidth: true
-            visible: !root.view.opened
+            visible: !root.busy
             names: root.view.filters.concat([qsTr("Rates"), qsTr("Transfer"), qsTr("Settings")])
             current: root.tab
             onChosen: index => {
@@ -41,7 +44,7 @@ FocusScope {
         }
         TouchButton {
             Layout.fillWidth: true
-            visible: root.view.undoWord !== "" && !root.view.correcting
+            visible: root.view.undoWord !== "" && !root.view.correcting && !root.view.adding
                      && (root.view.opened || root.listing || root.tab === LogbookViewModel.Transfer)
             text: root.view.undoWord
             onClicked: root.view.undo()
@@ -66,29 +69,44 @@ FocusScope {
             emptyText: root.view.emptyText
             onPicked: row => root.view.open(row)
         }
+        ActionGrid {
+            Layout.fillWidth: true
+            visible: root.listing
+            names: root.view.addable
+            onPicked: what => root.view.add(what)
+        }
         ConsumptionView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === LogbookViewModel.Rates && !root.view.opened
+            visible: root.tab === LogbookViewModel.Rates && !root.busy
             view: root.view
         }
         TransferView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === LogbookViewModel.Transfer && !root.view.opened
+            visible: root.tab === LogbookViewModel.Transfer && !root.busy
             view: root.view.transfer
         }
         SettingsView {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === LogbookViewModel.Settings && !root.view.opened
+            visible: root.tab === LogbookViewModel.Settings && !root.busy
             settings: root.settings
         }
         LogEntry {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.view.opened && !root.view.correcting
+            visible: root.view.opened && !root.view.correcting && !root.view.adding
             view: root.view
+        }
+        EntryBoard {
+            id: entryBoard
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.view.adding
+            entry: root.view.entry
+            portrait: root.portrait
+            onGoneBack: root.view.close()
         }
         PageScroll {
             id: correction

@@ -14,6 +14,7 @@ PageScroll {
     signal modeWanted
     signal fillWanted
     signal tellWanted
+    signal tankWanted
 
     spacing: Theme.step / 2
 
@@ -97,6 +98,29 @@ PageScroll {
         text: qsTr("Ask again")
         onClicked: root.view.refresh()
     }
+    EvenGrid {
+        id: proof
+        Layout.fillWidth: true
+        visible: root.view.tell.proofWord !== ""
+        columns: 2
+
+        TouchButton {
+            width: proof.share
+            text: root.view.tell.proofWord
+            onClicked: root.view.tell.noteProof()
+        }
+        TouchButton {
+            width: proof.share
+            text: qsTr("It was not so")
+            onClicked: root.view.tell.dropProof()
+        }
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.calibrating && !root.view.known
+        text: qsTr("Go on with the calibration")
+        onClicked: root.tankWanted()
+    }
     TouchButton {
         Layout.fillWidth: true
         visible: root.view.waiting && root.view.readable
@@ -114,8 +138,14 @@ PageScroll {
         id: ways
         Layout.fillWidth: true
         visible: root.view.known
-        columns: Theme.stacked ? 1 : 3
+        columns: Theme.stacked ? 1 : !root.view.calibrating ? 3 : root.portrait ? 2 : 4
 
+        TouchButton {
+            width: ways.share
+            visible: root.view.calibrating
+            text: qsTr("Go on with the calibration")
+            onClicked: root.tankWanted()
+        }
         TouchButton {
             width: ways.share
             text: qsTr("%1: change").arg(root.view.mode)

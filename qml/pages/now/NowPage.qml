@@ -37,6 +37,7 @@ FocusScope {
         onModeWanted: root.tab = NowViewModel.Modes
         onTellWanted: root.tab = NowViewModel.Tell
         onFillWanted: root.pageWanted("pump")
+        onTankWanted: root.pageWanted("tank")
     }
     ModeChoice {
         anchors {

@@ -64,6 +64,10 @@ PageScroll {
         }
     }
 
+    NoticeBar {
+        Layout.fillWidth: true
+        notices: root.guide.notices
+    }
     WrapText {
         text: root.guide.text
     }
@@ -111,6 +115,16 @@ PageScroll {
         names: root.guide.wirings
         current: root.guide.wiring
         onChosen: index => root.guide.chooseWiring(index)
+    }
+    WrapText {
+        text: qsTr("What does the meter show?")
+    }
+    ButtonGrid {
+        Layout.fillWidth: true
+        columns: Theme.stacked ? 3 : names.length
+        names: root.guide.units
+        current: root.guide.unit
+        onChosen: index => root.guide.chooseUnit(index)
     }
     Item {
         Layout.fillHeight: true

@@ -4,82 +4,46 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// One level of the calibration: litres, readings (of a source, or typed) and how
-// far they have settled on the left, the pad on the right.
-PageScroll {
+// One level of the calibration: litres, readings (of a source, or typed), how far they have
+// settled, and the levels before, each a touch away from being corrected.
+FormBoard {
     id: root
 
     required property CalibrationGuide guide
-    required property bool portrait
+    readonly property string notice: guide.notices.length > 0 ? guide.notices[0].text : ""
 
-    function take(event: KeyEvent) {
-        entry.take(event);
-    }
+    onNoticeChanged: root.toTop()
+    form: root.guide.form
+    onDone: root.guide.go()
 
-    Item {
-        id: board
-        readonly property real half: Math.floor((width - 3 * Theme.step) * 0.55)
-
+    NoticeBar {
         Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.minimumHeight: root.portrait ? details.y + details.height
-                                            : Math.max(details.y + details.height, entry.implicitHeight)
-
-        ColumnLayout {
-            id: fields
-            width: root.portrait ? board.width : board.half
-            spacing: Theme.step
-
-            WrapText {
-                text: root.guide.text
-                font.pixelSize: Theme.small
-            }
-            LiveSignalCard {
-                Layout.fillWidth: true
-                visible: root.guide.liveReading !== ""
-                guide: root.guide
-            }
-            FieldColumn {
-                Layout.fillWidth: true
-                form: root.guide.form
-            }
-        }
-        NumberEntry {
-            id: entry
-            x: root.portrait ? 0 : board.half + 3 * Theme.step
-            y: root.portrait ? fields.height + Theme.step : 0
-            width: board.width - x
-            height: root.portrait ? implicitHeight
-                                  : Math.max(implicitHeight, Math.min(board.height, root.height))
-            portrait: root.portrait
-            form: root.guide.form
-            onDone: root.guide.go()
-        }
-        ColumnLayout {
-            id: details
-            y: root.portrait ? entry.y + entry.height + Theme.step : fields.height + Theme.step
-            width: fields.width
-            spacing: Theme.step
-
-            FactList {
-                Layout.fillWidth: true
-                visible: root.guide.liveReading !== ""
-                facts: root.guide.liveFacts
-            }
-            FactList {
-                Layout.fillWidth: true
-                facts: root.guide.facts
-            }
-            WrapText {
-                visible: root.guide.done.length > 0
-                text: qsTr("Taken so far")
-                color: Theme.quietInk
-                font.pixelSize: Theme.small
-            }
-            FactList {
-                Layout.fillWidth: true
-                facts: root.guide.done
-            }
-        }
+        notices: root.guide.notices
+    }
+    WrapText {
+        text: root.guide.text
+        font.pixelSize: Theme.small
+    }
+    LiveSignalCard {
+        Layout.fillWidth: true
+        visible: root.guide.liveReading !== ""
+        guide: root.guide
+    }
+    FieldColumn {
+        Layout.fillWidth: true
+        form: root.guide.form
+    }
+    FactList {
+        Layout.fillWidth: true
+        visible: root.guide.liveReading !== ""
+        facts: root.guide.liveFacts
+    }
+    FactList {
+        Layout.fillWidth: true
+        facts: root.guide.facts
+    }
+    LevelsTaken {
+        Layout.fillWidth: true
+        guide: root.guide
     }
 }

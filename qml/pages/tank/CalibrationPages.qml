@@ -27,10 +27,6 @@ ColumnLayout {
         font.pixelSize: Theme.large
         elide: Text.ElideRight
     }
-    NoticeBar {
-        Layout.fillWidth: true
-        notices: root.guide.notices
-    }
     CalibrationCautions {
         Layout.fillWidth: true
         Layout.fillHeight: true

@@ -4,34 +4,39 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The whole calibration before it is saved: curve, levels, zero mark.
+// The whole calibration before it is saved: curve, findings, zero mark, levels.
 PageScroll {
     id: root
 
     required property CalibrationGuide guide
+    readonly property bool problem: root.guide.notices.length > 0 && root.guide.notices[0].problem
 
     function take(event: KeyEvent) {
         entry.take(event);
     }
 
+    NoticeBar {  // what keeps it from being saved; what else there is to say, under the curve
+        Layout.fillWidth: true
+        visible: root.problem
+        notices: root.guide.notices
+    }
     WrapText {
         text: root.guide.text
         font.pixelSize: Theme.small
     }
-    PlotPair {
+    CurvePair {
         Layout.fillWidth: true
-        Layout.fillHeight: false
-        visible: !root.guide.plot.empty
         first: root.guide.plot
         second: root.guide.secondPlot
+    }
+    NoticeBar {
+        Layout.fillWidth: true
+        visible: count > 0 && !root.problem
+        notices: root.guide.notices
     }
     FactList {
         Layout.fillWidth: true
         facts: root.guide.facts
-    }
-    FactList {
-        Layout.fillWidth: true
-        facts: root.guide.done
     }
     FieldColumn {
         Layout.fillWidth: true
@@ -44,5 +49,9 @@ PageScroll {
         portrait: true
         form: root.guide.form
         onDone: root.guide.go()
+    }
+    LevelsTaken {
+        Layout.fillWidth: true
+        guide: root.guide
     }
 }

@@ -11,6 +11,13 @@ PageScroll {
     required property TankViewModel view
     signal calibrate
 
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.guide.started
+        text: qsTr("Go on with the calibration that lies open")
+        leading: true
+        onClicked: root.calibrate()
+    }
     WrapText {
         visible: !root.view.calibrated
         text: qsTr("This tank has no calibration yet. It takes a drained tank, a measuring can and "
@@ -18,15 +25,14 @@ PageScroll {
     }
     TouchButton {
         Layout.fillWidth: true
-        visible: !root.view.calibrated
+        visible: !root.view.calibrated && !root.view.guide.started
         text: qsTr("Calibrate")
         leading: true
         onClicked: root.calibrate()
     }
-    PlotPair {
+    CurvePair {
         Layout.fillWidth: true
         Layout.fillHeight: true
-        visible: root.view.calibrated
         first: root.view.plot
         second: root.view.secondPlot
     }
@@ -37,5 +43,11 @@ PageScroll {
     NoticeBar {
         Layout.fillWidth: true
         notices: root.view.findings
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: text !== ""
+        text: root.view.sheet.pouredWord
+        onClicked: root.view.sheet.takePoured()
     }
 }

@@ -14,6 +14,10 @@ FocusScope {
     Keys.onPressed: event => {
         if (root.tab === TankViewModel.Calibrate)
             guidePages.take(event);
+        else if (root.tab === TankViewModel.Sheet)
+            sheetForm.take(event);
+        else if (proofBoard.visible)
+            proofBoard.take(event);
     }
 
     ColumnLayout {
@@ -21,15 +25,15 @@ FocusScope {
             fill: parent
             leftMargin: 3 * Theme.step
             rightMargin: 3 * Theme.step
-            topMargin: 1.5 * Theme.step
-            bottomMargin: 1.5 * Theme.step
+            topMargin: Theme.step
+            bottomMargin: Theme.step
         }
         spacing: Theme.step
 
         ModeBar {
             Layout.fillWidth: true
-            visible: root.tab !== TankViewModel.Calibrate
-            names: [qsTr("Curve"), qsTr("Gauge table"), qsTr("Reserve"), qsTr("Calibrate")]
+            visible: root.tab !== TankViewModel.Calibrate && !proofBoard.visible
+            names: [qsTr("Curve"), qsTr("Gauge table"), qsTr("Reserve"), qsTr("Car"), qsTr("Calibrate")]
             current: root.tab
             onChosen: index => root.tab = index
         }
@@ -49,8 +53,25 @@ FocusScope {
         TankReserve {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.tab === TankViewModel.Reserve
+            visible: root.tab === TankViewModel.Reserve && !root.view.proving
             view: root.view
+        }
+        EntryBoard {
+            id: proofBoard
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.tab === TankViewModel.Reserve && root.view.proving
+            entry: root.view.proof
+            portrait: root.portrait
+            onGoneBack: root.view.leaveProof()
+        }
+        CarSheetForm {
+            id: sheetForm
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.tab === TankViewModel.Sheet
+            sheet: root.view.sheet
+            portrait: root.portrait
         }
         CalibrationPages {
             id: guidePages

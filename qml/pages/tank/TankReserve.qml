@@ -47,6 +47,22 @@ PageScroll {
         color: Theme.caution
         font.pixelSize: Theme.small
     }
+    EvenGrid {
+        id: ways
+        Layout.fillWidth: true
+        columns: Theme.stacked || root.width < 50 * Theme.step ? 1 : 2
+
+        TouchButton {
+            width: ways.share
+            text: qsTr("It is done: note it")
+            onClicked: root.view.tellNextProof()
+        }
+        TouchButton {
+            width: ways.share
+            text: qsTr("Note another proof")
+            onClicked: root.view.tellProof()
+        }
+    }
     Item {
         Layout.fillHeight: true
     }

@@ -50,6 +50,20 @@ private slots:
         form.erase();
         QCOMPARE(form.text(Litres), "1");
     }
+    void whatIsKnownIsNoGuessAndIsReplacedWhole()
+    {
+        NumberForm form;
+        fill(form);
+        form.setKnown(Litres, "40");
+        QCOMPARE(form.fields()[0].hint, "");
+        QVERIFY(form.known(Litres));
+        typeKeys(form, "3");
+        QCOMPARE(form.text(Litres), "3");
+        QVERIFY(!form.known(Litres));
+        form.setKnown(Litres, "40");
+        form.erase();
+        QCOMPARE(form.text(Litres), "");
+    }
     void onlyDigitsAndOneDecimalMarkAreTaken()
     {
         NumberForm form;

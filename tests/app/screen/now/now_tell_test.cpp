@@ -96,6 +96,64 @@ private slots:
         now.tell()->take();
         QCOMPARE(now.sureNumber().toInt(), 0);
     }
+    // 27 km past zero, still running when fuel went in: that is known of the reserve now.
+    void needleAtZeroIsOfferedAsAProofOnceFuelWentIn()
+    {
+        QTemporaryDir folder;
+        const QString file = folder.filePath("screen.ini");
+        test::DemoCar car;
+        {
+            NowViewModel now(car, {}, file);
+            QCOMPARE(now.tell()->proofWord(), "");
+            now.tell()->needleAtZero();
+            typeInto(*now.tell(), Odometer, "150000");
+            now.tell()->take();
+            QCOMPARE(now.tell()->proofWord(), ""); // it is not over
+            car.pass(1h);
+            Fill fill = test::lastFill(car);
+            fill.time = car.time();
+            fill.odometer = Distance::fromKm(150027);
+            QVERIFY(car.recordFill(fill));
+            now.refresh();
+            QVERIFY2(now.tell()->proofWord().contains("27 km past zero"), qPrintable(now.tell()->proofWord()));
+        }
+        NowViewModel now(car, {}, file); // the offer outlives the program
+        QVERIFY(now.tell()->proofWord().contains("27 km past zero"));
+        const std::size_t before = car.log()->proofs.size();
+        now.tell()->noteProof();
+        const Proof proof = car.log()->proofs.back().value;
+        QCOMPARE(car.log()->proofs.size(), before + 1);
+        QVERIFY(proof.kind == ProofKind::pastZero);
+        QCOMPARE(proof.distance->mean, Distance::fromKm(27));
+        QCOMPARE(now.tell()->proofWord(), "");
+        QCOMPARE(NowViewModel(car, {}, file).tell()->proofWord(), ""); // answered for good
+    }
+    void whatWasNotSoIsNoProof()
+    {
+        test::DemoCar car;
+        NowViewModel now(car);
+        now.tell()->needleAtZero(); // no odometer told: it cannot be known how far it was
+        car.pass(1h);
+        Fill fill = test::lastFill(car);
+        fill.time = car.time();
+        fill.odometer = *fill.odometer + Distance::fromKm(400);
+        QVERIFY(car.recordFill(fill));
+        now.refresh();
+        QCOMPARE(now.tell()->proofWord(), "");
+        now.tell()->needleAtZero();
+        typeInto(*now.tell(), Odometer, QString::number(fill.odometer->km() + 480));
+        now.tell()->take();
+        car.pass(1h);
+        fill.time = car.time();
+        fill.odometer = *fill.odometer + Distance::fromKm(500);
+        QVERIFY(car.recordFill(fill));
+        now.refresh();
+        QVERIFY(now.tell()->proofWord().contains("20 km"));
+        const std::size_t before = car.log()->proofs.size();
+        now.tell()->dropProof();
+        QCOMPARE(now.tell()->proofWord(), "");
+        QCOMPARE(car.log()->proofs.size(), before);
+    }
     void whatWasToldOutlivesTheProgramUntilTheLogKnowsMore()
     {
         QTemporaryDir folder;

@@ -402,14 +402,118 @@ private slots:
         prepare(guide);
         drained(guide, "3.02");
         level(guide, "5", "3.02");
-        level(guide, "40", "3.02");
+        level(guide, "20", "3.02");
         guide.other();
-        level(guide, "40", "3.02");
+        level(guide, "20", "3.02");
         guide.other();
         QVERIFY(guide.reviewing());
         guide.go();
         QCOMPARE(stored.count(), 0);
         QVERIFY(saysProblem(guide, "no curve"));
+    }
+    void aSlipIsAskedAboutAndChangedOrKept()
+    {
+        test::DemoCar car; // takes 52 L
+        CalibrationGuide guide(car);
+        prepare(guide);
+        drained(guide, "3.02");
+        level(guide, "5", "2.84");
+        type(guide, 0, "350");
+        type(guide, 1, "1.88");
+        guide.go();
+        QVERIFY(guide.notices()[0].caution());
+        QVERIFY2(guide.notices()[0].text.startsWith("That makes 355.0 L"), qPrintable(guide.notices()[0].text));
+        QVERIFY(guide.facts()[0].value.startsWith("none")); // not taken
+        guide.go(); // the way on, tapped twice: to change it
+        QCOMPARE(guide.form()->activeField(), 0);
+        QVERIFY(guide.facts()[0].value.startsWith("none"));
+        type(guide, 0, "2");
+        guide.go(); // 0.96 V for two litres
+        QCOMPARE(guide.otherWord(), "Keep it");
+        guide.other();
+        QCOMPARE(guide.facts()[0].value, "1"); // taken as typed
+        guide.go(); // and asked about no more
+        QCOMPARE(guide.done().first(), "7.0 L: 1.88 V");
+        guide.correct(0);
+        type(guide, 0, "200");
+        guide.go();
+        QVERIFY(guide.notices()[0].text.startsWith("That makes 205.0 L"));
+        guide.go();
+        type(guide, 0, "20");
+        guide.go();
+        QCOMPARE(guide.done().first(), "25.0 L: 1.88 V");
+    }
+    void anyLevelIsCorrectedOrLeftAsItWas()
+    {
+        test::DemoCar car;
+        {
+            CalibrationGuide guide(car);
+            prepare(guide);
+            drained(guide, "3.2");
+            level(guide, "5", "2.84");
+            level(guide, "20", "1.88");
+            guide.correct(2); // drained, the first one: no litres
+            QCOMPARE(guide.form()->fields().size(), 1);
+            QCOMPARE(guide.form()->fields()[0].text, "3.2");
+            for (const QChar key : QString("3.02")) // the first key replaces it
+                guide.form()->press(key);
+            guide.go();
+            QCOMPARE(guide.stage(), int(CalibrationStage::pours)); // where it was
+            guide.correct(1);
+            QCOMPARE(guide.title(), "Correct a level");
+            type(guide, 0, "6");
+            guide.back(); // leave it
+            QCOMPARE(guide.done(), (QStringList{"25.0 L: 1.88 V", "5.0 L: 2.84 V", "drained: 3.02 V"}));
+        }
+        CalibrationGuide again(car); // the correction is on disk
+        QCOMPARE(again.done().last(), "drained: 3.02 V");
+    }
+    void theReviewsCurveLiesInItsBandAndPointsShowHowFarTheyMiss()
+    {
+        test::DemoCar car;
+        CalibrationGuide guide(car);
+        prepare(guide);
+        drained(guide, "3.02");
+        level(guide, "5", "2.84");
+        level(guide, "10", "2.3");
+        level(guide, "10", "1.9"); // 15 L at 2.3 V and 25 L at 1.9 V: no straight line
+        guide.other();
+        level(guide, "25", "0.55");
+        guide.other();
+        QVERIFY(guide.reviewing());
+        const PlotPicture plot = guide.plot();
+        const qsizetype n = plot.line.size();
+        QCOMPARE(plot.band.size(), 2 * n + 1);
+        QCOMPARE(plot.band.first(), plot.band.last()); // closed
+        for (qsizetype i = 0; i < n; ++i) { // there along the top, and back below
+            QVERIFY(plot.band[i].y() <= plot.line[i].y());
+            QVERIFY(plot.band[2 * n - 1 - i].y() >= plot.line[i].y());
+        }
+        QCOMPARE(plot.marks.size(), 5);
+        QCOMPARE(plot.marks[0].missBy, 0.0); // nothing beyond an end to tell it by
+        QVERIFY(plot.marks[2].missBy != 0.0);
+    }
+    void theUnitIsTheMetersAndBelongsToTheCarOnceSaved()
+    {
+        test::DemoCar car; // in volts so far
+        {
+            CalibrationGuide guide(car);
+            guide.chooseUnit(int(guide.units().indexOf("ohm")));
+            prepare(guide);
+            QCOMPARE(guide.form()->fields()[0].unit, "ohm");
+            drained(guide, "10");
+            level(guide, "5", "30");
+            QCOMPARE(car.vehicle()->value.sender.unit, "V");
+        }
+        CalibrationGuide guide(car);
+        QCOMPARE(guide.done().first(), "5.0 L: 30 ohm");
+        guide.other();
+        level(guide, "45", "180"); // in volts of a supply of 5 it could not be
+        guide.other();
+        guide.go();
+        QCOMPARE(car.vehicle()->value.sender.unit, "ohm");
+        QVERIFY(car.vehicle()->value.sender.circuit == CircuitKind::resistive);
+        QCOMPARE((*car.knowledge())->log.calibration->value.points[2].signal, Signal::of(180));
     }
     void lobesInSeriesTellHowFarTheyCanMislead()
     {
