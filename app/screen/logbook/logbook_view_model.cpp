@@ -61,9 +61,9 @@ LogbookViewModel::LogbookViewModel(Car& car, Units units, const FileRoots& roots
         added(entry);
         emit stored();
     });
-    connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& added) {
-        if (!added.empty())
-            m_steps.push_back({[this, added] { return m_car.takeBackAll(added); }, tr("Undo the import")});
+    connect(&m_transfer, &TransferViewModel::stored, this, [this](const std::vector<EntryId>& entries) {
+        if (!entries.empty())
+            m_steps.push_back({[this, entries] { return m_car.takeBackAll(entries); }, tr("Undo the import")});
         emit stored();
     });
     connect(this, &LogbookViewModel::stored, this, &LogbookViewModel::refresh);
