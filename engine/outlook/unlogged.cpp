@@ -41,7 +41,7 @@ RecordHabit recordHabit(const VehicleLog& log)
         gaps.push_back(daysBetween(times[i - 1], times[i]));
     if (gaps.empty())
         return habit;
-    const auto nineOfTen = gaps.begin() + std::ptrdiff_t(0.9 * double(gaps.size() - 1) + 0.5);
+    const auto nineOfTen = gaps.begin() + std::lround(0.9 * double(gaps.size() - 1));
     std::ranges::nth_element(gaps, nineOfTen);
     habit.gapDays = std::max(1.0, *nineOfTen);
     return habit;
