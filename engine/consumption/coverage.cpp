@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/coverage.h"
 
+#include "engine/consumption/log_law.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -18,8 +20,18 @@ constexpr std::size_t kMiddle = kPromises.size() / 2;   // first promise above t
 // Standard normal scores of kPromises.
 constexpr std::array<double, 8> kScores{-2.3263, -1.6449, -1.2816, -0.6745,
                                         0.6745,  1.2816,  1.6449,  2.3263};
+
 // Quantiles of a normal law over those of HeavyTail with its sd; for "sure" (0.93) no less than 1.
-constexpr std::array<double, 8> kOfNormal{1, 1.021, 1.059, 1.103, 1.103, 1.059, 1.021, 1};
+const std::array<double, 8>& ofNormal()
+{
+    static const std::array<double, 8> made = [] {
+        std::array<double, 8> quotients{};
+        for (std::size_t k = 0; k < quotients.size(); ++k)
+            quotients[k] = std::max(1.0, kScores[k] / HeavyTail{}.quantile(kPromises[k]));
+        return quotients;
+    }();
+    return made;
+}
 
 } // namespace
 
@@ -55,9 +67,10 @@ void PromiseFactors::observe(const std::array<bool, 8>& below)
 PromiseFactors PromiseFactors::diluted(double share) const
 {
     PromiseFactors some = *this;
-    for (std::size_t k = 0; k < some.m_factor.size(); ++k)
-        some.m_factor[k] = std::sqrt((1 - share) * some.m_factor[k] * some.m_factor[k]
-                                     + share * kOfNormal[k] * kOfNormal[k]);
+    for (std::size_t k = 0; k < some.m_factor.size(); ++k) {
+        const double learnt = some.m_factor[k], normal = ofNormal()[k];
+        some.m_factor[k] = std::sqrt((1 - share) * learnt * learnt + share * normal * normal);
+    }
     return some;
 }
 
