@@ -144,7 +144,7 @@ int runScreen(int argc, char** argv, const CarOpener& open)
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(u"undermark"_qs);
     QGuiApplication::setApplicationDisplayName(u"Undermark"_qs);
-    QGuiApplication::setDesktopFileName(u"org.undermark.Undermark"_qs);
+    QGuiApplication::setDesktopFileName(u"org.undermark.undermark"_qs);
 
     const Result<LaunchOptions> options = parseLaunchOptions(QGuiApplication::arguments());
     if (!options)

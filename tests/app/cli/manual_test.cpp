@@ -108,7 +108,7 @@ private slots:
         QVERIFY(!version.isEmpty());
         QCOMPARE(versionIn("../CMakeLists.txt", "project\\(Undermark VERSION ([0-9.]+)"), version);
         QCOMPARE(versionIn("debian/changelog", "^undermark \\(([0-9.]+)\\)"), version);
-        QCOMPARE(versionIn("org.undermark.Undermark.metainfo.xml", "<release version=\"([0-9.]+)\""), version);
+        QCOMPARE(versionIn("org.undermark.undermark.metainfo.xml", "<release version=\"([0-9.]+)\""), version);
     }
 
     void thePagesAreWithoutFault()
