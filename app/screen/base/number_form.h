@@ -16,6 +16,7 @@
 #include <QObject>
 #include <QString>
 #include <qqmlintegration.h>
+#include <type_traits>
 
 namespace undermark {
 
@@ -74,8 +75,9 @@ public:
     QString name(int id) const;
     bool guessed(int id) const;  // false for an unknown id
     bool known(int id) const;    // and not typed anew; false for an unknown id
-    // What is typed there is no number of 0 or more: badInput that names the field.
-    tl::unexpected<Error> refusal(int id) const;
+    // What is typed there, by what `from` makes of the text; absent where it is empty.
+    // Errors: badInput that names the field, where `from` makes nothing of it.
+    template <class From> Result<std::invoke_result_t<From, QString>> read(int id, From from) const;
     int activeId() const;
     void activate(int id);
 
@@ -99,6 +101,7 @@ signals:
     void edited(); // by the user
 
 private:
+    tl::unexpected<Error> refusal(int id) const; // no number of 0 or more
     NumberEntry* find(int id);
     const NumberEntry* find(int id) const;
     NumberEntry* activeEntry();
@@ -109,5 +112,16 @@ private:
     int m_activeId = 0;
     bool m_locked = false;
 };
+
+template <class From>
+Result<std::invoke_result_t<From, QString>> NumberForm::read(int id, From from) const
+{
+    if (text(id).isEmpty())
+        return std::nullopt;
+    auto value = from(text(id));
+    if (!value)
+        return refusal(id);
+    return value;
+}
 
 } // namespace undermark

@@ -127,12 +127,10 @@ void EntryForm::chooseMode(int mode)
 template <class From>
 std::invoke_result_t<From, QString> EntryForm::read(FieldId field, From from, Result<void>& all) const
 {
-    if (m_form.text(field).isEmpty())
-        return std::nullopt;
-    auto value = from(m_form.text(field));
+    const auto value = m_form.read(field, from);
     if (!value && all)
-        all = m_form.refusal(field);
-    return value;
+        all = fail(value.error());
+    return value.value_or(std::nullopt);
 }
 
 std::optional<Volume> EntryForm::litres(FieldId field, Result<void>& all) const

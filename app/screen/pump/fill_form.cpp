@@ -124,23 +124,11 @@ void FillForm::turn(int row)
     m_numbers.select(m_more ? 0 : row);
 }
 
-template <class Read>
-auto FillForm::read(FieldId field, Read from) const
-    -> Result<typename std::invoke_result_t<Read, QString>>
-{
-    if (m_numbers.text(field).isEmpty())
-        return std::nullopt;
-    auto value = from(m_numbers.text(field));
-    if (!value)
-        return m_numbers.refusal(field);
-    return value;
-}
-
 Result<Fill> FillForm::typed(Fill fill, Instant now) const
 {
     const auto litres = [this](const QString& text) { return m_format.volumeFrom(text); };
-    const auto pumped = read(Litres, litres);
-    const auto cans = read(Cans, litres);
+    const auto pumped = m_numbers.read(Litres, litres);
+    const auto cans = m_numbers.read(Cans, litres);
     if (!pumped || !*pumped || **pumped == Volume{})
         return failInput(Sentence::of("How much went in is missing"));
     if (!cans)
@@ -167,7 +155,7 @@ Result<void> FillForm::readMeter(Fill& fill) const
         if ((meter == TripMeter) != m_byTripMeter && m_numbers.guessed(meter))
             continue;
         const auto typed =
-            read(meter, [this](const QString& text) { return m_format.distanceFrom(text); });
+            m_numbers.read(meter, [this](const QString& text) { return m_format.distanceFrom(text); });
         if (!typed)
             return fail(typed.error());
         km = *typed;
@@ -180,8 +168,8 @@ Result<void> FillForm::readPrice(Fill& fill, Volume pumped) const
     if (!m_byTotal && isLeftAlone(Price))
         return {};
     const auto paid = m_byTotal
-        ? read(Total, [this](const QString& text) { return m_format.numberFrom(text); })
-        : read(Price, [this](const QString& text) { return m_format.pricePerLitreFrom(text); });
+        ? m_numbers.read(Total, [this](const QString& text) { return m_format.numberFrom(text); })
+        : m_numbers.read(Price, [this](const QString& text) { return m_format.pricePerLitreFrom(text); });
     if (!paid)
         return fail(paid.error());
     fill.pricePerLitre = *paid;
@@ -194,7 +182,7 @@ Result<void> FillForm::readSeldom(Fill& fill, Instant now) const
 {
     const auto number = [this](const QString& text) { return m_format.numberFrom(text); };
     if (!m_readingUnit.isEmpty() && !isLeftAlone(Reading)) {
-        const auto reading = read(Reading, number);
+        const auto reading = m_numbers.read(Reading, number);
         if (!reading)
             return fail(reading.error());
         fill.signalBefore.reset();
@@ -203,7 +191,7 @@ Result<void> FillForm::readSeldom(Fill& fill, Instant now) const
     }
     if (isLeftAlone(DaysAgo))
         return {};
-    const auto days = read(DaysAgo, number);
+    const auto days = m_numbers.read(DaysAgo, number);
     if (!days)
         return fail(days.error());
     if (*days)

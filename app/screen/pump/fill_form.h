@@ -13,7 +13,6 @@
 #include <QCoreApplication>
 #include <QMap>
 #include <QStringList>
-#include <type_traits>
 
 namespace undermark {
 
@@ -48,9 +47,6 @@ private:
     bool isLeftAlone(FieldId field) const;
     void showFields();
     template <class Put> void eachNumber(const Fill& fill, const Put& put) const;
-    // Of a field that is shown; absent where it is empty.
-    template <class Read> auto read(FieldId field, Read from) const
-        -> Result<typename std::invoke_result_t<Read, QString>>;
     Result<void> readMeter(Fill& fill) const;
     Result<void> readPrice(Fill& fill, Volume pumped) const;
     Result<void> readSeldom(Fill& fill, Instant now) const;

@@ -137,12 +137,10 @@ Result<void> CarSheet::read(FieldId field, std::optional<T>& into, From from) co
 {
     if (m_form.known(field))
         return {};
-    into.reset();
-    if (m_form.text(field).isEmpty())
-        return {};
-    into = from(m_form.text(field));
-    if (!into)
-        return m_form.refusal(field);
+    const auto value = m_form.read(field, from);
+    if (!value)
+        return fail(value.error());
+    into = *value;
     return {};
 }
 
