@@ -13,8 +13,7 @@ void PlanHere::showForm()
 {
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries({{0, tr("the car is at"), m_format.distanceUnit(), {}, false, true}});
-    m_notices.clear();
-    emit changed();
+    forgetNotices();
 }
 
 void PlanHere::setFormat(const UnitFormat& format)

@@ -195,8 +195,7 @@ void RouteEditModel::typeName(const QString& name)
     if (!m_row)
         return;
     m_typedName = name;
-    m_notices.clear();
-    emit changed();
+    forgetNotices();
 }
 
 void RouteEditModel::takeName()
@@ -255,8 +254,7 @@ void RouteEditModel::close()
 {
     m_row.reset();
     m_typedName.reset();
-    m_notices.clear();
-    emit changed();
+    forgetNotices();
 }
 
 void RouteEditModel::addRow()

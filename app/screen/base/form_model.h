@@ -31,6 +31,13 @@ signals:
     void changed();
 
 protected:
+    // What was said is of what stood there: it goes with the next key.
+    void forgetNotices()
+    {
+        m_notices.clear();
+        emit changed();
+    }
+
     UnitFormat m_format;
     NumberForm m_form;
     std::vector<Notice> m_notices;

@@ -10,10 +10,7 @@ namespace undermark {
 
 EntryForm::EntryForm(Car& car, QObject* parent) : FormModel(parent), m_car(car)
 {
-    connect(&m_form, &NumberForm::edited, this, [this] {
-        m_notices.clear();
-        emit changed();
-    });
+    connect(&m_form, &NumberForm::edited, this, &EntryForm::forgetNotices);
 }
 
 bool EntryForm::isDriven() const

@@ -16,10 +16,7 @@ NowLoad::NowLoad(const QString& file, QObject* parent) : FormModel(parent), m_wo
 {
     if (!file.isEmpty())
         m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
-    connect(&m_form, &NumberForm::edited, this, [this] {
-        m_notices.clear();
-        emit changed();
-    });
+    connect(&m_form, &NumberForm::edited, this, &NowLoad::forgetNotices);
 }
 
 QString NowLoad::standing() const
@@ -59,8 +56,7 @@ void NowLoad::showForm()
 {
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries({{0, tr("more than the log says"), QStringLiteral("%"), {}, false, true}});
-    m_notices.clear();
-    emit changed();
+    forgetNotices();
 }
 
 void NowLoad::look(const CarKnowledge& car, Instant now)

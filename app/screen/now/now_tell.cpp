@@ -53,10 +53,7 @@ NowTell::NowTell(const QString& file, QObject* parent) : FormModel(parent)
 {
     if (!file.isEmpty())
         m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
-    connect(&m_form, &NumberForm::edited, this, [this] {
-        m_notices.clear();
-        emit changed();
-    });
+    connect(&m_form, &NumberForm::edited, this, &NowTell::forgetNotices);
 }
 
 void NowTell::setFormat(const UnitFormat& format)
