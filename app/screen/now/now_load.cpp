@@ -12,10 +12,9 @@ constexpr std::array kSteps{Fraction::fromPercent(10), Fraction::fromPercent(20)
 
 } // namespace
 
-NowLoad::NowLoad(const QString& file, QObject* parent) : FormModel(parent), m_word(tr("towing"))
+NowLoad::NowLoad(const QString& file, QObject* parent)
+    : FormModel(parent), m_store(file, QStringLiteral("load")), m_word(tr("towing"))
 {
-    if (!file.isEmpty())
-        m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
     connect(&m_form, &NumberForm::edited, this, &NowLoad::forgetNotices);
 }
 
@@ -62,10 +61,8 @@ void NowLoad::showForm()
 void NowLoad::look(const CarKnowledge& car, Instant now)
 {
     m_now = now;
-    const QString shown = QString::fromStdString(car.log.vehicle.id.uuid);
-    if (shown == m_car)
+    if (!m_store.turnTo(car.log.vehicle.id.uuid))
         return;
-    m_car = shown;
     restore();
     showForm();
 }
@@ -126,21 +123,17 @@ void NowLoad::tell(std::optional<Fraction> more)
 
 void NowLoad::keep()
 {
-    if (!m_store || m_car.isEmpty())
-        return;
+    QStringList words;
     if (m_load)
-        m_store->setValue(key(), QStringList{QString::fromStdString(m_load->word),
-                                             QString::number(m_load->more.ratio(), 'g', 17),
-                                             QString::number(m_load->since.time_since_epoch().count())});
-    else
-        m_store->remove(key());
-    m_store->sync();
+        words = {QString::fromStdString(m_load->word), QString::number(m_load->more.ratio(), 'g', 17),
+                 QString::number(m_load->since.time_since_epoch().count())};
+    m_store.keep(words);
 }
 
 void NowLoad::restore()
 {
     m_load.reset();
-    const QStringList kept = m_store ? m_store->value(key()).toStringList() : QStringList();
+    const QStringList kept = m_store.words();
     if (kept.size() != 3)
         return;
     const Fraction more = Fraction::fromRatio(kept[1].toDouble());

@@ -11,10 +11,9 @@
 
 #include "app/car/told.h"
 #include "app/screen/base/form_model.h"
+#include "app/screen/now/told_store.h"
 
-#include <QSettings>
 #include <QStringList>
-#include <memory>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -57,10 +56,8 @@ private:
     void showForm();
     void keep();
     void restore();
-    QString key() const { return QStringLiteral("load/") + m_car; }
 
-    std::unique_ptr<QSettings> m_store;
-    QString m_car; // its UUID
+    ToldStore m_store;
     QString m_word;
     Instant m_now{};
     std::optional<Load> m_load;

@@ -49,10 +49,9 @@ std::optional<Told> toldFrom(const QStringList& words)
 
 } // namespace
 
-NowTell::NowTell(const QString& file, QObject* parent) : FormModel(parent)
+NowTell::NowTell(const QString& file, QObject* parent)
+    : FormModel(parent), m_store(file, QStringLiteral("told"))
 {
-    if (!file.isEmpty())
-        m_store = std::make_unique<QSettings>(file, QSettings::IniFormat);
     connect(&m_form, &NumberForm::edited, this, &NowTell::forgetNotices);
 }
 
@@ -78,16 +77,15 @@ void NowTell::showForm()
 void NowTell::look(const CarKnowledge& car, Instant now)
 {
     m_now = now;
-    const QString shown = QString::fromStdString(car.log.vehicle.id.uuid);
+    const bool another = m_store.turnTo(car.log.vehicle.id.uuid);
     const QString unit = car.gauge.isKnown() ? QString::fromStdString(car.vehicle().sender.unit) : QString();
-    if (shown != m_car || unit != m_unit || m_twoSignals != car.gauge.hasTwoSignals()) {
+    if (another || unit != m_unit || m_twoSignals != car.gauge.hasTwoSignals()) {
         m_twoSignals = car.gauge.hasTwoSignals();
         m_unit = unit;
-        if (shown != m_car) {
-            m_car = shown;
+        if (another) {
             m_before.reset();
             m_proof.reset();
-            restore();
+            m_told = toldFrom(m_store.words());
         }
         showForm();
     }
@@ -210,18 +208,7 @@ void NowTell::dropProof()
 
 void NowTell::keep()
 {
-    if (!m_store || m_car.isEmpty())
-        return;
-    if (m_told)
-        m_store->setValue(key(), toldWords(*m_told));
-    else
-        m_store->remove(key());
-    m_store->sync();
-}
-
-void NowTell::restore()
-{
-    m_told = m_store ? toldFrom(m_store->value(key()).toStringList()) : std::nullopt;
+    m_store.keep(m_told ? toldWords(*m_told) : QStringList());
 }
 
 } // namespace undermark

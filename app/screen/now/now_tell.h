@@ -12,9 +12,8 @@
 
 #include "app/car/told.h"
 #include "app/screen/base/form_model.h"
+#include "app/screen/now/told_store.h"
 
-#include <QSettings>
-#include <memory>
 #include <qqmlintegration.h>
 
 namespace undermark {
@@ -58,11 +57,8 @@ private:
     void tell(std::optional<Told> told);
     void showForm();
     void keep();
-    void restore();
-    QString key() const { return QStringLiteral("told/") + m_car; }
 
-    std::unique_ptr<QSettings> m_store;
-    QString m_car; // its UUID
+    ToldStore m_store;
     QString m_unit; // of the sender; empty: a reading says nothing yet
     bool m_twoSignals = false;
     Instant m_now{};
