@@ -66,7 +66,7 @@ public:
     bool loaded() const { return !m_route.points.empty(); }
     bool planning() const { return m_background.busy(); }
     QString title() const;
-    QString basis() const; // "Starts with what Now says: odometer, 5 min ago."
+    QString basis() const; // "Starts with the fuel that Now says: odometer, 5 min ago."
     QList<NoticeText> notices() const; // of what was touched last, else of the plan
 
     // What is asked of the car, and what that rests on in words: as the Now page asks.

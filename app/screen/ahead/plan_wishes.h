@@ -21,7 +21,7 @@ public:
     using QObject::QObject;
 
     QList<Choice> choices() const; // the aim, and the confidence of each arrival
-    QString line() const;          // "Aim: least cost. Sure on each arrival: 99 %."
+    QString line() const;          // "aim of the plan: Least cost · sure on each arrival: 99 %"
 
     void suit(const Route& route); // the usual aim for it
     void addTo(PlanRequest& request) const;
