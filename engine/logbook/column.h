@@ -24,6 +24,8 @@ struct ColumnRange {
     double highest;
     const char* sql; // the same as a condition, $ for the column; null: of no column, of what is typed
     Sentence words;  // "a number of 0 or more"
+
+    bool holds(double number) const { return number >= lowest && number <= highest; }
 };
 
 enum class CellType { integer, real, text };

@@ -32,7 +32,11 @@ private:
 
 Cell cellAt(const SQLite::Column& column);
 
-// Throws SQLite::Exception, as of a damaged file: the CHECKs admit no such value.
+// False for a number out of its column's range. The CHECKs admit none, but a damaged file
+// may hold one.
+bool admits(const ColumnShape& column, const Cell& cell);
+
+// Throws SQLite::Exception, as of a damaged file.
 [[noreturn]] void refuse(const ColumnShape& column, const Cell& cell);
 
 template <class T>
@@ -47,7 +51,8 @@ T takeRow(Cursor& cursor)
 {
     T record;
     for (const Column<T>& column : tableOf<T>().fields)
-        if (const Cell cell = cellAt(cursor.take()); !column.field.set(record, cell))
+        if (const Cell cell = cellAt(cursor.take());
+            !admits(column, cell) || !column.field.set(record, cell))
             refuse(column, cell);
     return record;
 }

@@ -53,7 +53,7 @@ std::string words(double value)
 
 Result<void> inRange(const char* field, const ColumnRange& range, double value, std::string found)
 {
-    return refuseUnless(value >= range.lowest && value <= range.highest, field, range.words,
+    return refuseUnless(range.holds(value), field, range.words,
                         std::move(found));
 }
 

@@ -175,6 +175,26 @@ private slots:
         QCOMPARE(book->checkIntegrity().error().code, ErrorCode::damaged);
     }
 
+    // A flipped byte makes a number that no writer could have written.
+    void aNumberOutOfItsColumnsRangeIsDamage()
+    {
+        for (const char* capacity : {"9e999", "-9e999", "-1", "2e9", "5e-324"}) {
+            const fs::path file = m_folder->filePath("flipped.sqlite").toStdString();
+            fs::copy_file(m_file, file, fs::copy_options::overwrite_existing);
+            const std::string trigger = "vehicles_no_UPDATE";
+            SQLite::Database flipped(file.string(), SQLite::OPEN_READWRITE);
+            const std::string guard =
+                flipped.execAndGet("SELECT sql FROM sqlite_master WHERE name = '" + trigger + "'")
+                    .getString();
+            flipped.exec("PRAGMA ignore_check_constraints = ON; DROP TRIGGER " + trigger
+                         + "; UPDATE vehicles SET capacity_l = " + capacity + "; " + guard);
+            const auto book = Logbook::open(file, OpenMode::readOnly);
+            QVERIFY(book.has_value());
+            const auto log = book->load(m_car);
+            QVERIFY2(!log && log.error().code == ErrorCode::damaged, capacity);
+        }
+    }
+
     void readingOnlyLeavesNothingBehindAndChangesNothing()
     {
         const auto names = namesIn(m_folder->path().toStdString());
