@@ -19,7 +19,10 @@ class CompletionTest : public QObject {
         QProcess process;
         process.start(UNDERMARK_CLI, QStringList{"complete", "--", "--logbook", m_run.logbook()} + words);
         process.waitForFinished();
-        Q_ASSERT(process.exitCode() == 0 && process.readAllStandardError().isEmpty());
+        [&] {
+            QCOMPARE(process.exitCode(), 0);
+            QCOMPARE(process.readAllStandardError(), QByteArray());
+        }();
         return QString::fromUtf8(process.readAllStandardOutput()).split('\n', Qt::SkipEmptyParts);
     }
 
