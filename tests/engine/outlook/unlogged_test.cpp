@@ -207,6 +207,7 @@ private slots:
         QVERIFY(!car.consumption.flags.empty());
         const auto unlogged = askedAt(car, kLastDay + 14).unlogged;
         QVERIFY(unlogged->road->mean < Distance::fromKm(230));
+        QVERIFY(std::abs(unlogged->road->mean.km() - 4 * 45) < 5); // as without it
     }
 
     // Of shape 1 the gamma law is the exponential one: with mean m held to L the mean is

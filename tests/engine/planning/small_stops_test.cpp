@@ -88,6 +88,13 @@ private slots:
         QVERIFY(answer && answer->feasible);
         QCOMPARE(answer->stops.size(), std::size_t(1));
         QCOMPARE(english(answer->stops[0].why), "little, but the way without it is dearer");
+        // The same where leaving it out would save a stop, too.
+        request = day(20, {{0, 2, 1e-3}, {100, 1.5, 0.3}, {110, 1.5, 10}, {190, 3}}, 302.9);
+        request.route.points[3].leastPurchase = Volume::fromLitres(40);
+        const auto two = plan(request);
+        QVERIFY(two && two->feasible);
+        QCOMPARE(two->stops.size(), std::size_t(2));
+        QCOMPARE(english(two->stops[0].why), "little, but the way without it is dearer");
     }
     void noWayLosesItsPlanAndEverySmallStopIsAccountedFor()
     {
