@@ -11,8 +11,6 @@ using namespace std::chrono_literals;
 
 constexpr auto kFirstDay = std::chrono::sys_days{std::chrono::year{2026} / 4 / 3};
 
-constexpr auto kDemoDay = std::chrono::sys_days{std::chrono::year{2026} / 9 / 1};
-
 Volume litres(double v) { return Volume::fromLitres(v); }
 Distance km(double v) { return Distance::fromKm(v); }
 
@@ -119,11 +117,11 @@ Entries demoEntries()
 
 } // namespace
 
-Instant demoDay() { return kDemoDay; }
+Instant demoDay() { return kFirstDay + std::chrono::days(151); }
 
 Result<EntryId> writeDemo(Logbook& logbook)
 {
-    const Instant now = kFirstDay + std::chrono::days(151);
+    const Instant now = demoDay();
     const Result<EntryId> car = logbook.addVehicle(demoVehicle(), now);
     if (!car)
         return car;
