@@ -12,6 +12,8 @@ namespace {
 // plate (minimum measured quantity of OIML R 117: mostly 2 or 5 L; from memory).
 constexpr Volume kLeastStop = Volume::fromLitres(2);
 
+bool statesPrice(const RoutePoint& point) { return point.pricePerLitre.has_value(); }
+
 } // namespace
 
 Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question)
@@ -39,19 +41,16 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
 
 Aim usualAim(const Route& route)
 {
-    const auto priced = [](const RoutePoint& point) { return point.pricePerLitre.has_value(); };
-    return std::ranges::any_of(route.points, priced) ? Aim::cost : Aim::stops;
+    return std::ranges::any_of(route.points, statesPrice) ? Aim::cost : Aim::stops;
 }
 
 bool pricesAreKnown(const Route& route)
 {
-    const auto sells = [](const RoutePoint& point) { return sellsFuel({}, point); };
-    const auto unpriced = [&sells](const RoutePoint& point) {
-        return sells(point) && !point.pricePerLitre;
+    const auto unpriced = [](const RoutePoint& point) {
+        return sellsFuel({}, point) && !statesPrice(point);
     };
-    const auto priced = [](const RoutePoint& point) { return point.pricePerLitre.has_value(); };
     return std::ranges::none_of(route.points, unpriced) ||
-           std::ranges::none_of(route.points, priced);
+           std::ranges::none_of(route.points, statesPrice);
 }
 
 PlanRequest planRequest(Route route, const TankAndRate& car)

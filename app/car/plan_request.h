@@ -29,8 +29,8 @@ struct TankAndRate {
 };
 
 // The level, capacity, zero mark and rates that the logbook knows now, or with what the
-// question tells of the level (its mode is not looked at) and of what burns more; road that states no mode (a GPX
-// track) is driven in the usual mix. Errors: those of outlook().
+// question tells of the level (its mode is not looked at) and of what burns more; road that
+// states no mode (a GPX track) is driven in the usual mix. Errors: those of outlook().
 Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& question = {});
 
 // Least cost where any point states a price, else fewest stops.
