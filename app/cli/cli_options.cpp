@@ -12,7 +12,7 @@ namespace undermark {
 
 namespace {
 
-double numberOf(const std::string& flag, const std::string& text, const NumberRange& range)
+double numberFrom(const std::string& flag, const std::string& text, const NumberRange& range)
 {
     const Result<double> value = parseNumber(text, range);
     if (!value)
@@ -22,7 +22,7 @@ double numberOf(const std::string& flag, const std::string& text, const NumberRa
 
 int countOf(const std::string& flag, const std::string& text, const NumberRange& range)
 {
-    const double value = numberOf(flag, text, range);
+    const double value = numberFrom(flag, text, range);
     if (value != std::floor(value) || value > 1e9)
         throw CLI::ValidationError(flag, "a whole number is expected, found '" + text + "'");
     return static_cast<int>(value);
@@ -108,7 +108,7 @@ CLI::Option& addPath(CLI::App& command, const std::string& flag, std::filesystem
 CLI::Option& addNumber(CLI::App& command, const std::string& flag, std::optional<double>& target,
                        const NumberRange& range, const std::string& help)
 {
-    return addParsed(command, flag, target, range, help, numberOf, "NUMBER");
+    return addParsed(command, flag, target, range, help, numberFrom, "NUMBER");
 }
 
 CLI::Option& addCount(CLI::App& command, const std::string& flag, std::optional<int>& target,
@@ -124,7 +124,7 @@ void addTwoNumbers(CLI::App& command, const std::string& flag,
     command
         .add_option_function<std::vector<std::string>>(
             flag, [&target, flag, range](const std::vector<std::string>& texts) {
-                target.emplace(numberOf(flag, texts.at(0), range), numberOf(flag, texts.at(1), range));
+                target.emplace(numberFrom(flag, texts.at(0), range), numberFrom(flag, texts.at(1), range));
             },
             help)
         ->expected(2)

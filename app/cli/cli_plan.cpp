@@ -52,9 +52,9 @@ void printShortfall(const PlanRequest& request, const Shortfall& shortfall,
         std::printf("  Neither more at the start nor own cans nor driving gentler nor another pump "
                     "would do.\n");
     for (const Cure& cure : cures)
-        std::printf("  would do: %s (%zu stop%s, planned again to be sure)\n    %s\n",
-                    said(cureSentence(cure)).c_str(), cure.plan.stops.size(),
-                    cure.plan.stops.size() == 1 ? "" : "s", said(cureCaution(cure)).c_str());
+        std::printf("  would do: %s (%s, planned again to be sure)\n    %s\n",
+                    said(cureSentence(cure)).c_str(),
+                    numberOf(cure.plan.stops.size(), "stop").c_str(), said(cureCaution(cure)).c_str());
 }
 
 // "Birch 12.0, Elm 30.5"
@@ -126,8 +126,8 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     if (kgPerLitre)
         bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
     printLegs(request, plan);
-    std::printf("\n%zu stop%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
-                plan.stops.size(), plan.stops.size() == 1 ? "" : "s", bought.c_str(), plan.cost,
+    std::printf("\n%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
+                numberOf(plan.stops.size(), "stop").c_str(), bought.c_str(), plan.cost,
                 riskPercent(plan.dryRisk).c_str());
     if (plan.finish.sd == Volume())
         std::printf(
