@@ -50,7 +50,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aTankIsCalibratedByTyping_data() { sizes(); }
+    void aTankIsCalibratedByTyping_data() { test::addScreenSizes(); }
     void aTankIsCalibratedByTyping()
     {
         QFETCH(QSize, size);
@@ -77,7 +77,7 @@ private slots:
         finish(hand, start.car);
         qInfo("%d touches; longest %.0f ms of work", hand.touches(), watch.longest() * 1e3);
     }
-    void theSameFromANoisySourceKilledAndResumed_data() { sizes(); }
+    void theSameFromANoisySourceKilledAndResumed_data() { test::addScreenSizes(); }
     void theSameFromANoisySourceKilledAndResumed()
     {
         QFETCH(QSize, size);
@@ -115,12 +115,6 @@ private slots:
     }
 
 private:
-    static void sizes()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
     // A logbook with a car that takes 45 L, as its handbook says.
     static QString newCar(const QTemporaryDir& folder)
     {

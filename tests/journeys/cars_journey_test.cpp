@@ -20,12 +20,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aSecondCarIsSetUpRenamedAndLeftForTheFirst_data()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
+    void aSecondCarIsSetUpRenamedAndLeftForTheFirst_data() { test::addScreenSizes(); }
     void aSecondCarIsSetUpRenamedAndLeftForTheFirst()
     {
         QFETCH(QSize, size);

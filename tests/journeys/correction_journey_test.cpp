@@ -19,12 +19,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aFillIsCorrectedUndoneRuledOnAndTakenOut_data()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
+    void aFillIsCorrectedUndoneRuledOnAndTakenOut_data() { test::addScreenSizes(); }
     void aFillIsCorrectedUndoneRuledOnAndTakenOut()
     {
         QFETCH(QSize, size);

@@ -29,12 +29,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aFirstCarAndItsFirstFillByTouch_data()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
+    void aFirstCarAndItsFirstFillByTouch_data() { test::addScreenSizes(); }
     void aFirstCarAndItsFirstFillByTouch()
     {
         QFETCH(QSize, size);

@@ -63,6 +63,15 @@ QQuickItem* fieldAmong(const QList<QQuickItem*>& items, const QString& name)
     return found == items.end() ? nullptr : *found;
 }
 
+QQuickItem* lineAmong(const QList<QQuickItem*>& items, const QString& beginning)
+{
+    const auto found = std::find_if(items.begin(), items.end(), [&](const QQuickItem* item) {
+        return item->inherits("QQuickAbstractButton") && !isField(item) &&
+               item->property("spoken").toString().startsWith(beginning);
+    });
+    return found == items.end() ? nullptr : *found;
+}
+
 bool anyContains(const QStringList& texts, const QString& part)
 {
     return std::any_of(texts.begin(), texts.end(), [&](const QString& text) { return text.contains(part); });
@@ -154,23 +163,9 @@ void Hand::touchAt(const QQuickItem* item)
     QTest::touchEvent(&m_window, finger()).release(0, place, &m_window);
 }
 
-QQuickItem* Hand::line(const QString& beginning) const
-{
-    for (QQuickItem* item : inSight(m_window))
-        if (item->inherits("QQuickAbstractButton") && !isField(item) &&
-            item->property("spoken").toString().startsWith(beginning))
-            return item;
-    return nullptr;
-}
-
 bool Hand::touchLine(const QString& beginning)
 {
-    if (!QTest::qWaitFor([&] { return line(beginning) != nullptr; }, kComesWithin))
-        return false;
-    QTest::qWait(30); // as above
-    if (const QQuickItem* item = line(beginning))
-        return touchAt(item), true;
-    return false;
+    return touchFound([&](const QList<QQuickItem*>& items) { return lineAmong(items, beginning); });
 }
 
 void Hand::key(Qt::Key key, Qt::KeyboardModifiers modifiers)

@@ -50,7 +50,6 @@ private:
     using Finder = std::function<QQuickItem*(const QList<QQuickItem*>&)>;
     bool touchFound(const Finder& find);
     void slideTo(const Finder& find);
-    QQuickItem* line(const QString& beginning) const;
     void touchAt(const QQuickItem* item);
 
     QQuickWindow& m_window;

@@ -9,6 +9,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QTest>
 #include <memory>
 
 namespace undermark::test {
@@ -55,5 +56,13 @@ struct OpenDemo {
 
 // Of small screens, as they are built into cars.
 inline const QList<QSize> kScreenSizes{{800, 480}, {480, 800}, {1024, 600}, {1280, 720}};
+
+// A row of test data for each of them, in the column "size".
+inline void addScreenSizes()
+{
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : kScreenSizes)
+        QTest::addRow("%dx%d", size.width(), size.height()) << size;
+}
 
 } // namespace undermark::test

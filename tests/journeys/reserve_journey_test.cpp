@@ -21,7 +21,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aProofOfTheReserveFromNeedleAtZero_data() { sizes(); }
+    void aProofOfTheReserveFromNeedleAtZero_data() { test::addScreenSizes(); }
     void aProofOfTheReserveFromNeedleAtZero()
     {
         QFETCH(QSize, size);
@@ -50,7 +50,7 @@ private slots:
         QVERIFY2(hand.finds("40 km"), "the evidence tells of it");
         qInfo("%d touches; longest %.0f ms of work", hand.touches(), watch.longest() * 1e3);
     }
-    void theNextProofIsNotedWhereItIsProposed_data() { sizes(); }
+    void theNextProofIsNotedWhereItIsProposed_data() { test::addScreenSizes(); }
     void theNextProofIsNotedWhereItIsProposed()
     {
         QFETCH(QSize, size);
@@ -67,7 +67,7 @@ private slots:
         QVERIFY(hand.finds("Evidence"));
         QCOMPARE(start.car.log()->proofs.size(), proofs + 1);
     }
-    void aTripAndAForgottenFillAreToldAfterwards_data() { sizes(); }
+    void aTripAndAForgottenFillAreToldAfterwards_data() { test::addScreenSizes(); }
     void aTripAndAForgottenFillAreToldAfterwards()
     {
         QFETCH(QSize, size);
@@ -95,12 +95,6 @@ private slots:
     }
 
 private:
-    static void sizes()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
     static QString demo(const QTemporaryDir& folder)
     {
         const QString file = folder.filePath("demo.sqlite");

@@ -58,12 +58,7 @@ private slots:
     void initTestCase() { QQuickWindow::setGraphicsApi(QSGRendererInterface::Software); }
     void init() { QTest::failOnWarning(QRegularExpression(".*")); }
 
-    void aRouteFromNothingDrivenAndPlannedAgain_data()
-    {
-        QTest::addColumn<QSize>("size");
-        for (const QSize size : test::kScreenSizes)
-            QTest::addRow("%dx%d", size.width(), size.height()) << size;
-    }
+    void aRouteFromNothingDrivenAndPlannedAgain_data() { test::addScreenSizes(); }
     void aRouteFromNothingDrivenAndPlannedAgain()
     {
         QFETCH(QSize, size);
@@ -86,7 +81,7 @@ private slots:
         checkSaved(folder);
     }
 
-    void theDemoIsWalkedThroughAllPages_data() { aRouteFromNothingDrivenAndPlannedAgain_data(); }
+    void theDemoIsWalkedThroughAllPages_data() { test::addScreenSizes(); }
     void theDemoIsWalkedThroughAllPages()
     {
         QFETCH(QSize, size);
