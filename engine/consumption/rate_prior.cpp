@@ -50,6 +50,7 @@ constexpr std::array<RangeOfTank, 7> kRanges{{{4, 80, 0.80},
                                               {300, 1000, 0.42}}};
 constexpr double kUsualShare = 0.75;      // of the tank, from fill to fill; common practice, no source
 constexpr Volume kMiddlingTank = Volume::fromLitres(55);
+constexpr double kLeastTank_l = 1e-3;     // below, nothing is a tank: keeps the logarithm finite
 constexpr double kLevelSpread = 0.45;     // where the capacity is not known
 
 // Litres for the same work against petrol: by energy content and efficiency of the
@@ -96,7 +97,7 @@ std::pair<double, double> levelOf(const PriorFacts& facts)
 {
     if (!facts.capacity)
         return {std::log(fuelFactor(facts.fuel)), kLevelSpread};
-    const double capacity_l = facts.capacity->litres();
+    const double capacity_l = std::max(facts.capacity->litres(), kLeastTank_l);
     const RangeOfTank tank = rangeOf(capacity_l);
     return {std::log(fuelFactor(facts.fuel) * capacity_l / tank.range_km / kUsual_lPerKm), tank.spread};
 }

@@ -130,6 +130,8 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         auto vehicles = readInForce<Vehicle>(database, std::nullopt);
         log.vehicle = std::move(*std::ranges::find(vehicles, vehicle, &Entry<Vehicle>::id));
         log.modes = readInForce<Mode>(database, owner->id);
+        if (log.modes.empty())
+            throw SQLite::Exception("a vehicle without a mode of driving", SQLITE_CORRUPT);
         auto calibrations = readInForce<Calibration>(database, owner->id);
         if (!calibrations.empty())
             log.calibration = std::move(calibrations.back());

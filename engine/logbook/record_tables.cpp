@@ -4,6 +4,8 @@
 #include "engine/logbook/column_of.h"
 #include "engine/logbook/fill_columns.h"
 
+#include <limits>
+
 namespace undermark::logbook {
 
 const ColumnRange kPossibleTime{-2208988800.0, 253402300799.0,
@@ -13,7 +15,7 @@ const ColumnRange kPossibleTime{-2208988800.0, 253402300799.0,
 namespace {
 
 constexpr double kBillion = 1e9;
-constexpr double kAboveZero = 1e-9;   // no car has less: what divides by it stays finite
+constexpr double kAboveZero = std::numeric_limits<double>::denorm_min();
 
 const ColumnRange kFromZero{0, kBillion, "$ BETWEEN 0 AND 1e9",
                             Sentence::of("a number of 0 or more, up to 1e9")};

@@ -137,14 +137,26 @@ private:
         return id;
     }
 
-    // A trip keeps its mode by name: each name has to be there.
+    // A trip keeps its mode by name: each name has to be there. A vehicle with no mode left
+    // has the standard ones.
     void addLostModes()
     {
-        SQLite::Statement lost(m_fresh,
-            "SELECT DISTINCT e.vehicle, v.mode FROM (SELECT id, mode FROM trips UNION ALL "
-            "SELECT id, mode FROM proofs WHERE mode IS NOT NULL) AS v JOIN entries AS e ON e.id = v.id "
-            "WHERE NOT EXISTS (SELECT 1 FROM modes AS m JOIN entries AS o ON o.id = m.id "
-            "WHERE o.vehicle = e.vehicle AND m.name = v.mode)");
+        addModes("SELECT DISTINCT e.vehicle, v.mode FROM (SELECT id, mode FROM trips UNION ALL "
+                 "SELECT id, mode FROM proofs WHERE mode IS NOT NULL) AS v JOIN entries AS e ON e.id = v.id "
+                 "WHERE NOT EXISTS (SELECT 1 FROM modes AS m JOIN entries AS o ON o.id = m.id "
+                 "WHERE o.vehicle = e.vehicle AND m.name = v.mode)");
+        std::string standard;
+        for (const char* name : kStandardModes)
+            standard += (standard.empty() ? "('" : ", ('") + std::string(name) + "')";
+        addModes("WITH standard (mode) AS (VALUES " + standard + ") SELECT e.id, mode "
+                 "FROM entries AS e, standard WHERE e.kind = 'vehicle' AND e.corrects IS NULL AND NOT EXISTS "
+                 "(SELECT 1 FROM modes AS m JOIN entries AS o ON o.id = m.id WHERE o.vehicle = e.id)");
+    }
+
+    // Of each vehicle and name that `sql` selects.
+    void addModes(const std::string& sql)
+    {
+        SQLite::Statement lost(m_fresh, sql);
         std::vector<std::pair<RowId, std::string>> names;
         while (lost.executeStep())
             names.emplace_back(lost.getColumn(0).getInt64(), lost.getColumn(1).getString());

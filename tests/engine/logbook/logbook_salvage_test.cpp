@@ -194,6 +194,24 @@ private slots:
         QVERIFY(log->calibration.has_value());
     }
 
+    void aVehicleWhoseModesAreAllLostHasTheStandardOnes()
+    {
+        const fs::path whole = m_broken.string() + ".new-car", file = m_broken.string() + ".lost-modes";
+        const EntryId car = *Logbook::open(whole, OpenMode::createIfMissing)->addVehicle(fullVehicle(), kNow);
+        fs::copy_file(whole, file, fs::copy_options::overwrite_existing);
+        SQLite::Database(file.string(), SQLite::OPEN_READWRITE)
+            .exec("DROP TRIGGER modes_no_DELETE; DELETE FROM modes");
+        fs::remove(m_fresh);
+        const auto report = salvage(file, m_fresh, kNow);
+        QVERIFY2(report.has_value(), report ? "" : describe(report.error()).c_str());
+        QCOMPARE(report->standIns, std::int64_t(kStandardModes.size()));
+        const auto log = Logbook::open(m_fresh, OpenMode::readOnly)->load(car);
+        QVERIFY(log.has_value());
+        QCOMPARE(log->modes.size(), kStandardModes.size());
+        for (std::size_t i = 0; i < kStandardModes.size(); ++i)
+            QCOMPARE(log->modes[i].value.name, std::string(kStandardModes[i]));
+    }
+
     void valuesThatNoLogbookAcceptsAreLost()
     {
         const fs::path file = m_broken.string() + ".tampered";
