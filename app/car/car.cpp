@@ -86,10 +86,10 @@ Result<Observation> Car::observe()
     return known ? observationOf(**known) : Result<Observation>(fail(known.error()));
 }
 
-Result<Fill> Car::likelyFill()
+Result<Fill> Car::likelyFill(const Question& question)
 {
     const auto known = knowledge();
-    return known ? undermark::likelyFill(**known, m_clock()) : Result<Fill>(fail(known.error()));
+    return known ? undermark::likelyFill(**known, m_clock(), question) : Result<Fill>(fail(known.error()));
 }
 
 Result<PlanRequest> Car::planRequest(Route route, const Question& question)

@@ -72,7 +72,7 @@ public:
     Result<NowState> now(const std::string& mode = {});
     // For a tracker of its level. Errors: as observationOf().
     Result<Observation> observe();
-    Result<Fill> likelyFill();
+    Result<Fill> likelyFill(const Question& question = {});
     // With the level and rates of now, or as the question tells them; the usual aim and
     // confidence. Errors: as tankFromCar.
     Result<PlanRequest> planRequest(Route route, const Question& question = {});

@@ -62,14 +62,14 @@ Result<Observation> observationOf(const CarKnowledge& car)
     return start;
 }
 
-Fill likelyFill(const CarKnowledge& car, Instant now)
+Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question)
 {
     Fill fill;
     fill.time = now;
     const VehicleLog& log = car.log;
     if (!log.fills.empty())
         fill.pricePerLitre = log.fills.back().value.pricePerLitre;
-    const Result<Outlook> outlook = undermark::outlook(car, Question{});
+    const Result<Outlook> outlook = undermark::outlook(car, question);
     if (!outlook) {   // a first fill: nothing to guess from but the tank
         fill.volume = car.vehicle().capacity;
         return fill;

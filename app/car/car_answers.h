@@ -41,9 +41,9 @@ struct Observation {
 Result<Observation> observationOf(const CarKnowledge& car);
 
 // What a fill at `now` will most likely be: litres to full, odometer (or the trip meter,
-// where no odometer is known), price per litre as last. Of a car whose level is not known:
-// the whole tank.
-Fill likelyFill(const CarKnowledge& car, Instant now);
+// where no odometer is known), price per litre as last; with what the question tells of the
+// level and of what burns more. Of a car whose level is not known: the whole tank.
+Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question = {});
 
 // Absent where there was, or is, nothing to estimate it from.
 template <class Q> struct Change {

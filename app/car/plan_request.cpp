@@ -61,6 +61,7 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.tank = car.tank;
     request.rates = car.rates;
     request.leastStop = car.leastStop;
+    request.startNotes = car.warnings;
     return request;
 }
 

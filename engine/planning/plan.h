@@ -69,6 +69,7 @@ struct PlanRequest {
     std::optional<FlowRate> pumpFlow; // see pumpFlowOf
     std::optional<Speed> speed;       // for opening hours and the time of detours
     std::optional<Minutes> departure; // since midnight
+    std::vector<Sentence> startNotes; // what is to be said of the start's litres; not looked at
 };
 
 // What a pump delivers: as the request says, else 40 L/min (common practice, no

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Everything once by the keyboard alone: from no logbook to a car, a fill, a range, a plan, a
-// correction and other units.
+// correction, a trip, a proof and other units.
 #include "tests/journeys/hand.h"
 #include "tests/journeys/loop_watch.h"
 #include "tests/journeys/open_screen.h"
@@ -47,6 +47,8 @@ private slots:
             calibrate(hand, start);
         if (!QTest::currentTestFailed())
             correct(hand, start);
+        if (!QTest::currentTestFailed())
+            tell(hand, start);
         if (!QTest::currentTestFailed())
             settings(hand);
         QCOMPARE(hand.touches(), 0);
@@ -120,6 +122,29 @@ private:
         QVERIFY2(hand.sees("As before, it is: 50.0 L, full"), qPrintable(hand.texts().join(" | ")));
         hand.key(Qt::Key_Escape);
         QVERIFY(hand.sees("Fills"));
+    }
+    static void tell(Hand& hand, test::OpenScreen& start)
+    {
+        QVERIFY(hand.press("A trip"));
+        hand.type("82");
+        QVERIFY(hand.press("Motorway"));
+        QVERIFY(hand.press("Add it to the log"));
+        QVERIFY(hand.press("A proof"));
+        QVERIFY(hand.press("Past zero, still running"));
+        hand.type("9");
+        QVERIFY(hand.press("Add it to the log"));
+        QVERIFY(hand.press("A forgotten fill"));
+        hand.type("3"); // days ago
+        QVERIFY(hand.press("Back to the litres"));
+        hand.type("31");
+        QVERIFY(hand.press("Save this fill"));
+        const VehicleLog log = *start.car.log();
+        QCOMPARE(log.fills.size(), std::size_t(2));
+        QCOMPARE(log.trips.size(), std::size_t(1));
+        QCOMPARE(log.trips[0].value.mode, std::string(kMotorway));
+        QCOMPARE(log.trips[0].value.distance, Distance::fromKm(82));
+        QCOMPARE(log.proofs.size(), std::size_t(1));
+        QCOMPARE(log.proofs[0].value.distance->mean, Distance::fromKm(9));
     }
     static void settings(Hand& hand)
     {

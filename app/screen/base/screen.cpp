@@ -24,7 +24,9 @@ Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
     connect(&settings, &ScreenSettings::anotherCarWanted, &setup, &SetupViewModel::addAnother);
     ahead.askAs([this] { return now.question(); }, [this] { return now.basis(); });
+    pump.askAs([this] { return now.question(); });
     connect(&now, &NowViewModel::asksOtherwise, &ahead, &PlanViewModel::refresh);
+    connect(&now, &NowViewModel::asksOtherwise, &pump, &PumpViewModel::refresh);
     for (const PageKind& kind : pageKinds()) {
         PageModel& view = kind.view(*this);
         m_views.push_back(&view);

@@ -8,7 +8,7 @@ void FillForm::start(const UnitFormat& format, const QString& readingUnit)
     m_format = format;
     m_readingUnit = readingUnit;
     m_known.clear();
-    m_byTripMeter = m_byTotal = m_more = false;
+    m_byTripMeter = m_byTotal = m_more = m_asksWhen = false;
     m_numbers.setLocked(false);
     m_numbers.setDecimalMark(m_format.decimalMark());
     m_numbers.setEntries(entries());
@@ -88,7 +88,7 @@ void FillForm::show(const Fill& fill, bool guessed, Instant now)
 
 void FillForm::askWhen()
 {
-    m_more = true;
+    m_more = m_asksWhen = true;
     showFields();
     m_numbers.activate(DaysAgo);
 }
@@ -194,6 +194,8 @@ Result<void> FillForm::readSeldom(Fill& fill, Instant now) const
     const auto days = m_numbers.read(DaysAgo, number);
     if (!days)
         return fail(days.error());
+    if (m_asksWhen && !*days)
+        return failInput(Sentence::of("The day of the fill is missing"));
     if (*days)
         fill.time = now - std::chrono::days(std::lround(**days));
     return {};

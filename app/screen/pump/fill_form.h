@@ -28,7 +28,7 @@ public:
     void start(const UnitFormat& format, const QString& readingUnit);
     // `guessed`: else it is a fill of the log. `now` is the clock that days are counted back from.
     void show(const Fill& fill, bool guessed, Instant now);
-    // The day comes first: it was not now.
+    // The day comes first: it was not now, and has to be told.
     void askWhen();
     // What is still a guess becomes the new one.
     void renew(const Fill& guess);
@@ -58,6 +58,7 @@ private:
     bool m_byTripMeter = false;
     bool m_byTotal = false;
     bool m_more = false;
+    bool m_asksWhen = false;
 };
 
 } // namespace undermark

@@ -30,6 +30,16 @@ PumpViewModel::PumpViewModel(Car& car, Units units, QObject* parent)
     startAgain();
 }
 
+void PumpViewModel::askAs(std::function<Question()> question)
+{
+    m_question = std::move(question);
+}
+
+Result<Fill> PumpViewModel::likelyFill()
+{
+    return m_car.likelyFill(m_question ? m_question() : Question{});
+}
+
 void PumpViewModel::startAgain()
 {
     m_lesson.reset();
@@ -39,7 +49,7 @@ void PumpViewModel::startAgain()
     m_asked.invalidate();
     m_extent = FillExtent::full;
     m_form.start(m_format, readingUnit());
-    if (const Result<Fill> guess = m_car.likelyFill())
+    if (const Result<Fill> guess = likelyFill())
         m_form.show(*guess, true, m_car.time());
     else
         m_notices = {noticeOf(guess.error())};
@@ -52,7 +62,7 @@ void PumpViewModel::refresh()
         return;
     if (!m_touched)
         return startAgain();
-    if (const Result<Fill> guess = m_car.likelyFill()) {
+    if (const Result<Fill> guess = likelyFill()) {
         m_form.renew(*guess);
         emit changed();
     }

@@ -58,6 +58,9 @@ public:
     // `car` outlives the view model. Asks the car for its guesses once.
     explicit PumpViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
+    // What the guesses are asked with: as the Now page asks.
+    void askAs(std::function<Question()> question);
+
     NumberForm* form() { return &m_form.numbers(); }
     QStringList extents() const;
     int extent() const { return int(m_extent); }
@@ -95,6 +98,7 @@ signals:
 
 private:
     QString readingUnit() const;
+    Result<Fill> likelyFill();
     bool asksFirst();
     Result<FillLesson> store(const Fill& fill);
 
@@ -102,6 +106,7 @@ private:
     UnitFormat m_format;
     FillForm m_form;
     bool m_touched = false; // something was typed or chosen
+    std::function<Question()> m_question;
     QElapsedTimer m_asked;  // whether the guesses are right; not valid: not yet
     FillExtent m_extent = FillExtent::full;
     std::vector<Notice> m_notices;

@@ -18,9 +18,8 @@ using namespace undermark;
 namespace {
 
 struct PlannedAhead {
-    test::TestFolder folder;
-    Car car = test::demoCar(folder.path);
-    PlanViewModel plan{car, {}, QString::fromStdString(folder.path.string())};
+    test::DemoCar car;
+    PlanViewModel plan{car, {}, QString::fromStdString(car.ownFolder.path.string())};
     PlanAnswer& answer = *plan.answer();
 
     void settle() { test::settled(plan); }
@@ -86,6 +85,17 @@ private slots:
                          qPrintable(said));
         }
         QVERIFY(shown[3].detail.contains("7 min") && shown[6].detail.contains("zone passed"));
+    }
+    // As Now says it: the litres at the start are guessed.
+    void aLogThatHasBeenSilentIsSaid()
+    {
+        PlannedAhead ahead;
+        ahead.car.pass(std::chrono::days(60));
+        ahead.setRoute(demoRoute(), "Rally");
+        const auto now = nowState(*ahead.car.knowledge().value(), {});
+        QVERIFY(!now->outlook.warnings.empty());
+        const NoticeText said = ahead.answer.notices()[0];
+        QCOMPARE(said.text, noticeTexts({{Severity::warning, now->outlook.warnings[0]}}, {})[0].text);
     }
     void aSmallRiskIsNeverShownAsNone()
     {
@@ -176,7 +186,7 @@ private slots:
     void aRouteFileIsPickedFromTheList()
     {
         PlannedAhead ahead;
-        QFile file(QString::fromStdString((ahead.folder.path / "sunday.csv").string()));
+        QFile file(QString::fromStdString((ahead.car.ownFolder.path / "sunday.csv").string()));
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\n80,Lake,open-road,none\n");
         file.close();
@@ -199,7 +209,7 @@ private slots:
     {
         PlannedAhead ahead;
         ahead.setRoute(demoRoute(), "Rally");
-        QFile file(QString::fromStdString((ahead.folder.path / "a.csv").string()));
+        QFile file(QString::fromStdString((ahead.car.ownFolder.path / "a.csv").string()));
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("at_km,name,mode,fuel\n0,Home,open-road,none\nfar,Lake,open-road,none\n");
         file.close();
@@ -255,7 +265,7 @@ private slots:
         PlannedAhead ahead;
         ahead.setRoute(demoRoute(), "Rally");
         ahead.plan.card()->write();
-        QFile card(QString::fromStdString((ahead.folder.path / "fuel-card.pdf").string()));
+        QFile card(QString::fromStdString((ahead.car.ownFolder.path / "fuel-card.pdf").string()));
         QVERIFY(card.open(QIODevice::ReadOnly));
         QVERIFY(card.read(5) == "%PDF-");
         QVERIFY(ahead.plan.card()->done().contains("fuel-card.pdf"));

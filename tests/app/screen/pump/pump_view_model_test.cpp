@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/pump/pump_view_model.h"
+
+#include "app/car/told.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
@@ -66,6 +68,40 @@ private slots:
         QCOMPARE(fill.pricePerLitre, 1.719);
         QCOMPARE(fill.extent, FillExtent::full);
         QCOMPARE(fill.time, car.time());
+    }
+    void theGuessesAreAskedAsTheNowPageAsks()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        Question question;
+        pump.askAs([&question] { return question; });
+        const double usual = pump.form()->text(0).toDouble();
+        question.now.burnsMore = byWord(Fraction::fromPercent(30));
+        pump.refresh();
+        const double towing = pump.form()->text(0).toDouble();
+        QVERIFY2(std::abs(towing / usual - 1.3) < 0.03, qPrintable(QString::number(towing / usual)));
+        question = {};
+        question.odometer = Distance::fromKm(154'007); // 100 km after the last fill
+        pump.refresh();
+        QCOMPARE(pump.form()->text(1), "154007");
+        QVERIFY(pump.form()->text(0).toDouble() < usual / 2);
+    }
+    void aForgottenFillHasToBeDated()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        const std::size_t before = fillCount(car);
+        pump.startForgotten();
+        type(pump, FillForm::Litres, "31");
+        pump.save();
+        QVERIFY(!pump.saved());
+        QCOMPARE(pump.notices().size(), 1);
+        QVERIFY2(pump.notices()[0].text.contains("day of the fill"), qPrintable(pump.notices()[0].text));
+        QCOMPARE(fillCount(car), before);
+        type(pump, FillForm::DaysAgo, "12");
+        pump.save();
+        QVERIFY(pump.saved());
+        QCOMPARE(fillCount(car), before + 1);
     }
     void theTripMeterCanStandInForTheOdometer()
     {
