@@ -39,12 +39,16 @@ TestCase {
 
     // Every visible item below `item`, in a flat list.
     function visibleItems(item: Item): var {
-        let all = [];
-        for (let i = 0; i < item.children.length; ++i) {
-            const child = item.children[i];
-            if (child.visible)
-                all = all.concat([child], visibleItems(child));
-        }
+        const all = [];
+        const collect = above => {
+            for (const child of Array.from(above.children)) {
+                if (!child.visible)
+                    continue;
+                all.push(child);
+                collect(child);
+            }
+        };
+        collect(item);
         return all;
     }
 
@@ -79,8 +83,9 @@ TestCase {
     // Inside the window, and inside whatever carries it.
     function verifyInside(item: Item) {
         const r = item.mapToItem(null, 0, 0, item.width, item.height);
-        verify(r.x >= -0.5 && r.y >= -0.5 && r.x + r.width <= root.window.width + 0.5
-               && r.y + r.height <= root.window.height + 0.5, describe(item) + " is outside: " + r);
+        if (!(r.x >= -0.5 && r.y >= -0.5 && r.x + r.width <= root.window.width + 0.5
+              && r.y + r.height <= root.window.height + 0.5))
+            fail(describe(item) + " is outside: " + r);
     }
 
     function buttonNamed(text: string): Item {

@@ -3,7 +3,8 @@
 // contact_sheet FOLDER [STATE [LANGUAGE]]: draws every page of the screen over the demo
 // car, in the states that matter, by day and night, in all sizes and in large letters,
 // as FOLDER/STATE_SIZE_LIGHT.png, and all of them on one FOLDER/contact_sheet.png.
-// A person looks at it; tests/run makes it in build/release/contact_sheet.
+// A person looks at it: it asserts nothing, so tests/run leaves it out. Made by
+// `ninja -C build/release contact_sheet`.
 #include "app/car/demo_logbook.h"
 #include "app/screen/base/main_window.h"
 #include "app/screen/base/screen.h"
