@@ -4135,6 +4135,10 @@
         <source>That is %1 more than was poured in. Is it right?</source>
         <translation>Das sind %1 mehr, als eingefüllt wurden. Stimmt es?</translation>
     </message>
+    <message>
+        <source>The day of the fill is missing</source>
+        <translation>Der Tag der Tankfüllung fehlt</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

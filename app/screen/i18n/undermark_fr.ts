@@ -4135,6 +4135,10 @@
         <source>That is %1 more than was poured in. Is it right?</source>
         <translation>C&apos;est %1 de plus que ce qui a été versé. Est-ce juste ?</translation>
     </message>
+    <message>
+        <source>The day of the fill is missing</source>
+        <translation>Le jour du plein manque</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -94,8 +94,8 @@ private slots:
         ahead.setRoute(demoRoute(), "Rally");
         const auto now = nowState(*ahead.car.knowledge().value(), {});
         QVERIFY(!now->outlook.warnings.empty());
-        const NoticeText said = ahead.answer.notices()[0];
-        QCOMPARE(said.text, noticeTexts({{Severity::warning, now->outlook.warnings[0]}}, {})[0].text);
+        const NoticeText said = noticeTexts({{Severity::warning, now->outlook.warnings[0]}}, {})[0];
+        QVERIFY(ahead.answer.notices().contains(said));
     }
     void aSmallRiskIsNeverShownAsNone()
     {

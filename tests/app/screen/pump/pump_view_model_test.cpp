@@ -7,6 +7,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <algorithm>
 #include <cmath>
 
 using namespace undermark;
@@ -92,15 +93,22 @@ private slots:
         PumpViewModel pump(car);
         const std::size_t before = fillCount(car);
         pump.startForgotten();
-        type(pump, FillForm::Litres, "31");
+        pump.turn(0); // to the litres
+        type(pump, 0, "31");
         pump.save();
         QVERIFY(!pump.saved());
         QCOMPARE(pump.notices().size(), 1);
         QVERIFY2(pump.notices()[0].text.contains("day of the fill"), qPrintable(pump.notices()[0].text));
         QCOMPARE(fillCount(car), before);
-        type(pump, FillForm::DaysAgo, "12");
+        pump.turn(0); // back to the day, the last of what is seldom told
+        type(pump, int(pump.form()->fields().size()) - 1, "12");
         pump.save();
         QVERIFY(pump.saved());
+        const auto dated = [&](const Entry<Fill>& fill) {
+            return fill.value.volume == Volume::fromLitres(31)
+                   && fill.value.time == car.time() - std::chrono::days(12);
+        };
+        QVERIFY(std::ranges::any_of(car.log()->fills, dated));
         QCOMPARE(fillCount(car), before + 1);
     }
     void theTripMeterCanStandInForTheOdometer()
