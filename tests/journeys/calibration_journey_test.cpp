@@ -5,6 +5,7 @@
 #include "tests/journeys/hand.h"
 #include "tests/journeys/loop_watch.h"
 #include "tests/journeys/open_screen.h"
+#include "tests/journeys/real_program.h"
 #include "tests/support/test_main.h"
 
 #include <QRegularExpression>
@@ -58,24 +59,29 @@ private slots:
         QTemporaryDir folder;
         test::OpenScreen start(newCar(folder), size, "tank");
         Hand hand(*start.window);
-        prepare(hand, start.screen);
-        QVERIFY(typed(hand, {}, "3.02"));
-        QVERIFY(typed(hand, "5", "2.77"));
-        QVERIFY(asksAboutALevel(hand, "350", "1.02")); // 35 L were meant
-        QVERIFY2(hand.sees("That makes 355.0 L"), qPrintable(hand.texts().join(" | ")));
-        QVERIFY(hand.touch("Change it"));
-        QVERIFY(hand.touch("Erase")); // the last nought
-        QVERIFY(hand.touch("Take this reading"));
-        QVERIFY(hand.touch("Next pour"));
-        QVERIFY(hand.finds("40.0 L: 1.02 V"));
-        QVERIFY(hand.touch("5.0 L: 2.77 V")); // it was 2.76
-        QVERIFY(hand.sees("Correct a level"));
-        QVERIFY(hand.touchField("reading"));
-        QVERIFY(hand.touchPad("2.76"));
-        QVERIFY(hand.touch("Save the correction"));
-        QVERIFY(hand.finds("5.0 L: 2.76 V"));
-        finish(hand, start.car);
+        walk(hand, start.screen);
+        if (QTest::currentTestFailed())
+            return;
+        isThere(start.car);
         qInfo("%d touches; longest %.0f ms of work", hand.touches(), watch.longest() * 1e3);
+    }
+    void theSameInTheRealProgram()
+    {
+        if (const QString missing = test::RealProgram::missing(); !missing.isEmpty())
+            QSKIP(qPrintable(missing));
+        const QSize size(800, 480);
+        QTemporaryDir own, folder;
+        test::OpenScreen start(newCar(own), size, "tank");
+        Hand hand(*start.window);
+        walk(hand, start.screen);
+        if (QTest::currentTestFailed())
+            return;
+        const QString file = newCar(folder);
+        const QString wrong = test::walk({"--logbook", file, "--page", "tank"}, size, hand.gestures());
+        QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
+        Result<Car> car = Car::open(file.toStdString(), OpenMode::readOnly);
+        QVERIFY(car.has_value());
+        isThere(*car);
     }
     void theSameFromANoisySourceKilledAndResumed_data() { test::addScreenSizes(); }
     void theSameFromANoisySourceKilledAndResumed()
@@ -111,7 +117,9 @@ private slots:
         source.read(40, 31);
         QVERIFY(hand.touch("Take it"));
         QVERIFY(hand.touch("Next pour"));
-        finish(hand, again.car);
+        finish(hand);
+        if (!QTest::currentTestFailed())
+            isThere(again.car);
     }
 
 private:
@@ -126,6 +134,26 @@ private:
         if (!car || !car->setUp(vehicle))
             return {};
         return file;
+    }
+    static void walk(Hand& hand, Screen& screen)
+    {
+        prepare(hand, screen);
+        QVERIFY(typed(hand, {}, "3.02"));
+        QVERIFY(typed(hand, "5", "2.77"));
+        QVERIFY(asksAboutALevel(hand, "350", "1.02")); // 35 L were meant
+        QVERIFY2(hand.sees("That makes 355.0 L"), qPrintable(hand.texts().join(" | ")));
+        QVERIFY(hand.touch("Change it"));
+        QVERIFY(hand.touch("Erase")); // the last nought
+        QVERIFY(hand.touch("Take this reading"));
+        QVERIFY(hand.touch("Next pour"));
+        QVERIFY(hand.finds("40.0 L: 1.02 V"));
+        QVERIFY(hand.touch("5.0 L: 2.77 V")); // it was 2.76
+        QVERIFY(hand.sees("Correct a level"));
+        QVERIFY(hand.touchField("reading"));
+        QVERIFY(hand.touchPad("2.76"));
+        QVERIFY(hand.touch("Save the correction"));
+        QVERIFY(hand.finds("5.0 L: 2.76 V"));
+        finish(hand);
     }
     static void prepare(Hand& hand, Screen& screen)
     {
@@ -155,7 +183,7 @@ private:
         return asksAboutALevel(hand, litres, reading) && hand.touch("Next step");
     }
     // Filled up, verified not, saved; and the sheet takes what was poured.
-    static void finish(Hand& hand, Car& car)
+    static void finish(Hand& hand)
     {
         QVERIFY(hand.touch("Now fill it up"));
         QVERIFY(hand.sees("5 of 7"));
@@ -164,13 +192,17 @@ private:
         QVERIFY(hand.touch("Without verifying"));
         QVERIFY(hand.sees("L since drained")); // the curve comes first
         QVERIFY(hand.touch("Save this calibration"));
+        QVERIFY(hand.touch("Make 51.4 L the car's capacity"));
+    }
+    // The curve, and the capacity that was poured.
+    static void isThere(Car& car)
+    {
         const auto known = car.knowledge();
         QVERIFY((*known)->gauge.isKnown());
         QCOMPARE((*known)->log.calibration->value.points.size(), std::size_t(4));
         const LevelReading half = *(*known)->gauge.read({Signal::of(volts(25))});
         QVERIFY2(std::abs(half.added.mean.litres() - 25.0) < 1.5,
                  qPrintable(QString::number(half.added.mean.litres())));
-        QVERIFY(hand.touch("Make 51.4 L the car's capacity"));
         QCOMPARE(int(std::lround(car.vehicle()->value.capacity.litres() * 10)), 514);
     }
 };

@@ -5,6 +5,7 @@
 #include "tests/journeys/hand.h"
 #include "tests/journeys/loop_watch.h"
 #include "tests/journeys/open_screen.h"
+#include "tests/journeys/real_program.h"
 #include "tests/support/test_main.h"
 
 #include <QRegularExpression>
@@ -30,6 +31,37 @@ private slots:
         QVERIFY(makeDemoLogbook(file.toStdString(), Existing::refuse));
         test::OpenScreen start(file, size, "logbook");
         Hand hand(*start.window);
+        walk(hand);
+        if (QTest::currentTestFailed())
+            return;
+        isThere(start.car);
+        QVERIFY(start.car.vehicle()->value.name == "Ouzel wagon");
+        qInfo("%d touches; longest %.0f ms of work", hand.touches(), watch.longest() * 1e3);
+    }
+    void theSameInTheRealProgram()
+    {
+        if (const QString missing = test::RealProgram::missing(); !missing.isEmpty())
+            QSKIP(qPrintable(missing));
+        const QSize size(480, 800);
+        QTemporaryDir own, folder;
+        const QString ownFile = own.filePath("demo.sqlite"), file = folder.filePath("demo.sqlite");
+        QVERIFY(makeDemoLogbook(ownFile.toStdString(), Existing::refuse));
+        QVERIFY(makeDemoLogbook(file.toStdString(), Existing::refuse));
+        test::OpenScreen start(ownFile, size, "logbook");
+        Hand hand(*start.window);
+        walk(hand);
+        if (QTest::currentTestFailed())
+            return;
+        const QString wrong = test::walk({"--logbook", file, "--page", "logbook"}, size, hand.gestures());
+        QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
+        Result<Car> car = Car::open(file.toStdString(), OpenMode::readOnly);
+        QVERIFY(car.has_value());
+        isThere(*car);
+    }
+
+private:
+    static void walk(Hand& hand)
+    {
         QVERIFY(hand.touch("Settings"));
         QVERIFY(hand.touch("Another car"));
         QVERIFY(hand.sees("Which car?"));
@@ -47,18 +79,19 @@ private slots:
         QVERIFY(hand.touchField("usable when the lamp lights"));
         QVERIFY(hand.touchPad("9"));
         QVERIFY(hand.touch("Save the sheet"));
-        const auto cars = start.car.cars();
-        QCOMPARE(cars->size(), std::size_t(2));
-        QCOMPARE(cars->at(1).value.name, std::string("Dipper"));
-        QVERIFY(cars->at(1).value.fuel == FuelKind::diesel);
-        QCOMPARE(cars->at(1).value.lamp, std::optional(Volume::fromLitres(9)));
         QVERIFY(hand.touch("Logbook"));
         QVERIFY(hand.finds("Dipper")); // among the cars to choose from
         QVERIFY(hand.touch("Ouzel wagon"));
         QVERIFY(hand.touch("Now"));
         QVERIFY(hand.sees("Ouzel wagon"));
-        QVERIFY(start.car.vehicle()->value.name == "Ouzel wagon");
-        qInfo("%d touches; longest %.0f ms of work", hand.touches(), watch.longest() * 1e3);
+    }
+    static void isThere(Car& car)
+    {
+        const auto cars = car.cars();
+        QCOMPARE(cars->size(), std::size_t(2));
+        QCOMPARE(cars->at(1).value.name, std::string("Dipper"));
+        QVERIFY(cars->at(1).value.fuel == FuelKind::diesel);
+        QCOMPARE(cars->at(1).value.lamp, std::optional(Volume::fromLitres(9)));
     }
 };
 

@@ -50,28 +50,20 @@ private slots:
         if (const QString missing = test::RealProgram::missing(); !missing.isEmpty())
             QSKIP(qPrintable(missing));
         QFETCH(QSize, size);
-        QList<QPoint> places;
+        QList<QLine> gestures;
         {
             QTemporaryDir own;
             test::OpenScreen start(own.filePath("first.undermark"), size, "now");
             Hand hand(*start.window);
             walk(hand);
-            places = hand.places();
+            gestures = hand.gestures();
         }
         if (QTest::currentTestFailed())
             return;
         QTemporaryDir folder;
         const QString file = folder.filePath("first.undermark");
-        test::RealProgram program({"--logbook", file}, size);
-        QVERIFY2(program.atRest(), "it does not come to rest at the start");
-        for (qsizetype i = 0; i < places.size(); ++i) {
-            if (i > 0 && places[i] == places[i - 1])
-                QTest::qWait(kNoDoubleTap);
-            QVERIFY2(program.touch(places[i]), qPrintable(QString("frozen after touch %1").arg(i + 1)));
-        }
-        QVERIFY(program.end());
-        const QByteArray printed = program.printed();
-        QVERIFY2(!printed.contains("qrc:/"), printed.constData()); // a warning about a page
+        const QString wrong = test::walk({"--logbook", file}, size, gestures);
+        QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
         const Result<Car> car = Car::open(file.toStdString(), OpenMode::readOnly);
         QVERIFY(car.has_value());
         QCOMPARE(car->log()->fills.size(), std::size_t(1));

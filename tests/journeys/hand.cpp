@@ -99,6 +99,11 @@ bool isField(const QQuickItem* item)
     return QString(item->metaObject()->className()).startsWith("FieldButton");
 }
 
+int touchesOf(const QList<QLine>& gestures)
+{
+    return int(std::ranges::count_if(gestures, &QLine::isNull));
+}
+
 Hand::Hand(QQuickWindow& window) : m_window(window) {}
 
 QQuickItem* Hand::button(const QString& name) const
@@ -120,6 +125,7 @@ void Hand::slideTo(const Finder& find)
         const double wanted = view->mapFromItem(item, item->boundingRect().center()).y() - half;
         const QPoint from = view->mapToScene(QPointF(view->width() - 2, half * (wanted > 0 ? 1.7 : 0.3))).toPoint();
         const double way = std::clamp(wanted, -1.2 * half, 1.2 * half);
+        m_gestures.append(QLine(from, from - QPoint(0, int(way))));
         QTest::touchEvent(&m_window, finger()).press(0, from, &m_window);
         for (int step = 1; step <= kSteps; ++step) {
             QTest::qWait(10);
@@ -158,7 +164,7 @@ bool Hand::touchFound(const Finder& find)
 void Hand::touchAt(const QQuickItem* item)
 {
     const QPoint place = item->mapRectToScene(item->boundingRect()).center().toPoint();
-    m_places.append(place);
+    m_gestures.append(QLine(place, place));
     QTest::touchEvent(&m_window, finger()).press(0, place, &m_window);
     QTest::touchEvent(&m_window, finger()).release(0, place, &m_window);
 }

@@ -3,7 +3,7 @@
 // A person's eye and finger at the screen: finds what is written, and touches it where it is.
 #pragma once
 
-#include <QPoint>
+#include <QLine>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QStringList>
@@ -13,6 +13,9 @@ namespace undermark::test {
 
 // A field, which shows its value where a button shows what it does.
 bool isField(const QQuickItem* item);
+
+// Of gestures as Hand::gestures gives them: slides do not count.
+int touchesOf(const QList<QLine>& gestures);
 
 class Hand {
 public:
@@ -39,9 +42,10 @@ public:
     // The same wherever the page has to be slid to for it.
     bool finds(const QString& part);
 
-    int touches() const { return int(m_places.size()); }
-    // Where, in order: so that the same can be done to another window of this size.
-    const QList<QPoint>& places() const { return m_places; }
+    int touches() const { return touchesOf(m_gestures); }
+    // Where, in order, so that the same can be done to another window of this size: a slide
+    // from one point to another, a touch as a line of no length.
+    const QList<QLine>& gestures() const { return m_gestures; }
     // What is in sight, for messages.
     QStringList texts() const;
 
@@ -53,7 +57,7 @@ private:
     void touchAt(const QQuickItem* item);
 
     QQuickWindow& m_window;
-    QList<QPoint> m_places;
+    QList<QLine> m_gestures;
 };
 
 } // namespace undermark::test

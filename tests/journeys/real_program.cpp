@@ -15,6 +15,8 @@ namespace {
 
 constexpr double kFrozen = 1.0;     // s of processor time
 constexpr int kLongest = 60000;     // ms by the clock, on a machine however busy
+constexpr int kNoDoubleTap = 750;   // ms between two touches of one place
+constexpr int kSlideSteps = 12;          // of a slide, as Hand's
 constexpr int kAtRest = 400;        // ms without a change
 constexpr QSize kDisplay(2048, 1200);
 
@@ -39,6 +41,21 @@ QImage displayPicture(const QString& file)
     return QImage(reinterpret_cast<const uchar*>(all.constData() + start), width, height,
                   int(word(kBytesPerLine)), QImage::Format_RGB32)
         .copy();
+}
+
+// xdotool's words.
+QStringList to(QPoint place)
+{
+    return {"mousemove", QString::number(place.x()), QString::number(place.y())};
+}
+
+// Slowly, and held at its end, so that the page does not fly on.
+QStringList slide(const QLine& way)
+{
+    QStringList words = to(way.p1()) + QStringList{"mousedown", "1"};
+    for (int step = 1; step <= kSlideSteps; ++step)
+        words += QStringList{"sleep", "0.01"} + to(way.p1() + (way.p2() - way.p1()) * step / kSlideSteps);
+    return words + QStringList{"sleep", "0.15", "mouseup", "1"};
 }
 
 } // namespace
@@ -110,13 +127,13 @@ bool RealProgram::sleeps() const
     return true;
 }
 
-bool RealProgram::touch(QPoint place)
+bool RealProgram::move(const QLine& gesture)
 {
     const QImage before = picture();
     const double start = worked();
     QProcess tool;
     tool.setProcessEnvironment(m_program.processEnvironment());
-    tool.start("xdotool", {"mousemove", QString::number(place.x()), QString::number(place.y()), "click", "1"});
+    tool.start("xdotool", gesture.isNull() ? to(gesture.p1()) + QStringList{"click", "1"} : slide(gesture));
     if (!tool.waitForFinished() || tool.exitCode() != 0)
         return false;
     const auto moved = [&] { return picture() != before || worked() - start > kFrozen; };
@@ -154,6 +171,23 @@ bool RealProgram::end()
         return true;
     m_program.terminate();
     return m_program.waitForFinished(kLongest);
+}
+
+QString walk(const QStringList& arguments, QSize size, const QList<QLine>& gestures)
+{
+    RealProgram program(arguments, size);
+    if (!program.atRest())
+        return "it does not come to rest at the start";
+    for (qsizetype i = 0; i < gestures.size(); ++i) {
+        if (i > 0 && gestures[i] == gestures[i - 1])
+            QTest::qWait(kNoDoubleTap);
+        if (!program.move(gestures[i]))
+            return QString("frozen after gesture %1").arg(i + 1);
+    }
+    if (!program.end())
+        return "it does not end";
+    const QByteArray printed = program.printed();
+    return printed.contains("qrc:/") ? QString::fromUtf8(printed) : QString(); // a warning about a page
 }
 
 } // namespace undermark::test

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <QImage>
+#include <QLine>
 #include <QProcess>
 #include <QTemporaryDir>
 
@@ -19,9 +20,9 @@ public:
     RealProgram(const QStringList& arguments, QSize size);
     ~RealProgram();
 
-    // A click of the finger's size there; false where the picture does not change before the
-    // program has worked for a second, or half a minute is over: it is frozen.
-    bool touch(QPoint place);
+    // A touch there, or a slide; false where the picture does not change before the program
+    // has worked for a second, or a minute is over: it is frozen.
+    bool move(const QLine& gesture);
     // Until the picture has not changed for a while. False as above.
     bool atRest();
     QImage picture() const; // of the window
@@ -38,5 +39,9 @@ private:
     QProcess m_program;
     QString m_number; // of the display
 };
+
+// Starts the program, does this (Hand::gestures) in turn and ends it. Empty: it came to rest after
+// each of them and warned of no page; else what went wrong.
+QString walk(const QStringList& arguments, QSize size, const QList<QLine>& gestures);
 
 } // namespace undermark::test

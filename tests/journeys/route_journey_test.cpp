@@ -64,8 +64,8 @@ private slots:
         QFETCH(QSize, size);
         QTemporaryDir folder;
         const test::LoopWatch watch("route from nothing");
-        const QList<QPoint> places = walk(folder, size);
-        qInfo("%d touches; longest %.0f ms of work", int(places.size()), watch.longest() * 1e3);
+        const QList<QLine> gestures = walk(folder, size);
+        qInfo("%d touches; longest %.0f ms of work", test::touchesOf(gestures), watch.longest() * 1e3);
     }
     void theSameInTheRealProgram()
     {
@@ -73,11 +73,11 @@ private slots:
             QSKIP(qPrintable(missing));
         const QSize size = test::kScreenSizes.front();
         QTemporaryDir own;
-        const QList<QPoint> places = walk(own, size);
+        const QList<QLine> gestures = walk(own, size);
         QTemporaryDir folder;
         const QString file = folder.filePath("demo.sqlite");
         QVERIFY(filledToday(file));
-        touchedThere(places, {"--logbook", file, "--page", "ahead"}, size);
+        touchedThere(gestures, {"--logbook", file, "--page", "ahead"}, size);
         checkSaved(folder);
     }
 
@@ -87,8 +87,8 @@ private slots:
         QFETCH(QSize, size);
         QTemporaryDir folder;
         const test::LoopWatch watch("demo");
-        const QList<QPoint> places = lookAround(folder, size);
-        qInfo("%d touches; longest %.0f ms of work", int(places.size()), watch.longest() * 1e3);
+        const QList<QLine> gestures = lookAround(folder, size);
+        qInfo("%d touches; longest %.0f ms of work", test::touchesOf(gestures), watch.longest() * 1e3);
     }
     void theRealProgramShowsTheDemo()
     {
@@ -110,20 +110,15 @@ private:
         QCOMPARE(saved->route.points[1].fuel, FuelSource::zone);
     }
     // The same touches in the program itself.
-    static void touchedThere(const QList<QPoint>& places, const QStringList& arguments, QSize size)
+    static void touchedThere(const QList<QLine>& gestures, const QStringList& arguments, QSize size)
     {
         if (QTest::currentTestFailed())
             return;
-        test::RealProgram program(arguments, size);
-        QVERIFY2(program.atRest(), "it does not come to rest at the start");
-        for (qsizetype i = 0; i < places.size(); ++i)
-            QVERIFY2(program.touch(places[i]), qPrintable(QString("frozen after touch %1").arg(i + 1)));
-        QVERIFY(program.end());
-        const QByteArray printed = program.printed();
-        QVERIFY2(!printed.contains("qrc:/"), printed.constData()); // a warning about a page
+        const QString wrong = test::walk(arguments, size, gestures);
+        QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
     }
-    // Over a logbook in `folder`; where it was touched.
-    static QList<QPoint> walk(const QTemporaryDir& folder, QSize size)
+    // Over a logbook in `folder`; what was done there.
+    static QList<QLine> walk(const QTemporaryDir& folder, QSize size)
     {
         const QString file = folder.filePath("demo.sqlite");
         const bool made = filledToday(file);
@@ -131,7 +126,7 @@ private:
         Hand hand(*open.window);
         if (made)
             makeRoute(hand, folder);
-        return hand.places();
+        return hand.gestures();
     }
     static void makeRoute(Hand& hand, const QTemporaryDir& folder)
     {
@@ -169,8 +164,8 @@ private:
         TOUCH("Write the fuel card");
         SEES("fuel-card.pdf");
     }
-    // Every page of the demo, and a load told on the way; where it was touched.
-    static QList<QPoint> lookAround(const QTemporaryDir& folder, QSize size)
+    // Every page of the demo, and a load told on the way; what was done there.
+    static QList<QLine> lookAround(const QTemporaryDir& folder, QSize size)
     {
         const QString file = folder.filePath("demo.sqlite");
         const auto made = makeDemoLogbook(file.toStdString(), Existing::refuse);
@@ -179,7 +174,7 @@ private:
         Hand hand(*open.window);
         if (made)
             lookAt(hand, open.screen.now, file);
-        return hand.places();
+        return hand.gestures();
     }
     static void lookAt(Hand& hand, const NowViewModel& now, const QString& file)
     {
