@@ -39,6 +39,15 @@ PageCase {
             verify(button.height >= Theme.touch - 0.5, describe(button) + " is " + button.height);
     }
 
+    // And none says what only a logbook that is read could tell.
+    function test_everyPageSaysWhyTheLogbookIsNotRead_data() {
+        return Fixture.pages.map(page => ({tag: page}));
+    }
+    function test_everyPageSaysWhyTheLogbookIsNotRead(data) {
+        open(Qt.size(800, 480), "unknown", data.tag);
+        verify(visibleTexts().some(text => text.text.includes("no reading and no fill yet")));
+        verify(!visibleTexts().some(text => text.text.includes("no calibration yet")));
+    }
     function test_aFillInFourTouches() {
         open(Qt.size(800, 480), "calm", "now");
         touch("Pump");      // 1

@@ -31,9 +31,12 @@ TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
 void TankViewModel::refresh()
 {
     m_known.reset();
+    m_unknown.reset();
     m_plot.reset();
     if (const auto car = m_car.knowledge())
         m_known = **car;
+    else
+        m_unknown = car.error();
     m_sheet.refresh();
     changeTable();
 }
@@ -108,6 +111,8 @@ QList<Fact> TankViewModel::curveFacts() const
 QList<NoticeText> TankViewModel::findings() const
 {
     std::vector<Notice> notices;
+    if (m_unknown)
+        notices.push_back(noticeOf(*m_unknown));
     if (m_known)
         for (const Finding& finding : m_known->gauge.findings())
             notices.push_back(noticeOf(finding));

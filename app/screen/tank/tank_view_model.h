@@ -19,6 +19,7 @@ class TankViewModel : public PageModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
     Q_PROPERTY(bool calibrated READ calibrated NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture plot READ plot NOTIFY changed FINAL)
     Q_PROPERTY(undermark::PlotPicture secondPlot READ secondPlot NOTIFY changed FINAL)
@@ -49,6 +50,7 @@ public:
     // `car` outlives the view model.
     explicit TankViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
+    bool known() const { return m_known.has_value(); } // else findings() says why
     bool calibrated() const { return m_known && m_known->gauge.isKnown(); }
     PlotPicture plot() const;       // two signals: of the lobe with the pump
     PlotPicture secondPlot() const; // and of the other one; else empty
@@ -97,6 +99,7 @@ private:
     Car& m_car;
     UnitFormat m_format;
     std::optional<CarKnowledge> m_known;
+    std::optional<Error> m_unknown; // why it is
     CalibrationGuide m_guide;
     CarSheet m_sheet;
     EntryForm m_proof;

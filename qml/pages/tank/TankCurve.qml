@@ -19,13 +19,13 @@ PageScroll {
         onClicked: root.calibrate()
     }
     WrapText {
-        visible: !root.view.calibrated
+        visible: root.view.known && !root.view.calibrated
         text: qsTr("This tank has no calibration yet. It takes a drained tank, a measuring can and "
                    + "an hour.")
     }
     TouchButton {
         Layout.fillWidth: true
-        visible: !root.view.calibrated && !root.view.guide.started
+        visible: root.view.known && !root.view.calibrated && !root.view.guide.started
         text: qsTr("Calibrate")
         leading: true
         onClicked: root.calibrate()
