@@ -7,7 +7,10 @@
 
 #include "app/cli/cli_logbook.h"
 #include "app/cli/terminal_words.h"
+#include "engine/tank/reserve_prior.h"
 
+#include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace undermark {
@@ -133,15 +136,54 @@ Result<void> makeTable(const CalibrateOptions& options, CalibrateAnswer& answer)
     return {};
 }
 
-Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& sender)
+// Levels that were tried afterwards, against the curve.
+Result<void> tryLevels(const CalibrateOptions& options, CalibrateAnswer& answer)
+{
+    if (options.verify.empty())
+        return {};
+    if (const auto possible = needCurve(answer); !possible)
+        return possible;
+    auto levels = readLevels(options.verify, answer.gauge.full());
+    if (!levels)
+        return fail(levels.error());
+    std::ranges::move(levels->warnings, std::back_inserter(answer.file.warnings));
+    auto verified = verify(answer.gauge, levels->points, kJugSd);
+    if (!verified) {
+        verified.error().where.file = options.verify;
+        return fail(verified.error());
+    }
+    answer.verified = std::move(*verified);
+    return {};
+}
+
+// The calibration of the logbook.
+Result<CalibrateAnswer> computeKept(const CarKnowledge& car)
+{
+    if (!car.gauge.isKnown())
+        return wrongUse("there is no calibration to verify", "POINTS.csv, or a calibrated vehicle");
+    CalibrateAnswer answer;
+    answer.sender = car.vehicle().sender;
+    answer.gauge = car.gauge;
+    answer.zero = car.log.calibration->value.zeroMark;
+    answer.zeroReason = "as calibrated";
+    return answer;
+}
+
+Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& sender,
+                                const CarKnowledge* kept)
 {
     const bool shape = options.shape.given();
     if (const auto sound = checkShapeFlags(options.shape); !sound)
         return fail(sound.error());
     if (shape && !options.file.empty())
         return wrongUse("measured points need no shape", "either POINTS.csv or --shape");
-    Result<CalibrateAnswer> answer = shape ? computePrior(options, sender) : computeFit(options, sender);
-    if (!answer || !answer->gauge.isKnown())
+    Result<CalibrateAnswer> answer = kept ? computeKept(*kept)
+                                     : shape ? computePrior(options, sender) : computeFit(options, sender);
+    if (!answer)
+        return answer;
+    if (const auto tried = tryLevels(options, *answer); !tried)
+        return fail(tried.error());
+    if (!answer->gauge.isKnown())
         return answer;
     const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
     if (!spread)
@@ -177,7 +219,8 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     known.unit.clear();
     std::optional<Car> car;
     Entry<Vehicle> vehicle;
-    if (options.save || !context.vehicle.empty()) {
+    const bool ofTheLogbook = !options.verify.empty() && options.file.empty() && !options.shape.given();
+    if (options.save || ofTheLogbook || !context.vehicle.empty()) {
         auto open = namedCar(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
         const auto shown = open ? open->vehicle() : fail(open.error());
         if (!shown)
@@ -186,7 +229,17 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
         known = vehicle.value.sender;
         car = std::move(*open);
     }
-    const Result<CalibrateAnswer> answer = compute(options, senderOf(options, known));
+    std::optional<Knowledge> kept;
+    if (ofTheLogbook) {
+        if (options.save)
+            return wrongUse("what is verified is kept already", "POINTS.csv with --save");
+        auto learnt = car->knowledge();
+        if (!learnt)
+            return fail(learnt.error());
+        kept = *learnt;
+    }
+    const Result<CalibrateAnswer> answer =
+        compute(options, senderOf(options, known), kept ? kept->get() : nullptr);
     if (!answer)
         return fail(answer.error());
     for (const Sentence& text : answer->file.warnings)
@@ -229,6 +282,10 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addNumber(command, "--pull-up-ohm", options.pullUpOhms, kPositive, "pull-up resistor, ohm");
     addNumber(command, "--signal-step", options.resolution, kPositive,
               "one step of the display; the last decimal in use if not given");
+    addText(command, "--verify", options.verify,
+            "levels tried afterwards, as points: total_l since drained, or poured_l (negative) from "
+            "full; without POINTS.csv against the logbook's calibration",
+            "LEVELS.csv");
     addFlag(command, "--save", options.save, "keep this calibration in the logbook");
 }
 

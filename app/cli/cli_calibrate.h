@@ -7,12 +7,13 @@
 #include "app/cli/cli_shape.h"
 #include "engine/calibration/gauge.h"
 #include "engine/calibration/gauge_table.h"
+#include "engine/calibration/verification.h"
 #include "engine/tables/points_csv.h"
 
 namespace undermark {
 
 struct CalibrateOptions {
-    std::string file;
+    std::string file, verify;
     std::optional<double> at, noise, zeroLitres, fullLitres;
     std::optional<int> tablePoints, decimals;
     std::string tableUnit = "percent", circuit, signalUnit;
@@ -30,6 +31,7 @@ struct CalibrateAnswer {
     std::string zeroReason;
     std::optional<LevelReading> at;
     std::optional<GaugeTable> table;
+    std::optional<Verification> verified;
 };
 
 void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options);

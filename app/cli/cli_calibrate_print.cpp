@@ -114,6 +114,42 @@ std::string signalText(const CalibrateOptions& options)
     return format("%.6g", *options.at) + (options.at2 ? format(" and %.6g", *options.at2) : "");
 }
 
+Json verifiedJson(const Verification& verified)
+{
+    Json levels = Json::array();
+    for (const VerifiedLevel& level : verified.levels) {
+        Json row{{"signal", level.point.signal.value()},
+                 {"measured_l", level.point.added.litres()},
+                 {"predicted_l", {{"mean", level.predicted.added.mean.litres()},
+                                  {"sd", level.predicted.added.sd.litres()}}},
+                 {"bound", wordOf(level.predicted.bound)},
+                 {"deviations", level.deviations},
+                 {"agrees", level.agrees}};
+        if (level.point.signal2)
+            row["signal2"] = level.point.signal2->value();
+        levels.push_back(std::move(row));
+    }
+    return {{"passed", verified.passed()},
+            {"confidence", verified.confidence.value()},
+            {"allowed_deviations", verified.allowed},
+            {"levels", std::move(levels)}};
+}
+
+void printVerified(const Verification& verified)
+{
+    std::cout << format("\nVerified at %zu level%s, on the way down:\n%12s %12s  %17s\n",
+                        verified.levels.size(), verified.levels.size() == 1 ? "" : "s", "signal",
+                        "measured, L", "by the curve, L");
+    for (const VerifiedLevel& level : verified.levels)
+        std::cout << format("%12.4g %12.2f  %9.2f +- %4.2f  %s\n", level.point.signal.value(),
+                            level.point.added.litres(), level.predicted.added.mean.litres(),
+                            level.predicted.added.sd.litres(),
+                            level.agrees ? "agrees" : "DOES NOT AGREE");
+    std::cout << format("%s at %.0f %% confidence: each level within %.2f standard deviations.\n",
+                        verified.passed() ? "Passed" : "NOT PASSED",
+                        verified.confidence.value() * 100.0, verified.allowed);
+}
+
 } // namespace
 
 void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options)
@@ -136,6 +172,8 @@ void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions&
         if (options.at2)
             json["at"]["signal2"] = *options.at2;
     }
+    if (answer.verified)
+        json["verification"] = verifiedJson(*answer.verified);
     if (answer.table) {
         json["table"] = Json::array();
         for (const GaugeTableRow& row : answer.table->rows)
@@ -223,6 +261,8 @@ void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions&
                             answer.gauge.isPrior() ? "prior" : "estimate");
     if (answer.table)
         printTable(*answer.table, options);
+    if (answer.verified)
+        printVerified(*answer.verified);
 }
 
 } // namespace undermark

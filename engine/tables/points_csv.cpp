@@ -66,9 +66,8 @@ Result<PointsFile> checked(PointsFile read, const std::string& file, bool takenO
     return read;
 }
 
-} // namespace
-
-Result<PointsFile> readPoints(const std::filesystem::path& file)
+// As they stand; steps are counted from `start`, and `takenOut` says whether one was negative.
+Result<PointsFile> rowsOf(const std::filesystem::path& file, Volume start, bool& takenOut)
 {
     const ImportOptions options;   // litres, and our names
     auto reader = PointReader::open(file, options, {{kLoad.name}, {kPoured}, {kEither}},
@@ -78,8 +77,7 @@ Result<PointsFile> readPoints(const std::filesystem::path& file)
     if (const auto sound = checkLitres(*reader, file.string()); !sound)
         return fail(sound.error());
     const bool poured = reader->csv().has(reader->other(1));
-    Volume total;
-    bool takenOut = false;
+    Volume total = start;
     PointsFile read;
     for (const std::string& name : reader->csv().unknownColumns())
         read.warnings.push_back(
@@ -106,7 +104,26 @@ Result<PointsFile> readPoints(const std::filesystem::path& file)
             return fail(load.error());
         (*load == logbook::Cell(1.0) ? read.loaded : read.points).push_back(*point);
     }
-    return checked(std::move(read), file.string(), takenOut);
+    return read;
+}
+
+} // namespace
+
+Result<PointsFile> readPoints(const std::filesystem::path& file)
+{
+    bool takenOut = false;
+    auto read = rowsOf(file, Volume(), takenOut);
+    return read ? checked(std::move(*read), file.string(), takenOut) : read;
+}
+
+Result<PointsFile> readLevels(const std::filesystem::path& file, Volume start)
+{
+    bool takenOut = false;
+    auto read = rowsOf(file, start, takenOut);
+    if (read && read->points.empty())
+        return fail(ErrorCode::badInput, Sentence::of("there is no row of a level"), {.file = file.string()},
+                    Sentence::of("one or more rows"));
+    return read;
 }
 
 } // namespace undermark

@@ -30,4 +30,9 @@ struct PointsFile {
 // for fewer than two rows, and where every row has the same litres.
 Result<PointsFile> readPoints(const std::filesystem::path& file);
 
+// Levels of a tank that is calibrated already, in the same columns: total_l as it stands, and
+// poured_l counted from `start`, the litres since drained before the first row. One row is
+// enough. Errors: as above for anything malformed; badInput where there is no row without load.
+Result<PointsFile> readLevels(const std::filesystem::path& file, Volume start);
+
 } // namespace undermark

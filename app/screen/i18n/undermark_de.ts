@@ -4139,6 +4139,30 @@
         <source>The day of the fill is missing</source>
         <translation>Der Tag der Tankfüllung fehlt</translation>
     </message>
+    <message>
+        <source>there is no calibration to verify</source>
+        <translation>es gibt keine Kalibrierung, die zu prüfen wäre</translation>
+    </message>
+    <message>
+        <source>there is no level to verify at</source>
+        <translation>es gibt keinen Stand, an dem zu prüfen wäre</translation>
+    </message>
+    <message>
+        <source>this tank is read by two signals</source>
+        <translation>dieser Tank wird mit zwei Signalen abgelesen</translation>
+    </message>
+    <message>
+        <source>this tank has one signal</source>
+        <translation>dieser Tank hat ein Signal</translation>
+    </message>
+    <message>
+        <source>there is no row of a level</source>
+        <translation>es gibt keine Zeile mit einem Stand</translation>
+    </message>
+    <message>
+        <source>one or more rows</source>
+        <translation>eine Zeile oder mehr</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -4139,6 +4139,30 @@
         <source>The day of the fill is missing</source>
         <translation>Le jour du plein manque</translation>
     </message>
+    <message>
+        <source>there is no calibration to verify</source>
+        <translation>il n’y a pas d’étalonnage à vérifier</translation>
+    </message>
+    <message>
+        <source>there is no level to verify at</source>
+        <translation>il n’y a pas de niveau où vérifier</translation>
+    </message>
+    <message>
+        <source>this tank is read by two signals</source>
+        <translation>ce réservoir se lit par deux signaux</translation>
+    </message>
+    <message>
+        <source>this tank has one signal</source>
+        <translation>ce réservoir a un seul signal</translation>
+    </message>
+    <message>
+        <source>there is no row of a level</source>
+        <translation>il n’y a pas de ligne avec un niveau</translation>
+    </message>
+    <message>
+        <source>one or more rows</source>
+        <translation>une ligne ou plus</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -337,6 +337,28 @@ private slots:
         QCOMPARE(fit["table"].size(), std::size_t(5));
     }
 
+    void aCalibrationIsVerifiedByLevelsTriedAfterwards()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString points = run.file("p.csv", "total_l,signal\n0,3.02\n5,2.84\n15,2.37\n25,1.88\n35,1.35\n45,0.8\n50,0.55\n");
+        const QString sound = run.file("sound.csv", "poured_l,signal\n-5,0.81\n-10,1.36\n"); // out of the full tank
+        const QString off = run.file("off.csv", "total_l,signal\n45,0.81\n30,1.36\n");
+        const CliAnswer nothing = run("calibrate --verify " + sound);
+        QCOMPARE(nothing.exitCode, 2);
+        QVERIFY(nothing.err.contains("there is no calibration to verify"));
+        QVERIFY(run("calibrate " + points + " --verify " + sound).out.contains("\nPassed at 99 %"));
+        QCOMPARE(run("calibrate --save " + points).exitCode, 0);
+        const json kept = run("calibrate --json --verify " + sound).json();
+        QVERIFY(kept["verification"] == run("calibrate --json " + points + " --verify " + sound).json()["verification"]);
+        QVERIFY(kept["verification"]["passed"].get<bool>());
+        QCOMPARE(kept["verification"]["levels"][1]["measured_l"].get<double>(), 35.0);
+        const CliAnswer bad = run("calibrate --verify " + off);
+        QCOMPARE(bad.exitCode, 0);
+        QVERIFY(bad.out.contains("DOES NOT AGREE") && bad.out.contains("NOT PASSED"));
+        QCOMPARE(run("calibrate --verify " + run.file("none.csv", "total_l,signal\n")).exitCode, 2);
+    }
+
     void aMissingLogbookIsSaidInOneLine()
     {
         const CliRunner run;
