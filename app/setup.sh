@@ -51,6 +51,7 @@ xdotool|touches it there
 libglpk-dev|an independent optimiser that plans are compared with
 python3-scipy|an independent library that curves are compared with
 libxml2-utils|checks the GPX that is written
+poppler-utils|reads back the PDFs that are written
 libbenchmark-dev|the benchmarks
 "
 

@@ -6,7 +6,6 @@
 
 #include "engine/planning/plan.h"
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -23,9 +22,6 @@ struct PlanRow {
     Volume leave;
     std::string note; // what else matters here, short, maybe empty
 };
-
-// How sentences are written: english() for the terminal.
-using SentenceWriter = std::function<std::string(const Sentence&)>;
 
 // One row for each of `points` (ascending), or for every point of the route where
 // none are given. Rows point into `plan`, which must outlive them.

@@ -9,8 +9,6 @@
 #include "app/cli/terminal_words.h"
 #include "engine/tank/reserve_prior.h"
 
-#include <algorithm>
-#include <iterator>
 #include <set>
 
 namespace undermark {
@@ -143,15 +141,9 @@ Result<void> tryLevels(const CalibrateOptions& options, CalibrateAnswer& answer)
         return {};
     if (const auto possible = needCurve(answer); !possible)
         return possible;
-    auto levels = readLevels(options.verify, answer.gauge.full());
-    if (!levels)
-        return fail(levels.error());
-    std::ranges::move(levels->warnings, std::back_inserter(answer.file.warnings));
-    auto verified = verify(answer.gauge, levels->points, kJugSd);
-    if (!verified) {
-        verified.error().where.file = options.verify;
+    auto verified = verifyLevels(answer.gauge, options.verify);
+    if (!verified)
         return fail(verified.error());
-    }
     answer.verified = std::move(*verified);
     return {};
 }
@@ -283,13 +275,27 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addNumber(command, "--signal-step", options.resolution, kPositive,
               "one step of the display; the last decimal in use if not given");
     addText(command, "--verify", options.verify,
-            "levels tried afterwards, as points: total_l since drained, or poured_l (negative) from "
-            "full; without POINTS.csv against the logbook's calibration",
+            std::string(kVerifyHelp) + "; without POINTS.csv against the logbook's calibration",
             "LEVELS.csv");
     addFlag(command, "--save", options.save, "keep this calibration in the logbook");
 }
 
 } // namespace
+
+Result<Verification> verifyLevels(const Gauge& gauge, const std::string& file)
+{
+    if (!gauge.isKnown())
+        return wrongUse("there is no calibration to verify", "a calibrated vehicle");
+    auto levels = readLevels(file, gauge.full());
+    if (!levels)
+        return fail(levels.error());
+    for (const Sentence& text : levels->warnings)
+        warn(text);
+    auto verified = verify(gauge, levels->points, kJugSd);
+    if (!verified)
+        verified.error().where.file = file;
+    return verified;
+}
 
 void addCalibrateCommand(CLI::App& app, CliContext& context)
 {

@@ -34,6 +34,12 @@ struct CalibrateAnswer {
     std::optional<Verification> verified;
 };
 
+// Levels of a CSV that were tried afterwards, against the gauge. Errors: badInput for what
+// cannot be read, and as verify().
+Result<Verification> verifyLevels(const Gauge& gauge, const std::string& file);
+inline constexpr const char* kVerifyHelp =
+    "levels tried afterwards, as points: total_l since drained, or poured_l (negative) from full";
+
 void printCalibrationJson(const CalibrateAnswer& answer, const CalibrateOptions& options);
 void printCalibrationText(const CalibrateAnswer& answer, const CalibrateOptions& options);
 

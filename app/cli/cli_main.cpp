@@ -34,7 +34,7 @@ void addCommands(CLI::App& app, CliContext& context)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
-                           addCardCommand, addBacktestCommand, addReplayCommand, addCheckCommand,
+                           addCardCommand, addSheetCommand, addBacktestCommand, addReplayCommand, addCheckCommand,
                            addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,
                            addMergeCommand})
         add(app, context);

@@ -117,6 +117,8 @@ inline Part counted(std::size_t n)
 
 // As printf would have written it: with a decimal point, litres and km.
 std::string english(const Sentence& sentence);
+// How sentences are written: english() for the terminal.
+using SentenceWriter = std::function<std::string(const Sentence&)>;
 
 // `pattern` with %1 to %9 replaced. Shared with the screen, so that both read it alike.
 std::string filledIn(std::string_view pattern, std::size_t parts,

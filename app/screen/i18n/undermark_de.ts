@@ -4163,6 +4163,158 @@
         <source>one or more rows</source>
         <translation>eine Zeile oder mehr</translation>
     </message>
+    <message>
+        <source>Estimates, not promises: keep a margin. Never try out the reserve on a public road.</source>
+        <translation>Schätzungen, keine Zusagen: Abstand halten. Die Reserve nie auf öffentlicher Straße ausprobieren.</translation>
+    </message>
+    <message>
+        <source>Draining and pouring: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers on the ground, extinguisher in reach; by a qualified person, as local rules ask.</source>
+        <translation>Ablassen und Eingießen: Benzindampf entzündet sich. Motor kalt und aus, keine Zündquelle, belüftet, geerdet, zugelassene Behälter auf dem Boden, Feuerlöscher in Reichweite; durch Fachkundige, wie örtliche Regeln es verlangen.</translation>
+    </message>
+    <message>
+        <source>Calibrate again after work on tank, sender, wiring or display.</source>
+        <translation>Nach Arbeiten an Tank, Geber, Verkabelung oder Anzeige neu kalibrieren.</translation>
+    </message>
+    <message>
+        <source>this car has no calibration to hand over</source>
+        <translation>dieser Wagen hat keine Kalibrierung zu übergeben</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>The logbook has more of them.</source>
+        <translation>Das Logbuch hat mehr davon.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Hand-over sheet</source>
+        <translation>Übergabeblatt</translation>
+    </message>
+    <message>
+        <source>Car and sender</source>
+        <translation>Wagen und Geber</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>übergeben</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>capacity to the first click</source>
+        <translation>Inhalt bis zum ersten Klick</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Schaltung</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>Versorgung</translation>
+    </message>
+    <message>
+        <source>pull-up</source>
+        <translation>Pull-up</translation>
+    </message>
+    <message>
+        <source>odometer, last noted</source>
+        <translation>Kilometerstand, zuletzt notiert</translation>
+    </message>
+    <message>
+        <source>calibrated</source>
+        <translation>kalibriert</translation>
+    </message>
+    <message>
+        <source>zero mark, since drained</source>
+        <translation>Nullmarke, seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>full, since drained</source>
+        <translation>voll, seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>Level since drained; grey: with 90 %</source>
+        <translation>Stand seit leergepumpt; grau: mit 90 %</translation>
+    </message>
+    <message>
+        <source>Gauge table</source>
+        <translation>Anzeigetabelle</translation>
+    </message>
+    <message>
+        <source>Steps as poured</source>
+        <translation>Schritte, wie eingegossen</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>The logbook has %1 more.</source>
+        <translation>Das Logbuch hat %1 weitere.</translation>
+    </message>
+    <message>
+        <source>Hidden reserve</source>
+        <translation>Verborgene Reserve</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>Schätzung</translation>
+    </message>
+    <message>
+        <source>sure (99 %) past zero</source>
+        <translation>sicher (99 %) unter null</translation>
+    </message>
+    <message>
+        <source>even (50 %)</source>
+        <translation>hälftig (50 %)</translation>
+    </message>
+    <message>
+        <source>No proof yet: from the calibration alone.</source>
+        <translation>Noch kein Nachweis: allein aus der Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>Verification</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Litres taken out: ______   reading: ______   by the gauge: ______</source>
+        <translation>Liter entnommen: ______   Ablesung: ______   laut Anzeige: ______</translation>
+    </message>
+    <message>
+        <source>Checked by: ____________   on: ____________</source>
+        <translation>Geprüft von: ____________   am: ____________</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>by the curve</source>
+        <translation>laut Kurve</translation>
+    </message>
+    <message>
+        <source>Passed at %1.</source>
+        <translation>Bestanden bei %1.</translation>
+    </message>
+    <message>
+        <source>NOT PASSED at %1: the rows in bold do not agree.</source>
+        <translation>NICHT BESTANDEN bei %1: die fetten Zeilen stimmen nicht überein.</translation>
+    </message>
+    <message>
+        <source>None: the readings fit each other.</source>
+        <translation>Keine: die Ablesungen passen zueinander.</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>Nullmarke</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -4163,6 +4163,158 @@
         <source>one or more rows</source>
         <translation>une ligne ou plus</translation>
     </message>
+    <message>
+        <source>Estimates, not promises: keep a margin. Never try out the reserve on a public road.</source>
+        <translation>Des estimations, pas des promesses : garder une marge. Ne jamais essayer la réserve sur la voie publique.</translation>
+    </message>
+    <message>
+        <source>Draining and pouring: petrol vapour ignites. Engine cold and off, no ignition source, ventilated, earthed, approved containers on the ground, extinguisher in reach; by a qualified person, as local rules ask.</source>
+        <translation>Vidange et remplissage : les vapeurs d’essence s’enflamment. Moteur froid et arrêté, aucune source d’ignition, aéré, mis à la terre, récipients homologués posés au sol, extincteur à portée ; par une personne qualifiée, selon les règles locales.</translation>
+    </message>
+    <message>
+        <source>Calibrate again after work on tank, sender, wiring or display.</source>
+        <translation>Étalonner à nouveau après un travail sur le réservoir, la jauge, le câblage ou l’afficheur.</translation>
+    </message>
+    <message>
+        <source>this car has no calibration to hand over</source>
+        <translation>cette voiture n’a pas d’étalonnage à remettre</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constats</translation>
+    </message>
+    <message>
+        <source>The logbook has more of them.</source>
+        <translation>Le carnet en contient d’autres.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>Hand-over sheet</source>
+        <translation>Fiche de remise</translation>
+    </message>
+    <message>
+        <source>Car and sender</source>
+        <translation>Voiture et jauge</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>remise</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>carburant</translation>
+    </message>
+    <message>
+        <source>capacity to the first click</source>
+        <translation>contenance au premier déclic</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>circuit</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>alimentation</translation>
+    </message>
+    <message>
+        <source>pull-up</source>
+        <translation>rappel</translation>
+    </message>
+    <message>
+        <source>odometer, last noted</source>
+        <translation>compteur, dernier noté</translation>
+    </message>
+    <message>
+        <source>calibrated</source>
+        <translation>étalonné</translation>
+    </message>
+    <message>
+        <source>zero mark, since drained</source>
+        <translation>repère zéro, depuis la vidange</translation>
+    </message>
+    <message>
+        <source>full, since drained</source>
+        <translation>plein, depuis la vidange</translation>
+    </message>
+    <message>
+        <source>Level since drained; grey: with 90 %</source>
+        <translation>Niveau depuis la vidange ; gris : à 90 %</translation>
+    </message>
+    <message>
+        <source>Gauge table</source>
+        <translation>Table de la jauge</translation>
+    </message>
+    <message>
+        <source>Steps as poured</source>
+        <translation>Étapes, comme versées</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lectures</translation>
+    </message>
+    <message>
+        <source>The logbook has %1 more.</source>
+        <translation>Le carnet en a %1 de plus.</translation>
+    </message>
+    <message>
+        <source>Hidden reserve</source>
+        <translation>Réserve cachée</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>estimation</translation>
+    </message>
+    <message>
+        <source>sure (99 %) past zero</source>
+        <translation>sûr (99 %) sous zéro</translation>
+    </message>
+    <message>
+        <source>even (50 %)</source>
+        <translation>à 50 %</translation>
+    </message>
+    <message>
+        <source>No proof yet: from the calibration alone.</source>
+        <translation>Pas encore de preuve : par le seul étalonnage.</translation>
+    </message>
+    <message>
+        <source>Verification</source>
+        <translation>Vérification</translation>
+    </message>
+    <message>
+        <source>Litres taken out: ______   reading: ______   by the gauge: ______</source>
+        <translation>Litres retirés : ______   lecture : ______   selon la jauge : ______</translation>
+    </message>
+    <message>
+        <source>Checked by: ____________   on: ____________</source>
+        <translation>Vérifié par : ____________   le : ____________</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>by the curve</source>
+        <translation>selon la courbe</translation>
+    </message>
+    <message>
+        <source>Passed at %1.</source>
+        <translation>Réussie à %1.</translation>
+    </message>
+    <message>
+        <source>NOT PASSED at %1: the rows in bold do not agree.</source>
+        <translation>NON RÉUSSIE à %1 : les lignes en gras ne concordent pas.</translation>
+    </message>
+    <message>
+        <source>None: the readings fit each other.</source>
+        <translation>Aucun : les lectures concordent.</translation>
+    </message>
+    <message>
+        <source>zero mark</source>
+        <translation>repère zéro</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
