@@ -256,7 +256,7 @@ private:
         for (const Finding& finding : m_car.gauge.findings())
             lines.push_back(finding.text);
         if (lines.empty())
-            lines.push_back(Sentence::of("None: the readings fit each other."));
+            lines.push_back(Sentence::of("None found."));
         return lines;
     }
 

@@ -4308,8 +4308,8 @@
         <translation>NICHT BESTANDEN bei %1: die fetten Zeilen stimmen nicht überein.</translation>
     </message>
     <message>
-        <source>None: the readings fit each other.</source>
-        <translation>Keine: die Ablesungen passen zueinander.</translation>
+        <source>None found.</source>
+        <translation>Keine gefunden.</translation>
     </message>
     <message>
         <source>zero mark</source>

@@ -4308,8 +4308,8 @@
         <translation>NON RÉUSSIE à %1 : les lignes en gras ne concordent pas.</translation>
     </message>
     <message>
-        <source>None: the readings fit each other.</source>
-        <translation>Aucun : les lectures concordent.</translation>
+        <source>None found.</source>
+        <translation>Aucun trouvé.</translation>
     </message>
     <message>
         <source>zero mark</source>
