@@ -6,6 +6,8 @@
 #include "engine/logbook/schema.h"
 #include "engine/logbook/validate.h"
 
+#include <sqlite3.h>
+
 #include <algorithm>
 #include <set>
 
