@@ -29,30 +29,37 @@ PlanRequest pricedAtNothing(const PlanRequest& request)
     return free;
 }
 
+// Planned again and again rather than bought at the start: pouring takes time, and the pump may
+// click before the tank is as full as it can be.
 Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
 {
-    PlanRequest asked = pricedAtNothing(request);
-    const RoutePoint& first = asked.route.points.front();
-    RoutePoint before = pointOnSection(first, first.at, first.name);
-    before.fuel = FuelSource::zone; // which every rule lets one use
-    before.pricePerLitre = 1.0;
-    before.mostPurchase = asked.tank.capacity;
-    asked.route.points.insert(asked.route.points.begin(), before);
-    const Result<Plan> least = plan(asked);
-    if (!least)
-        return fail(least.error());
-    if (!least->feasible || least->stops.empty() || least->stops.front().point != 0)
-        return std::optional<Cure>();
-    const double exact = least->stops.front().buy.litres();
     const double room = (request.tank.capacity - request.tank.start.mean).litres();
-    Cure cure{CureKind::startWithMore, Volume::fromLitres(std::min(roundedUp(exact, 0.1), room))};
-    PlanRequest cured = request;
-    cured.tank.start.mean += cure.litres;
-    Result<Plan> proof = plan(cured);
-    if (!proof)
-        return fail(proof.error());
-    cure.plan = std::move(*proof);
-    return cure.plan.feasible ? std::optional(cure) : std::nullopt;
+    const double step = 0.1;
+    std::optional<Cure> least;
+    const auto proves = [&](double litres) -> Result<bool> {
+        PlanRequest cured = request;
+        cured.tank.start.mean += Volume::fromLitres(litres);
+        Result<Plan> proof = plan(cured);
+        if (!proof)
+            return fail(proof.error());
+        const bool feasible = proof->feasible;
+        if (feasible)
+            least = Cure{CureKind::startWithMore, Volume::fromLitres(litres), {}, {}, std::move(*proof)};
+        return feasible;
+    };
+    int tooLittle = 0; // steps; the tank's last is shorter
+    int enough = int(std::ceil(room / step - 1e-9));
+    for (int tried = enough; tooLittle < enough; tried = (tooLittle + enough) / 2) {
+        const Result<bool> proven = proves(std::min(tried * step, room));
+        if (!proven)
+            return fail(proven.error());
+        if (!least)
+            return least;
+        (*proven ? enough : tooLittle) = tried;
+        if (tooLittle + 1 == enough)
+            break;
+    }
+    return least;
 }
 
 // The route with a place to pour a can in at every point and, on long sections,

@@ -2,6 +2,7 @@
 #include "engine/planning/evaluate.h"
 
 #include "engine/planning/risk/trip_risk.h"
+#include "engine/planning/turning_back.h"
 
 #include <algorithm>
 #include <cmath>
@@ -46,7 +47,7 @@ private:
         const auto at = static_cast<std::size_t>(i);
         Passage passage;
         passage.point = at;
-        const LevelSpread spread = m_problem.uncertain ? m_problem.spread(m_since, i) : LevelSpread{};
+        const LevelSpread spread = m_problem.uncertain ? m_problem.spread(m_run, i) : LevelSpread{};
         const double sd = std::sqrt(varianceOf(spread, m_problem.worlds));
         if (i > 0) {
             const double used = m_problem.fuelTo[at] - m_problem.fuelTo[at - 1];
@@ -66,6 +67,9 @@ private:
         }
         passage.arrive = {litres(m_level), litres(sd)};
         passage.sure = litres(m_level - m_problem.room(m_sure, spread));
+        if (m_problem.timetable)
+            passage.clock = Minutes(m_problem.timetable->departure + m_problem.timetable->onTheWay[at]) +
+                            m_plan.stopTime;
         m_plan.passages.push_back(passage);
     }
 
@@ -74,22 +78,27 @@ private:
         const auto at = static_cast<std::size_t>(purchase.point);
         const RoutePoint& point = m_request.route.points[at];
         const double detour = m_problem.offers[at].detourLitres;
+        const Run there = m_problem.withDetour(m_run, purchase.point, 0.5);
+        const double variance = varianceOf(m_problem.spread(there, purchase.point), m_problem.worlds);
         PlannedStop stop;
         stop.point = at;
         stop.buy = litres(purchase.litres);
         stop.cans = purchase.cans;
-        stop.arrive = {litres(m_level - detour / 2), m_plan.passages.back().arrive.sd};
+        stop.arrive = {litres(m_level - detour / 2), litres(std::sqrt(variance))};
         m_level += purchase.litres - detour;
         stop.leave = litres(m_level + detour / 2);
         stop.toFull = purchase.full ||
                       (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
         stop.known = purchase.full;
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
+        if (m_problem.timetable)
+            stop.wait = Minutes(m_problem.timetable->waitAt(
+                purchase.point, m_plan.passages.back().clock->count()));
         m_plan.bought += stop.buy;
         m_plan.cost += stop.cost;
-        m_plan.stopTime += stoppingTime(m_request, point) + pouringTime(m_request, stop.buy);
-        if (purchase.full)
-            m_since = purchase.point;
+        m_plan.stopTime += stop.wait + stoppingTime(m_request, point) + pouringTime(m_request, stop.buy);
+        m_run = purchase.full ? Run{purchase.point}
+                              : m_problem.withDetour(m_run, purchase.point, 1.0);
         m_plan.stops.push_back(stop);
     }
 
@@ -111,34 +120,22 @@ private:
             ends.push_back(stop.point);
         ends.push_back(m_plan.passages.size() - 1);
         std::size_t from = 0;
-        int since = kStart;
+        Run run;
         auto stop = m_plan.stops.begin();
         for (const std::size_t to : ends) {
-            if (to > from)
-                m_plan.gaps.push_back({from, to, noReturn(from, to, since)});
+            if (to > from) {
+                const bool atStop = stop != m_plan.stops.begin();
+                m_plan.gaps.push_back(turningBack(
+                    m_request, m_problem,
+                    {run, int(from), int(to), m_plan.passages[from].leave.litres(), atStop}));
+            }
             if (stop != m_plan.stops.end()) {
-                if (stop->known)
-                    since = static_cast<int>(stop->point);
+                const int point = int(stop->point);
+                run = stop->known ? Run{point} : m_problem.withDetour(std::move(run), point, 1.0);
                 ++stop;
             }
             from = to;
         }
-    }
-
-    // Turning round at x km means 2x km on what was left with, at the rate of the
-    // way out; the spread is taken as that of the gap, scaled to 2x.
-    std::optional<Distance> noReturn(std::size_t from, std::size_t to, int since) const
-    {
-        const auto& points = m_request.route.points;
-        const double length = (points[to].at - points[from].at).km();
-        const double used = m_problem.fuelTo[to] - m_problem.fuelTo[from];
-        const double spread =
-            m_problem.room(m_problem.allowed, m_problem.spread(since, static_cast<int>(to)));
-        const double spare = m_plan.passages[from].leave.litres() - m_request.tank.floor.litres();
-        const double perKm = length > 0 ? (used + spread) / length : 0.0;
-        if (perKm <= 0 || spare >= 2 * length * perKm)
-            return std::nullopt;
-        return points[from].at + Distance::fromKm(std::max(spare, 0.0) / (2 * perKm));
     }
 
     const PlanRequest& m_request;
@@ -146,19 +143,15 @@ private:
     const AllowedRisk m_sure = AllowedRisk::of(0.01);
     Plan m_plan;
     double m_level = 0.0;
-    int m_since = kStart;
+    Run m_run;
 };
 
-// Of the level after a part of a section: what the rates leave open is a quadratic in it.
+// Of the level after a part of a section.
 LevelSpread inside(const Problem& problem, int since, int section, double part)
 {
-    const LevelSpread a = problem.spread(since, section);
-    const LevelSpread b = problem.spread(since, section + 1);
-    const double own = problem.spread(section, section + 1).residual;
-    const double common = b.residual - a.residual - own;
-    return {a.own + part * (b.own - a.own),
-            std::max(a.residual + part * common + part * part * own, 0.0),
-            a.burnt + part * (b.burnt - a.burnt)};
+    return problem.spreadOver(problem.knownVariance(since), [&](int m) {
+        return problem.km(since, section, m) + part * problem.kmBetween(section, section + 1, m);
+    });
 }
 
 // How many km of a section a level lasts to the floor, at the confidence.

@@ -18,11 +18,16 @@ Minutes pouringTime(const PlanRequest& request, Volume poured)
     return Minutes(60.0 * poured.litres() / pumpFlowOf(request).litresPerHour());
 }
 
+Minutes drivingTime(Speed speed, Distance way)
+{
+    return Minutes(60.0 * way.km() / speed.kmPerHour());
+}
+
 Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point)
 {
-    const double detour =
-        point.detour && request.speed ? 60.0 * point.detour->km() / request.speed->kmPerHour() : 0.0;
-    return point.stopTime.value_or(Minutes{}) + Minutes(detour);
+    const bool takesTime = point.detour && request.speed;
+    return point.stopTime.value_or(Minutes{}) +
+           (takesTime ? drivingTime(*request.speed, *point.detour) : Minutes{});
 }
 
 bool sellsFuel(const Rules& rules, const RoutePoint& point)

@@ -69,6 +69,7 @@ struct PlanRequest {
     std::optional<FlowRate> pumpFlow; // see pumpFlowOf
     std::optional<Speed> speed;       // for opening hours and the time of detours
     std::optional<Minutes> departure; // since midnight
+    Minutes mostWait{};               // at a place that is not open yet; 0 to a day
     std::vector<Sentence> startNotes; // what is to be said of the start's litres; not looked at
 };
 
@@ -76,6 +77,8 @@ struct PlanRequest {
 // source: road pumps give 35 to 45).
 FlowRate pumpFlowOf(const PlanRequest& request);
 Minutes pouringTime(const PlanRequest& request, Volume poured);
+
+Minutes drivingTime(Speed speed, Distance way);
 
 // What stopping at a point takes, without the pouring: the stop itself, and the detour
 // where the request knows the speed.
@@ -93,6 +96,7 @@ struct PlannedStop {
     Estimate<Volume> arrive;
     Volume leave;
     double cost = 0.0; // fuel and stop cost
+    Minutes wait{};    // until it opens
     Sentence why;      // it is made for so little (PlanRequest::leastStop); empty: it is for more
 };
 
@@ -105,6 +109,7 @@ struct Passage {
     Volume leave;
     double belowFloor = 0.0; // probability on arrival
     double dry = 0.0;        // probability on arrival
+    std::optional<Minutes> clock; // on arrival, since midnight of the departure's day
     Volume margin;           // arrival mean above what the confidence demands
     Distance marginDistance; // the same at the rate of the section behind
 };
@@ -113,9 +118,11 @@ struct Passage {
 struct Gap {
     std::size_t from = 0; // points
     std::size_t to = 0;
-    // Until here the car can still turn round and reach the place it left at the
-    // chosen confidence, with fuel to the floor; empty where that holds all the way.
+    // Until here the car can still turn round and reach the place it left at the chosen
+    // confidence, with fuel to the floor, each section at its own rate both ways; empty where
+    // that holds all the way. A timed section is driven one way only: its start at the latest.
     std::optional<Distance> noReturn;
+    bool oneWay = false; // noReturn is where such a section starts
 };
 
 // Why there is no plan.
@@ -141,13 +148,14 @@ struct Plan {
     std::vector<Gap> gaps;
     Volume bought;
     double cost = 0.0;    // fuel and stop costs
-    Minutes stopTime{};   // stops, pouring and detours
+    Minutes stopTime{};   // stops, pouring, detours and waiting
     double litreKm = 0.0; // carried on the sections that count
     Estimate<Volume> finish;
     double dryRisk = 0.0;   // of the whole way: usable below 0 somewhere
     double floorRisk = 0.0; // of the whole way: below the floor somewhere
     // No plan is better by more than this, in the aim's unit (money, stops, minutes,
-    // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence.
+    // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence, or where opening
+    // hours leave too many ways to be late.
     double tripGap = 0.0;
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;

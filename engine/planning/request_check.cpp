@@ -73,6 +73,9 @@ Result<void> checkRequest(const PlanRequest& request)
     if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||
         (request.speed && !(*request.speed > Speed())))
         return failInput(Sentence::of("the pump's flow and the speed must be above 0"));
+    if (!isOneOf(request.mostWait.count(), 0, 24 * 60))
+        return failInput(Sentence::of("nobody waits longer than a day for an opening"),
+                         Sentence::of("0 to 1440 minutes"));
     if (request.departure && !isOneOf(request.departure->count(), 0, 24 * 60))
         return failInput(Sentence::of("the departure must be a time of day"),
                          Sentence::of("00:00 to 24:00"));

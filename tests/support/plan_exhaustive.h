@@ -92,7 +92,9 @@ private:
         const auto at = static_cast<std::size_t>(i);
         const planning::Offer& offer = m_problem.offers[at];
         const bool stop = m_kinds[at] > 0;
-        const double most = stop ? std::min(offer.most, m_problem.capacity) : 0.0;
+        double most = stop ? std::min(offer.most, m_problem.capacity) : 0.0;
+        if (m_kinds[at] == 2 && offer.most < planning::kNoLimit) // the click comes before the limit
+            most = std::min(most, offer.most - m_problem.fillRoom(m_since, i));
         const double least = stop ? offer.least : 0.0;
         glp_set_col_bnds(lp, i + 1, least < most ? GLP_DB : GLP_FX, least, most);
         double carried = 0.0;
@@ -103,8 +105,10 @@ private:
         m_fixed += m_problem.holdFrom(i) * (m_problem.start - m_problem.fuelTo[at]);
         if (stop && m_problem.timetable)
             keepHours(lp, i);
-        // Bought so far: not above the brim; enough for the next arrival.
-        const double full = m_problem.capacity + m_problem.fuelTo[at] - m_problem.start;
+        // Bought so far: not above the brim, counted litres not near the click; enough for the
+        // next arrival.
+        const double full = m_problem.capacity + m_problem.fuelTo[at] - m_problem.start -
+                            (m_kinds[at] == 1 ? m_problem.clickRoom(i) : 0.0);
         setSum(lp, 3 * i + 1, i);
         glp_set_row_bnds(lp, 3 * i + 1, m_kinds[at] == 2 ? GLP_FX : GLP_UP, full, full);
         if (m_kinds[at] == 2)
@@ -131,12 +135,16 @@ private:
     {
         const auto at = static_cast<std::size_t>(i);
         const auto& table = *m_problem.timetable;
-        const double dry =
-            table.departure + m_stopped + (m_problem.at[at] - table.startKm) * table.minutesPerKm;
+        const double dry = table.departure + m_stopped + table.onTheWay[at];
         m_stopped += table.stopMinutes[at];
-        const double from = table.hours[at].opens - dry;
+        double from = table.hours[at].opens - dry;
         const double to = table.hours[at].closes - dry;
         if (i == 0 || table.minutesPerLitre == 0) {
+            if (from > 0 && from <= table.mostWait) { // waited for
+                m_stopped += from;
+                m_fixed += from * table.perMinuteWaited;
+                from = 0.0;
+            }
             if (from > 0 || to < 0) // never: an impossible bound on this stop's litres
                 glp_set_col_bnds(lp, i + 1, GLP_FX, -1e9, -1e9);
             return;

@@ -35,14 +35,14 @@ std::vector<ArrivalLevel> levelsIn(const Problem& problem, const std::vector<Arr
     for (const Arrival& arrival : arrivals) {
         Eigen::VectorXd km(root.rows());
         for (Eigen::Index m = 0; m < km.size(); ++m)
-            km(m) = problem.km(arrival.since, arrival.point, static_cast<int>(m));
-        const LevelSpread spread = problem.spread(arrival.since, arrival.point);
+            km(m) = problem.km(arrival.run, arrival.point, static_cast<int>(m));
+        const LevelSpread spread = problem.spread(arrival.run, arrival.point);
         const Eigen::VectorXd residual = world.factorMean * (root.transpose() * km);
         std::vector<double> common(residual.begin(), residual.end());
         common.push_back(world.factorSd * spread.burnt);
         const double room =
             arrival.level - problem.dryAt(arrival.point) + spread.shiftIn(world);
-        levels.push_back({room, std::move(common), spread.own, arrival.since});
+        levels.push_back({room, std::move(common), spread.own, arrival.run.since});
     }
     return levels;
 }
@@ -89,29 +89,32 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
     std::vector<Arrival> arrivals;
     arrivals.reserve(purchases.size() + 1);
     double supply = problem.start;
-    int since = kStart, from = 0;
-    const auto arrive = [&](int to) {
+    Run run;
+    int from = 0;
+    const auto arrive = [&](int to, const Offer* stop) {
         const std::size_t first = arrivals.size();
         double asked = -1.0; // by what follows
-        for (int i = to; i > from; --i) {
+        if (stop && stop->detourKm > 0) { // which makes it one also where the way begins
+            asked = problem.dryAt(to);
+            arrivals.push_back({problem.withDetour(run, to, 0.5), to,
+                                supply - stop->detourLitres / 2 - problem.fuelBefore(to)});
+        }
+        for (int i = to; i > from && !(problem.surgeTo.empty() && asked >= 0); --i) {
             if (problem.dryAt(i) <= asked)
                 continue;
             asked = problem.dryAt(i);
-            arrivals.push_back({since, i, supply - problem.fuelTo[static_cast<std::size_t>(i)]});
-            if (problem.surgeTo.empty())
-                break;
+            arrivals.push_back({run, i, supply - problem.fuelBefore(i)});
         }
         std::reverse(arrivals.begin() + static_cast<std::ptrdiff_t>(first), arrivals.end());
         from = to;
     };
     for (const Purchase& purchase : purchases) {
-        arrive(purchase.point);
-        supply +=
-            purchase.litres - problem.offers[static_cast<std::size_t>(purchase.point)].detourLitres;
-        if (purchase.full)
-            since = purchase.point;
+        const Offer& offer = problem.offers[static_cast<std::size_t>(purchase.point)];
+        arrive(purchase.point, &offer);
+        supply += purchase.litres - offer.detourLitres;
+        run = purchase.full ? Run{purchase.point} : problem.withDetour(run, purchase.point, 1.0);
     }
-    arrive(problem.points - 1);
+    arrive(problem.points - 1, nullptr);
     return arrivals;
 }
 
@@ -121,7 +124,7 @@ TripRisk riskOfTrip(const Problem& problem, const std::vector<Arrival>& arrivals
         return joinedRisk(problem, arrivals);
     TripRisk risk;
     for (const Arrival& arrival : arrivals) { // one, or too many to join
-        const LevelSpread spread = problem.spread(arrival.since, arrival.point);
+        const LevelSpread spread = problem.spread(arrival.run, arrival.point);
         const double dry = problem.dryAt(arrival.point);
         const double floor = problem.floorAt(arrival.point);
         risk.dry += riskBelow(arrival.level - dry, spread, problem.worlds);

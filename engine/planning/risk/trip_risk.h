@@ -14,9 +14,9 @@
 namespace undermark::planning {
 
 struct Arrival {
-    int since; // where its run began
+    Run run;
     int point;
-    double level; // L, mean
+    double level; // L, mean; of a stop that is off the way: there
 };
 
 // The arrivals that count, in driving order. O(purchases), with surge O(points).

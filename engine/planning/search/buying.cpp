@@ -20,7 +20,7 @@ Pieces Buying::bought(const Pieces& arrived)
 {
     Pieces pieces =
         m_offer.most >= m_problem.capacity ? boughtFreely(arrived) : boughtWithin(arrived);
-    cutAbove(pieces, highest());
+    cutAbove(pieces, highest() - m_problem.clickRoom(m_point));
     return pieces;
 }
 
@@ -36,12 +36,13 @@ Pieces Buying::poured(const Pieces& arrived, int cans)
     return moved;
 }
 
-std::optional<Buying::FillUp> Buying::cheapestFill(const Pieces& arrived) const
+std::optional<Buying::FillUp> Buying::cheapestFill(int since, const Pieces& arrived) const
 {
     const double full = highest() + m_offer.detourLitres;
     Pieces pieces = arrived;
     cutAbove(pieces, full - m_offer.least);
-    cutBelow(pieces, full - m_offer.most);
+    if (m_offer.most < kNoLimit)
+        cutBelow(pieces, full - m_offer.most + m_problem.fillRoom(since, m_point));
     std::optional<FillUp> best;
     for (const Piece& piece : pieces) {
         const double from = piece.slope < m_offer.perLitre ? piece.to : piece.from;

@@ -18,19 +18,21 @@ public:
     // at only where its minutes may find the next place open.
     Buying(const Problem& problem, int point, StepLog& steps, bool haltsMatter = false);
 
-    // By buying within the point's limits, up to a full tank. Traces are proposed.
+    // By buying within the point's limits, up to where the pump is sure not to click yet
+    // (Problem::clickRoom). Traces are proposed.
     // O(pieces), with a limit per point O(pieces log pieces).
     Pieces bought(const Pieces& arrived);
 
     // By pouring whole own cans; empty where they do not fit. Traces are proposed.
     Pieces poured(const Pieces& arrived, int cans);
 
-    // The cheapest way to the first click: objective, and how.
+    // The cheapest way to the first click of a run since `since`: objective, and how. Nothing
+    // where the point's limit may end before it (Problem::fillRoom).
     struct FillUp {
         double cost;
         Step step;
     };
-    std::optional<FillUp> cheapestFill(const Pieces& arrived) const;
+    std::optional<FillUp> cheapestFill(int since, const Pieces& arrived) const;
 
     // The supply with which one drives on from a full tank here.
     double highest() const;

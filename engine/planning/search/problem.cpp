@@ -11,6 +11,11 @@ namespace undermark::planning {
 
 namespace {
 
+constexpr double kTie = 1e-6; // of the aim's unit: breaks ties
+// Of the risk allowed on an arrival: how likely the pump may click before the litres wanted are
+// in, and a limit end before it clicks. Both are taken for never where they are less likely.
+constexpr double kClickShare = 0.01;
+
 bool isOpen(const PlanRequest& request, const RoutePoint& point)
 {
     if (point.fuel == FuelSource::can)
@@ -102,8 +107,12 @@ private:
         m_fuel += (rate * length).litres();
         if (point.idle)
             m_fuel += m_rates.idling.litresPerHour() * point.idle->count() / 60.0;
-        if (point.detour)
-            m_problem.offers.back().detourLitres = (rate * *point.detour).litres();
+        if (point.detour) {
+            Offer& offer = m_problem.offers.back();
+            offer.detourLitres = (rate * *point.detour).litres();
+            offer.detourKm = point.detour->km();
+            offer.detourMode = static_cast<int>(m);
+        }
         if (!m_surge.empty())
             m_problem.surgeTo.push_back(m_surge[m]);
         m_km[m] += length.km();
@@ -123,14 +132,20 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
 {
     Timetable table;
     table.departure = request.departure->count();
-    table.minutesPerKm = 60.0 / request.speed->kmPerHour();
     table.minutesPerLitre = pouringTime(request, Volume::fromLitres(1)).count();
-    table.startKm = problem.at.front();
     table.startLitres = problem.start;
+    table.mostWait = request.mostWait.count();
+    table.perMinuteWaited = request.aim == Aim::time ? 1.0 : kTie;
+    double idled = 0.0;
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
-        table.hours.push_back({point.opens.value_or(Minutes(0)).count(),
-                               point.closes.value_or(Minutes(24 * 60)).count()});
+        table.onTheWay.push_back(
+            idled + drivingTime(*request.speed, point.at - request.route.points[0].at).count());
+        idled += point.idle.value_or(Minutes{}).count();
+        const double halfDetour =
+            drivingTime(*request.speed, point.detour.value_or(Distance())).count() / 2;
+        table.hours.push_back({point.opens.value_or(Minutes(0)).count() - halfDetour,
+                               point.closes.value_or(Minutes(24 * 60)).count() - halfDetour});
         // The clock takes the supply gained for what was poured: more by what the detour burnt.
         table.stopMinutes.push_back(stoppingTime(request, point).count() +
                                     problem.offers[i].detourLitres * table.minutesPerLitre);
@@ -145,7 +160,6 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
 void applyAim(const PlanRequest& request, double dearest, Problem& problem)
 {
     constexpr double kFewerStops = 1e-9; // of equal plans, the one with fewer stops
-    constexpr double kTie = 1e-6;
     if (request.aim == Aim::cost) {
         for (Offer& offer : problem.offers)
             offer.perStop += kFewerStops;
@@ -230,8 +244,9 @@ Result<Problem> makeProblem(const PlanRequest& request)
         return failInput(Sentence::of("a price is missing while other points have one"),
                          Sentence::of("a price per litre"), prices->missing->name);
     applyAim(request, prices->dearest, problem);
-    if (problem.hasHours && request.departure && request.speed)
+    if (request.departure && request.speed)
         problem.timetable = timetableOf(request, problem);
+    problem.clickZ = AllowedRisk::of(problem.allowed.risk * kClickShare).z;
     problem.uncertain =
         problem.variance(kStart, problem.points - 1) > 0 || problem.fullVariance > 0;
     return problem;

@@ -15,6 +15,7 @@
 #include "engine/range/level_spread.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <vector>
 
@@ -32,6 +33,8 @@ struct Offer {
     double least = 0.0;        // L
     double most = kNoLimit;    // L
     double detourLitres = 0.0; // burnt by stopping, half before and half after
+    double detourKm = 0.0;     // of that, driven in the mode of the section from here on
+    int detourMode = 0;
 };
 
 // A purchase as the algorithms decide it.
@@ -40,6 +43,15 @@ struct Purchase {
     double litres;
     bool full; // makes the level known again
     int cans;
+};
+
+inline constexpr int kStart = -1;
+
+// The road since the level was last known: from the full fill at `since`, or (kStart) from
+// where the level at the start was known.
+struct Run {
+    int since = kStart;
+    std::vector<double> detoured = {}; // km by mode to stops made in it; empty: none
 };
 
 struct Problem {
@@ -51,6 +63,7 @@ struct Problem {
     double fullVariance = 0.0;  // L^2
     AllowedRisk allowed;        // on every arrival
     std::optional<AllowedRisk> shared; // an arrival's share of the whole way's, of the floor
+    double clickZ = 0.0; // deviations that an early click is kept away by
     double canLitres = 0.0;
     int cans = 0;
     bool uncertain = false;     // any spread at all
@@ -71,7 +84,8 @@ struct Problem {
     std::vector<double> covariance; // as RateModel
     std::vector<RateWorld> worlds{{1.0, 1.0, 0.0}};
     std::vector<Offer> offers;
-    std::optional<Timetable> timetable; // where hours, departure and speed are known
+    std::vector<double> more; // L asked for on arrival on top of that; empty: none
+    std::optional<Timetable> timetable; // where departure and speed are known
 
     // With less than this on arrival the engine starves.
     double dryAt(int point) const
@@ -96,12 +110,22 @@ struct Problem {
         return carryingCosts && counts(point) ? at[i + 1] - at[i] : 0.0;
     }
 
-    // Of the level on arrival at `point` after a run that began at `since` (kStart: where
-    // the level at the start was last known). O(modes^2).
+    // Of the level on arrival at `point` after a run. O(modes^2).
     LevelSpread spread(int since, int point) const;
+    LevelSpread spread(const Run& run, int point) const;
     double variance(int since, int point) const { return varianceOf(spread(since, point), worlds); }
-    // The km by mode of that run.
+    // The km by mode of that run; after a fill with the way back from it.
     double km(int since, int point, int mode) const;
+    double km(const Run& run, int point, int mode) const;
+    // The run with so much (a half, or all) of the detour to a stop at `point` in it.
+    Run withDetour(Run run, int point, double part) const;
+    double fuelBefore(int point) const { return fuelTo[static_cast<std::size_t>(point)]; }
+    // Of the road between two points.
+    double kmBetween(int from, int to, int mode) const;
+    // L^2 of the level that a run begins with.
+    double knownVariance(int since) const { return since == kStart ? startVariance : fullVariance; }
+    // Of a level known to `known` L^2 before a road of kmOf(mode).
+    template <class KmOf> LevelSpread spreadOver(double known, KmOf kmOf) const;
     // Litres above a limit that the mean on arrival must be; 0 where nothing is uncertain.
     double room(const AllowedRisk& risk, const LevelSpread& spread) const
     {
@@ -113,14 +137,49 @@ struct Problem {
         const auto i = static_cast<std::size_t>(point);
         return fuelTo[i] + capacity - offers[i].detourLitres / 2;
     }
+    // The pump clicks when the tank is full, which is where it is only as well as fullVariance
+    // says. Counted litres end so far below the mean of that, L.
+    double clickRoom(int point) const
+    {
+        return offers[static_cast<std::size_t>(point)].clicks ? clickZ * std::sqrt(fullVariance) : 0.0;
+    }
+    // Where litres are limited, a fill is sure to reach the click with so many to spare, L.
+    double fillRoom(int since, int point) const
+    {
+        return clickZ * std::sqrt(variance(since, point) + fullVariance);
+    }
 
+    // Litres that the confidence asks for on arrival.
+    double needed(const LevelSpread& spread, int point) const;
     // Least supply with which a run since `since` may arrive at `point`.
     double leastSupply(int since, int point) const;
-    // The same where one stops there: half of the detour is burnt before.
+    // The same where one stops there: half of the detour is driven before.
     double leastSupplyToStop(int since, int point) const;
+
+private:
+    double leastOnArrival(const LevelSpread& spread, int point) const;
 };
 
-inline constexpr int kStart = -1;
+template <class KmOf> LevelSpread Problem::spreadOver(double known, KmOf kmOf) const
+{
+    const auto n = static_cast<std::size_t>(modes);
+    const auto common = [this, n](int i, int j) {
+        return covariance[static_cast<std::size_t>(i) * n + static_cast<std::size_t>(j)];
+    };
+    LevelSpread spread;
+    double all = 0.0;
+    for (int i = 0; i < modes; ++i) {
+        const double x = kmOf(i);
+        all += x;
+        spread.burnt += x * rates[static_cast<std::size_t>(i)];
+        spread.residual += x * x * common(i, i);
+        for (int j = 0; j < i; ++j)
+            spread.residual += x * kmOf(j) * (common(i, j) + common(j, i));
+    }
+    spread.residual = std::max(spread.residual, 0.0);
+    spread.own = known + noisePerKm * all;
+    return spread;
+}
 
 // Errors as of plan(). O(points).
 Result<Problem> makeProblem(const PlanRequest& request);

@@ -3,52 +3,87 @@
 
 namespace undermark::planning {
 
+namespace {
+
+// Half of the way to a stop at `point` and back.
+double kmOfHalfDetour(const Offer& offer, int mode)
+{
+    return offer.detourMode == mode ? offer.detourKm / 2 : 0.0;
+}
+
+} // namespace
+
+double Problem::kmBetween(int from, int to, int mode) const
+{
+    const auto first = static_cast<std::size_t>(from);
+    const auto last = static_cast<std::size_t>(to);
+    if (kmTo.empty())
+        return at[last] - at[first];
+    const auto n = static_cast<std::size_t>(modes);
+    const auto m = static_cast<std::size_t>(mode);
+    return kmTo[last * n + m] - kmTo[first * n + m];
+}
+
 double Problem::km(int since, int point, int mode) const
 {
-    const auto from = static_cast<std::size_t>(std::max(since, 0));
-    const auto to = static_cast<std::size_t>(point);
-    const auto m = static_cast<std::size_t>(mode);
-    const double past = since == kStart ? kmPast[m] : 0.0;
-    if (kmTo.empty())
-        return past + at[to] - at[from];
-    const auto n = static_cast<std::size_t>(modes);
-    return past + kmTo[to * n + m] - kmTo[from * n + m];
+    if (since == kStart)
+        return kmPast[static_cast<std::size_t>(mode)] + kmBetween(0, point, mode);
+    return kmOfHalfDetour(offers[static_cast<std::size_t>(since)], mode) +
+           kmBetween(since, point, mode);
+}
+
+double Problem::km(const Run& run, int point, int mode) const
+{
+    const double road = km(run.since, point, mode);
+    return run.detoured.empty() ? road : road + run.detoured[static_cast<std::size_t>(mode)];
+}
+
+Run Problem::withDetour(Run run, int point, double part) const
+{
+    const Offer& offer = offers[static_cast<std::size_t>(point)];
+    if (offer.detourKm > 0) {
+        run.detoured.resize(static_cast<std::size_t>(modes));
+        run.detoured[static_cast<std::size_t>(offer.detourMode)] += part * offer.detourKm;
+    }
+    return run;
 }
 
 LevelSpread Problem::spread(int since, int point) const
 {
-    const auto n = static_cast<std::size_t>(modes);
-    const auto common = [this, n](int i, int j) {
-        return covariance[static_cast<std::size_t>(i) * n + static_cast<std::size_t>(j)];
-    };
-    LevelSpread spread;
-    double all = 0.0;
-    for (int i = 0; i < modes; ++i) {
-        const double x = km(since, point, i);
-        all += x;
-        spread.burnt += x * rates[static_cast<std::size_t>(i)];
-        spread.residual += x * x * common(i, i);
-        for (int j = 0; j < i; ++j)
-            spread.residual += x * km(since, point, j) * (common(i, j) + common(j, i));
-    }
-    spread.residual = std::max(spread.residual, 0.0);
-    spread.own = (since == kStart ? startVariance : fullVariance) + noisePerKm * all;
-    return spread;
+    return spreadOver(knownVariance(since), [=, this](int m) { return km(since, point, m); });
+}
+
+LevelSpread Problem::spread(const Run& run, int point) const
+{
+    return spreadOver(knownVariance(run.since), [&](int m) { return km(run, point, m); });
+}
+
+double Problem::needed(const LevelSpread& spread, int point) const
+{
+    const double least = leastAt(point) + room(allowed, spread);
+    return shared ? std::max(least, floorAt(point) + room(*shared, spread)) : least;
+}
+
+double Problem::leastOnArrival(const LevelSpread& spread, int point) const
+{
+    const auto i = static_cast<std::size_t>(point);
+    return fuelTo[i] + needed(spread, point) + (more.empty() ? 0.0 : more[i]);
 }
 
 double Problem::leastSupply(int since, int point) const
 {
-    const LevelSpread spread = this->spread(since, point);
-    double least = leastAt(point) + room(allowed, spread);
-    if (shared)
-        least = std::max(least, floorAt(point) + room(*shared, spread));
-    return fuelTo[static_cast<std::size_t>(point)] + least;
+    return leastOnArrival(spread(since, point), point);
 }
 
 double Problem::leastSupplyToStop(int since, int point) const
 {
-    const double detour = offers[static_cast<std::size_t>(point)].detourLitres;
-    return leastSupply(since, point) + (point > 0 ? detour / 2 : 0.0);
+    const Offer& offer = offers[static_cast<std::size_t>(point)];
+    if (!(offer.detourKm > 0))
+        return leastSupply(since, point);
+    const LevelSpread there = spreadOver(knownVariance(since), [&](int m) {
+        return km(since, point, m) + kmOfHalfDetour(offer, m);
+    });
+    return leastOnArrival(there, point) + offer.detourLitres / 2;
 }
 
 } // namespace undermark::planning

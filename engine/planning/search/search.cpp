@@ -2,6 +2,7 @@
 #include "engine/planning/search/search.h"
 
 #include "engine/planning/search/buying.h"
+#include "engine/planning/search/open_runs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,30 +11,17 @@ namespace undermark::planning {
 
 namespace {
 
-constexpr double kSameMinutes = 1e-6;
-
-// Everything known about one run: the point where the level was last known, the
-// own cans used, the minutes stops have taken (only where hours matter, else 0),
-// and the least objective by supply.
-struct OpenRun {
-    int since;
-    int cansUsed;
-    double stopped;
-    Pieces cost;
-
-    bool isLike(const OpenRun& other) const
-    {
-        return since == other.since && cansUsed == other.cansUsed &&
-               std::fabs(stopped - other.stopped) < kSameMinutes;
-    }
-};
-
 class Search {
 public:
     Search(const Problem& problem, Hours hours)
         : m_problem(problem),
-          m_timetable(hours == Hours::kept && problem.timetable ? &*problem.timetable : nullptr)
+          m_hours(hours)
     {
+        if (hours == Hours::ignored || !problem.timetable)
+            return;
+        m_timetable = problem.timetable;
+        if (hours == Hours::roughly)
+            m_timetable->mostWait = std::max(m_timetable->mostWait, kDawdle);
     }
 
     SearchResult run()
@@ -65,7 +53,7 @@ private:
             m_result.lastReached.emplace_back(run.since, run.cost.back().to);
             cutBelow(run.cost, m_problem.leastSupply(run.since, m_point));
         }
-        dropEmpty();
+        dropEmpty(m_runs);
         if (m_runs.empty())
             m_result.stuckBefore = m_point;
         return !m_runs.empty();
@@ -93,28 +81,42 @@ private:
                 buy();
             if (m_timetable && m_point == m_timetable->last)
                 forgetMinutes();
-            prune();
+            prune(m_problem, m_point, m_runs);
+            if (m_timetable && m_point < m_timetable->last)
+                pruneLate(m_problem, *m_timetable, m_point, m_runs);
         }
         charge(m_problem.holdFrom(m_point));
     }
 
-    // The levels from which one may buy here; at the start any.
-    Pieces atPump(const OpenRun& run) const
+    // The levels from which one may buy here, on the way any at the start, waiting charged.
+    std::vector<Timetable::Found> atPump(const OpenRun& run) const
     {
         Pieces pieces = run.cost;
-        if (m_timetable)
-            pieces = m_timetable->openParts(
-                m_point, m_problem.at[static_cast<std::size_t>(m_point)], run.stopped, pieces);
-        if (m_point > 0 && offer().detourLitres > 0)
+        if (offer().detourKm > 0)
             cutBelow(pieces, m_problem.leastSupplyToStop(run.since, m_point));
-        return pieces;
+        if (!m_timetable)
+            return {{std::move(pieces), 0.0}};
+        auto found = m_timetable->found(m_point, run.stopped, pieces);
+        for (Timetable::Found& part : found) {
+            for (Piece& piece : part.pieces)
+                piece.cost += part.wait * m_timetable->perMinuteWaited;
+        }
+        return found;
     }
 
+    // Of a stop here, while hours still matter.
     double stopMinutes() const
     {
         return m_timetable && m_point <= m_timetable->last
                    ? m_timetable->stopMinutes[static_cast<std::size_t>(m_point)]
                    : 0.0;
+    }
+
+    double stoppedAfter(const OpenRun& run, double wait) const
+    {
+        const double minutes = run.stopped + (m_timetable && m_point <= m_timetable->last
+                                                  ? stopMinutes() + wait : 0.0);
+        return m_hours == Hours::roughly ? std::ceil(minutes - kSameMinutes) : minutes;
     }
 
     // Partial purchases keep the run; a full fill begins a new one, which is
@@ -125,17 +127,18 @@ private:
         std::vector<OpenRun> fills;
         if (m_problem.uncertain && offer().clicks)
             fills = cheapestFills(buying);
-        const double minutes = stopMinutes();
         std::vector<OpenRun> stopped;
         for (OpenRun& run : m_runs) {
-            Pieces bought = buying.bought(atPump(run));
-            if (minutes > 0 && !bought.empty())
-                stopped.push_back({run.since, run.cansUsed, run.stopped + minutes,
-                                   m_steps.keepIn(bought)});
-            if (minutes == 0)
-                run.cost = m_steps.keepIn(lower(run.cost, bought));
+            for (const Timetable::Found& found : atPump(run)) {
+                Pieces bought = buying.bought(found.pieces);
+                const double minutes = stoppedAfter(run, found.wait);
+                if (minutes == run.stopped)
+                    run.cost = m_steps.keepIn(lower(run.cost, bought));
+                else if (!bought.empty())
+                    stopped.push_back({run.since, run.cansUsed, minutes, m_steps.keepIn(bought)});
+            }
         }
-        dropEmpty();
+        dropEmpty(m_runs);
         add(std::move(stopped));
         for (OpenRun& fill : fills)
             m_runs.push_back(std::move(fill));
@@ -146,23 +149,23 @@ private:
     {
         std::vector<OpenRun> fills;
         std::vector<Step> steps;
+        const double full = buying.highest();
         for (const OpenRun& run : m_runs) {
-            const auto best = buying.cheapestFill(atPump(run));
-            if (!best)
-                continue;
-            const double full = buying.highest();
-            OpenRun fill{m_point,
-                     run.cansUsed,
-                     run.stopped + stopMinutes(),
-                     {{full, full, best->cost, 0.0, kStart}}};
-            const auto same =
-                std::ranges::find_if(fills, [&](const OpenRun& other) { return other.isLike(fill); });
-            if (same == fills.end()) {
-                fills.push_back(std::move(fill));
-                steps.push_back(best->step);
-            } else if (best->cost < same->cost.front().cost) {
-                same->cost = fill.cost;
-                steps[static_cast<std::size_t>(same - fills.begin())] = best->step;
+            for (const Timetable::Found& found : atPump(run)) {
+                const auto best = buying.cheapestFill(run.since, found.pieces);
+                if (!best)
+                    continue;
+                OpenRun fill{m_point, run.cansUsed, stoppedAfter(run, found.wait),
+                             {{full, full, best->cost, 0.0, kStart}}};
+                const auto same = std::ranges::find_if(
+                    fills, [&](const OpenRun& other) { return other.isLike(fill); });
+                if (same == fills.end()) {
+                    fills.push_back(std::move(fill));
+                    steps.push_back(best->step);
+                } else if (best->cost < same->cost.front().cost) {
+                    same->cost = fill.cost;
+                    steps[static_cast<std::size_t>(same - fills.begin())] = best->step;
+                }
             }
         }
         for (std::size_t i = 0; i < fills.size(); ++i)
@@ -175,13 +178,14 @@ private:
         Buying buying(m_problem, m_point, m_steps);
         std::vector<OpenRun> poured;
         for (const OpenRun& run : m_runs) {
-            const Pieces pieces = atPump(run);
-            for (int cans = 1; run.cansUsed + cans <= m_problem.cans; ++cans) {
-                const Pieces moved = buying.poured(pieces, cans);
-                if (moved.empty())
-                    break;
-                poured.push_back({run.since, run.cansUsed + cans, run.stopped + stopMinutes(),
-                                  m_steps.keepIn(moved)});
+            for (const Timetable::Found& found : atPump(run)) {
+                for (int cans = 1; run.cansUsed + cans <= m_problem.cans; ++cans) {
+                    const Pieces moved = buying.poured(found.pieces, cans);
+                    if (moved.empty())
+                        break;
+                    poured.push_back({run.since, run.cansUsed + cans,
+                                      stoppedAfter(run, found.wait), m_steps.keepIn(moved)});
+                }
             }
         }
         add(std::move(poured));
@@ -210,50 +214,6 @@ private:
         add(std::move(all));
     }
 
-    // A run that began later has the smaller spread, now and ever after (where
-    // no covariance is negative): levels of earlier runs that cost as much are
-    // dropped. The start is later than nothing, but may be known less or better
-    // than a full tank, so its variance is compared. Runs of other minutes find
-    // other places open and are left alone.
-    void prune()
-    {
-        if (m_runs.size() < 2 || !m_problem.needsGrow)
-            return;
-        std::ranges::stable_sort(m_runs, [](const OpenRun& a, const OpenRun& b) {
-            return std::tie(a.cansUsed, a.stopped, b.since) <
-                   std::tie(b.cansUsed, b.stopped, a.since);
-        });
-        for (auto first = m_runs.begin(); first != m_runs.end();) {
-            const auto end = std::find_if(first, m_runs.end(), [&](const OpenRun& run) {
-                return run.cansUsed != first->cansUsed ||
-                       std::fabs(run.stopped - first->stopped) >= kSameMinutes;
-            });
-            pruneWithin(first, end);
-            first = end;
-        }
-        dropEmpty();
-    }
-
-    void pruneWithin(std::vector<OpenRun>::iterator first, std::vector<OpenRun>::iterator end)
-    {
-        Pieces best;
-        double bestVariance = 0.0; // the largest of the runs in `best`
-        for (; first != end; ++first) {
-            const double variance = m_problem.variance(first->since, m_point);
-            if (variance >= bestVariance)
-                first->cost = partsBelow(first->cost, best);
-            if (first->cost.empty())
-                continue;
-            best = lower(best, first->cost);
-            bestVariance = std::max(bestVariance, variance);
-        }
-    }
-
-    void dropEmpty()
-    {
-        std::erase_if(m_runs, [](const OpenRun& run) { return run.cost.empty(); });
-    }
-
     void countWork()
     {
         for (const OpenRun& run : m_runs)
@@ -280,7 +240,8 @@ private:
     }
 
     const Problem& m_problem;
-    const Timetable* m_timetable; // where hours are kept
+    Hours m_hours;
+    std::optional<Timetable> m_timetable; // where hours are kept
     int m_point = 0;
     std::vector<OpenRun> m_runs;
     StepLog m_steps;

@@ -24,12 +24,20 @@ struct SearchResult {
     bool gaveUp = false;  // too many sums of stop minutes to look at all
 };
 
-enum class Hours { ignored, kept };
+enum class Hours {
+    ignored,
+    kept,
+    // Kept with minutes to spare: each stop takes whole minutes, and up to kDawdle may be waited
+    // for an opening. Not the best plan, but few sums of minutes.
+    roughly,
+};
+inline constexpr double kDawdle = 15.0; // minutes
 
 // Cost: O(points x runs alive x pieces), runs and pieces being bounded by the
 // fuel points within one tank's reach; without spread there is one run. With hours
 // kept there is one for every sum of stop minutes as well, until the last point
-// that has hours; the search gives up after about a second.
+// that has hours; the search gives up after about a second. Where one may wait, whoever is late
+// and no cheaper is dropped.
 SearchResult search(const Problem& problem, Hours hours = Hours::ignored);
 
 } // namespace undermark::planning

@@ -2,6 +2,7 @@
 #include "engine/planning/search/solve.h"
 
 #include "engine/planning/evaluate.h"
+#include "engine/planning/risk/trip_risk.h"
 #include "engine/planning/search/search.h"
 
 #include <algorithm>
@@ -13,11 +14,49 @@ namespace {
 
 // Up to here closed places are taken off one by one where the exact search gave up.
 constexpr int kOneByOne = 200;
+constexpr double kLackTolerance = 1e-7; // L
+constexpr int kMostRepairs = 20;
+constexpr double kNoticedGap = 0.01; // of the objective
 
-// The places that are closed when they are passed: of the purchases, or of all.
+// What detours to partial fills add to a run's spread is no part of the search's state. So its
+// plan is looked at: the litres that an arrival lacks by them, by point.
+std::vector<std::pair<int, double>> lacking(const Problem& problem, const SearchResult& result)
+{
+    std::vector<std::pair<int, double>> lacking;
+    for (const Arrival& arrival : arrivalsOf(problem, result.purchases)) {
+        if (arrival.run.detoured.empty())
+            continue;
+        const LevelSpread spread = problem.spread(arrival.run, arrival.point);
+        const double litres = problem.needed(spread, arrival.point) - arrival.level;
+        if (litres > kLackTolerance)
+            lacking.emplace_back(arrival.point, litres);
+    }
+    return lacking;
+}
+
+// The search, and again with so much more asked for where a plan lacks it.
+SearchResult searched(const Problem& problem, Hours hours)
+{
+    SearchResult result = search(problem, hours);
+    auto lack = lacking(problem, result);
+    if (lack.empty())
+        return result;
+    Problem more = problem;
+    more.more.resize(more.offers.size());
+    for (int i = 0; i < kMostRepairs && !lack.empty(); ++i) {
+        for (const auto& [point, litres] : lack)
+            more.more[static_cast<std::size_t>(point)] += litres;
+        result = search(more, hours);
+        lack = lacking(problem, result);
+    }
+    return result;
+}
+
+// The places that do not open within `mostWait` when they are passed: of the purchases, or of all.
 enum class Among { purchases, all };
 std::vector<std::size_t> closedPlaces(const Problem& problem,
-                                      const std::vector<Purchase>& purchases, Among among)
+                                      const std::vector<Purchase>& purchases, Among among,
+                                      double mostWait)
 {
     const Timetable& table = *problem.timetable;
     std::vector<std::size_t> closed;
@@ -27,21 +66,22 @@ std::vector<std::size_t> closedPlaces(const Problem& problem,
     for (int i = 0; i < problem.points; ++i) {
         const auto at = static_cast<std::size_t>(i);
         const bool buys = next != purchases.end() && next->point == i;
-        if ((buys || among == Among::all) &&
-            !table.isOpen(i, table.clock(problem.at[at], supply, stopped)))
+        const double wait = table.waitAt(i, table.clock(i, supply, stopped));
+        if ((buys || among == Among::all) && wait > mostWait)
             closed.push_back(at);
         if (!buys)
             continue;
         supply += next->litres - problem.offers[at].detourLitres;
-        stopped += table.stopMinutes[at];
+        stopped += table.stopMinutes[at] + wait;
         ++next;
     }
     return closed;
 }
 
-bool keepsHours(const Problem& problem, const std::vector<Purchase>& purchases)
+// As it is, without waiting.
+bool keepsHours(const Problem& problem, const SearchResult& result)
 {
-    return closedPlaces(problem, purchases, Among::purchases).empty();
+    return closedPlaces(problem, result.purchases, Among::purchases, 0.0).empty();
 }
 
 // The first stop that would be found closed is taken off the route (on long routes
@@ -49,24 +89,36 @@ bool keepsHours(const Problem& problem, const std::vector<Purchase>& purchases)
 // kept, but another order of stops might be better.
 SearchResult withoutClosed(Problem problem, SearchResult result)
 {
-    while (!result.stuckBefore && !keepsHours(problem, result.purchases)) {
-        const bool oneByOne = problem.points <= kOneByOne;
+    const Among among = problem.points <= kOneByOne ? Among::purchases : Among::all;
+    while (!result.stuckBefore) {
         std::vector<std::size_t> closed =
-            closedPlaces(problem, result.purchases, oneByOne ? Among::purchases : Among::all);
-        if (oneByOne)
+            closedPlaces(problem, result.purchases, among, problem.timetable->mostWait);
+        if (closed.empty())
+            break;
+        if (among == Among::purchases)
             closed.resize(1);
         for (const std::size_t point : closed)
             problem.offers[point].open = false;
-        result = search(problem);
+        result = searched(problem, Hours::ignored);
     }
     return result;
+}
+
+// Where the exact search gave up: the better of two that keep the hours. `any`: without hours.
+SearchResult keptSomehow(const Problem& problem, const SearchResult& any)
+{
+    SearchResult roughly = searched(problem, Hours::roughly);
+    SearchResult avoiding = withoutClosed(problem, any);
+    if (roughly.gaveUp || roughly.stuckBefore)
+        return avoiding;
+    return avoiding.stuckBefore || roughly.objective <= avoiding.objective ? roughly : avoiding;
 }
 
 Solved solved(const PlanRequest& request, const Problem& problem, const SearchResult& result)
 {
     if (result.stuckBefore)
-        return {infeasible(request, problem, result), kNoLimit};
-    return {evaluate(request, problem, result.purchases), result.objective};
+        return {infeasible(request, problem, result)};
+    return {evaluate(request, problem, result.purchases), result.objective, result.objective};
 }
 
 Sentence gapNote(Aim aim, double gap)
@@ -75,45 +127,58 @@ Sentence gapNote(Aim aim, double gap)
     switch (aim) {
     case Aim::cost:
         return Sentence::of(
-            "another plan for the confidence of the whole way could save %1 of cost at most",
+            "another plan could save %1 of cost at most",
             saved);
     case Aim::stops:
         return Sentence::of(
-            "another plan for the confidence of the whole way could save %1 stops at most",
+            "another plan could save %1 stops at most",
             saved);
     case Aim::time:
         return Sentence::of(
-            "another plan for the confidence of the whole way could save %1 minutes at most",
+            "another plan could save %1 minutes at most",
             saved);
     case Aim::weight:
         break;
     }
     return Sentence::of(
-        "another plan for the confidence of the whole way could save %1 litre-km at most",
+        "another plan could save %1 litre-km at most",
         saved);
 }
 
-// What another plan could save is said from this share of the objective on.
-constexpr double kNoticedGap = 0.01;
+// What another plan could save is said from a certain share of the objective on, once.
+void noteGap(Aim aim, Solved& answer)
+{
+    Plan& plan = answer.plan;
+    if (!(plan.tripGap > kNoticedGap * std::fabs(answer.objective)))
+        return;
+    const auto pattern = gapNote(aim, plan.tripGap).pattern;
+    std::erase_if(plan.notes, [&](const Sentence& note) { return note.pattern == pattern; });
+    plan.notes.push_back(gapNote(aim, plan.tripGap));
+}
 
 } // namespace
 
 Solved solve(const PlanRequest& request, const Problem& problem)
 {
-    SearchResult result = search(problem); // mostly it keeps the hours as it is
-    if (!problem.timetable || result.stuckBefore || keepsHours(problem, result.purchases))
-        return solved(request, problem, result);
-    SearchResult kept = search(problem, Hours::kept);
+    const SearchResult any = searched(problem, Hours::ignored); // mostly it keeps the hours
+    if (!problem.hasHours || !problem.timetable || (!any.stuckBefore && keepsHours(problem, any)))
+        return solved(request, problem, any);
+    SearchResult kept = searched(problem, Hours::kept);
     const bool gaveUp = kept.gaveUp;
-    Solved answer =
-        solved(request, problem, gaveUp ? withoutClosed(problem, std::move(result)) : kept);
-    if (!answer.plan.feasible)
+    if (gaveUp)
+        kept = keptSomehow(problem, any);
+    Solved answer = solved(request, problem, kept);
+    if (!answer.plan.feasible && !any.stuckBefore)
         answer.plan.notes.push_back(Sentence::of(
             "opening hours stand in the way: with all places open there would be a plan"));
-    if (gaveUp)
+    if (gaveUp) {
+        answer.bound = any.objective;
+        answer.plan.tripGap = answer.plan.feasible ? std::max(answer.objective - any.objective, 0.0) : 0.0;
         answer.plan.notes.push_back(Sentence::of(
             "too many ways to be late: places closed on arrival are avoided, but another "
             "order of stops might suit the hours better"));
+        noteGap(request.aim, answer);
+    }
     return answer;
 }
 
@@ -133,7 +198,7 @@ Solved solveForTrip(const PlanRequest& request, const Problem& problem)
     Solved best = at(tooMuch);
     if (!best.plan.feasible || fits(best))
         return best;
-    const double bound = best.objective;
+    const double bound = best.bound;
     AllowedRisk little = AllowedRisk::of(allowed / (problem.points - 1));
     best = at(little);
     while (little.z - tooMuch.z > 1e-4) {
@@ -150,8 +215,7 @@ Solved solveForTrip(const PlanRequest& request, const Problem& problem)
             "on every arrival; one with unequal confidence is not ruled out"));
     else {
         best.plan.tripGap = std::max(best.objective - bound, 0.0);
-        if (best.plan.tripGap > kNoticedGap * std::fabs(best.objective))
-            best.plan.notes.push_back(gapNote(request.aim, best.plan.tripGap));
+        noteGap(request.aim, best);
     }
     return best;
 }

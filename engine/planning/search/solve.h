@@ -10,11 +10,13 @@ namespace undermark::planning {
 struct Solved {
     Plan plan;
     double objective = kNoLimit; // of a feasible plan
+    double bound = kNoLimit;     // no plan's is lower
 };
 
 // The best plan that keeps each arrival's confidence, and the opening hours where
-// the problem has a timetable. Optimal; where the sums of stop minutes are too
-// many for that, the plan keeps the hours and its notes say so.
+// the problem has a timetable. Optimal (the rare plan of partial
+// fills off the way excepted); where the sums of stop minutes are too many for that, the plan
+// keeps the hours, its notes say so, and Plan::tripGap how much better another could be.
 Solved solve(const PlanRequest& request, const Problem& problem);
 
 // The same, and the whole way's confidence (request.tripConfidence, which must be there):

@@ -13,45 +13,69 @@ constexpr double kTolerance = 1e-6; // minutes
 double length(const Timetable::Window& hours)
 {
     const double open = hours.closes - hours.opens;
-    return open < 0 ? open + kDay : open;
+    return open <= 0 ? open + kDay : open;
+}
+
+// Since it opened last.
+double sinceOpening(const Timetable::Window& hours, double clock)
+{
+    const double since = clock - hours.opens + kTolerance;
+    return since - std::floor(since / kDay) * kDay;
 }
 
 } // namespace
 
-double Timetable::clock(double km, double supply, double stopped) const
+double Timetable::clock(int point, double supply, double stopped) const
 {
-    return departure + (km - startKm) * minutesPerKm + stopped +
+    return departure + onTheWay[static_cast<std::size_t>(point)] + stopped +
            (supply - startLitres) * minutesPerLitre;
 }
 
 bool Timetable::isOpen(int point, double clock) const
 {
     const Window& window = hours[static_cast<std::size_t>(point)];
-    const double since = clock - window.opens + kTolerance;
-    return since - std::floor(since / kDay) * kDay <= length(window) + 2 * kTolerance;
+    return sinceOpening(window, clock) <= length(window) + 2 * kTolerance;
 }
 
-Pieces Timetable::openParts(int point, double km, double stopped, const Pieces& pieces) const
+double Timetable::waitAt(int point, double clock) const
+{
+    const Window& window = hours[static_cast<std::size_t>(point)];
+    return isOpen(point, clock) ? 0.0 : kDay - sinceOpening(window, clock) + kTolerance;
+}
+
+std::vector<Timetable::Found> Timetable::found(int point, double stopped, const Pieces& pieces) const
 {
     const Window& window = hours[static_cast<std::size_t>(point)];
     if (pieces.empty() || length(window) >= kDay)
-        return pieces;
-    const double earliest = clock(km, pieces.front().from, stopped);
-    if (minutesPerLitre == 0)
-        return isOpen(point, earliest) ? pieces : Pieces();
-    const double latest = clock(km, pieces.back().to, stopped);
-    Pieces open;
+        return {{pieces, 0.0}};
+    const double earliest = clock(point, pieces.front().from, stopped);
+    if (minutesPerLitre == 0) {
+        const double wait = waitAt(point, earliest);
+        return wait <= mostWait ? std::vector<Found>{{pieces, wait}} : std::vector<Found>();
+    }
+    const double latest = clock(point, pieces.back().to, stopped);
+    // The levels with which it is passed between two times.
+    const auto between = [&](double from, double to) {
+        Pieces part = pieces;
+        const double lowest = pieces.front().from + (from - earliest) / minutesPerLitre;
+        cutBelow(part, lowest);
+        cutAbove(part, lowest + (to - from) / minutesPerLitre);
+        return part;
+    };
+    std::vector<Found> all{{{}, 0.0}};
     const double firstDay = std::floor((earliest - window.opens) / kDay);
-    const double lastDay = std::floor((latest - window.opens) / kDay);
+    const double lastDay = std::floor((latest + mostWait - window.opens) / kDay);
     for (int i = 0; i <= int(lastDay - firstDay); ++i) {
         const double opens = window.opens + (firstDay + i) * kDay;
-        Pieces part = pieces;
-        const double from = pieces.front().from + (opens - earliest) / minutesPerLitre;
-        cutBelow(part, from);
-        cutAbove(part, from + length(window) / minutesPerLitre);
-        open.insert(open.end(), part.begin(), part.end());
+        const Pieces open = between(opens, opens + length(window));
+        all.front().pieces.insert(all.front().pieces.end(), open.begin(), open.end());
+        const double closed = std::min(mostWait, kDay - length(window));
+        if (Pieces soon = closed > 0 ? between(opens - closed, opens) : Pieces(); !soon.empty()) {
+            const double wait = opens - clock(point, soon.front().from, stopped);
+            all.push_back({std::move(soon), wait});
+        }
     }
-    return open;
+    return all;
 }
 
 } // namespace undermark::planning

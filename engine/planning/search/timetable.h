@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// When the car is where, and what is open then. A stop counts if its place is
-// open on arrival; nobody waits. The clock on arrival is exact in three terms:
-// the driving, the minutes of the stops made before (a sum of fixed numbers), and
-// the pouring, which the supply itself tells:
+// When the car is where, and what is open then. A stop counts if its place is open on arrival,
+// or opens within `mostWait`, which is then waited for. The clock on arrival is exact in three
+// terms: the driving and idling, the minutes of the stops made before, and the pouring, which
+// the supply itself tells:
 //
-//     clock = departure + km x minutesPerKm + stopMinutes
-//             + (supply - start) x minutesPerLitre
+//     clock = departure + onTheWay + stopMinutes + (supply - start) x minutesPerLitre
 //
 // so an opening window is an interval of supply for each sum of stop minutes.
 // Inner type of the planner: bare minutes, litres and km.
@@ -19,24 +18,35 @@
 namespace undermark::planning {
 
 struct Timetable {
+    // When one has to come by on the way, for a place that is off it: half of the detour before.
     struct Window {
         double opens = 0.0;        // since midnight
-        double closes = 24 * 60.0; // below `opens`: past midnight
+        double closes = 24 * 60.0; // below `opens`: past midnight; the same: always open
     };
     double departure = 0.0; // since midnight
-    double minutesPerKm = 0.0;
     double minutesPerLitre = 0.0; // of pouring; may be 0
-    double startKm = 0.0;
     double startLitres = 0.0;
+    double mostWait = 0.0;           // for an opening, below a day
+    double perMinuteWaited = 0.0;    // objective
+    std::vector<double> onTheWay;    // minutes from the start to each point, without stops
     std::vector<Window> hours;       // of every point
     std::vector<double> stopMinutes; // of a stop there, without the pouring
     int last = -1;                   // the last point with hours
 
-    // On arrival at a point at `km` with `supply`, after `stopped` minutes of stops.
-    double clock(double km, double supply, double stopped) const;
+    // On arrival at a point with `supply`, after `stopped` minutes of stops.
+    double clock(int point, double supply, double stopped) const;
     bool isOpen(int point, double clock) const;
-    // The parts of `pieces` with which `point` at `km` is found open. O(pieces).
-    Pieces openParts(int point, double km, double stopped, const Pieces& pieces) const;
+    // Minutes until it opens; 0 where it is open.
+    double waitAt(int point, double clock) const;
+
+    // Levels with which a stop can be made, and what is waited for at the most before it.
+    struct Found {
+        Pieces pieces;
+        double wait;
+    };
+    // The parts of `pieces` with which `point` is found open, or soon open: for one opening all
+    // wait as long as the one that comes first, by litres poured, has to. O(pieces).
+    std::vector<Found> found(int point, double stopped, const Pieces& pieces) const;
 };
 
 } // namespace undermark::planning

@@ -231,9 +231,10 @@ private slots:
         problem.kmTo = {0, 0, 100, 0, 100, 100};
         problem.rates = {0.08, 0.08};
         problem.kmPast = {0, 0};
+        problem.offers.resize(3);
         problem.covariance = {1e-4, 0, 0, 1e-4};
         // Phi(-2) = 0.022750131948 (tables of the normal distribution)
-        const std::vector<planning::Arrival> arrivals{{planning::kStart, 1, 2}, {1, 2, 2}};
+        const std::vector<planning::Arrival> arrivals{{{planning::kStart}, 1, 2}, {{1}, 2, 2}};
         const auto isNear = [&](double expected) { // to what unionRisk promises
             return std::fabs(riskOfTrip(problem, arrivals).dry - expected) < 2e-3 * expected;
         };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Opening hours: exact against every combination of stops.
+#include "engine/planning/search/search.h"
 #include "engine/planning/search/solve.h"
 #include "tests/support/plan_exhaustive.h"
 #include "tests/support/plan_oracles.h"
@@ -61,6 +62,165 @@ private slots:
         QTest::newRow("stops take minutes") << false << false;
         QTest::newRow("litres take minutes as well") << true << false;
         QTest::newRow("litres take minutes, with spread") << true << true;
+    }
+
+    void equalsEveryCombinationTriedWhereOneMayWait()
+    {
+        std::mt19937 random(32);
+        int feasible = 0, waited = 0;
+        for (int i = 0; i < 300; ++i) {
+            PlanRequest request = randomDay(random, false, i % 2 == 1);
+            request.mostWait = Minutes(i % 3 == 0 ? 20 : 90);
+            auto problem = makeProblem(request);
+            QVERIFY(problem);
+            problem->timetable->minutesPerLitre = 0; // the oracle's waits do not go by litres
+            const auto expected = test::Exhaustive(*problem).optimum();
+            const Solved found = solve(request, *problem);
+            QVERIFY2(expected.has_value() == found.plan.feasible,
+                     qPrintable(QString("case %1").arg(i)));
+            if (!expected)
+                continue;
+            ++feasible;
+            // 1e-6 a point is what breaks ties between waiting here and there.
+            QVERIFY2(std::fabs(found.objective - *expected) < 1e-5 * std::max(1.0, *expected),
+                     qPrintable(QString("case %1: found %2, expected %3")
+                                    .arg(i)
+                                    .arg(found.objective, 0, 'g', 12)
+                                    .arg(*expected, 0, 'g', 12)));
+            waited += std::ranges::any_of(found.plan.stops, [](const PlannedStop& stop) {
+                return stop.wait > Minutes{};
+            });
+        }
+        QVERIFY2(feasible > 100 && waited > 30,
+                 qPrintable(QString("%1 feasible, %2 waited").arg(feasible).arg(waited)));
+    }
+
+    void whoComesEarlyWaitsUntilItOpens()
+    {
+        PlanRequest request = test::longRoute(1, 1, 100);
+        auto& points = request.route.points;
+        points[0].fuel = FuelSource::none;
+        points.insert(points.begin() + 1, points[1]);
+        points[1].at = Distance::fromKm(100);
+        points[1].fuel = FuelSource::pump;
+        points[1].opens = Minutes(10 * 60);
+        points[1].closes = Minutes(18 * 60);
+        points[2].at = Distance::fromKm(300);
+        request.speed = Speed::fromKmPerHour(100);
+        request.departure = Minutes(8 * 60 + 15); // there at 09:15
+        QVERIFY(!plan(request)->feasible);
+        request.mostWait = Minutes(44);
+        QVERIFY(!plan(request)->feasible);
+        request.mostWait = Minutes(45);
+        const auto best = plan(request);
+        QVERIFY(best->feasible);
+        QCOMPARE(best->stops.front().wait.count(), 45.0);
+        // On at 10:00, after pouring; and whatever is waited is time.
+        const double poured = pouringTime(request, best->bought).count();
+        QVERIFY(std::fabs(best->passages[2].clock->count() - (12 * 60 + poured)) < 1e-6);
+        QVERIFY(std::fabs(best->stopTime.count() - (45 + poured)) < 1e-6);
+    }
+
+    void idlingTakesTime()
+    {
+        PlanRequest request = test::longRoute(1, 1, 100);
+        auto& points = request.route.points;
+        points[0].fuel = FuelSource::none;
+        points[0].idle = Minutes(120);
+        points.insert(points.begin() + 1, points[1]);
+        points[1].at = Distance::fromKm(100);
+        points[1].fuel = FuelSource::pump;
+        points[1].opens = Minutes(10 * 60 + 30);
+        points[1].closes = Minutes(11 * 60 + 30);
+        points[1].idle.reset();
+        points[2].at = Distance::fromKm(300);
+        request.speed = Speed::fromKmPerHour(100);
+        request.departure = Minutes(8 * 60); // off at ten, there at eleven
+        const auto best = plan(request);
+        QVERIFY(best->feasible);
+        QCOMPARE(best->passages[1].clock->count(), 11 * 60.0);
+    }
+
+    void fromMidnightToMidnightIsAlwaysOpen()
+    {
+        PlanRequest request = test::longRoute(2, 1, 100);
+        request.tank.start.mean = Volume::fromLitres(18);
+        request.route.points[0].fuel = FuelSource::none;
+        request.route.points[1].at = Distance::fromKm(120);
+        request.route.points[2].at = Distance::fromKm(240);
+        request.route.points[1].opens = request.route.points[1].closes = Minutes(0);
+        request.speed = Speed::fromKmPerHour(60);
+        request.departure = Minutes(9 * 60);
+        QVERIFY(plan(request)->feasible);
+    }
+
+    // Fourteen pumps, stop minutes with decimals, so that no two ways take the same time: there
+    // is a plan by cost, so there is one by stops and time, and no worse than it says.
+    void everyAimFindsAPlanThroughADayOfDecimals_data()
+    {
+        QTest::addColumn<int>("aim");
+        QTest::addColumn<double>("mostWait");
+        for (const double wait : {0.0, 60.0}) {
+            QTest::addRow("cost, wait %g min", wait) << int(Aim::cost) << wait;
+            QTest::addRow("stops, wait %g min", wait) << int(Aim::stops) << wait;
+            QTest::addRow("time, wait %g min", wait) << int(Aim::time) << wait;
+        }
+    }
+
+    void everyAimFindsAPlanThroughADayOfDecimals()
+    {
+        QFETCH(int, aim);
+        QFETCH(double, mostWait);
+        for (unsigned seed = 1; seed <= 4; ++seed) {
+            PlanRequest request = test::longRoute(14, seed, 60);
+            std::mt19937 random(seed);
+            const auto between = [&](double low, double high) {
+                return std::uniform_real_distribution<double>(low, high)(random);
+            };
+            for (RoutePoint& point : request.route.points) {
+                point.stopTime = Minutes(between(3, 12));
+                point.mostPurchase = Volume::fromLitres(14);
+                const double there = 7 * 60 + point.at.km() / 1.2;
+                point.opens = Minutes(std::fmod(there - between(0, 40), 1440));
+                point.closes = Minutes(std::fmod(there + between(70, 150), 1440));
+            }
+            request.departure = Minutes(7 * 60);
+            request.speed = Speed::fromKmPerHour(72);
+            request.mostWait = Minutes(mostWait);
+            request.aim = Aim(aim);
+            const auto best = plan(request);
+            QVERIFY(best && best->feasible);
+            for (const PlannedStop& stop : best->stops) { // open, by the clock alone
+                const RoutePoint& point = request.route.points[stop.point];
+                const double clock = (*best->passages[stop.point].clock + stop.wait).count();
+                QVERIFY(clock >= point.opens->count() - 1e-6 && clock <= point.closes->count() + 1e-6);
+                QVERIFY(stop.wait.count() <= std::max(mostWait, kDawdle) + 1e-6);
+            }
+            PlanRequest anyTime = request;
+            anyTime.departure.reset();
+            const auto bound = plan(anyTime);
+            if (aim == int(Aim::cost)) {
+                QVERIFY(best->cost - best->tripGap <= bound->cost + 1e-6 || best->tripGap == 0);
+                QVERIFY(best->cost >= bound->cost - 1e-6);
+            }
+        }
+    }
+
+    // The figures of "no plan" know that the pump is closed.
+    void aClosedPumpIsNotCountedOn()
+    {
+        PlanRequest request = test::longRoute(1, 1, 100);
+        auto& points = request.route.points;
+        points[0].fuel = FuelSource::pump;
+        points[0].opens = Minutes(60);
+        points[0].closes = Minutes(120);
+        points[1].at = Distance::fromKm(900);
+        request.tank.start.mean = Volume::fromLitres(4);
+        request.departure = Minutes(8 * 60);
+        request.speed = Speed::fromKmPerHour(60);
+        const auto none = plan(request);
+        QVERIFY(!none->feasible);
+        QVERIFY(std::fabs(none->shortfall->farthest.km() - 50) < 1e-6);
     }
 
     void equalsEveryCombinationTriedWithinTheHours()

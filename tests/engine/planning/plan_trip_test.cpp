@@ -160,14 +160,18 @@ std::optional<std::pair<std::vector<Purchase>, double>> drawnPlan(const Problem&
         const Offer& offer = problem.offers[at];
         if (offer.open && uniform(random) < 0.5) {
             if (problem.timetable &&
-                !problem.timetable->isOpen(i, problem.timetable->clock(problem.at[at], supply, stopped)))
+                !problem.timetable->isOpen(i, problem.timetable->clock(i, supply, stopped)))
                 return std::nullopt;
-            if (i > 0 && supply < problem.leastSupply(since, i) + offer.detourLitres / 2)
+            if (i > 0 && supply < problem.leastSupplyToStop(since, i))
                 return std::nullopt;
             const double room = problem.fuelTo[at] + problem.capacity + offer.detourLitres / 2 - supply;
             const bool full = uniform(random) < 0.3;
             const double litres = full ? room : offer.least + uniform(random) * (room - offer.least);
             if (litres < offer.least || litres > std::min(offer.most, room))
+                return std::nullopt;
+            const bool limited = offer.most < kNoLimit; // a fill must reach the click, litres not
+            if (full ? limited && litres > offer.most - problem.fillRoom(since, i)
+                     : litres > room - problem.clickRoom(i))
                 return std::nullopt;
             purchases.push_back({i, litres, full, 0});
             objective += offer.perStop + offer.perLitre * litres;
