@@ -12,6 +12,8 @@ namespace {
 // plate (minimum measured quantity of OIML R 117: mostly 2 or 5 L; from memory).
 constexpr Volume kLeastStop = Volume::fromLitres(2);
 
+constexpr Minutes kMostWait{60}; // at a place that is not open yet: a usual halt (no source)
+
 bool statesPrice(const RoutePoint& point) { return point.pricePerLitre.has_value(); }
 
 } // namespace
@@ -23,14 +25,13 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
         return fail(now.error());
     const JointLaw& law = now->law;
     const Estimate<Volume> capacity = car.reserve.usableCapacity();
-    const Volume clickSd = car.consumption.model.clickSd();
     TankAndRate both;
     both.tank.capacity = capacity.mean;
     both.tank.start = {now->usable.mean, law.usable.sd};
     if (now->source != LevelSource::given) // what was told is checked, not mended
         both.tank.start.mean = std::clamp(now->usable.mean, Volume(), capacity.mean);
     both.tank.driven = law.driven;
-    both.tank.fullSd = Volume::fromLitres(std::hypot(capacity.sd.litres(), clickSd.litres()));
+    both.tank.fullSd = fullFillSd(car);
     both.tank.surge = law.surge;
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
@@ -62,6 +63,7 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.rates = car.rates;
     request.leastStop = car.leastStop;
     request.startNotes = car.warnings;
+    request.mostWait = kMostWait;
     return request;
 }
 

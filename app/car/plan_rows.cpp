@@ -12,6 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr double kRiskWorthSaying = 0.0005;
+constexpr Minutes kWaitWorthSaying{0.5};
 
 // A note of several, each in so many words.
 class Note {
@@ -27,28 +28,20 @@ private:
     const SentenceWriter& m_write;
 };
 
-// Minutes since midnight on arrival, where departure and speed are known.
-std::optional<double> clockAt(const PlanRequest& request, const Plan& plan, std::size_t point)
+// "07:05", also of the day after.
+std::string timeOfDay(Minutes clock)
 {
-    if (!request.departure || !request.speed)
-        return std::nullopt;
-    const auto& points = request.route.points;
-    const Distance driven = points[point].at - points.front().at;
-    double clock = request.departure->count() + 60 * driven.km() / request.speed->kmPerHour();
-    for (const PlannedStop& stop : plan.stops) {
-        if (stop.point >= point)
-            break;
-        clock += (stoppingTime(request, points[stop.point]) + pouringTime(request, stop.buy)).count();
-    }
-    return std::fmod(clock, 24 * 60.0);
+    const int minutes = int(std::fmod(clock.count(), 24 * 60.0));
+    return format("%02d:%02d", minutes / 60, minutes % 60);
 }
 
 void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& stop, Note& note)
 {
     const RoutePoint& point = request.route.points[stop.point];
-    if (const auto clock = clockAt(request, plan, stop.point))
-        note.add(Sentence::of("about %1",
-                              format("%02d:%02d", int(*clock) / 60, int(*clock) % 60)));
+    if (const auto clock = plan.passages[stop.point].clock)
+        note.add(Sentence::of("about %1", timeOfDay(*clock)));
+    if (stop.wait >= kWaitWorthSaying)
+        note.add(Sentence::of("wait %1 min for the opening", amount(stop.wait.count(), 0)));
     if (stop.cans == 1)
         note.add(Sentence::of("pour 1 can"));
     else if (stop.cans > 1)
@@ -72,7 +65,8 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
     Note note(write);
     const auto gap = std::ranges::lower_bound(plan.gaps, row.point, {}, &Gap::from);
     if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
-        note.add(Sentence::of("no return after %1", amount(*gap->noReturn, 1)));
+        note.add(gap->oneWay ? Sentence::of("one way from %1", amount(*gap->noReturn, 1))
+                             : Sentence::of("no return after %1", amount(*gap->noReturn, 1)));
     if (row.stop)
         addStop(request, plan, *row.stop, note);
     else if (point.fuel == FuelSource::pump)

@@ -20,22 +20,35 @@ struct CardOptions {
 
 Result<void> runCard(const CardOptions& options, const CliContext& context)
 {
-    const Result<PlanRequest> request = requestFrom(options.plan, context);
+    Result<PlanRequest> request = requestFrom(options.plan, context);
     if (!request)
         return fail(request.error());
+    Result<std::vector<WhatIf>> whatIfs = whatIfsTogether(options.plan, *request);
+    if (!whatIfs)
+        return fail(whatIfs.error());
+    std::vector<Sentence> supposed; // the card is of the plan with all of it
+    for (WhatIf& whatIf : *whatIfs) {
+        supposed.push_back(std::move(whatIf.words));
+        *request = std::move(whatIf.request);
+    }
+    std::string supposedly; // ", supposed: Alder closed, rate up by 10%"
+    for (const Sentence& words : supposed)
+        supposedly += (supposedly.empty() ? ", supposed: " : ", ") + said(words);
     const Result<Plan> answer = plan(*request);
     if (!answer)
         return fail(answer.error());
     if (answer->feasible) {
         const Paper paper = options.paper == "a4" ? Paper::a4 : Paper::a5;
-        if (const auto written = writePlanCard(*request, *answer, paper, options.out, options.plan.kgPerLitre); !written)
+        const CardWishes wishes{paper, options.plan.kgPerLitre, std::move(supposed)};
+        if (const auto written = writePlanCard(*request, *answer, wishes, options.out); !written)
             return written;
     }
     if (context.json) {
         print({{"feasible", answer->feasible},
                {"file", answer->feasible ? Json(options.out.string()) : Json(nullptr)}});
     } else if (answer->feasible) {
-        std::printf("%s: %zu stops on one page\n", options.out.c_str(), answer->stops.size());
+        std::printf("%s: %zu stops on one page%s\n", options.out.c_str(), answer->stops.size(),
+                    supposedly.c_str());
     } else {
         std::printf("No card. %s `plan` says what would do.\n",
                     said(shortfallSentence(request->route, *answer->shortfall)).c_str());

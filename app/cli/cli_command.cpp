@@ -20,7 +20,7 @@ tl::unexpected<Error> wrongUse(std::string detail, std::string expected, std::st
                      std::move(found));
 }
 
-void print(const Json& json) { std::cout << withUnitsNamed(json).dump(2) << '\n'; }
+void print(const Json& json) { std::cout << withUnitsNamed(json).dump(2, ' ', false, Json::error_handler_t::replace) << '\n'; }
 
 const char* wordOf(LevelBound bound)
 {

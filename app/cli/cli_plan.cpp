@@ -88,6 +88,13 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
         row(said(whatIf.words), whatIf.request, whatIf.plan);
 }
 
+std::string turnBackBy(const Gap& gap)
+{
+    if (!gap.noReturn)
+        return "any time";
+    return fixed(gap.noReturn->km()) + (gap.oneWay ? " one-way" : "");
+}
+
 // The risk, the margin and the point of no return of every way between stops.
 void printLegs(const PlanRequest& request, const Plan& plan)
 {
@@ -101,7 +108,7 @@ void printLegs(const PlanRequest& request, const Plan& plan)
             padded(placeName(points[gap.from]) + " to " + placeName(points[gap.to]), 40).c_str(),
             (points[gap.to].at - points[gap.from].at).km(), riskPercent(arrival.dry).c_str(),
             std::max(arrival.margin.litres(), 0.0), std::max(arrival.marginDistance.km(), 0.0),
-            gap.noReturn ? fixed(gap.noReturn->km()).c_str() : "any time");
+            turnBackBy(gap).c_str());
     }
 }
 
@@ -158,6 +165,8 @@ Result<void> runPlan(const PlanOptions& options, const CliContext& context)
         return fail(cures.error());
     if (context.json) {
         Json json = planJson(*request, *answer, options.kgPerLitre);
+        if (options.check)
+            json["official_km_per_shown_km"] = officialPerShown(options);
         if (!answer->feasible)
             json["cures"] = curesJson(*cures);
         if (!whatIfs->empty())
@@ -169,6 +178,8 @@ Result<void> runPlan(const PlanOptions& options, const CliContext& context)
         printPlan(*request, *answer, options.kgPerLitre);
     else
         printShortfall(*request, *answer->shortfall, *cures);
+    if (const double factor = officialPerShown(options); factor != 1)
+        std::printf("km are the car's meter's; official km = %.4f x those.\n", factor);
     printRules(*answer);
     printWhatIfs(*request, *answer, *whatIfs);
     return {};

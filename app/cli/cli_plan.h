@@ -24,10 +24,10 @@ struct PlanOptions {
     std::optional<double> idleRate;                                             // L/h
     std::optional<double> stopCost, leastStop, confidence, tripConfidence, canLitres;
     std::optional<int> cans;
-    std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre;
+    std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre, mostWaitMin;
     std::optional<double> autonomyKm, autonomySafety;
     std::optional<std::pair<double, double>> check; // official, shown
-    std::string aim, date, departure, fuelWaypoints;
+    std::string aim, date, departure, fuelWaypoints, track;
     bool zonesOnly = false, noCans = false, zoneLimit = false;
     std::vector<std::string> close, repeat;
     std::optional<double> rateUp, fillLess;
@@ -38,8 +38,14 @@ void addPlanFlags(CLI::App& command, PlanOptions& options);
 // Reads the route file and gathers the request; warnings go to stderr.
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context);
 
-// The what-ifs that the flags ask for, planned.
+// Road km for one km of the car's own meter: 1 where no check section was driven.
+double officialPerShown(const PlanOptions& options);
+
+// The what-ifs that the flags ask for, each planned by itself.
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
+
+// All of them together, the last of which is planned; none where no flag asks for any.
+Result<std::vector<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request);
 
 // A feasible plan as text, a row per point (app/cli/cli_plan.cpp).
 void printPlan(const PlanRequest& request, const Plan& plan,

@@ -22,6 +22,8 @@ Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional
               {"leave_l", stop.leave.litres()}, {"cost", stop.cost}};
     if (stop.cans > 0)
         json["cans"] = stop.cans;
+    if (stop.wait > Minutes{})
+        json["wait_min"] = stop.wait.count();
     if (!stop.why.empty())
         json["why"] = said(stop.why);
     if (kgPerLitre) {
@@ -47,6 +49,8 @@ Json passageJson(const PlanRequest& request, const Passage& passage,
               {"dry_risk", passage.dry},
               {"margin_l", passage.margin.litres()},
               {"margin_km", passage.marginDistance.km()}};
+    if (passage.clock) // of the day of the departure, or a later one
+        json["clock_min"] = passage.clock->count();
     if (kgPerLitre) {
         json["arrive_kg"] = {{"mean", passage.arrive.mean.litres() * *kgPerLitre},
                              {"sd", passage.arrive.sd.litres() * *kgPerLitre}};
@@ -61,7 +65,8 @@ Json gapsJson(const PlanRequest& request, const Plan& plan)
     for (const Gap& gap : plan.gaps) {
         gaps.push_back({{"from_km", request.route.points[gap.from].at.km()},
                         {"to_km", request.route.points[gap.to].at.km()},
-                        {"no_return_km", gap.noReturn ? Json(gap.noReturn->km()) : Json(nullptr)}});
+                        {"no_return_km", gap.noReturn ? Json(gap.noReturn->km()) : Json(nullptr)},
+                        {"one_way", gap.oneWay}});
     }
     return gaps;
 }

@@ -6,12 +6,15 @@
 #include "engine/tables/route_file.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 
 namespace undermark {
 
 namespace {
 
 const NumberRange kConfidence{0.5, 0.9999999, Sentence::just("a probability from 0.5 to below 1")};
+const NumberRange kWait{0, 24 * 60, Sentence::just("minutes from 0 to a day's 1440")};
 const NumberRange kRate{1e-9, 1e6, Sentence::just("L/100 km above 0, a million at most")};
 
 void addTankFlags(CLI::App& command, PlanOptions& options)
@@ -25,7 +28,8 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
               "the odometer at the start");
     addNumber(command, "--zero-at-l", options.zeroAt, kNotNegative,
               "usable litres at the gauge's zero mark, for the card's picture");
-    addNumber(command, "--start-sd-l", options.startSd, kNotNegative, "standard deviation of that");
+    addNumber(command, "--start-sd-l", options.startSd, kNotNegative,
+              "standard deviation of that (the logbook's car: as after a full fill)");
     addNumber(command, "--floor-l", options.floor, kNotNegative, "never arrive with less");
     addNumber(command, "--end-l", options.end, kNotNegative, "litres wanted at the finish");
     addNumber(
@@ -47,9 +51,12 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
     required(addPath(command, "route", options.route, "route: CSV or GPX"));
     addText(command, "--fuel-waypoints", options.fuelWaypoints,
             "GPX: waypoints whose name holds this text are pumps");
+    addText(command, "--track", options.track,
+            "GPX with several tracks or routes: name or number of the one that is driven");
     addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
     addTwoNumbers(command, "--odometer-check", options.check, kPositive,
-                  "check section: official km and km shown; the route is read off the car's meter",
+                  "check section: official km and km shown; the route, and what is printed, is read "
+                  "off the car's meter",
                   "KM KM");
 }
 
@@ -77,6 +84,8 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
     addText(command, "--date", options.date, kDateHelp);
+    addNumber(command, "--most-wait-min", options.mostWaitMin, kWait,
+              "wait so long at most for a place to open (60)");
     addText(command, "--depart", options.departure, "HH:MM, for opening hours", "HH:MM");
     addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
     addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
@@ -111,8 +120,8 @@ Result<TankAndRate> tankFromLogbook(const PlanOptions& options, const CliContext
         question.odometer = Distance::fromKm(*options.odometerKm);
     question.now.burnsMore = byWord(options.burnsMore);
     if (options.start)
-        question.usable = Estimate<Volume>{Volume::fromLitres(*options.start),
-                                           Volume::fromLitres(options.startSd.value_or(0))};
+        question.usable = {Volume::fromLitres(*options.start),
+                           options.startSd ? Volume::fromLitres(*options.startSd) : fullFillSd(*car)};
     if (const auto asked = askFor(options.date, question); !asked)
         return fail(asked.error());
     Result<TankAndRate> both = tankFromCar(*car, question);
@@ -192,19 +201,13 @@ Result<Route> readRoute(const PlanOptions& options)
 {
     GpxOptions gpxOptions;
     gpxOptions.fuelWaypoints = options.fuelWaypoints;
+    gpxOptions.which = options.track;
     Result<RouteFile> file = readRouteFile(options.route, gpxOptions);
     if (!file)
         return fail(file.error());
     for (const Sentence& text : file->warnings)
         warn(text);
     Route route = std::move(file->route);
-    if (options.check) {
-        const auto factor = tripMeterFactor(Distance::fromKm(options.check->first),
-                                            Distance::fromKm(options.check->second));
-        if (!factor)
-            return fail(factor.error());
-        route = withDistancesScaled(std::move(route), *factor);
-    }
     return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
 }
 
@@ -225,6 +228,8 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
         request.pumpFlow = FlowRate::fromLitresPerHour(*options.pumpFlow * 60);
     if (options.speedKmh)
         request.speed = Speed::fromKmPerHour(*options.speedKmh);
+    if (options.mostWaitMin)
+        request.mostWait = Minutes(*options.mostWaitMin);
     if (options.departure.empty())
         return {};
     const Result<Minutes> clock = parseClock(options.departure);
@@ -232,6 +237,21 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
         return fail(clock.error());
     request.departure = *clock;
     return {};
+}
+
+// The route's km are the car's meter's, and so are those that the logbook learnt its rates by.
+// What the flags state is per km of road, and the event's autonomy is official.
+void countInMetersKm(const PlanOptions& options, PlanRequest& request)
+{
+    const double factor = officialPerShown(options);
+    if (options.rate)
+        request.rates = withRatesTimes(std::move(request.rates), factor);
+    if (options.legSd)
+        request.rates.legNoiseSd *= std::sqrt(factor);
+    if (request.speed)
+        request.speed = Speed::fromKmPerHour(request.speed->kmPerHour() / factor);
+    if (request.rules.autonomy)
+        request.rules.autonomy = *request.rules.autonomy * (1 / factor);
 }
 
 } // namespace
@@ -245,24 +265,55 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
     addColumns(command, "ROUTE.csv", kRouteColumns, "one of at_km and leg_km");
 }
 
-Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+namespace {
+
+enum class WhatIfs { eachByItself, together };
+
+Result<std::vector<WhatIf>> whatIfsOf(const PlanOptions& options, const PlanRequest& request,
+                                      WhatIfs how)
 {
-    std::vector<Result<WhatIf>> answers;
+    std::vector<std::function<Result<WhatIf>(const PlanRequest&)>> asked;
     for (const std::string& name : options.close)
-        answers.push_back(whatIfClosed(request, name));
+        asked.emplace_back([&name](const PlanRequest& of) { return whatIfClosed(of, name); });
     for (const std::string& name : options.repeat)
-        answers.push_back(whatIfRepeated(request, name));
+        asked.emplace_back([&name](const PlanRequest& of) { return whatIfRepeated(of, name); });
     if (options.rateUp)
-        answers.push_back(whatIfRateUp(request, Fraction::fromPercent(*options.rateUp)));
+        asked.emplace_back([by = Fraction::fromPercent(*options.rateUp)](const PlanRequest& of) {
+            return whatIfRateUp(of, by);
+        });
     if (options.fillLess)
-        answers.push_back(whatIfFillsLess(request, Volume::fromLitres(*options.fillLess)));
+        asked.emplace_back([by = Volume::fromLitres(*options.fillLess)](const PlanRequest& of) {
+            return whatIfFillsLess(of, by);
+        });
     std::vector<WhatIf> whatIfs;
-    for (Result<WhatIf>& answer : answers) {
+    for (const auto& ask : asked) {
+        const bool on = how == WhatIfs::together && !whatIfs.empty();
+        Result<WhatIf> answer = ask(on ? whatIfs.back().request : request);
         if (!answer)
             return fail(answer.error());
         whatIfs.push_back(std::move(*answer));
     }
     return whatIfs;
+}
+
+} // namespace
+
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+{
+    return whatIfsOf(options, request, WhatIfs::eachByItself);
+}
+
+Result<std::vector<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request)
+{
+    return whatIfsOf(options, request, WhatIfs::together);
+}
+
+double officialPerShown(const PlanOptions& options)
+{
+    if (!options.check)
+        return 1.0;
+    const auto [official, shown] = *options.check;
+    return *tripMeterFactor(Distance::fromKm(official), Distance::fromKm(shown)); // both above 0
 }
 
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context)
@@ -302,6 +353,7 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     request.rules.zoneLimitDemanded = options.zoneLimit;
     if (const auto timed = addTimes(options, request); !timed)
         return fail(timed.error());
+    countInMetersKm(options, request);
     return request;
 }
 

@@ -207,8 +207,8 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
         question.usable = *usable;
     }
     if (o.litres)
-        question.usable = Estimate<Volume>{Volume::fromLitres(*o.litres),
-                                           Volume::fromLitres(o.litresSd.value_or(0))};
+        question.usable = {Volume::fromLitres(*o.litres),
+                           o.litresSd ? Volume::fromLitres(*o.litresSd) : fullFillSd(*car)};
     if (o.odometer)
         question.odometer = Distance::fromKm(*o.odometer);
     question.mode = o.mode;
@@ -301,7 +301,7 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addSeriesFlags(range, o->lobe1, o->lobe2);
     addShapeFlags(range, o->shape);
     addNumber(range, "--litres", o->litres, kNotNegative, "usable litres now");
-    addNumber(range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty");
+    addNumber(range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty (the logbook's car: as after a full fill)");
     addNumber(range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
     addText(range, "--mode", o->mode, "driving mode ahead; default the usual mix");
     addNumber(range, "--rate", o->rate, kPositive, "consumption, L/100 km, instead of what the log taught; with --litres no logbook is needed");

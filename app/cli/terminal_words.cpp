@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/terminal_words.h"
 
+#include "engine/base/plain_text.h"
+
 #include <algorithm>
 #include <array>
 
@@ -63,6 +65,7 @@ constexpr std::array kRewordings{
               "%1; check --salvage NEWFILE takes out what can be read, restore FILE brings a backup "
               "back"},
     Rewording{"a shorter way", "--paper a4, or a shorter way"},
+    Rewording{"one %1 element, or the name of one", "one %1 element, or --track NAME"},
 };
 
 void takeUnit(Part& part)
@@ -92,7 +95,7 @@ Sentence reworded(Sentence sentence)
 
 std::string said(const Sentence& sentence)
 {
-    return english(reworded(sentence));
+    return printable(english(reworded(sentence)));
 }
 
 std::string said(const Error& error)

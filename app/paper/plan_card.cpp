@@ -55,10 +55,10 @@ using Cells = std::string[std::size(kColumns)];
 
 class Card {
 public:
-    Card(const PlanRequest& request, const Plan& plan, Paper paper,
-         std::optional<double> kgPerLitre, const SentenceWriter& write)
-        : m_request(request), m_plan(plan), m_kgPerLitre(kgPerLitre), m_write(write),
-          m_page(paper),
+    Card(const PlanRequest& request, const Plan& plan, const CardWishes& wishes,
+         const SentenceWriter& write)
+        : m_request(request), m_plan(plan), m_kgPerLitre(wishes.kgPerLitre),
+          m_supposed(wishes.supposed), m_write(write), m_page(wishes.paper),
           m_width(m_page.width() - 2 * kMargin), m_y(m_page.height() - kMargin - 12)
     {
     }
@@ -110,6 +110,11 @@ private:
         m_page.text(kMargin + 15 + m_page.textWidth(title, 16, PdfPage::Weight::bold), m_y,
                     m_write(line), 10);
         m_y -= 10;
+        if (m_supposed.empty())
+            return;
+        m_page.text(kMargin, m_y - 2, m_write(Sentence::of("Supposed: %1.", m_supposed)), 9,
+                    PdfPage::Weight::bold, kLeft, m_width);
+        m_y -= 12;
     }
 
     // The engine's horizon, with as many rows of names as there is room for.
@@ -221,6 +226,7 @@ private:
     const PlanRequest& m_request;
     const Plan& m_plan;
     std::optional<double> m_kgPerLitre;
+    const std::vector<Sentence>& m_supposed;
     const SentenceWriter& m_write;
     PdfPage m_page;
     double m_width;
@@ -230,11 +236,10 @@ private:
 
 } // namespace
 
-Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, Paper paper,
-                           const std::filesystem::path& file, std::optional<double> kgPerLitre,
-                           const SentenceWriter& write)
+Result<void> writePlanCard(const PlanRequest& request, const Plan& plan, const CardWishes& wishes,
+                           const std::filesystem::path& file, const SentenceWriter& write)
 {
-    return Card(request, plan, paper, kgPerLitre, write).draw(file);
+    return Card(request, plan, wishes, write).draw(file);
 }
 
 } // namespace undermark

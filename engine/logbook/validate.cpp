@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/validate.h"
 
+#include "engine/base/plain_text.h"
 #include "engine/logbook/record_tables.h"
-
-#include <boost/locale/utf.hpp>
 
 #include <sstream>
 
@@ -20,18 +19,6 @@ Result<void> refuseUnless(bool holds, const char* field, Sentence expected, std:
         return {};
     return fail(ErrorCode::badInput, undermark::Sentence::of("impossible value"), {.column = field},
                 std::move(expected), std::move(found));
-}
-
-bool isPlainUtf8(const std::string& text)
-{
-    using Utf8 = boost::locale::utf::utf_traits<char>;
-    for (auto at = text.begin(); at != text.end();) {
-        const auto codePoint = Utf8::decode(at, text.end());
-        const bool isControl = codePoint < 0x20 || (codePoint >= 0x7F && codePoint < 0xA0);
-        if (!boost::locale::utf::is_valid_codepoint(codePoint) || isControl)
-            return false;
-    }
-    return true;
 }
 
 // `found` leaves out what could not be shown on one line.

@@ -88,6 +88,12 @@ Volume CarKnowledge::surgeMargin(const std::string& mode) const
     return found == vehicle().surgeMargin.end() ? Volume() : found->second;
 }
 
+Volume fullFillSd(const CarKnowledge& car)
+{
+    return Volume::fromLitres(std::hypot(car.reserve.usableCapacity().sd.litres(),
+                                         car.consumption.model.clickSd().litres()));
+}
+
 Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
 {
     Gauge gauge;

@@ -43,6 +43,10 @@ struct CarKnowledge {
     Volume surgeMargin(const std::string& mode) const;
 };
 
+// Of the level after a full fill: where the pump clicks, and how much the tank holds then. Litres
+// that are told without their spread are known no better.
+Volume fullFillSd(const CarKnowledge& car);
+
 // Errors: badInput where a stored calibration cannot be fitted.
 // Cost: O(fills * modes^3 + trips + points^2).
 // `corrections` are off by default; they change the litres that consumption is

@@ -121,10 +121,16 @@ Result<Route> withPointClosed(const Route& route, const std::string& name)
     if (!index)
         return fail(index.error());
     Route changed = route;
+    bool closed = false;
     for (RoutePoint& point : changed.points) {
-        if (point.name == name)
-            point.fuel = FuelSource::none;
+        if (point.name != name)
+            continue;
+        closed = closed || point.fuel != FuelSource::none;
+        point.fuel = FuelSource::none;
     }
+    if (!closed)
+        return failInput(Sentence::of("there is no fuel at this point, so it cannot be closed"), {},
+                         name);
     return changed;
 }
 
@@ -153,13 +159,6 @@ Result<double> tripMeterFactor(Distance official, Distance shownOnCheck)
         return failInput(Sentence::of("both lengths of the check section must be above 0"),
                          Sentence::of("km above 0"));
     return official / shownOnCheck;
-}
-
-Route withDistancesScaled(Route route, double factor)
-{
-    for (RoutePoint& point : route.points)
-        point.at = point.at * factor;
-    return route;
 }
 
 } // namespace undermark

@@ -65,7 +65,8 @@ const char* fuelWord(FuelSource source);
 // badInput if `here` is before the start or not before the finish.
 Result<Route> routeFrom(const Route& route, Distance here);
 
-// The route with the point called `name` offering no fuel; notFound if there is none.
+// The route with the point called `name` offering no fuel; notFound if there is none,
+// badInput if it offers none as it is.
 Result<Route> withPointClosed(const Route& route, const std::string& name);
 
 // The route with the section that starts at the point called `name` driven
@@ -78,8 +79,5 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name);
 // by an odometer check section: true = shown * official / shownOnCheck.
 // badInput unless both are above 0.
 Result<double> tripMeterFactor(Distance official, Distance shownOnCheck);
-
-// The route with every distance multiplied, as by tripMeterFactor; factor > 0.
-Route withDistancesScaled(Route route, double factor);
 
 } // namespace undermark

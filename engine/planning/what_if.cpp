@@ -43,11 +43,7 @@ Result<WhatIf> whatIfRepeated(const PlanRequest& request, const std::string& nam
 Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by)
 {
     PlanRequest changed = request;
-    const double factor = 1.0 + by.ratio();
-    for (Consumption& rate : changed.rates.mean)
-        rate = rate * factor;
-    for (double& covariance : changed.rates.covariance)
-        covariance *= factor * factor;
+    changed.rates = withRatesTimes(std::move(changed.rates), 1.0 + by.ratio());
     return planned(Sentence::of("rate up by %1", amount(by.percent(), kShort, "%")),
                    std::move(changed));
 }

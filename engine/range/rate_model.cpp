@@ -37,6 +37,15 @@ RateModel RateModel::single(Estimate<Consumption> rate, double legNoiseSd)
     return model;
 }
 
+RateModel withRatesTimes(RateModel rates, double factor)
+{
+    for (Consumption& rate : rates.mean)
+        rate = rate * factor;
+    for (double& covariance : rates.covariance)
+        covariance *= factor * factor;
+    return rates;
+}
+
 std::optional<std::size_t> RateModel::indexOf(const std::string& mode) const
 {
     if (modes.empty())

@@ -43,6 +43,9 @@ struct RateModel {
     Volume burntOver(std::span<const RouteLeg> road) const; // mean
 };
 
+// Every rate and its spread so many times as large; `factor` above 0. The road's noise stays.
+RateModel withRatesTimes(RateModel rates, double factor);
+
 // badInput where a number is not finite, a rate is not above 0, a variance or spread is
 // negative, sizes do not match, or the worlds' weights and factors do not average to 1.
 Result<void> checkRates(const RateModel& rates);

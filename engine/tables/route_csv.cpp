@@ -2,6 +2,7 @@
 #include "engine/tables/route_csv.h"
 
 #include "engine/base/format.h"
+#include "engine/base/plain_text.h"
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/csv_writer.h"
 
@@ -82,6 +83,12 @@ private:
             point.mode = before->mode;
         else if (point.mode == kUsualMixWord)
             point.mode.clear();
+        for (const RouteColumn column : {name, mode}) {
+            if (!isPlainUtf8(m_reader.text(column)))
+                return fail(m_reader.errorAt(column,
+                                             Sentence::of("a name is not text that can be shown"),
+                                             Sentence::of("UTF-8 without control characters")));
+        }
         if (auto amounts = readAmounts(point); !amounts)
             return amounts;
         points.push_back(std::move(point));

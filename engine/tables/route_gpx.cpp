@@ -2,6 +2,7 @@
 #include "engine/tables/route_gpx.h"
 
 #include "engine/base/format.h"
+#include "engine/base/plain_text.h"
 #include "engine/tables/csv_reader.h"
 
 #include <algorithm>
@@ -57,12 +58,11 @@ public:
         if (auto loaded = load(); !loaded)
             return fail(loaded.error());
         const pugi::xml_node gpx = m_document.child("gpx");
-        const pugi::xml_node rte = gpx.child("rte");
-        const pugi::xml_node trk = gpx.child("trk");
-        if (!rte && !trk)
-            return fail(wrong(m_path, Sentence::of("the file has no route and no track"),
-                              Sentence::of("a rte or trk element")));
-        if (auto read = rte ? readRoute(rte) : readTrack(trk); !read)
+        const Result<pugi::xml_node> way = theWay(gpx);
+        if (!way)
+            return fail(way.error());
+        const bool isRoute = way->name() == std::string_view("rte");
+        if (auto read = isRoute ? readRoute(*way) : readTrack(*way); !read)
             return fail(read.error());
         if (m_line.size() < 2)
             return fail(wrong(m_path, Sentence::of("the route has no finish"),
@@ -103,6 +103,35 @@ private:
                       Sentence::of("a gpx element of version 1.1"),
                       gpx ? gpx.attribute("version").value() : m_document.first_child().name()));
         return {};
+    }
+
+    // The rte, or else trk, that is driven.
+    Result<pugi::xml_node> theWay(const pugi::xml_node& gpx) const
+    {
+        const char* kind = gpx.child("rte") ? "rte" : "trk";
+        std::vector<pugi::xml_node> asked;
+        std::string names;
+        std::size_t count = 0;
+        for (const pugi::xml_node& way : gpx.children(kind)) {
+            const std::string_view name = way.child("name").text().as_string();
+            names += (names.empty() ? "" : ", ") + std::string(name.empty() ? "-" : name);
+            ++count;
+            if (m_options.which.empty() || m_options.which == name ||
+                m_options.which == std::to_string(count))
+                asked.push_back(way);
+        }
+        if (count == 0)
+            return fail(wrong(m_path, Sentence::of("the file has no route and no track"),
+                              Sentence::of("a rte or trk element")));
+        if (asked.empty())
+            return fail(wrong(m_path, Sentence::of("no route or track of this name or number"),
+                              Sentence::of("one of %1", printable(names)), m_options.which));
+        if (asked.size() > 1)
+            return fail(wrong(m_path,
+                              Sentence::of("the file has several ways, and only one is driven"),
+                              Sentence::of("one %1 element, or the name of one", std::string(kind)),
+                              printable(names)));
+        return asked.front();
     }
 
     Result<GeoPosition> positionOf(const pugi::xml_node& node) const
@@ -190,6 +219,8 @@ private:
     {
         RoutePoint point;
         point.name = node.child("name").text().as_string();
+        std::ranges::replace_if(
+            point.name, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
         for (const pugi::xml_node& own : node.child("extensions").children()) {
             const std::string_view name = ourName(own);
             const std::string_view text = own.text().as_string();
@@ -208,6 +239,12 @@ private:
                 error.where.file = m_path.string();
                 return fail(error);
             }
+        }
+        for (const std::string& text : {point.name, point.mode}) {
+            if (!isPlainUtf8(text))
+                return fail(wrong(m_path, Sentence::of("a name is not text that can be shown"),
+                                  Sentence::of("UTF-8 without control characters"),
+                                  printable(text)));
         }
         return point;
     }

@@ -31,7 +31,7 @@ void FuelCard::write()
     const std::filesystem::path file = m_folder() / "fuel-card.pdf";
     const UnitFormat ofTheCard({}, m_format.locale()); // its columns are litres and km
     const auto written = writePlanCard(
-        m_plan.planned()->request, m_plan.planned()->plan, Paper::a5, file, std::nullopt,
+        m_plan.planned()->request, m_plan.planned()->plan, {}, file,
         [&](const Sentence& words) { return sentenceText(words, ofTheCard).toStdString(); });
     m_done = written ? tr("Written to %1").arg(QString::fromStdString(file.string()))
                      : sentenceText(sentenceOf(written.error()), m_format);

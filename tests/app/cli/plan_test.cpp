@@ -178,13 +178,120 @@ private slots:
         QVERIFY(trip.at("cost").get<double>() >= each.at("cost").get<double>());
     }
 
-    // Official 8.57 km, shown 9.43: 100 km on the meter are 90.88 km of road.
-    void theOdometerCheckScalesTheRoute()
+    // Official 8.57 km, shown 9.43: 100 km on the meter are 90.88 km of road, which burn a stated
+    // rate; what is printed is what the meter will show.
+    void theOdometerCheckKeepsTheMetersKm()
     {
         const QByteArray route = "at_km,name,mode,fuel\n0,A,m,none\n100,F,m,none\n";
-        const Json json = planOf(route, "--capacity-l 50 --start-l 20 --rate 10 "
+        const Json json = planOf(route, "--capacity-l 50 --start-l 20 --rate 10 --autonomy-km 90 "
                                         "--odometer-check 8.57 9.43");
-        QVERIFY(std::fabs(json.at("points")[1].at("at_km").get<double>() - 100 / 1.100350) < 1e-4);
+        const Json& finish = json.at("points")[1];
+        QCOMPARE(finish.at("at_km").get<double>(), 100.0);
+        QVERIFY(std::fabs(finish.at("used_l").get<double>() - 10 / 1.100350) < 1e-4);
+        QVERIFY(std::fabs(json.at("official_km_per_shown_km").get<double>() - 1 / 1.100350) < 1e-6);
+        // 90 official km are 99.03 shown.
+        QVERIFY(std::fabs(json.at("rules")[0].at("over_km").get<double>() - 0.9685) < 1e-3);
+    }
+
+    void theGapsSayWhereTheWayIsOneWay()
+    {
+        const Json json = planOf("at_km,name,mode,fuel,timed\n0,A,m,none,0\n40,S,m,none,1\n"
+                                 "60,F,m,none,0\n",
+                                 "--capacity-l 50 --start-l 20 --rate 10");
+        QVERIFY(json.at("gaps")[0].at("one_way").get<bool>());
+        QCOMPARE(json.at("gaps")[0].at("no_return_km").get<double>(), 40.0);
+    }
+
+    void onesWaitIsTold()
+    {
+        const QByteArray day = "at_km,name,mode,fuel,opens,closes\n0,A,m,none,,\n"
+                               "100,B,m,pump,09:30,18:00\n450,F,m,none,,\n";
+        const QString tank = "--capacity-l 50 --start-l 20 --rate 10 --depart 08:00 --speed-kmh 100";
+        const Json json = planOf(day, tank); // there at nine
+        QCOMPARE(json.at("stops")[0].at("wait_min").get<double>(), 30.0);
+        QCOMPARE(json.at("points")[1].at("clock_min").get<double>(), 540.0);
+        QVERIFY(!planOf(day, tank + " --most-wait-min 29").at("feasible").get<bool>());
+        run(fileWith(day), tank);
+        QVERIFY2(m_text.contains("about 09:00; wait 30 min for the opening"), m_text.constData());
+    }
+
+    // Names come from files: nothing in them is obeyed by the terminal, or breaks the JSON.
+    void aNameThatCannotBeShownIsRefused_data()
+    {
+        QTest::addColumn<QByteArray>("name");
+        QTest::newRow("Latin-1") << QByteArray("B\xfcrg");
+        QTest::newRow("an escape code") << QByteArray("\x1b[31mred");
+        QTest::newRow("a C1 escape code") << QByteArray("\xc2\x9b 31mred");
+    }
+
+    void aNameThatCannotBeShownIsRefused()
+    {
+        QFETCH(QByteArray, name);
+        const QByteArray csv = "at_km,name,mode,fuel\n0,A,m,none\n100," + name + ",m,none\n";
+        const QByteArray gpx =
+            "<gpx version=\"1.1\" xmlns=\"http://www.topografix.com/GPX/1/1\"><rte>"
+            "<rtept lat=\"47\" lon=\"11\"><name>" + name + "</name></rtept>"
+            "<rtept lat=\"47.1\" lon=\"11\"/></rte></gpx>";
+        for (const QString& file : {fileWith(csv), fileWith(gpx, "route.gpx")}) {
+            for (const char* flags : {" --json", ""}) {
+                run(file, "--capacity-l 50 --start-l 20 --rate 10" + QString(flags));
+                QCOMPARE(m_code, 2);
+                QVERIFY(m_text.isEmpty());
+                QCOMPARE(m_error.count('\n'), 1);
+                QVERIFY(!m_error.contains('\x1b') && !m_error.contains("\xc2\x9b"));
+            }
+        }
+        run(fileWith("at_km,name,mode,fuel," + name + "\n0,A,m,none,\n100,F,m,none,\n"),
+            "--capacity-l 50 --start-l 20 --rate 10"); // a column that nobody knows: warned of
+        QCOMPARE(m_code, 0);
+        QVERIFY(m_error.startsWith("warning") && !m_error.contains('\x1b'));
+    }
+
+    void onlyWhatSellsFuelCanBeClosed()
+    {
+        run(fileWith(exercise()), tank() + " --close Finish");
+        QCOMPARE(m_code, 2);
+        QVERIFY2(m_error.contains("no fuel"), m_error.constData());
+    }
+
+    void ofTwoTracksTheOneIsDrivenThatIsAskedFor()
+    {
+        const auto track = [](const char* name, double degrees) {
+            return QByteArray("<trk><name>") + name +
+                   "</name><trkseg><trkpt lat=\"47\" lon=\"11\"/><trkpt lat=\"" +
+                   QByteArray::number(47 + degrees) + "\" lon=\"11\"/></trkseg></trk>";
+        };
+        const QString file = fileWith("<gpx version=\"1.1\" xmlns=\"http://www.topografix.com/GPX/1/1\">" +
+                                          track("Day one", 0.1) + track("Day two", 0.9) + "</gpx>",
+                                      "two.gpx");
+        const QString tank = "--capacity-l 50 --start-l 20 --rate 10";
+        run(file, tank);
+        QCOMPARE(m_code, 2);
+        QVERIFY2(m_error.contains("--track") && m_error.contains("Day two"), m_error.constData());
+        run(file, tank + " --json --track 2");
+        QCOMPARE(m_code, 0);
+        const double km = Json::parse(m_text.toStdString()).at("points")[1].at("at_km").get<double>();
+        QVERIFY(std::fabs(km - 100.1) < 0.2);
+        run(file, tank + " --track 3");
+        QCOMPARE(m_code, 2);
+    }
+
+    // The card is of the plan that the what-ifs make, and says so.
+    void theCardIsOfWhatIsSupposed()
+    {
+        const QString out = m_folder.filePath("card.pdf");
+        const auto card = [&](const QString& flags) {
+            QProcess process;
+            process.start(UNDERMARK_CLI, QStringList{"card", fileWith(exercise()), "--out", out} +
+                                             (tank() + flags).split(' ', Qt::SkipEmptyParts));
+            process.waitForFinished(20000);
+            return process.readAllStandardOutput();
+        };
+        const QByteArray asItIs = card("");
+        QVERIFY(asItIs.contains("stops on one page"));
+        QVERIFY(card(" --rate-up 40 --close Damson --close Fir").contains("No card"));
+        const QByteArray closed = card(" --close Damson --rate-up 1");
+        QVERIFY2(closed.contains("supposed: Damson closed, rate up by 1 %"), closed.constData());
     }
 
     void everyLegThatIsTooLongForTheAutonomyIsNamed()

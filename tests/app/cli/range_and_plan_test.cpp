@@ -71,6 +71,30 @@ private slots:
         }
     }
 
+    // 18 L told and nothing else: known no better than after a full fill, not exactly.
+    void litresThatAreToldAreNotExact()
+    {
+        const QString file = m_run.file("road.csv", road(100, "open-road"));
+        const auto start = [&](const QString& flags) {
+            const CliAnswer answer = m_run("plan " + file + " --json --start-l 18" + flags);
+            return answer.json().at("points")[0].at("arrive_l").at("sd").get<double>();
+        };
+        QVERIFY2(start("") > 0.2, qPrintable(QString::number(start(""))));
+        QCOMPARE(start(" --start-sd-l 1.5"), 1.5);
+        QCOMPARE(start(" --start-sd-l 0"), 0.0);
+    }
+
+    // The logbook's rates are per km that the car's meter shows, and so is the route.
+    void theOdometerCheckDoesNotTouchWhatTheLogLearnt()
+    {
+        const QString file = m_run.file("road.csv", road(100, "open-road"));
+        const auto used = [&](const QString& flags) {
+            const CliAnswer answer = m_run("plan " + file + " --json --start-l 18" + flags);
+            return answer.json().at("points")[1].at("used_l").get<double>();
+        };
+        QCOMPARE(used(" --odometer-check 9 10"), used(""));
+    }
+
     void theLevelIsToldInOneWay()
     {
         const QString file = m_run.file("road.csv", road(100, "town"));
