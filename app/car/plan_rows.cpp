@@ -13,6 +13,8 @@ namespace {
 
 constexpr double kRiskWorthSaying = 0.0005;
 constexpr Minutes kWaitWorthSaying{0.5};
+constexpr double kNineOfTen = 1.645;       // deviations to either side
+constexpr double kSpreadWorthSaying = 0.5; // L
 
 // A note of several, each in so many words.
 class Note {
@@ -48,6 +50,10 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
         note.add(Sentence::of("pour %1 cans", counted(std::size_t(stop.cans))));
     if (point.fuel == FuelSource::zone)
         note.add(Sentence::of("zone"));
+    if (const double spread = kNineOfTen * stop.buySd.litres(); spread > kSpreadWorthSaying)
+        note.add(Sentence::of("to the click, expect %1 to %2",
+                              amount(std::max(stop.buy.litres() - spread, 0.0), 0),
+                              amount(stop.buy + Volume::fromLitres(spread), 0)));
     if (point.mostPurchase)
         note.add(Sentence::of("at most %1", amount(*point.mostPurchase)));
     if (point.detour && *point.detour > Distance())
@@ -56,6 +62,16 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
         note.add(stop.why);
     if (point.stopTime)
         note.add(Sentence::of("%1 min", amount(point.stopTime->count(), 0)));
+}
+
+Sentence goPastSentence(const Tank& tank, Volume with)
+{
+    if (with > tank.capacity)
+        return Sentence::of("not to be passed");
+    if (const auto gauge = gaugeAt(tank, with))
+        return Sentence::of("past only with %1 (gauge %2)", amount(with),
+                            amount(gauge->percent(), 0, "%"));
+    return Sentence::of("past only with %1", amount(with));
 }
 
 Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const SentenceWriter& write)
@@ -67,6 +83,8 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
     if (gap != plan.gaps.end() && gap->from == row.point && gap->noReturn)
         note.add(gap->oneWay ? Sentence::of("one way from %1", amount(*gap->noReturn, 1))
                              : Sentence::of("no return after %1", amount(*gap->noReturn, 1)));
+    if (row.goPast)
+        note.add(goPastSentence(request.tank, *row.goPast));
     if (row.stop)
         addStop(request, plan, *row.stop, note);
     else if (point.fuel == FuelSource::pump)
@@ -106,6 +124,8 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         row.even = std::max(passage.arrive.mean, Volume());
         row.sure = std::max(passage.sure, Volume());
         row.leave = std::max(passage.leave, Volume()); // rounding may leave it a hair below
+        if (passage.goPast)
+            row.goPast = passage.goPast->with;
         while (stop != plan.stops.end() && stop->point < row.point)
             ++stop;
         if (stop != plan.stops.end() && stop->point == row.point)
@@ -114,6 +134,13 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         rows.push_back(std::move(row));
     }
     return rows;
+}
+
+std::optional<Fraction> gaugeAt(const Tank& tank, Volume usable)
+{
+    if (!tank.zeroMark || usable < *tank.zeroMark || usable > tank.capacity)
+        return std::nullopt;
+    return Fraction::fromRatio((usable - *tank.zeroMark) / (tank.capacity - *tank.zeroMark));
 }
 
 std::vector<std::size_t> stopsAndEnds(const Plan& plan)

@@ -20,6 +20,7 @@ struct PlanRow {
     Volume even;                       // on arrival, mean, 0 or more
     const PlannedStop* stop = nullptr; // of the plan, where one buys here
     Volume leave;
+    std::optional<Volume> goPast; // where fuel can be had: not without a stop with less
     std::string note; // what else matters here, short, maybe empty
 };
 
@@ -28,6 +29,10 @@ struct PlanRow {
 std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
                               const std::vector<std::size_t>& points = {},
                               const SentenceWriter& write = english);
+
+// What the gauge shows with so many usable litres, 0 at the zero mark and 1 when full; nothing
+// without a zero mark, or below it.
+std::optional<Fraction> gaugeAt(const Tank& tank, Volume usable);
 
 // The start, the stops and the finish: what a page has to show at least.
 std::vector<std::size_t> stopsAndEnds(const Plan& plan);

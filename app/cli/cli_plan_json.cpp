@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/cli_plan.h"
 
+#include "app/car/plan_rows.h"
 #include "app/car/plan_sentences.h"
 #include "app/cli/terminal_words.h"
 
@@ -22,6 +23,8 @@ Json stopJson(const PlanRequest& request, const PlannedStop& stop, std::optional
               {"leave_l", stop.leave.litres()}, {"cost", stop.cost}};
     if (stop.cans > 0)
         json["cans"] = stop.cans;
+    if (stop.toFull)
+        json["buy_sd_l"] = stop.buySd.litres();
     if (stop.wait > Minutes{})
         json["wait_min"] = stop.wait.count();
     if (!stop.why.empty())
@@ -49,6 +52,12 @@ Json passageJson(const PlanRequest& request, const Passage& passage,
               {"dry_risk", passage.dry},
               {"margin_l", passage.margin.litres()},
               {"margin_km", passage.marginDistance.km()}};
+    if (passage.goPast) {
+        json["past_with_l"] = passage.goPast->with.litres();
+        json["past_to"] = request.route.points[passage.goPast->next].name;
+        if (const auto gauge = gaugeAt(request.tank, passage.goPast->with))
+            json["past_with_gauge_percent"] = gauge->percent();
+    }
     if (passage.clock) // of the day of the departure, or a later one
         json["clock_min"] = passage.clock->count();
     if (kgPerLitre) {

@@ -11,6 +11,8 @@ namespace undermark::planning {
 
 namespace {
 
+constexpr int kLookedAhead = 1'000; // points
+
 Volume litres(double value)
 {
     return Volume::fromLitres(value);
@@ -70,7 +72,26 @@ private:
         if (m_problem.timetable)
             passage.clock = Minutes(m_problem.timetable->departure + m_problem.timetable->onTheWay[at]) +
                             m_plan.stopTime;
+        if (m_problem.offers[at].open && i + 1 < m_problem.points) {
+            const int next = nextFuel(i);
+            passage.goPast = GoPast{litres(m_problem.enoughTo(m_run, i, next)), std::size_t(next)};
+        }
         m_plan.passages.push_back(passage);
+    }
+
+    // Behind point i: fuel that can be had when one passes there without a stop here, or the finish.
+    int nextFuel(int i) const
+    {
+        const auto& table = m_problem.timetable;
+        const int last = std::min(m_problem.points - 1, i + kLookedAhead); // where all are closed
+        for (int k = i + 1; k < last; ++k) {
+            if (!m_problem.offers[std::size_t(k)].open)
+                continue;
+            if (!table || table->waitAt(k, table->departure + table->onTheWay[std::size_t(k)] +
+                                               m_plan.stopTime.count()) <= table->mostWait)
+                return k;
+        }
+        return m_problem.points - 1;
     }
 
     void stop(const Purchase& purchase)
@@ -90,6 +111,8 @@ private:
         stop.toFull = purchase.full ||
                       (!m_problem.uncertain && stop.leave.litres() > m_problem.capacity - 1e-6);
         stop.known = purchase.full;
+        if (stop.toFull)
+            stop.buySd = litres(std::sqrt(variance + m_problem.fullVariance));
         stop.cost = point.pricePerLitre.value_or(0.0) * purchase.litres + m_request.stopCost;
         if (m_problem.timetable)
             stop.wait = Minutes(m_problem.timetable->waitAt(

@@ -91,6 +91,7 @@ struct PlannedStop {
     std::size_t point = 0; // in the route
     Volume buy;            // litres to ask for (mean, where it is to full)
     bool toFull = false;
+    Volume buySd;       // of what a fill to the click takes; else 0
     bool known = false; // the level is known anew from here on, to Tank::fullSd
     int cans = 0;       // own cans poured, where the fuel is a can's
     Estimate<Volume> arrive;
@@ -98,6 +99,12 @@ struct PlannedStop {
     double cost = 0.0; // fuel and stop cost
     Minutes wait{};    // until it opens
     Sentence why;      // it is made for so little (PlanRequest::leastStop); empty: it is for more
+};
+
+// What decides whether one drives past a place that sells fuel.
+struct GoPast {
+    Volume with;          // at least, as the level is known there by the plan's law
+    std::size_t next = 0; // the point that this is enough to: the next fuel, or the finish
 };
 
 // One row of the plan: a point of the route as it is passed.
@@ -112,6 +119,7 @@ struct Passage {
     std::optional<Minutes> clock; // on arrival, since midnight of the departure's day
     Volume margin;           // arrival mean above what the confidence demands
     Distance marginDistance; // the same at the rate of the section behind
+    std::optional<GoPast> goPast; // where fuel can be had
 };
 
 // The way between two stops (or start, or finish).

@@ -151,6 +151,9 @@ struct Problem {
 
     // Litres that the confidence asks for on arrival.
     double needed(const LevelSpread& spread, int point) const;
+    // Litres that a run needs at `from`, not stopping there, so as to be safe on arrival at `to`,
+    // a stop or the finish, and on the way. O(points between) where surge asks for fuel.
+    double enoughTo(const Run& run, int from, int to) const;
     // Least supply with which a run since `since` may arrive at `point`.
     double leastSupply(int since, int point) const;
     // The same where one stops there: half of the detour is driven before.

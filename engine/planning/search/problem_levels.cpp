@@ -64,6 +64,16 @@ double Problem::needed(const LevelSpread& spread, int point) const
     return shared ? std::max(least, floorAt(point) + room(*shared, spread)) : least;
 }
 
+double Problem::enoughTo(const Run& run, int from, int to) const
+{
+    const Run there = withDetour(run, to, 0.5);
+    double enough = fuelBefore(to) + offers[static_cast<std::size_t>(to)].detourLitres / 2 +
+                    needed(spread(there, to), to);
+    for (int i = surgeTo.empty() ? to : from + 1; i < to; ++i)
+        enough = std::max(enough, fuelBefore(i) + needed(spread(run, i), i));
+    return enough - fuelBefore(from);
+}
+
 double Problem::leastOnArrival(const LevelSpread& spread, int point) const
 {
     const auto i = static_cast<std::size_t>(point);

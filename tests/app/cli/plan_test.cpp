@@ -202,6 +202,21 @@ private slots:
         QCOMPARE(json.at("gaps")[0].at("no_return_km").get<double>(), 40.0);
     }
 
+    // 350 km at 10 L/100 km; of 45 L above the zero mark 30 are 67 %.
+    void thePumpSaysWithHowMuchOneMayGoPast()
+    {
+        const QByteArray route = "at_km,name,mode,fuel\n0,A,m,none\n100,B,m,pump\n450,F,m,none\n";
+        const QString tank = "--capacity-l 50 --start-l 30 --rate 10 --zero-at-l 5";
+        const Json pump = planOf(route, tank).at("points")[1];
+        QVERIFY(std::fabs(pump.at("past_with_l").get<double>() - 35) < 1e-9);
+        QVERIFY(std::fabs(pump.at("past_with_gauge_percent").get<double>() - 200.0 / 3) < 1e-9);
+        QCOMPARE(pump.at("past_to").get<std::string>(), std::string("F"));
+        run(fileWith(route), tank);
+        QVERIFY2(m_text.contains("past only with 35.0 L (gauge 67 %)"), m_text.constData());
+        run(fileWith(route), tank + " --end-l 20"); // 55 L, which no tank holds
+        QVERIFY2(m_text.contains("No plan"), m_text.constData());
+    }
+
     void onesWaitIsTold()
     {
         const QByteArray day = "at_km,name,mode,fuel,opens,closes\n0,A,m,none,,\n"

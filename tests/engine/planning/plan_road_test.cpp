@@ -204,6 +204,56 @@ private slots:
         }
     }
 
+    // With exactly what is needed so as to go past a pump, as sure as wished to the next fuel.
+    void whoGoesPastWithThatMuchIsAsSureAsWished_data()
+    {
+        QTest::addColumn<double>("confidence");
+        QTest::addColumn<double>("detour");
+        QTest::newRow("99 %") << 0.99 << 0.0;
+        QTest::newRow("90 %") << 0.9 << 0.0;
+        QTest::newRow("99 %, the next pump is off the way") << 0.99 << 30.0;
+    }
+
+    void whoGoesPastWithThatMuchIsAsSureAsWished()
+    {
+        QFETCH(double, confidence);
+        QFETCH(double, detour);
+        PlanRequest request = car(60, litres(50, 1), 8, 0, 0.3);
+        request.rates = stageAndRoad();
+        request.confidence = Probability::of(confidence);
+        request.route.points = {place(0, FuelSource::none, "stage"), place(20, FuelSource::pump),
+                                place(80), place(150, FuelSource::pump), place(400)};
+        request.route.points[3].detour = Distance::fromKm(detour);
+        const auto best = plan(request);
+        QVERIFY(best && best->feasible && best->passages[1].goPast);
+        QVERIFY(!best->passages[2].goPast);
+        QCOMPARE(best->passages[1].goPast->next, std::size_t(3));
+        // Driven to the next pump, and from the start so that there is just that at the first.
+        PlanRequest past = request;
+        past.tank.start.mean = best->passages[1].goPast->with + best->passages[1].used;
+        past.route.points[1].fuel = FuelSource::none;
+        const auto through = plan(past);
+        QVERIFY(through && through->feasible && through->stops.front().point == 3);
+        past.route.points.resize(4);
+        past.route.points.push_back(past.route.points.back()); // the stop, and nothing behind it
+        Plan toPump;
+        toPump.stops = {through->stops.front()};
+        DRIVEN_AS_TOLD(test::RoadDriver(past, toPump).below(0, kDrives), 1 - confidence);
+    }
+
+    // What a fill takes is told as a range: nine fills of ten are within it.
+    void aFillTakesWhatIsTold()
+    {
+        PlanRequest request = car(40, litres(30, 1.0), 10, 0.4, 0.3);
+        request.route.points = {place(0), place(200, FuelSource::pump), place(550)};
+        const auto best = plan(request);
+        QVERIFY(best && best->feasible && best->stops.front().toFull);
+        const PlannedStop& stop = best->stops.front();
+        // sqrt(1^2 + (200 km x 0.4 L/100 km)^2 + 0.3^2)
+        QVERIFY(std::fabs(stop.buySd.litres() - std::sqrt(1 + 0.64 + 0.09)) < 1e-9);
+        QVERIFY(std::fabs(stop.buy.litres() - 30) < 1e-9);
+    }
+
     // A zone that gives 20 L fills the tank only where less than that is missing.
     void aLimitIsNotAFullTank()
     {
