@@ -3560,22 +3560,6 @@
         <translation>%1 brauchen %2, ein voller Tank hat %3 über der Mindestmenge</translation>
     </message>
     <message>
-        <source>another plan for the confidence of the whole way could save %1 of cost at most</source>
-        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 an Kosten sparen</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 stops at most</source>
-        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Stopps sparen</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 minutes at most</source>
-        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Minuten sparen</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 litre-km at most</source>
-        <translation>ein anderer Plan für die Sicherheit des ganzen Weges könnte höchstens %1 Liter-km sparen</translation>
-    </message>
-    <message>
         <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
         <translation>für die Sicherheit des ganzen Weges fand sich kein Plan mit gleicher Sicherheit bei jeder Ankunft; einer mit ungleicher ist nicht ausgeschlossen</translation>
     </message>
@@ -4314,6 +4298,86 @@
     <message>
         <source>zero mark</source>
         <translation>Nullmarke</translation>
+    </message>
+    <message>
+        <source>wait %1 min for the opening</source>
+        <translation>%1 min auf die Öffnung warten</translation>
+    </message>
+    <message>
+        <source>to the click, expect %1 to %2</source>
+        <translation>bis zum Klick, etwa %1 bis %2</translation>
+    </message>
+    <message>
+        <source>not to be passed</source>
+        <translation>nicht vorbeifahren</translation>
+    </message>
+    <message>
+        <source>past only with %1 (gauge %2)</source>
+        <translation>vorbei nur mit %1 (Anzeige %2)</translation>
+    </message>
+    <message>
+        <source>past only with %1</source>
+        <translation>vorbei nur mit %1</translation>
+    </message>
+    <message>
+        <source>one way from %1</source>
+        <translation>ab %1 nur in einer Richtung</translation>
+    </message>
+    <message>
+        <source>Supposed: %1.</source>
+        <translation>Angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>nobody waits longer than a day for an opening</source>
+        <translation>niemand wartet länger als einen Tag auf eine Öffnung</translation>
+    </message>
+    <message>
+        <source>0 to 1440 minutes</source>
+        <translation>0 bis 1440 Minuten</translation>
+    </message>
+    <message>
+        <source>there is no fuel at this point, so it cannot be closed</source>
+        <translation>an diesem Punkt gibt es keinen Kraftstoff, also kann er nicht geschlossen sein</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 of cost at most</source>
+        <translation>ein anderer Plan könnte höchstens %1 an Kosten sparen</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 stops at most</source>
+        <translation>ein anderer Plan könnte höchstens %1 Stopps sparen</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 minutes at most</source>
+        <translation>ein anderer Plan könnte höchstens %1 Minuten sparen</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 litre-km at most</source>
+        <translation>ein anderer Plan könnte höchstens %1 Liter-km sparen</translation>
+    </message>
+    <message>
+        <source>a name is not text that can be shown</source>
+        <translation>ein Name ist kein Text, der gezeigt werden kann</translation>
+    </message>
+    <message>
+        <source>UTF-8 without control characters</source>
+        <translation>UTF-8 ohne Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>no route or track of this name or number</source>
+        <translation>keine Route und kein Track mit diesem Namen oder dieser Nummer</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>the file has several ways, and only one is driven</source>
+        <translation>die Datei hat mehrere Wege, und nur einer wird gefahren</translation>
+    </message>
+    <message>
+        <source>one %1 element, or the name of one</source>
+        <translation>ein %1-Element, oder der Name von einem</translation>
     </message>
 </context>
 <context>

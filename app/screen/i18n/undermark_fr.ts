@@ -3560,22 +3560,6 @@
         <translation>%1 demandent %2, un réservoir plein a %3 au-dessus du minimum</translation>
     </message>
     <message>
-        <source>another plan for the confidence of the whole way could save %1 of cost at most</source>
-        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 de coût</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 stops at most</source>
-        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 arrêts</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 minutes at most</source>
-        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 minutes</translation>
-    </message>
-    <message>
-        <source>another plan for the confidence of the whole way could save %1 litre-km at most</source>
-        <translation>un autre plan pour la confiance du trajet entier pourrait épargner au plus %1 litres-km</translation>
-    </message>
-    <message>
         <source>no plan was found for the confidence of the whole way with equal confidence on every arrival; one with unequal confidence is not ruled out</source>
         <translation>aucun plan n’a été trouvé pour la confiance du trajet entier avec la même confiance à chaque arrivée ; un plan à confiances inégales n’est pas exclu</translation>
     </message>
@@ -4314,6 +4298,86 @@
     <message>
         <source>zero mark</source>
         <translation>repère zéro</translation>
+    </message>
+    <message>
+        <source>wait %1 min for the opening</source>
+        <translation>attendre %1 min l’ouverture</translation>
+    </message>
+    <message>
+        <source>to the click, expect %1 to %2</source>
+        <translation>jusqu’au déclic, environ %1 à %2</translation>
+    </message>
+    <message>
+        <source>not to be passed</source>
+        <translation>ne pas passer sans arrêt</translation>
+    </message>
+    <message>
+        <source>past only with %1 (gauge %2)</source>
+        <translation>ne passer qu’avec %1 (jauge %2)</translation>
+    </message>
+    <message>
+        <source>past only with %1</source>
+        <translation>ne passer qu’avec %1</translation>
+    </message>
+    <message>
+        <source>one way from %1</source>
+        <translation>sens unique à partir de %1</translation>
+    </message>
+    <message>
+        <source>Supposed: %1.</source>
+        <translation>Supposé : %1.</translation>
+    </message>
+    <message>
+        <source>nobody waits longer than a day for an opening</source>
+        <translation>personne n’attend une ouverture plus d’un jour</translation>
+    </message>
+    <message>
+        <source>0 to 1440 minutes</source>
+        <translation>0 à 1440 minutes</translation>
+    </message>
+    <message>
+        <source>there is no fuel at this point, so it cannot be closed</source>
+        <translation>il n’y a pas de carburant à ce point, il ne peut donc pas être fermé</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 of cost at most</source>
+        <translation>un autre plan pourrait épargner au plus %1 de coût</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 stops at most</source>
+        <translation>un autre plan pourrait épargner au plus %1 arrêts</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 minutes at most</source>
+        <translation>un autre plan pourrait épargner au plus %1 minutes</translation>
+    </message>
+    <message>
+        <source>another plan could save %1 litre-km at most</source>
+        <translation>un autre plan pourrait épargner au plus %1 litres-km</translation>
+    </message>
+    <message>
+        <source>a name is not text that can be shown</source>
+        <translation>un nom n’est pas un texte qui puisse être affiché</translation>
+    </message>
+    <message>
+        <source>UTF-8 without control characters</source>
+        <translation>UTF-8 sans caractères de commande</translation>
+    </message>
+    <message>
+        <source>no route or track of this name or number</source>
+        <translation>aucun itinéraire ni trace de ce nom ou de ce numéro</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>l’un de %1</translation>
+    </message>
+    <message>
+        <source>the file has several ways, and only one is driven</source>
+        <translation>le fichier a plusieurs trajets, et un seul est parcouru</translation>
+    </message>
+    <message>
+        <source>one %1 element, or the name of one</source>
+        <translation>un élément %1, ou le nom de l’un d’eux</translation>
     </message>
 </context>
 <context>
