@@ -22,7 +22,8 @@ struct PlanOptions {
     std::optional<double> legSd;                                                // L per sqrt(km)
     BurnsMore burnsMore;
     std::optional<double> idleRate;                                             // L/h
-    std::optional<double> stopCost, leastStop, confidence, tripConfidence, canLitres;
+    std::optional<double> stopCost, leastStop, confidence, stageConfidence, tripConfidence,
+        canLitres;
     std::optional<int> cans;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre, mostWaitMin;
     std::optional<double> autonomyKm, autonomySafety;

@@ -76,6 +76,8 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
     addChoice(command, "--aim", options.aim, {"cost", "stops", "time", "weight"},
               "cost, stops, time or weight (cost where prices are known)");
     addNumber(command, "--confidence", options.confidence, kConfidence, "of each arrival (0.99)");
+    addNumber(command, "--stage-confidence", options.stageConfidence, kConfidence,
+              "of each arrival at the end of a timed section (as --confidence)");
     addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
               "of the whole way");
     addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
@@ -333,6 +335,8 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     }
     if (options.confidence)
         request.confidence = Probability::of(*options.confidence);
+    if (options.stageConfidence)
+        request.stageConfidence = Probability::of(*options.stageConfidence);
     if (options.tripConfidence)
         request.tripConfidence = Probability::of(*options.tripConfidence);
     request.stopCost = options.stopCost.value_or(0.0);

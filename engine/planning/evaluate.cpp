@@ -62,7 +62,7 @@ private:
                 riskBelow(m_level - m_problem.floorAt(i), spread, m_problem.worlds);
             passage.dry = riskBelow(m_level - m_problem.dryAt(i), spread, m_problem.worlds);
             const double margin =
-                m_level - m_problem.leastAt(i) - m_problem.room(m_problem.allowed, spread);
+                m_level - m_problem.leastAt(i) - m_problem.room(m_problem.allowedAt(i), spread);
             passage.margin = litres(margin);
             const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
@@ -192,7 +192,7 @@ double kmInto(const Problem& problem, const PlanRequest& request, int since, dou
         const double fuel =
             problem.fuelTo[at] + part * (problem.fuelTo[at + 1] - problem.fuelTo[at]);
         const double least =
-            fuel + limit + problem.room(problem.allowed, inside(problem, since, section, part));
+            fuel + limit + problem.room(problem.allowedAt(section + 1), inside(problem, since, section, part));
         (least <= supply ? lowest : highest) = part;
     }
     return lowest * length;

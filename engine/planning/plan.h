@@ -60,7 +60,9 @@ struct PlanRequest {
     RateModel rates;
     Aim aim = Aim::cost;
     Probability confidence = Probability::of(0.99); // of each arrival, 0.5 to below 1
-    std::optional<Probability> tripConfidence;      // of the whole way
+    // Of each arrival at the end of a timed section, where it is dearer to run dry: as `confidence`.
+    std::optional<Probability> stageConfidence;
+    std::optional<Probability> tripConfidence; // of the whole way
     double stopCost = 0.0;                          // per purchase, >= 0
     Volume leastStop; // a stop at a pump or zone for less is made only where it must be, >= 0
     int cans = 0;                                   // full own cans on board

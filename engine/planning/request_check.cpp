@@ -60,11 +60,13 @@ Result<void> checkRequest(const PlanRequest& request)
         return sound;
     if (auto sound = checkByMode(request.tank, request.rates); !sound)
         return sound;
-    const double trip = request.tripConfidence.value_or(request.confidence).value();
-    if (!(request.confidence.value() >= 0.5 && request.confidence.value() < 1 && trip >= 0.5 &&
-          trip < 1))
+    for (const auto& wished : {std::optional(request.confidence), request.stageConfidence,
+                               request.tripConfidence}) {
+        if (!wished || isOneOf(wished->value(), 0.5, std::nextafter(1.0, 0.0)))
+            continue;
         return failInput(Sentence::of("a confidence must be from 0.5 to below 1"),
                          Sentence::of("0.5 to 0.999999"));
+    }
     if (!isOneOf(request.stopCost, 0, 1e12))
         return failInput(Sentence::of("a stop costs 0 or more"));
     if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))

@@ -227,6 +227,8 @@ Result<Problem> makeProblem(const PlanRequest& request)
     problem.startVariance = std::pow(request.tank.start.sd.litres(), 2);
     problem.fullVariance = std::pow(request.tank.fullSd.litres(), 2);
     problem.allowed = AllowedRisk::of(1 - request.confidence.value());
+    if (request.stageConfidence)
+        problem.onStage = AllowedRisk::of(1 - request.stageConfidence->value());
     problem.cans = request.rules.cansForbidden ? 0 : request.cans;
     problem.canLitres = request.canVolume.litres();
     problem.floor = request.tank.floor.litres();

@@ -61,7 +61,8 @@ struct Problem {
     double start = 0.0;         // L
     double startVariance = 0.0; // L^2
     double fullVariance = 0.0;  // L^2
-    AllowedRisk allowed;        // on every arrival
+    AllowedRisk allowed;        // on every arrival,
+    std::optional<AllowedRisk> onStage; // but at the end of a timed section
     std::optional<AllowedRisk> shared; // an arrival's share of the whole way's, of the floor
     double clickZ = 0.0; // deviations that an early click is kept away by
     double canLitres = 0.0;
@@ -93,6 +94,10 @@ struct Problem {
         return surgeTo.empty() ? 0.0 : surgeTo[static_cast<std::size_t>(point)];
     }
     double floorAt(int point) const { return std::max(floor, dryAt(point)); }
+    const AllowedRisk& allowedAt(int point) const
+    {
+        return onStage && point > 0 && timed[static_cast<std::size_t>(point - 1)] ? *onStage : allowed;
+    }
     // Litres that must be there on arrival, without spread.
     double leastAt(int point) const
     {

@@ -60,7 +60,7 @@ LevelSpread Problem::spread(const Run& run, int point) const
 
 double Problem::needed(const LevelSpread& spread, int point) const
 {
-    const double least = leastAt(point) + room(allowed, spread);
+    const double least = leastAt(point) + room(allowedAt(point), spread);
     return shared ? std::max(least, floorAt(point) + room(*shared, spread)) : least;
 }
 
@@ -69,7 +69,8 @@ double Problem::enoughTo(const Run& run, int from, int to) const
     const Run there = withDetour(run, to, 0.5);
     double enough = fuelBefore(to) + offers[static_cast<std::size_t>(to)].detourLitres / 2 +
                     needed(spread(there, to), to);
-    for (int i = surgeTo.empty() ? to : from + 1; i < to; ++i)
+    const bool onTheWay = !surgeTo.empty() || onStage; // may ask for more than the end does
+    for (int i = onTheWay ? from + 1 : to; i < to; ++i)
         enough = std::max(enough, fuelBefore(i) + needed(spread(run, i), i));
     return enough - fuelBefore(from);
 }

@@ -217,6 +217,22 @@ private slots:
         QVERIFY2(m_text.contains("No plan"), m_text.constData());
     }
 
+    void aStagesConfidenceIsItsOwn()
+    {
+        const QByteArray route =
+            "at_km,name,mode,fuel,timed,price_per_l\n0,A,m,none,0,\n60,P,m,pump,0,2\n"
+            "150,S,m,none,1,\n200,E,m,none,0,\n215,F,m,none,0,\n";
+        const QString tank = "--capacity-l 40 --start-l 12 --start-sd-l 0.8 --rate 10 --rate-sd 0.5 "
+                             "--confidence 0.9";
+        const auto dryOnStage = [&](const QString& flags) {
+            return planOf(route, tank + flags).at("points")[3].at("dry_risk").get<double>();
+        };
+        QVERIFY(dryOnStage("") > 0.004);
+        QVERIFY(dryOnStage(" --stage-confidence 0.999") <= 0.001 + 1e-9);
+        run(fileWith(route), tank + " --stage-confidence 1");
+        QCOMPARE(m_code, 2);
+    }
+
     void onesWaitIsTold()
     {
         const QByteArray day = "at_km,name,mode,fuel,opens,closes\n0,A,m,none,,\n"
