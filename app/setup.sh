@@ -50,6 +50,7 @@ xvfb|a display for whole ways through the real program
 xdotool|touches it there
 libglpk-dev|an independent optimiser that plans are compared with
 python3-scipy|an independent library that curves are compared with
+python3-canmatrix|an independent reader that DBC files are compared with
 libxml2-utils|checks the GPX that is written
 poppler-utils|reads back the PDFs that are written
 libbenchmark-dev|the benchmarks

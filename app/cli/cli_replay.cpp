@@ -111,7 +111,7 @@ Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSett
         out.plot.add({now.time.count(), now.level.mean.litres(), now.level.sd.litres(),
                       now.reading ? std::optional(now.reading->litres()) : std::nullopt});
     };
-    SampleRow now;
+    Sample now;
     Seconds before{};
     for (;;) {
         const Result<bool> more = file.next(now);

@@ -13,6 +13,7 @@
 // data enters (engine/tables, engine/logbook).
 #pragma once
 
+#include <chrono>
 #include <cmath>
 #include <compare>
 
@@ -156,6 +157,8 @@ public:
     static constexpr Temperature fromCelsius(double v) { return make(v); }
     constexpr double celsius() const { return m_value; }
 };
+
+using Seconds = std::chrono::duration<double>;
 
 // An estimate carries its spread. `sd` is one standard deviation, >= 0.
 template <class Q>

@@ -3,25 +3,6 @@
 
 namespace undermark {
 
-namespace {
-
-// In the order of kSampleColumns.
-enum SampleColumn { kSampleTime, kSampleSignal, kSampleSignal2, kSampleSpeed, kSampleFuelRate, kSampleDistance };
-
-void put(SampleRow& row, SampleColumn column, double value)
-{
-    switch (column) {
-    case kSampleTime: break;
-    case kSampleSignal: row.signal = Signal::of(value); break;
-    case kSampleSignal2: row.signal2 = Signal::of(value); break;
-    case kSampleSpeed: row.speed = Speed::fromKmPerHour(value); break;
-    case kSampleFuelRate: row.fuelRate = FlowRate::fromLitresPerHour(value); break;
-    case kSampleDistance: row.distance = Distance::fromKm(value); break;
-    }
-}
-
-} // namespace
-
 Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
 {
     return CsvReader::open(file, kSampleColumns).map([](CsvReader reader) {
@@ -29,23 +10,23 @@ Result<SamplesCsv> SamplesCsv::open(const std::filesystem::path& file)
     });
 }
 
-Result<bool> SamplesCsv::next(SampleRow& row)
+Result<bool> SamplesCsv::next(Sample& row)
 {
     const Result<bool> more = m_reader.nextRow();
     if (!more || !*more)
         return more;
-    row = SampleRow{};
-    const Result<double> time = m_reader.number(kSampleTime);
+    row = Sample{};
+    const Result<double> time = m_reader.number(0);
     if (!time)
         return fail(time.error());
     row.time = Seconds(*time);
-    for (std::size_t i = kSampleSignal; i < kSampleColumns.size(); ++i) {
-        if (m_reader.text(i).empty())
-            continue;
-        const Result<double> cell = m_reader.number(i, i >= kSampleSpeed ? kNotNegative : kAnyNumber);
+    for (const Channel channel : kChannels) {
+        const bool any = isPossible(channel, -1.0);
+        const auto cell = m_reader.optionalNumber(1 + indexOf(channel), any ? kAnyNumber : kNotNegative);
         if (!cell)
             return fail(cell.error());
-        put(row, static_cast<SampleColumn>(i), *cell);
+        if (*cell)
+            row.set(channel, **cell);
     }
     return true;
 }

@@ -4,26 +4,21 @@
 // Read row by row: memory is constant in the length of the file.
 #pragma once
 
-#include "engine/base/quantity.h"
+#include "engine/signals/sample.h"
 #include "engine/tables/csv_reader.h"
-#include "engine/tracking/slosh.h"
 
 #include <array>
 
 namespace undermark {
 
 inline constexpr std::array<CsvColumn, 6> kSampleColumns{{
-    {"t_s", true}, {"signal", true}, {"signal2"}, {"speed_kmh"}, {"fuel_rate_l_h"}, {"distance_km"},
+    {"t_s", true},
+    {nameOf(Channel::signal), true},
+    {nameOf(Channel::signal2)},
+    {nameOf(Channel::speed)},
+    {nameOf(Channel::fuelRate)},
+    {nameOf(Channel::distance)},
 }};
-
-struct SampleRow {
-    Seconds time{};
-    std::optional<Signal> signal;        // an empty cell: no reading then
-    std::optional<Signal> signal2;
-    std::optional<Speed> speed;
-    std::optional<FlowRate> fuelRate;
-    std::optional<Distance> distance;
-};
 
 class SamplesCsv {
 public:
@@ -32,7 +27,7 @@ public:
 
     // Fills in the next row; false at the end, `row` is then untouched. badInput
     // for text, a negative speed, fuel rate or distance, and a missing time.
-    Result<bool> next(SampleRow& row);
+    Result<bool> next(Sample& row);
 
     const std::vector<std::string>& unknownColumns() const { return m_reader.unknownColumns(); }
 

@@ -7,11 +7,7 @@
 
 #include "engine/base/quantity.h"
 
-#include <chrono>
-
 namespace undermark {
-
-using Seconds = std::chrono::duration<double>;
 
 // Variance of the mean over `block` of noise with standard deviation 1 and
 // exponential autocorrelation of `correlation` (e-fold): with r = tau/T,

@@ -18,7 +18,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     TrackerSettings settings;
     settings.highest = Volume::fromLitres(50);
     LevelTracker tracker(settings);
-    SampleRow row;
+    Sample row;
     for (;;) {
         const auto more = file->next(row);
         if (!more || !*more)

@@ -2,8 +2,9 @@
 #include "app/screen/tank/live_signal.h"
 
 #include "app/screen/base/line_source.h"
+#include "engine/signals/text_fields.h"
 
-#include <cmath>
+#include <array>
 
 namespace undermark {
 
@@ -47,23 +48,12 @@ void LiveSignal::setCount(int count)
     forget();
 }
 
-std::optional<std::vector<double>> LiveSignal::numbersOf(const QByteArray& line) const
-{
-    std::vector<double> numbers;
-    for (const QByteArray& part : line.split(',')) {
-        bool ok = false;
-        numbers.push_back(part.trimmed().toDouble(&ok));
-        if (!ok || !std::isfinite(numbers.back()))
-            return std::nullopt;
-    }
-    return int(numbers.size()) == m_count ? std::optional(numbers) : std::nullopt;
-}
-
 void LiveSignal::take(const QByteArray& line)
 {
     m_news = true;
-    const auto numbers = numbersOf(line);
-    if (!numbers) {
+    std::array<double, 2> numbers{};
+    const std::string_view text(line.constData(), std::size_t(line.size()));
+    if (int(numbersIn(text, numbers)) != m_count) {
         ++m_refused;
         m_lastRefused = QString::fromUtf8(line.trimmed()).left(kShownOfLine);
         return;
@@ -74,9 +64,9 @@ void LiveSignal::take(const QByteArray& line)
     }
     m_lastAt = m_clock();
     m_state = State::live;
-    m_first.push_back({m_lastAt, Signal::of(numbers->front())});
+    m_first.push_back({m_lastAt, Signal::of(numbers.front())});
     if (m_count == 2)
-        m_second.push_back({m_lastAt, Signal::of(numbers->back())});
+        m_second.push_back({m_lastAt, Signal::of(numbers.back())});
     trim();
 }
 

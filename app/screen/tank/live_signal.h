@@ -16,7 +16,6 @@
 #include <QString>
 #include <QTimer>
 #include <functional>
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -59,7 +58,6 @@ signals:
     void changed(); // some times a second at most
 
 private:
-    std::optional<std::vector<double>> numbersOf(const QByteArray& line) const;
     void trim();
 
     std::function<Seconds()> m_clock;

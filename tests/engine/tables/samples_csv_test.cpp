@@ -28,7 +28,7 @@ private slots:
             "2.5,10,1.25,4.5,60,1.5,800\n"));
         QVERIFY(samples.has_value());
         QCOMPARE(samples->unknownColumns(), std::vector<std::string>{"rpm"});
-        SampleRow row;
+        Sample row;
         QVERIFY(samples->next(row).value());
         QCOMPARE(row.time.count(), 10.0);
         QCOMPARE(row.signal->value(), 2.5);
@@ -42,7 +42,7 @@ private slots:
     void anEmptyCellIsNoReadingAndNotZero()
     {
         auto samples = SamplesCsv::open(fileWith("t_s,signal,speed_kmh\n0,,\n"));
-        SampleRow row;
+        Sample row;
         QVERIFY(samples->next(row).value());
         QVERIFY(!row.signal && !row.speed && !row.distance);
     }
@@ -50,7 +50,7 @@ private slots:
     void impossibleNumbersAreNamed()
     {
         auto samples = SamplesCsv::open(fileWith("t_s,signal,speed_kmh\n0,1,5\n1,1,-5\n"));
-        SampleRow row;
+        Sample row;
         QVERIFY(samples->next(row));
         const auto more = samples->next(row);
         QVERIFY(!more);

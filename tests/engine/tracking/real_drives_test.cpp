@@ -17,7 +17,7 @@ using namespace undermark;
 
 namespace {
 
-using Rows = std::vector<SampleRow>;
+using Rows = std::vector<Sample>;
 
 struct Outcome {
     std::vector<TrackerEvent> events;
@@ -35,7 +35,7 @@ Rows read(const QString& name)
 {
     Rows rows;
     auto samples = SamplesCsv::open(name.toStdString());
-    SampleRow row;
+    Sample row;
     while (samples->next(row).value())
         rows.push_back(row);
     return rows;
@@ -59,7 +59,7 @@ Outcome replayed(const Rows& rows, double upperStop = 90.5)
         out.rose = out.rose || now > shown;
         shown = now;
     };
-    for (const SampleRow& row : rows) {
+    for (const Sample& row : rows) {
         const double percent = row.signal->value();
         TrackerSample sample{.time = row.time, .level = {}, .speed = row.speed, .fuelRate = {},
                              .distance = {}};
@@ -86,7 +86,7 @@ Rows everyNth(const Rows& rows, std::size_t n)
 Rows without(const Rows& rows, double fromS, double untilS)
 {
     Rows out;
-    std::ranges::copy_if(rows, std::back_inserter(out), [&](const SampleRow& row) {
+    std::ranges::copy_if(rows, std::back_inserter(out), [&](const Sample& row) {
         return row.time.count() < fromS || row.time.count() >= untilS;
     });
     return out;
@@ -100,7 +100,7 @@ Rows changed(Rows rows, Change change)
     return rows;
 }
 
-void setSignal(SampleRow& row, double percent) { row.signal = Signal::of(percent); }
+void setSignal(Sample& row, double percent) { row.signal = Signal::of(percent); }
 
 Rows perturbed(const Rows& rows, const QString& how)
 {
@@ -111,34 +111,34 @@ Rows perturbed(const Rows& rows, const QString& how)
     if (how == "two minutes missing")
         return without(rows, 300.0, 420.0);
     if (how == "a quarter of an hour missing")
-        return changed(rows, [](SampleRow& row, std::size_t) {
+        return changed(rows, [](Sample& row, std::size_t) {
             if (row.time.count() > 400.0)
                 row.time += Seconds(900.0);   // engine off, nothing burnt
         });
     if (how == "a clock of today")
-        return changed(rows, [](SampleRow& row, std::size_t) { row.time += Seconds(1.79e9); });
+        return changed(rows, [](Sample& row, std::size_t) { row.time += Seconds(1.79e9); });
     if (how == "one reading in a hundred is 0")
-        return changed(rows, [](SampleRow& row, std::size_t i) {
+        return changed(rows, [](Sample& row, std::size_t i) {
             if (i % 100 == 50)
                 setSignal(row, 0.0);
         });
     if (how == "steps of two percent")
-        return changed(rows, [](SampleRow& row, std::size_t) {
+        return changed(rows, [](Sample& row, std::size_t) {
             if (row.signal->value() < 90.0)
                 setSignal(row, 2.0 * std::round(row.signal->value() / 2.0));
         });
     if (how == "four percent more")
-        return changed(rows, [](SampleRow& row, std::size_t) {
+        return changed(rows, [](Sample& row, std::size_t) {
             if (row.signal->value() > 0.0 && row.signal->value() < 86.0)
                 setSignal(row, row.signal->value() + 4.0);
         });
     if (how == "ten seconds of 0 at the start")   // the source wakes up after the logger
-        return changed(rows, [](SampleRow& row, std::size_t) {
+        return changed(rows, [](Sample& row, std::size_t) {
             if (row.time.count() < 10.0)
                 setSignal(row, 0.0);
         });
     if (how == "no speed")
-        return changed(rows, [](SampleRow& row, std::size_t) { row.speed.reset(); });
+        return changed(rows, [](Sample& row, std::size_t) { row.speed.reset(); });
     return rows;
 }
 
