@@ -78,6 +78,7 @@ std::string fixed(double value, int decimals = 1);
 // The commands, each in app/cli/cli_NAME.cpp.
 void addCalibrateCommand(CLI::App& app, CliContext& context);
 void addVehicleCommand(CLI::App& app, CliContext& context);
+void addSourceCommands(CLI::App& vehicle, CliContext& context);   // under `vehicle`
 void addModeCommand(CLI::App& app, CliContext& context);
 void addFillCommand(CLI::App& app, CliContext& context);
 void addFillRule(CLI::App& fill, CliContext& context);   // under `fill`
@@ -99,5 +100,6 @@ void addPlanCommand(CLI::App& app, CliContext& context);
 void addCardCommand(CLI::App& app, CliContext& context);
 void addSheetCommand(CLI::App& app, CliContext& context);
 void addReplayCommand(CLI::App& app, CliContext& context);
+void addWatchCommand(CLI::App& app, CliContext& context);
 
 } // namespace undermark

@@ -34,7 +34,8 @@ void addCommands(CLI::App& app, CliContext& context)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
-                           addCardCommand, addSheetCommand, addBacktestCommand, addReplayCommand, addCheckCommand,
+                           addCardCommand, addSheetCommand, addBacktestCommand, addReplayCommand, addWatchCommand,
+                           addCheckCommand,
                            addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,
                            addMergeCommand})
         add(app, context);

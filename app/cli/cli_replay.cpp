@@ -2,9 +2,7 @@
 #include "app/cli/cli_replay.h"
 
 #include "app/cli/cli_command.h"
-#include "engine/tracking/level_tracker.h"
-#include "engine/tracking/sender_reading.h"
-#include "engine/tracking/transfer_watch.h"
+#include "engine/tracking/gauge_tracker.h"
 
 #include <fstream>
 #include <iostream>
@@ -95,8 +93,8 @@ Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSett
 {
     Replay out;
     out.prior = gauge.isPrior();
-    LevelTracker tracker(settings);
-    TransferWatch transfer(settings.highest - settings.lowest);
+    GaugeTracker follower(gauge, settings);
+    const LevelTracker& tracker = follower.level();
     Progress progress;
     long blocks = 0;
     const auto take = [&](std::span<const TrackerEvent> events) {
@@ -121,18 +119,10 @@ Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSett
             break;
         out.equalTimes += out.samples > 0 && now.time == before;
         before = now.time;
-        std::optional<SenderReading> reading;
-        if (now.signal)
-            reading = {*now.signal, now.signal2};
-        take(tracker.add({now.time, reading ? observe(gauge, *reading) : std::nullopt, now.speed,
-                          now.fuelRate, now.distance}));
-        if (reading && transfer.add(now.time, gauge, *reading))
-            out.events.push_back({.kind = TrackerEventKind::fault, .time = now.time,
-                                  .onset = now.time, .litres = {transfer.fallen(), {}},
-                                  .distance = {}, .fault = FaultCode::transfer});
+        take(follower.add(now));
         progress.at(++out.samples);
     }
-    take(tracker.finish());
+    take(follower.finish());
     out.last = tracker.state();
     return out;
 }
@@ -153,7 +143,7 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
 
 Result<void> replay(const ReplayOptions& options, const CliContext& context)
 {
-    Result<Observation> start = observationFrom(options, context);
+    Result<Observation> start = observationFrom(options.level, context);
     if (!start)
         return fail(start.error());
     const Gauge& gauge = start->gauge;
@@ -184,9 +174,7 @@ Result<void> replay(const ReplayOptions& options, const CliContext& context)
 void addReplayOptions(CLI::App& command, ReplayOptions& options)
 {
     required(addPath(command, "samples", options.samples, "samples CSV", "SAMPLES.csv"));
-    addPath(command, "--calibration", options.calibration, "points CSV", "POINTS.csv");
-    addShapeFlags(command, options.shape);
-    addSeriesFlags(command, options.lobe1, options.lobe2);
+    addLevelFlags(command, options.level);
     addPath(command, "--out", options.track, "write time, litres, spread, distance left",
             "TRACK.csv");
     addPath(command, "--plot", options.plot, "draw reading, estimate and faults", "FILE.svg");

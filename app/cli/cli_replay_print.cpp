@@ -2,56 +2,11 @@
 #include "app/cli/cli_replay.h"
 
 #include "app/cli/cli_command.h"
-#include "app/cli/terminal_words.h"
+#include "app/cli/cli_tracker_words.h"
 
-#include <array>
 #include <iostream>
 
 namespace undermark {
-
-namespace {
-
-const char* modeWord(TrackerMode mode)
-{
-    switch (mode) {
-    case TrackerMode::waiting: return "waiting";
-    case TrackerMode::level: return "level";
-    case TrackerMode::upperStop: return "upper_stop";
-    case TrackerMode::lowerStop: return "lower_stop";
-    case TrackerMode::consumptionOnly: return "consumption_only";
-    }
-    return "";
-}
-
-Json eventJson(const TrackerEvent& event)
-{
-    const double at = event.time.count();
-    const double onset = event.onset.count();
-    switch (event.kind) {
-    case TrackerEventKind::refuel:
-        return {{"at_s", onset}, {"litres", event.litres.mean.litres()},
-                {"sd_l", event.litres.sd.litres()}, {"decided_s", at}};
-    case TrackerEventKind::fault:
-        return {{"code", faultWord(event.fault)},
-                {"at_s", at},
-                {"text", said(faultText(event.fault))},
-                {"onset_s", onset},
-                {"litres_since_onset", event.litres.mean.litres()},
-                {"km_since_onset", event.distance.km()}};
-    case TrackerEventKind::faultCleared:
-        return {{"code", faultWord(event.fault)}, {"at_s", at}};
-    case TrackerEventKind::gap:
-    case TrackerEventKind::clockJump: return {{"at_s", at}, {"before_s", onset}};
-    case TrackerEventKind::correction: return {{"at_s", at}, {"litres", event.litres.mean.litres()}};
-    case TrackerEventKind::onUpperStop:
-        return {{"stop", "upper"}, {"at_s", at}, {"litres", event.litres.mean.litres()}};
-    case TrackerEventKind::onLowerStop:
-        return {{"stop", "lower"}, {"at_s", at}, {"litres", event.litres.mean.litres()}};
-    }
-    return {};
-}
-
-} // namespace
 
 void printReplayJson(const Replay& replay)
 {
@@ -63,14 +18,10 @@ void printReplayJson(const Replay& replay)
     json["first_l"] = known ? Json(*replay.firstL) : Json();
     json["last_l"] = known ? Json(last.level.mean.litres()) : Json();
     json["sd_l"] = known ? Json(last.level.sd.litres()) : Json();
-    for (const char* list : {"refuels", "faults", "faults_cleared", "gaps", "clock_jumps",
-                             "corrections", "stops"})
+    for (const char* list : kEventLists)
         json[list] = Json::array();
-    for (const TrackerEvent& event : replay.events) {
-        constexpr std::array<const char*, 8> kLists{"refuels", "faults", "faults_cleared", "gaps",
-                                                    "clock_jumps", "corrections", "stops", "stops"};
-        json[kLists[static_cast<std::size_t>(event.kind)]].push_back(eventJson(event));
-    }
+    for (const TrackerEvent& event : replay.events)
+        json[listOf(event.kind)].push_back(eventJson(event));
     json["nis_mean"] = last.nisCount > 0 ? Json(last.nisMean) : Json();
     json["mode"] = modeWord(last.mode);
     json["prior"] = replay.prior;
@@ -79,39 +30,6 @@ void printReplayJson(const Replay& replay)
     json["driven_km"] = last.driven.km();
     print(json);
 }
-
-namespace {
-
-std::string eventLine(const TrackerEvent& event)
-{
-    const std::string at = format("%8.0f s  ", event.onset.count());
-    const double litres = event.litres.mean.litres();
-    switch (event.kind) {
-    case TrackerEventKind::refuel:
-        return at + format("refuel of about %.1f L (give or take %.1f): log what the pump showed",
-                           litres, event.litres.sd.litres());
-    case TrackerEventKind::fault:
-        return at +
-               format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),
-                      (event.time - event.onset).count(), litres) +
-               said(faultText(event.fault));
-    case TrackerEventKind::faultCleared:
-        return at + format("fault %s is over since %.0f s", faultWord(event.fault),
-                           event.time.count());
-    case TrackerEventKind::gap:
-        return at + format("no samples until %.0f s", event.time.count());
-    case TrackerEventKind::clockJump:
-        return at + format("the clock went back to %.0f s", event.time.count());
-    case TrackerEventKind::correction: return at + format("level corrected by %+.1f L", litres);
-    case TrackerEventKind::onUpperStop:
-        return at + format("float on its upper stop: at least %.1f L", litres);
-    case TrackerEventKind::onLowerStop:
-        return at + format("float on its lower stop: at most %.1f L", litres);
-    }
-    return at;
-}
-
-} // namespace
 
 void printReplayText(const Replay& replay)
 {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// undermark-cli vehicle add|set|rename|list|show: tank and sender.
+// undermark-cli vehicle add|set|rename|list|show|source: tank and sender.
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
@@ -282,7 +282,7 @@ Result<void> runShow(const CliContext& context)
 
 void addVehicleCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, rename, list, show");
+    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, rename, list, show, source");
     addCommand<VehicleOptions>(
         vehicle, context, "add", "a new vehicle",
         [](CLI::App& add, VehicleOptions& options) {
@@ -301,6 +301,7 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
     CLI::App& show = addSubcommand(vehicle, "show", "one vehicle");
     addJson(show, context);
     onRun(show, context, [&context] { return runShow(context); });
+    addSourceCommands(vehicle, context);
 }
 
 } // namespace undermark

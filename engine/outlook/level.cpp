@@ -155,6 +155,21 @@ Estimate<Volume> anywhereBelow(Estimate<Volume> bound)
     return {0.5 * top, Volume::fromLitres(std::hypot(top.litres() / std::sqrt(12.0), bound.sd.litres()))};
 }
 
+// Litres since drained, less what the sender has read too much at the last full fills.
+Level levelFromAdded(const CarKnowledge& car, Estimate<Volume> added)
+{
+    if (const auto bias = senderBias(car)) {
+        added.mean -= bias->mean;
+        added.sd = Volume::fromLitres(std::hypot(added.sd.litres(), bias->sd.litres()));
+    }
+    Level level;
+    level.source = LevelSource::signal;
+    level.aboveZero = car.reserve.toZero(added);
+    level.usable = car.reserve.toDry(added);
+    level.why = Sentence::of("the level as it was followed on the way");
+    return level;
+}
+
 SenderReading readingOf(const Question& question) { return {*question.signal, question.signal2}; }
 
 Level levelFromSignal(const CarKnowledge& car, const Question& question)
@@ -263,6 +278,8 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
 {
     if (question.usable)
         return levelFromUsable(car, *question.usable);
+    if (question.followed)
+        return levelFromAdded(car, *question.followed);
     if (!question.signal)
         return levelToday(car, question, learnt, rates, warnings);
     if (const auto fault = car.gauge.faultOf(readingOf(question), car.vehicle().sender)) {

@@ -15,13 +15,14 @@
 
 namespace undermark {
 
-// At most one of signal, usable and odometer; none asks the log.
+// At most one of signal, followed, usable and odometer; none asks the log.
 struct Question {
     std::optional<Signal> signal;
     std::optional<Signal> signalSd;           // noise of the reading, else by `motion`
     Motion motion = Motion::atRest;
     std::optional<Signal> signal2;            // with `signal`: the other lobe of a saddle tank
     Volume seriesSpread;                      // two senders in series: seriesSpread() of lobes.h
+    std::optional<Estimate<Volume>> followed; // litres since drained, as a tracker has them
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
     std::string mode;                         // empty: the usual mix

@@ -64,15 +64,6 @@ void SourceDecoder::takeLine(std::string_view line, Seconds now, std::vector<Tim
     settle(heard, std::span(out).subspan(before));
 }
 
-void SourceDecoder::takeFrame(const TimedFrame& frame, Seconds now, std::vector<TimedValue>& out)
-{
-    const std::size_t before = out.size();
-    const Heard heard = frameHeard(frame, timeOf(frame.time, now), out);
-    if (heard == Heard::garbled && m_counts.garbled == 0)
-        m_counts.firstGarbled = printable(slcanLine(frame.frame));
-    settle(heard, std::span(out).subspan(before));
-}
-
 void SourceDecoder::settle(Heard heard, std::span<TimedValue> values)
 {
     ++m_counts.heard;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // One source, from its bytes to values: cut to lines, read as frames, understood by rules.
-// Without devices and clocks: who reads (app/car/source_reader.h) passes in bytes and times,
+// Without devices and clocks: who reads (app/car/live_sources.h) passes in bytes and times,
 // and sends what next() gives.
 //
 // Guarantees (each has a test in tests/engine/signals/source_decoder_test.cpp):
@@ -47,7 +47,6 @@ public:
     // Values are added to `out`. `now` never goes back.
     void takeBytes(std::string_view bytes, Seconds now, std::vector<TimedValue>& out);
     void finish(Seconds now, std::vector<TimedValue>& out); // a last line without its end
-    void takeFrame(const TimedFrame& frame, Seconds now, std::vector<TimedValue>& out);
 
     // A frame to send at `now`, if any; ask again until there is none.
     std::optional<CanFrame> next(Seconds now);

@@ -4,8 +4,10 @@
 //
 // What the network tests prove: during these runs no socket but a local (Unix) one was
 // asked for, because the kernel would have ended the program; and no library of the
-// command line but libc itself can open one. The screen's libraries can (they talk to
-// the display), so for it only the run counts.
+// command line but libc itself can open one. The command line itself can open one kind:
+// frames of a CAN bus, for `--source can:` alone, which is no network (nothing of it has an
+// address beyond the car); it names no function that could reach further. The screen's
+// libraries can (they talk to the display), so for it only the run counts.
 #include "tests/support/cli_runner.h"
 #include "tests/support/test_main.h"
 
@@ -28,14 +30,14 @@ using namespace undermark::test;
 namespace {
 
 // From here on, and in every program started from here, socket() of any family but
-// AF_UNIX ends the process (SIGSYS).
-void forbidNetwork()
+// `allowed` ends the process (SIGSYS).
+void forbidAllBut(unsigned allowed)
 {
     sock_filter rules[] = {
         BPF_STMT(BPF_LD | BPF_W | BPF_ABS, offsetof(seccomp_data, nr)),
         BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, __NR_socket, 0, 3),
         BPF_STMT(BPF_LD | BPF_W | BPF_ABS, offsetof(seccomp_data, args[0])),
-        BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, AF_UNIX, 1, 0),
+        BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, allowed, 1, 0),
         BPF_STMT(BPF_RET | BPF_K, SECCOMP_RET_KILL_PROCESS),
         BPF_STMT(BPF_RET | BPF_K, SECCOMP_RET_ALLOW),
     };
@@ -45,9 +47,10 @@ void forbidNetwork()
         _exit(77);
 }
 
-QProcess::ExitStatus runWithoutNetwork(QProcess& process, const QString& program, const QStringList& words)
+QProcess::ExitStatus runWithoutNetwork(QProcess& process, const QString& program, const QStringList& words,
+                                       unsigned allowed = AF_UNIX)
 {
-    process.setChildProcessModifier(forbidNetwork);
+    process.setChildProcessModifier([allowed] { forbidAllBut(allowed); });
     process.start(program, words);
     process.waitForFinished(120'000);
     return process.exitStatus();
@@ -61,13 +64,15 @@ QStringList linesOf(const QString& program, const QStringList& words)
     return QString::fromLocal8Bit(process.readAllStandardOutput()).split('\n', Qt::SkipEmptyParts);
 }
 
-bool opensSockets(const QString& binary)
+// Functions of the network that a binary names.
+QStringList networkOf(const QString& binary)
 {
     static const QRegularExpression name("^\\s+[UW] (socket|connect|getaddrinfo|gethostbyname|bind|listen)(@|$)");
+    QStringList named;
     for (const QString& line : linesOf("nm", {"-D", "--undefined-only", binary}))
-        if (name.match(line).hasMatch())
-            return true;
-    return false;
+        if (const auto found = name.match(line); found.hasMatch())
+            named << found.captured(1);
+    return named;
 }
 
 } // namespace
@@ -145,18 +150,40 @@ private slots:
         }
     }
 
+    // Two words of one command line, so that the two families are told apart.
+    void onlyACanSourceAsksForASocketAndOnlyForOneOfFrames()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString table = run.file("t.csv", "t_s,signal\n0,1.5\n1,1.5\n");
+        const QStringList watch{"--logbook", run.logbook(), "watch", "--speed-up", "1000", "--source"};
+        QProcess file, bus, forbidden;
+        const auto withFile = runWithoutNetwork(file, QStringLiteral(UNDERMARK_CLI), watch + QStringList{table});
+        if (withFile == QProcess::NormalExit && file.exitCode() == 77)
+            QSKIP("this kernel takes no filter");
+        QCOMPARE(withFile, QProcess::NormalExit);
+        QCOMPARE(file.exitCode(), 0);
+        const QStringList can = watch + QStringList{"can:nosuchbus"};
+        QCOMPARE(runWithoutNetwork(bus, QStringLiteral(UNDERMARK_CLI), can, AF_CAN), QProcess::NormalExit);
+        QCOMPARE(bus.exitCode(), 1); // there is no such bus
+        QCOMPARE(runWithoutNetwork(forbidden, QStringLiteral(UNDERMARK_CLI), can), QProcess::CrashExit);
+    }
+
     void noLibraryOfTheCommandLineButLibcCanOpenASocket()
     {
-        QStringList looked{QStringLiteral(UNDERMARK_CLI)};
+        QStringList own = networkOf(QStringLiteral(UNDERMARK_CLI)); // of a CAN bus (source_device.cpp)
+        own.sort();
+        QCOMPARE(own, (QStringList{"bind", "socket"}));
+        QStringList looked;
         for (const QString& line : linesOf("ldd", {QStringLiteral(UNDERMARK_CLI)})) {
             const QString library = line.section("=> ", 1).section(' ', 0, 0);
             if (!library.isEmpty() && !library.contains("/libc.so"))
                 looked << library;
         }
-        QVERIFY(looked.size() > 5);
+        QVERIFY(looked.size() >= 5);
         for (const QString& binary : looked) {
             QVERIFY(!linesOf("nm", {"-D", binary}).isEmpty());
-            QVERIFY2(!opensSockets(binary), qPrintable(binary));
+            QVERIFY2(networkOf(binary).isEmpty(), qPrintable(binary));
         }
     }
 
@@ -176,7 +203,7 @@ private slots:
             QSKIP("this kernel takes no filter");
         QCOMPARE(how, QProcess::NormalExit);
         QVERIFY2(process.exitCode() == 0, process.readAllStandardError().constData());
-        QVERIFY(!opensSockets(screen));
+        QVERIFY(networkOf(screen).isEmpty());
     }
 };
 

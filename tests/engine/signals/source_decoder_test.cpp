@@ -103,19 +103,6 @@ private slots:
         }
     }
 
-    void frameByFrameIsAsByLine()
-    {
-        SourceDecoder decoder(SourceKind::can, {j1939Rules(), {}, {}}, SourceDecoder::Times::reader);
-        TimedFrame frame;
-        parseCandump("18FEFC31#FF77FFFFFFFF00FF", frame);
-        std::vector<TimedValue> out;
-        decoder.takeFrame(frame, Seconds(4), out);
-        QCOMPARE(out.size(), std::size_t(2));
-        QCOMPARE(out[0].value, 47.6);
-        QCOMPARE(decoder.counts().heard, 1L);
-        QVERIFY(!decoder.next(Seconds(4)));
-    }
-
     void sourcesAreOneWord()
     {
         const auto spec = [](const char* text) { return parseSourceSpec(text).value(); };

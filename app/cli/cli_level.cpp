@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/cli_replay.h"
+#include "app/cli/cli_level.h"
 
 #include "app/cli/cli_command.h"
 #include "app/cli/cli_logbook.h"
@@ -38,33 +38,40 @@ Result<Gauge> priorGauge(const ShapeFlags& shape)
     return Gauge::prior(std::move(*curve));
 }
 
-Result<Gauge> gaugeFrom(const ReplayOptions& options)
+Result<Gauge> gaugeFrom(const LevelFlags& flags)
 {
-    const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
+    const Result<Volume> spread = seriesSpreadFrom(flags.lobe1, flags.lobe2);
     if (!spread)
         return fail(spread.error());
-    const Result<Gauge> gauge = options.shape.given() ? priorGauge(options.shape)
-                                                      : calibratedGauge(options.calibration);
+    const Result<Gauge> gauge = flags.shape.given() ? priorGauge(flags.shape)
+                                                      : calibratedGauge(flags.calibration);
     return gauge ? gauge->inSeries(*spread) : gauge;
 }
 
 } // namespace
 
-Result<Observation> observationFrom(const ReplayOptions& options, const CliContext& context)
+void addLevelFlags(CLI::App& command, LevelFlags& flags)
 {
-    if (const auto sound = checkShapeFlags(options.shape); !sound)
+    addPath(command, "--calibration", flags.calibration, "points CSV", "POINTS.csv");
+    addShapeFlags(command, flags.shape);
+    addSeriesFlags(command, flags.lobe1, flags.lobe2);
+}
+
+Result<Observation> observationFrom(const LevelFlags& flags, const CliContext& context)
+{
+    if (const auto sound = checkShapeFlags(flags.shape); !sound)
         return fail(sound.error());
-    if (options.shape.given() && !options.calibration.empty())
+    if (flags.shape.given() && !flags.calibration.empty())
         return wrongUse("the level has a calibration and the tank's shape",
                         "either --calibration or --shape");
-    if (!options.shape.given() && options.calibration.empty()) {
+    if (!flags.given()) {
         Result<Car> car = namedCar(context, OpenMode::readOnly);
         if (!car && car.error().code == ErrorCode::fileAccess) // there is no logbook
             return wrongUse("the level needs a calibration, or the tank's shape",
                             "--calibration, --shape, or a calibrated car in the logbook");
         return car ? car->observe() : Result<Observation>(fail(car.error()));
     }
-    Result<Gauge> gauge = gaugeFrom(options);
+    Result<Gauge> gauge = gaugeFrom(flags);
     if (!gauge)
         return fail(gauge.error());
     const TrackerSettings settings = trackerSettings(*gauge);

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// --source and --map, for `watch` and `vehicle source test`.
+#pragma once
+
+#include "app/car/live_sources.h"
+#include "app/cli/cli_command.h"
+
+namespace undermark {
+
+void addSourceFlags(CLI::App& command, SourceOptions& options);
+
+// The kind of fuel is that of the logbook's car, where there is one. badInput where no source
+// is named.
+Result<LiveSources> openSources(SourceOptions options, const CliContext& context);
+
+// SIGINT and SIGTERM end the work instead of the program: true from then on.
+bool stopAsked();
+void catchStop();
+
+// {"source", "frames", "values", "refused", "first_refused", "lost", "there"}
+Json sourceJson(const LiveSources::Told& told);
+// A line of the same, for people.
+std::string sourceLine(const LiveSources::Told& told);
+
+} // namespace undermark
