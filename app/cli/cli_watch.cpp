@@ -133,6 +133,14 @@ private:
     std::vector<TrackerEvent> m_events;
 };
 
+Question questionOf(const Estimate<Volume>& level, const std::string& mode)
+{
+    Question question;
+    question.followed = level;
+    question.mode = mode;
+    return question;
+}
+
 Result<void> runWatch(const WatchOptions& options, const CliContext& context)
 {
     Result<LiveSources> sources = openSources(options.sources, context);
@@ -151,7 +159,7 @@ Result<void> runWatch(const WatchOptions& options, const CliContext& context)
     }
     // An unknown mode is said before anything is printed.
     if (car) {
-        if (const auto asked = outlook(*car, {.followed = Estimate<Volume>{}, .mode = options.mode}); !asked)
+        if (const auto asked = outlook(*car, questionOf({}, options.mode)); !asked)
             return fail(asked.error());
     }
     catchStop();
@@ -183,7 +191,7 @@ const std::optional<LiveRange::Answer>& LiveRange::at(const TrackState& state)
         return m_answer;
     m_asked = state;
     m_answer.reset();
-    if (const auto now = outlook(*m_car, {.followed = state.level, .mode = m_mode}))
+    if (const auto now = outlook(*m_car, questionOf(state.level, m_mode)))
         m_answer = Answer{now->usable, distances(now->toZero), distances(now->toDry)};
     return m_answer;
 }

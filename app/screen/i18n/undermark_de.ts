@@ -4379,6 +4379,10 @@
         <source>one %1 element, or the name of one</source>
         <translation>ein %1-Element, oder der Name von einem</translation>
     </message>
+    <message>
+        <source>the level as it was followed on the way</source>
+        <translation>der Stand, wie er unterwegs verfolgt wurde</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

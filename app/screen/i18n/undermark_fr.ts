@@ -4379,6 +4379,10 @@
         <source>one %1 element, or the name of one</source>
         <translation>un élément %1, ou le nom de l’un d’eux</translation>
     </message>
+    <message>
+        <source>the level as it was followed on the way</source>
+        <translation>le niveau, tel qu’il a été suivi en route</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -136,6 +136,7 @@ private slots:
             for (const auto& [id, data] : framesOf(drive[t]))
                 QVERIFY(line.write("T" + id + "8" + data + "\r"));
         }
+        QThread::msleep(500); // what is on its way arrives
         cli.terminate();
         QVERIFY(cli.waitForFinished(5000));
         QCOMPARE(cli.exitCode(), 0);
