@@ -34,7 +34,7 @@ inline void checkSource(const char* source, const std::uint8_t* data, std::size_
     if (size == 0)
         return;
     const SourceSpec spec = parseSourceSpec(source).value();
-    const FrameRules rules = frameRulesOf(spec, EngineFuel::petrol);
+    const FrameRules rules = frameRulesOf(spec, FuelKind::petrol);
     const std::string_view all(reinterpret_cast<const char*>(data) + 1, size - 1);
     const std::size_t cut = std::min<std::size_t>(data[0], all.size());
     SourceDecoder whole(spec.kind, rules, SourceDecoder::Times::own);
