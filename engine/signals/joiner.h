@@ -28,6 +28,7 @@ public:
 
     // Samples before `until`, one a call; nothing when there are no more.
     std::optional<Sample> next(Seconds until);
+    // Only after next(value.time) has no more.
     void put(const TimedValue& value);
 
     // Since the newest value heard, good or not; nothing before the first.

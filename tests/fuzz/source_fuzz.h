@@ -18,12 +18,12 @@ inline void checkJoined(const std::vector<TimedValue>& values)
     long samples = 0;
     for (const TimedValue& value : values) {
         require(isPossible(value.channel, value.value));
-        joiner.put(value);
         while (const auto sample = joiner.next(value.time)) {
             require(std::isfinite(sample->time.count()));
             require(!sample->distance || sample->distance->km() >= 0.0);
             ++samples;
         }
+        joiner.put(value);
     }
     // Each value keeps samples coming for as long as it is good, 75 s at most.
     require(samples <= static_cast<long>(values.size() + 1) * 760);
