@@ -136,6 +136,8 @@ bool RealProgram::move(const QLine& gesture)
     tool.start("xdotool", gesture.isNull() ? to(gesture.p1()) + QStringList{"click", "1"} : slide(gesture));
     if (!tool.waitForFinished() || tool.exitCode() != 0)
         return false;
+    if (!gesture.isNull())
+        return atRest();
     const auto moved = [&] { return picture() != before || worked() - start > kFrozen; };
     return QTest::qWaitFor(moved, kLongest) && picture() != before && atRest();
 }

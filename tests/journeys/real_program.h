@@ -20,8 +20,9 @@ public:
     RealProgram(const QStringList& arguments, QSize size);
     ~RealProgram();
 
-    // A touch there, or a slide; false where the picture does not change before the program
-    // has worked for a second, or a minute is over: it is frozen.
+    // A touch there, or a slide; false where a touch does not change the picture before the
+    // program has worked for a second, or a minute is over: it is frozen. (A page that is
+    // whole in sight is not moved by a slide.)
     bool move(const QLine& gesture);
     // Until the picture has not changed for a while. False as above.
     bool atRest();

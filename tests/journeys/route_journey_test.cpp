@@ -4,6 +4,7 @@
 // look at every page of the demo car, with a load told on the way.
 #include "app/car/demo_logbook.h"
 #include "engine/tables/route_file.h"
+#include "engine/base/instant_text.h"
 #include "tests/journeys/hand.h"
 #include "tests/journeys/loop_watch.h"
 #include "tests/journeys/open_screen.h"
@@ -168,23 +169,25 @@ private:
     static QList<QLine> lookAround(const QTemporaryDir& folder, QSize size)
     {
         const QString file = folder.filePath("demo.sqlite");
-        const auto made = makeDemoLogbook(file.toStdString(), Existing::refuse);
-        test::OpenScreen open(file, size, "now");
+        test::OpenWith with;
+        with.demo = true; // at its own time, as --demo shows it
+        test::OpenScreen open(file, size, "now", with);
         open.screen.ahead.setRoute(demoRoute(), "Seven Weirs Rally"); // as --demo does
         Hand hand(*open.window);
-        if (made)
-            lookAt(hand, open.screen.now, file);
+        lookAt(hand, open, file);
         return hand.gestures();
     }
-    static void lookAt(Hand& hand, const NowViewModel& now, const QString& file)
+    static void lookAt(Hand& hand, test::OpenScreen& open, const QString& file)
     {
+        const NowViewModel& now = open.screen.now;
+        const QStringList day{"--date", QString::fromStdString(instantText(open.car.time()))};
         SEES("sure to the zero mark");
-        QCOMPARE(now.sureNumber().toInt(), sureByTheCommandLine(file)); // the usual mix, both
+        QCOMPARE(now.sureNumber().toInt(), sureByTheCommandLine(file, day)); // the usual mix, both
         TOUCH("Usual mix: change");
         TOUCH("It burns as the log says, not more (towing, a roof box …)");
         TOUCH("20 %");
         SEES("towing: 20 % more");
-        QCOMPARE(now.sureNumber().toInt(), sureByTheCommandLine(file, {"--burns-more", "20"}));
+        QCOMPARE(now.sureNumber().toInt(), sureByTheCommandLine(file, day + QStringList{"--burns-more", "20"}));
         TOUCH("Ahead");
         SEES("Seven Weirs Rally");
         SEES("towing: 20 % more"); // it is planned with
