@@ -46,7 +46,7 @@ Heard parseSlcan(std::string_view line, TimedFrame& out)
         return Heard::garbled;
     if (kind == 'r' || kind == 'R')
         return Heard::nothing;
-    const std::size_t digits = 2 * *length;
+    const std::size_t digits = std::size_t{2} * *length;
     if (line.size() != digits && line.size() != digits + kStampDigits)
         return Heard::garbled;
     frame.id = *id;
