@@ -24,4 +24,7 @@ double normalHazard(double z);
 // Probability 0.99: the distance or litres that "sure" names.
 inline constexpr double kSureQuantile = 2.3263478740408408;
 
+// Probability 0.95: half the width, in standard deviations, of a band that holds 90 %.
+inline constexpr double kHalfOf90 = 1.6448536269514722;
+
 } // namespace undermark

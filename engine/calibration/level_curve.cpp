@@ -155,6 +155,20 @@ double LevelCurve::litresPerSignal(Signal signal) const
     return std::abs(piece.c1 + u * (2.0 * piece.c2 + u * 3.0 * piece.c3));
 }
 
+std::vector<DrawnLevel> LevelCurve::drawn(int perPiece) const
+{
+    std::vector<DrawnLevel> points;
+    for (std::size_t i = 0; i < m_knots.size(); ++i) {
+        const CurveKnot& knot = m_knots[i];
+        points.push_back({knot.signal, {knot.added, knot.sd}});
+        for (int k = 1; k < perPiece && i + 1 < m_knots.size(); ++k) {
+            const Signal between = knot.signal + (m_knots[i + 1].signal - knot.signal) * (double(k) / perPiece);
+            points.push_back({between, read(between).added});
+        }
+    }
+    return points;
+}
+
 Signal LevelCurve::signalAt(Volume added) const
 {
     if (added <= m_knots.front().added)

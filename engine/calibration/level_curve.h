@@ -44,6 +44,12 @@ struct LevelReading {
     Estimate<Volume> added;    // litres since drained, or the end it lies beyond
 };
 
+// One point of a curve that is drawn.
+struct DrawnLevel {
+    Signal signal;
+    Estimate<Volume> added;
+};
+
 class LevelCurve {
 public:
     // Knots in order of rising litres, at least two, litres strictly rising and
@@ -68,6 +74,10 @@ public:
 
     // Signal at a level; the nearest end outside the curve.
     Signal signalAt(Volume added) const;
+
+    // To be drawn by straight lines: the knots as they are and between two of them the curve at
+    // `perPiece` - 1 equal steps of the signal, by rising litres.
+    std::vector<DrawnLevel> drawn(int perPiece) const;
 
     bool rising() const { return m_knots.front().signal < m_knots.back().signal; }
     std::span<const CurveKnot> knots() const { return m_knots; }   // by rising litres

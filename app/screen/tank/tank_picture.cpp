@@ -52,27 +52,15 @@ PlotAxis signalAxis(double lowest, double highest)
 void drawCurve(PlotPicture& picture, const LevelCurve& curve, const PlotAxis& x, const PlotAxis& y,
                const UnitFormat& format)
 {
-    static const double kHalfBand = normalQuantile(0.95);
     QList<QPointF> below;
-    const auto add = [&](Signal signal, Volume added, Volume sd) {
-        const auto at = [&](Volume level) {
-            return QPointF(x.share(signal.value()), 1.0 - y.share(format.inUnit(level)));
+    for (const auto& [signal, level] : curve.drawn(kDrawnPerPiece)) {
+        const auto at = [&, share = x.share(signal.value())](Volume litres) {
+            return QPointF(share, 1.0 - y.share(format.inUnit(litres)));
         };
-        picture.line.append(at(added));
-        picture.band.append(at(added + kHalfBand * sd));
-        below.append(at(added - kHalfBand * sd));
-    };
-    const auto knots = curve.knots();
-    for (std::size_t i = 0; i + 1 < knots.size(); ++i) {
-        add(knots[i].signal, knots[i].added, knots[i].sd);
-        for (int k = 1; k < kDrawnPerPiece; ++k) {
-            const Signal between =
-                knots[i].signal + (knots[i + 1].signal - knots[i].signal) * (double(k) / kDrawnPerPiece);
-            const Estimate<Volume> level = curve.read(between).added;
-            add(between, level.mean, level.sd);
-        }
+        picture.line.append(at(level.mean));
+        picture.band.append(at(level.mean + kHalfOf90 * level.sd));
+        below.append(at(level.mean - kHalfOf90 * level.sd));
     }
-    add(knots.back().signal, knots.back().added, knots.back().sd);
     std::copy(below.rbegin(), below.rend(), std::back_inserter(picture.band));
     picture.band.append(picture.band.front());
 }
