@@ -12,12 +12,12 @@ namespace {
 
 constexpr double kTickLetters = 7.0;
 constexpr double kBandGrey = 0.8;
-constexpr int kSlices = 160; // of the band and the line
+constexpr int kPaperPerPiece = 16;
 
 class Plot {
 public:
     Plot(PdfPage& page, const LevelCurve& curve, const CurvePlace& place, const SentenceWriter& write)
-        : m_page(page), m_curve(curve), m_place(place), m_write(write),
+        : m_page(page), m_curve(curve), m_drawn(curve.drawn(kPaperPerPiece)), m_place(place), m_write(write),
           m_from(std::min(curve.lowest().signal.value(), curve.highest().signal.value())),
           m_to(std::max(curve.lowest().signal.value(), curve.highest().signal.value())),
           m_most(1.06 * curve.highest().added.litres())
@@ -31,8 +31,10 @@ public:
         if (zeroMark) {
             const double right = m_place.left + m_place.width;
             m_page.line(m_place.left, y(*zeroMark), right, y(*zeroMark), 1.2, 0.4);
-            m_page.text(right, y(*zeroMark) + 2, m_write(Sentence::of("zero mark")), kTickLetters,
-                        PdfPage::Weight::normal, PdfPage::Align::right);
+            const bool rising = m_curve.rising(); // written where the curve is not
+            m_page.text(rising ? right : m_place.left + 2, y(*zeroMark) + 2, m_write(Sentence::of("zero mark")),
+                        kTickLetters, PdfPage::Weight::normal,
+                        rising ? PdfPage::Align::right : PdfPage::Align::left);
         }
         line();
         for (const CurveKnot& knot : m_curve.knots())
@@ -45,25 +47,22 @@ private:
     {
         return m_place.bottom + m_place.height * std::clamp(added.litres() / m_most, 0.0, 1.0);
     }
-    double signalAt(int column) const { return m_from + (m_to - m_from) * column / kSlices; }
 
     void band()
     {
-        static const double kHalf = normalQuantile(0.95);
-        const double step = m_place.width / kSlices;
-        for (int i = 0; i < kSlices; ++i) {
-            const Estimate<Volume> level = m_curve.read(Signal::of(signalAt(i) + (m_to - m_from) / kSlices / 2)).added;
-            const double low = y(level.mean - kHalf * level.sd), high = y(level.mean + kHalf * level.sd);
-            m_page.fill(m_place.left + i * step, low, step + 0.2, std::max(high - low, 0.3), kBandGrey);
+        for (std::size_t i = 1; i < m_drawn.size(); ++i) {
+            const double a = x(m_drawn[i - 1].signal.value()), b = x(m_drawn[i].signal.value());
+            const Volume mean = (m_drawn[i - 1].added.mean + m_drawn[i].added.mean) / 2;
+            const Volume half = kHalfOf90 * (m_drawn[i - 1].added.sd + m_drawn[i].added.sd) / 2;
+            const double low = y(mean - half);
+            m_page.fill(std::min(a, b), low, std::abs(b - a) + 0.2, std::max(y(mean + half) - low, 0.3), kBandGrey);
         }
     }
     void line()
     {
-        for (int i = 0; i < kSlices; ++i) {
-            const double a = signalAt(i), b = signalAt(i + 1);
-            m_page.line(x(a), y(m_curve.read(Signal::of(a)).added.mean), x(b),
-                        y(m_curve.read(Signal::of(b)).added.mean), 0.9);
-        }
+        for (std::size_t i = 1; i < m_drawn.size(); ++i)
+            m_page.line(x(m_drawn[i - 1].signal.value()), y(m_drawn[i - 1].added.mean),
+                        x(m_drawn[i].signal.value()), y(m_drawn[i].added.mean), 0.9);
     }
     void axes(const std::string& unit)
     {
@@ -95,6 +94,7 @@ private:
 
     PdfPage& m_page;
     const LevelCurve& m_curve;
+    std::vector<DrawnLevel> m_drawn;
     CurvePlace m_place;
     const SentenceWriter& m_write;
     double m_from, m_to, m_most;
