@@ -118,25 +118,12 @@ private:
             m_page.text(m_x + share * m_column, m_y, text, kLetters, weight, kRight);
         m_y -= kLine;
     }
-    // As many lines as it takes in so much width.
     void paragraph(const std::string& text, double width)
     {
-        std::string line;
-        for (std::size_t from = 0; from < text.size();) {
-            const std::size_t end = std::min(text.find(' ', from), text.size());
-            const std::string word = text.substr(from, end - from);
-            const std::string longer = line.empty() ? word : line + ' ' + word;
-            if (!line.empty() && m_page.textWidth(longer, kLetters) > width) {
-                m_page.text(m_x, m_y, line, kLetters);
-                m_y -= kLine;
-                line = word;
-            } else {
-                line = longer;
-            }
-            from = end + 1;
+        for (const std::string& line : m_page.lines(text, kLetters, width)) {
+            m_page.text(m_x, m_y, line, kLetters, PdfPage::Weight::normal, kLeft, width);
+            m_y -= kLine;
         }
-        m_page.text(m_x, m_y, line, kLetters, PdfPage::Weight::normal, kLeft, width);
-        m_y -= kLine;
     }
 
     void facts()

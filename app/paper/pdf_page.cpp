@@ -97,6 +97,24 @@ double PdfPage::textWidth(const std::string& words, double size, Weight weight)
     return HPDF_Page_TextWidth(m_document->page, winAnsi(words).c_str());
 }
 
+std::vector<std::string> PdfPage::lines(const std::string& words, double size, double room,
+                                        std::string_view separator)
+{
+    std::vector<std::string> lines{""};
+    for (std::size_t from = 0; from < words.size();) {
+        const std::size_t end = std::min(words.find(separator, from), words.size());
+        const std::string part = words.substr(from, end - from);
+        const std::string longer =
+            lines.back().empty() ? part : lines.back() + std::string(separator) + part;
+        if (lines.back().empty() || textWidth(longer, size) <= room)
+            lines.back() = longer;
+        else
+            lines.push_back(part);
+        from = end + separator.size();
+    }
+    return lines;
+}
+
 void PdfPage::text(double x, double y, const std::string& words, double size, Weight weight,
                    Align align, double room)
 {

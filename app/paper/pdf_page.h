@@ -9,6 +9,8 @@
 #include <filesystem>
 #include <memory>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace undermark {
 
@@ -34,6 +36,11 @@ public:
     // `room` (if above 0) is cut and ends in an ellipsis.
     void text(double x, double y, const std::string& words, double size,
               Weight weight = Weight::normal, Align align = Align::left, double room = 0.0);
+
+    // As many lines as it takes in so much room, broken at `separator`, which goes on within a
+    // line; a part that is wider by itself has a line of its own. At least one line.
+    std::vector<std::string> lines(const std::string& words, double size, double room,
+                                   std::string_view separator = " ");
 
     double textWidth(const std::string& words, double size, Weight weight = Weight::normal);
 

@@ -136,18 +136,7 @@ private:
             note += (note.empty() ? "" : "; ") +
                     number(row.stop->buy.litres() * *m_kgPerLitre, "kg");
         const double room = m_width * (std::end(kColumns)[-1].to - std::end(kColumns)[-1].from);
-        std::vector<std::string> lines{""};
-        for (std::size_t from = 0; from < note.size();) {
-            const std::size_t end = std::min(note.find("; ", from), note.size());
-            const std::string part = note.substr(from, end - from);
-            const std::string longer = lines.back().empty() ? part : lines.back() + "; " + part;
-            if (lines.back().empty() || m_page.textWidth(longer, kNoteLetters) <= room)
-                lines.back() = longer;
-            else
-                lines.push_back(part);
-            from = end + 2;
-        }
-        return lines;
+        return m_page.lines(note, kNoteLetters, room, "; ");
     }
 
     // Of the rows at their least and the titles.
