@@ -43,6 +43,14 @@ struct ColumnShape {
     const ColumnRange* range = nullptr; // of a number
     TextRule text = TextRule::word;
     bool isSd = false;  // the spread of the column before
+
+    // False for a number out of the range; of text and of nothing always true.
+    bool admits(const Cell& cell) const
+    {
+        const auto* whole = std::get_if<std::int64_t>(&cell);
+        const auto* number = std::get_if<double>(&cell);
+        return !range || !(whole || number) || range->holds(whole ? double(*whole) : *number);
+    }
 };
 
 // What a cell of an imported or exported table states. A number may come in another unit

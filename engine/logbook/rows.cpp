@@ -28,16 +28,6 @@ Cell cellAt(const SQLite::Column& column)
     return column.getString();
 }
 
-bool admits(const ColumnShape& column, const Cell& cell)
-{
-    if (!column.range)
-        return true;
-    if (const auto* whole = std::get_if<std::int64_t>(&cell))
-        return column.range->holds(static_cast<double>(*whole));
-    const auto* number = std::get_if<double>(&cell);
-    return !number || column.range->holds(*number);
-}
-
 void refuse(const ColumnShape& column, const Cell& cell)
 {
     const auto* word = std::get_if<std::string>(&cell);

@@ -32,11 +32,7 @@ private:
 
 Cell cellAt(const SQLite::Column& column);
 
-// False for a number out of its column's range. The CHECKs admit none, but a damaged file
-// may hold one.
-bool admits(const ColumnShape& column, const Cell& cell);
-
-// Throws SQLite::Exception, as of a damaged file.
+// Throws SQLite::Exception, as of a damaged file: the CHECKs admit no such value.
 [[noreturn]] void refuse(const ColumnShape& column, const Cell& cell);
 
 template <class T>
@@ -52,7 +48,7 @@ T takeRow(Cursor& cursor)
     T record;
     for (const Column<T>& column : tableOf<T>().fields)
         if (const Cell cell = cellAt(cursor.take());
-            !admits(column, cell) || !column.field.set(record, cell))
+            !column.admits(cell) || !column.field.set(record, cell))
             refuse(column, cell);
     return record;
 }

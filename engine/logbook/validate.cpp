@@ -31,17 +31,15 @@ Result<void> plainText(const char* field, const std::string& text, bool mayBeEmp
         readable ? text : std::to_string(text.size()) + " bytes");
 }
 
-std::string words(double value)
+// Of a number.
+std::string words(const Cell& cell)
 {
     std::ostringstream text;
-    text << value;
+    if (const auto* whole = std::get_if<std::int64_t>(&cell))
+        text << *whole;
+    else
+        text << std::get<double>(cell);
     return text.str();
-}
-
-Result<void> inRange(const char* field, const ColumnRange& range, double value, std::string found)
-{
-    return refuseUnless(range.holds(value), field, range.words,
-                        std::move(found));
 }
 
 Result<void> possible(const ColumnShape& column, const Cell& cell)
@@ -49,10 +47,8 @@ Result<void> possible(const ColumnShape& column, const Cell& cell)
     const auto* text = std::get_if<std::string>(&cell);
     if (text && column.text != TextRule::word)
         return plainText(column.said, *text, column.text == TextRule::anyText);
-    if (const auto* whole = std::get_if<std::int64_t>(&cell); whole && column.range)
-        return inRange(column.said, *column.range, double(*whole), std::to_string(*whole));
-    if (const auto* number = std::get_if<double>(&cell); number && column.range)
-        return inRange(column.said, *column.range, *number, words(*number));
+    if (!column.admits(cell))
+        return refuseUnless(false, column.said, column.range->words, words(cell));
     return {};
 }
 
@@ -127,7 +123,8 @@ Result<void> validate(const Proof& proof)
 Result<void> validateTime(Instant time)
 {
     const auto seconds = time.time_since_epoch().count();
-    return inRange("time of recording", kPossibleTime, double(seconds), std::to_string(seconds));
+    return refuseUnless(kPossibleTime.holds(double(seconds)), "time of recording",
+                        kPossibleTime.words, std::to_string(seconds));
 }
 
 } // namespace undermark::logbook
