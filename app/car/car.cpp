@@ -80,12 +80,6 @@ Result<NowState> Car::now(const std::string& mode)
     return nowState(**known, question);
 }
 
-Result<Observation> Car::observe()
-{
-    const auto known = knowledge();
-    return known ? observationOf(**known) : Result<Observation>(fail(known.error()));
-}
-
 Result<Fill> Car::likelyFill(const Question& question)
 {
     const auto known = knowledge();

@@ -70,8 +70,6 @@ public:
     Result<CarKnowledge> learnWith(const CorrectionOptions& corrections) const;
     // By the log; in one driving mode, empty: the usual mix. Errors: as outlook().
     Result<NowState> now(const std::string& mode = {});
-    // For a tracker of its level. Errors: as observationOf().
-    Result<Observation> observe();
     Result<Fill> likelyFill(const Question& question = {});
     // With the level and rates of now, or as the question tells them; the usual aim and
     // confidence. Errors: as tankFromCar.

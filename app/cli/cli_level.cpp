@@ -57,7 +57,7 @@ void addLevelFlags(CLI::App& command, LevelFlags& flags)
     addSeriesFlags(command, flags.lobe1, flags.lobe2);
 }
 
-Result<Observation> observationFrom(const LevelFlags& flags, const CliContext& context)
+Result<FollowedLevel> levelFrom(const LevelFlags& flags, const CliContext& context)
 {
     if (const auto sound = checkShapeFlags(flags.shape); !sound)
         return fail(sound.error());
@@ -69,13 +69,17 @@ Result<Observation> observationFrom(const LevelFlags& flags, const CliContext& c
         if (!car && car.error().code == ErrorCode::fileAccess) // there is no logbook
             return wrongUse("the level needs a calibration, or the tank's shape",
                             "--calibration, --shape, or a calibrated car in the logbook");
-        return car ? car->observe() : Result<Observation>(fail(car.error()));
+        const Result<Knowledge> known = car ? car->knowledge() : fail(car.error());
+        Result<Observation> start = known ? observationOf(**known) : fail(known.error());
+        if (!start)
+            return fail(start.error());
+        return FollowedLevel{std::move(*start), *known};
     }
     Result<Gauge> gauge = gaugeFrom(flags);
     if (!gauge)
         return fail(gauge.error());
     const TrackerSettings settings = trackerSettings(*gauge);
-    return Observation{std::move(*gauge), settings};
+    return FollowedLevel{{std::move(*gauge), settings}, nullptr};
 }
 
 } // namespace undermark

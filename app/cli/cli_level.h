@@ -20,7 +20,11 @@ struct LevelFlags {
 };
 void addLevelFlags(CLI::App& command, LevelFlags& flags);
 
+struct FollowedLevel {
+    Observation start;
+    Knowledge car; // that it is of; none where flags gave the level
+};
 // From the calibration or the shape, where findings become warnings; else from the car.
-Result<Observation> observationFrom(const LevelFlags& flags, const CliContext& context);
+Result<FollowedLevel> levelFrom(const LevelFlags& flags, const CliContext& context);
 
 } // namespace undermark

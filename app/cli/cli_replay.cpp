@@ -143,16 +143,16 @@ Result<void> writePlot(const std::filesystem::path& file, const Replay& replay, 
 
 Result<void> replay(const ReplayOptions& options, const CliContext& context)
 {
-    Result<Observation> start = observationFrom(options.level, context);
-    if (!start)
-        return fail(start.error());
-    const Gauge& gauge = start->gauge;
+    Result<FollowedLevel> followed = levelFrom(options.level, context);
+    if (!followed)
+        return fail(followed.error());
+    const Gauge& gauge = followed->start.gauge;
     Result<SamplesCsv> samples = SamplesCsv::open(options.samples);
     if (!samples)
         return fail(samples.error());
     for (const std::string& name : samples->unknownColumns())
         warn(options.samples.string() + ": column '" + name + "' is not known and left out");
-    TrackerSettings& settings = start->settings;
+    TrackerSettings& settings = followed->start.settings;
     if (options.rate)
         settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
                          Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};

@@ -5,7 +5,6 @@
 
 #include <fstream>
 #include <iostream>
-#include <sys/stat.h>
 
 namespace undermark {
 
@@ -13,16 +12,14 @@ namespace {
 
 constexpr std::chrono::milliseconds kLook{50}; // of the wall clock, between looks at the sources
 
-// The joined samples as a samples CSV, for its owner alone; flushed once a second.
+// The joined samples as a samples CSV; flushed once a second.
 class Recording {
 public:
     explicit Recording(const std::filesystem::path& file) : m_file(file)
     {
         if (file.empty())
             return;
-        const mode_t before = ::umask(0077);
         m_out.open(file);
-        ::umask(before);
         m_out << "t_s";
         for (const Channel channel : kChannels)
             m_out << ',' << nameOf(channel);
@@ -146,24 +143,17 @@ Result<void> runWatch(const WatchOptions& options, const CliContext& context)
     Result<LiveSources> sources = openSources(options.sources, context);
     if (!sources)
         return fail(sources.error());
-    Result<Observation> start = observationFrom(options.level, context);
-    if (!start)
-        return fail(start.error());
-    Knowledge car;
-    if (!options.level.given()) {
-        Result<Car> named = namedCar(context, OpenMode::readOnly);
-        const Result<Knowledge> known = named ? named->knowledge() : fail(named.error());
-        if (!known)
-            return fail(known.error());
-        car = *known;
-    }
+    Result<FollowedLevel> followed = levelFrom(options.level, context);
+    if (!followed)
+        return fail(followed.error());
+    const Knowledge& car = followed->car;
     // An unknown mode is said before anything is printed.
     if (car) {
         if (const auto asked = outlook(*car, questionOf({}, options.mode)); !asked)
             return fail(asked.error());
     }
     catchStop();
-    return Watch(std::move(*sources), GaugeTracker(std::move(start->gauge), start->settings),
+    return Watch(std::move(*sources), GaugeTracker(std::move(followed->start.gauge), followed->start.settings),
                  LiveRange(car, options.mode), options, context.json)
         .run();
 }
