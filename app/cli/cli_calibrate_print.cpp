@@ -15,19 +15,8 @@ constexpr int kDrawnPerPiece = 8;   // curve points between two knots
 Json curveJson(const LevelCurve& curve)
 {
     Json points = Json::array();
-    const auto add = [&points](Signal signal, Volume added, Volume sd) {
-        points.push_back({{"signal", signal.value()}, {"litres", added.litres()}, {"sd", sd.litres()}});
-    };
-    for (std::size_t i = 0; i < curve.knots().size(); ++i) {
-        const CurveKnot& knot = curve.knots()[i];
-        add(knot.signal, knot.added, knot.sd);
-        for (int k = 1; k < kDrawnPerPiece && i + 1 < curve.knots().size(); ++k) {
-            const Signal between = knot.signal
-                + (curve.knots()[i + 1].signal - knot.signal) * (double(k) / kDrawnPerPiece);
-            const LevelReading read = curve.read(between);
-            add(between, read.added.mean, read.added.sd);
-        }
-    }
+    for (const auto& [signal, added] : curve.drawn(kDrawnPerPiece))
+        points.push_back({{"signal", signal.value()}, {"litres", added.mean.litres()}, {"sd", added.sd.litres()}});
     return points;
 }
 
@@ -137,8 +126,8 @@ Json verifiedJson(const Verification& verified)
 
 void printVerified(const Verification& verified)
 {
-    std::cout << format("\nVerified at %zu level%s, on the way down:\n%12s %12s  %17s\n",
-                        verified.levels.size(), verified.levels.size() == 1 ? "" : "s", "signal",
+    std::cout << format("\nVerified at %s, on the way down:\n%12s %12s  %17s\n",
+                        numberOf(verified.levels.size(), "level").c_str(), "signal",
                         "measured, L", "by the curve, L");
     for (const VerifiedLevel& level : verified.levels)
         std::cout << format("%12.4g %12.2f  %9.2f +- %4.2f  %s\n", level.point.signal.value(),
