@@ -72,12 +72,12 @@ QList<NoticeText> PlanAnswer::notices() const
     if (m_planned && m_planned->request.aim == Aim::stops && !pricesAreKnown(m_route))
         notices.push_back({Severity::info, Sentence::of("Some of the pumps have no price: planned "
                                                         "without looking at the cost.")});
-    if (m_planned)
+    if (m_planned) {
         for (const Sentence& note : m_planned->request.startNotes)
             notices.push_back({Severity::warning, note});
-    if (m_planned)
         for (const Sentence& note : m_planned->plan.notes)
             notices.push_back({Severity::info, note});
+    }
     return noticeTexts(notices, m_format);
 }
 

@@ -131,7 +131,7 @@ void PlanViewModel::otherRoute()
 
 Result<PlanRequest> PlanViewModel::request(const Route& route)
 {
-    Result<PlanRequest> request = m_car.planRequest(route, m_question ? m_question() : Question{});
+    Result<PlanRequest> request = m_car.planRequest(route, m_question());
     if (!request)
         return request;
     m_wishes.addTo(*request);

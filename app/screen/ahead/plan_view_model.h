@@ -94,7 +94,7 @@ private:
 
     Car& m_car;
     UnitFormat m_format;
-    std::function<Question()> m_question;
+    std::function<Question()> m_question = [] { return Question{}; };
     std::function<QString()> m_basis;
     FileList m_files;
     RouteEditModel m_editor; // of all of the route

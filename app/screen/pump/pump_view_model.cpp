@@ -37,7 +37,7 @@ void PumpViewModel::askAs(std::function<Question()> question)
 
 Result<Fill> PumpViewModel::likelyFill()
 {
-    return m_car.likelyFill(m_question ? m_question() : Question{});
+    return m_car.likelyFill(m_question());
 }
 
 void PumpViewModel::startAgain()

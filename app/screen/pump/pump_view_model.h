@@ -106,7 +106,7 @@ private:
     UnitFormat m_format;
     FillForm m_form;
     bool m_touched = false; // something was typed or chosen
-    std::function<Question()> m_question;
+    std::function<Question()> m_question = [] { return Question{}; };
     QElapsedTimer m_asked;  // whether the guesses are right; not valid: not yet
     FillExtent m_extent = FillExtent::full;
     std::vector<Notice> m_notices;
