@@ -31,6 +31,7 @@ PageScroll {
         onClicked: root.calibrate()
     }
     CurvePair {
+        visible: root.view.known
         Layout.fillWidth: true
         Layout.fillHeight: true
         first: root.view.plot
@@ -42,6 +43,7 @@ PageScroll {
     }
     NoticeBar {
         Layout.fillWidth: true
+        Layout.alignment: Qt.AlignTop
         notices: root.view.findings
     }
     TouchButton {
