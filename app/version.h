@@ -11,7 +11,7 @@ namespace undermark {
 // commit; "unknown" without git. Defined in the build folder, by app/commit.cmake.
 extern const char* const kCommit;
 
-// What --version prints: "PROGRAM 0.1.0 (commit 0123456789, logbook schema 1)".
+// What --version prints: "PROGRAM 0.1.0 (commit 0123456789, logbook schema 2)".
 inline std::string versionText(const std::string& program)
 {
     return program + " " UNDERMARK_VERSION " (commit " + kCommit + ", logbook schema "

@@ -19,6 +19,11 @@ template <> inline constexpr std::array kWords<CircuitKind>{"direct", "resistive
                                                             "percent", "counts"};
 template <> inline constexpr std::array kWords<FillExtent>{"full", "partial", "neck"};
 template <> inline constexpr std::array kWords<ProofKind>{"drained", "base", "stalled", "past-zero"};
+template <> inline constexpr std::array kWords<TankFeed>{"shared", "chosen", "pumped-over"};
+template <> inline constexpr std::array kWords<TankForm>{"box", "cylinder", "ellipse"};
+template <> inline constexpr std::array kWords<PhotoStep>{"drained", "base", "reading", "full",
+                                                          "verification", "other"};
+template <> inline constexpr std::array kWords<PhotoFormat>{"jpeg", "png"};
 
 template <class E>
     requires(!kWords<E>.empty())

@@ -5,56 +5,15 @@
 // "not known"; nothing here is ever 0 or NaN to say so.
 #pragma once
 
-#include "engine/base/quantity.h"
+#include "engine/base/tank_records.h"
 
 #include <array>
-#include <chrono>
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace undermark {
-
-// UTC, to the second. The engine never asks for the time; it is passed in.
-using Instant = std::chrono::sys_seconds;
-
-enum class FuelKind { petrol, diesel, lpg, ethanol };
-
-// How the sender reaches the number that the person reads.
-enum class CircuitKind {
-    direct,      // volts (or anything else) as they are
-    resistive,   // ohm of the sender, or volts behind a pull-up
-    ratiometric, // share of the supply
-    percent,     // 0 to 100
-    counts,      // of an analogue-to-digital converter
-};
-
-struct Sender {
-    CircuitKind circuit = CircuitKind::direct;
-    std::string unit = "V";                  // of every Signal of this vehicle
-    std::optional<double> supplyVolts;
-    std::optional<double> pullUpOhms;
-    std::optional<Signal> resolution;        // one step of the display or converter
-    friend bool operator==(const Sender&, const Sender&) = default;
-};
-
-// One row of a calibration: litres added since drained, and the reading then.
-struct CalibrationPoint {
-    Volume added;                            // cumulative, from 0 (drained)
-    Signal signal;                           // mean of the readings
-    std::optional<Signal> signal2;           // second lobe of a saddle tank
-    std::optional<Signal> signalSd;          // of one reading
-    int readings = 1;                        // how many were averaged
-    friend bool operator==(const CalibrationPoint&, const CalibrationPoint&) = default;
-};
-
-struct Calibration {
-    Instant time{};
-    std::vector<CalibrationPoint> points;    // in the order they were taken
-    Volume zeroMark;                         // litres since drained that are shown as 0
-    friend bool operator==(const Calibration&, const Calibration&) = default;
-};
 
 struct Vehicle {
     std::string name;
@@ -66,6 +25,7 @@ struct Vehicle {
     std::optional<Volume> lamp;              // usable litres at which the lamp lights
     std::map<std::string, Volume> surgeMargin;  // by mode: litres that surge makes unusable
     Sender sender;
+    std::optional<std::string> currency{};        // ISO 4217, of fills that state none: "EUR"
     friend bool operator==(const Vehicle&, const Vehicle&) = default;
 };
 
@@ -98,13 +58,15 @@ struct Fill {
     std::optional<Distance> odometer;
     std::optional<Distance> sinceLast;       // trip meter, from the fill before
     bool odometerReset = false;              // a swapped dash started at another value
-    std::optional<double> pricePerLitre;     // in the user's currency
+    std::optional<double> pricePerLitre;     // in `currency`, else in the vehicle's own
     std::optional<Signal> signalBefore;      // read on arrival, before pumping
     std::optional<std::string> blend;        // e0, e10, e85, ...
     std::optional<Temperature> temperature;  // of the fuel
     std::optional<Consumption> displayed;    // the car's own figure since the last fill
     std::optional<bool> counted;             // the user's ruling on a flagged fill: counts, or is
                                              // left out; without one the screening decides
+    std::optional<std::string> currency{};     // ISO 4217; absent: the vehicle's own
+    std::optional<std::string> tank{};         // name of an ExtraTank; absent: the vehicle's own
     friend bool operator==(const Fill&, const Fill&) = default;
 };
 
@@ -114,6 +76,9 @@ struct Trip {
     std::string mode;
     std::optional<std::chrono::duration<double, std::ratio<60>>> idle;  // minutes
     std::optional<int> starts;               // cold starts
+    // Written by the car itself: the name of that trip in its journal, so that it is never
+    // kept twice. Absent: somebody typed it.
+    std::optional<std::string> journalId{};
     friend bool operator==(const Trip&, const Trip&) = default;
 };
 
@@ -125,7 +90,7 @@ enum class ProofKind {
     pastZero, // driven so many km past the zero mark, and still running
 };
 
-// Evidence about the hidden reserve.
+// Evidence about the hidden reserve of one tank.
 struct Proof {
     Instant time{};
     ProofKind kind = ProofKind::base;
@@ -134,7 +99,46 @@ struct Proof {
     std::optional<Signal> signal;               // drained: the reading it started from
     std::optional<Estimate<Distance>> distance; // stalled, pastZero: km past the zero mark
     std::optional<std::string> mode;            // stalled, pastZero: kind of driving
+    std::optional<std::string> tank{};            // name of an ExtraTank; absent: the vehicle's own
     friend bool operator==(const Proof&, const Proof&) = default;
+};
+
+// A source of live readings: where it is, in the words of engine/signals/source_spec.h, and
+// which of its values is the tank's reading.
+struct LiveSource {
+    std::string spec;
+    std::optional<std::string> reading;         // name of the signal; absent: the source's own
+    std::optional<std::string> dbc;             // the text of its DBC file, kept with the car
+    std::optional<std::string> tank{};            // name of an ExtraTank; absent: the vehicle's own
+    friend bool operator==(const LiveSource&, const LiveSource&) = default;
+};
+
+// A pump that no map has: a farm's, a club's, a friend's.
+struct OwnPump {
+    std::string name;
+    double latitude = 0;                        // degrees north, WGS 84, -90 to 90
+    double longitude = 0;                       // degrees east, -180 to 180
+    std::optional<std::string> hours;           // as OpenStreetMap writes opening hours
+    std::optional<FuelKind> fuel;
+    std::optional<std::string> note{};
+    friend bool operator==(const OwnPump&, const OwnPump&) = default;
+};
+
+// What a photo was taken at.
+enum class PhotoStep { drained, base, reading, full, verification, other };
+
+enum class PhotoFormat { jpeg, png };
+
+// A photo of the car's file. Its bytes lie beside the logbook, named by their hash.
+struct Photo {
+    Instant time{};
+    std::string sha256;                         // of the bytes, 64 lower-case hexadecimal digits
+    PhotoFormat format = PhotoFormat::jpeg;
+    PhotoStep step = PhotoStep::other;
+    std::optional<Volume> added;                // litres since drained at which it was taken
+    std::optional<std::string> tank{};            // name of an ExtraTank; absent: the vehicle's own
+    std::optional<std::string> note{};
+    friend bool operator==(const Photo&, const Photo&) = default;
 };
 
 } // namespace undermark

@@ -5,7 +5,7 @@
 // wherever it is shown.
 //
 // Three shapes with one cross-section over their whole length, lying on their
-// side: a box whose four long edges are rounded, a cylinder, an ellipse.
+// side: a box whose four long edges are rounded, a cylinder, an ellipse (base/tank_records.h).
 //
 // Guarantees (tests/engine/calibration/tank_shape_test.cpp):
 //  * volumes agree with the tables named there;
@@ -15,21 +15,10 @@
 // Simplifications: flat ends, no baffles, no walls' thickness; inside dimensions.
 #pragma once
 
+#include "engine/base/tank_records.h"
 #include "engine/calibration/level_curve.h"
 
 namespace undermark {
-
-enum class TankForm { roundedBox, cylinder, ellipse };
-
-// Inside dimensions. A cylinder's width and height are its diameter.
-struct TankDimensions {
-    TankForm form = TankForm::roundedBox;
-    Distance width;
-    Distance height;
-    Distance length;
-    Distance corner;           // radius of a box's long edges; 0 to half the smaller side
-    double tiltDegrees = 0.0;  // of the length against the fuel's surface; -45 to 45
-};
 
 class TankShape {
 public:

@@ -30,8 +30,10 @@ struct ColumnRange {
 
 enum class CellType { integer, real, text };
 
-// Of texts: one of the record's own words, or a person's words that may be none or not.
-enum class TextRule { word, filled, anyText };
+// Of texts: one of the record's own words, or a person's words that may be none or not; a
+// currency by its three capital letters (ISO 4217); a SHA-256 in 64 hexadecimal digits; a
+// whole small file of up to 1 MiB.
+enum class TextRule { word, filled, anyText, currency, hash, document };
 
 // What the file keeps in a column, whatever the record.
 struct ColumnShape {

@@ -9,6 +9,7 @@
 #include "engine/base/records.h"
 #include "engine/logbook/column.h"
 
+#include <array>
 #include <functional>
 #include <optional>
 
@@ -38,6 +39,11 @@ inline std::optional<double> numberIn(const Cell& cell)
     const auto* number = std::get_if<double>(&cell);
     return number ? std::optional(*number) : std::nullopt;
 }
+
+// What holds of a text, $ for the column; by TextRule.
+inline constexpr std::array kTextSql{
+    "", "length($) > 0", "", "$ GLOB '[A-Z][A-Z][A-Z]'",
+    "length($) = 64 AND $ NOT GLOB '*[^0-9a-f]*'", "length($) BETWEEN 1 AND 1048576"};
 
 template <class T>
 class ColumnOf {
@@ -73,7 +79,14 @@ class ColumnOf {
 
     static std::string condition(const ColumnRange& range, std::string_view name)
     {
-        std::string sql(range.sql);
+        return condition(std::string(range.sql), name);
+    }
+    static std::string condition(TextRule rule, std::string_view name)
+    {
+        return condition(std::string(kTextSql.at(std::size_t(rule))), name);
+    }
+    static std::string condition(std::string sql, std::string_view name)
+    {
         for (std::size_t at = 0; (at = sql.find('$', at)) != std::string::npos; at += name.size())
             sql.replace(at, 1, name);
         return sql;
@@ -170,11 +183,38 @@ public:
                       const auto* value = std::get_if<std::string>(&cell);
                       return value ? std::optional(*value) : std::nullopt;
                   }>();
-        return {{name, said, CellType::text, kNeeded<Member>,
-                 rule == TextRule::filled ? "length(" + std::string(name) + ") > 0" : std::string(),
-                 nullptr, rule},
+        return {{name, said, CellType::text, kNeeded<Member>, condition(rule, name), nullptr, rule},
                 both,
                 {{{name, Measure::text, kNeeded<Member>}, both}}};
+    }
+
+    // Of a member of an optional part of the record: all of its columns or none are NULL.
+    template <auto Part, auto Member, class Unit>
+    static Column<T> within(const char* name, const ColumnRange& range, const char* said)
+    {
+        return numbers(name, range, said, CellType::real, false, Unit::measure,
+                       fieldWithin<Part, Member,
+                                   [](const auto& value) -> Cell { return Unit::in(value); },
+                                   [](const Cell& cell) {
+                                       const auto number = numberIn(cell);
+                                       return number ? std::optional(Unit::from(*number))
+                                                     : std::nullopt;
+                                   }>());
+    }
+    template <auto Part, auto Member>
+    static Column<T> wordWithin(const char* name)
+    {
+        using P = Value<Part>;
+        using Enum = std::remove_cvref_t<decltype(std::invoke(Member, std::declval<P&>()))>;
+        constexpr Field<T> both =
+            fieldWithin<Part, Member, [](Enum value) -> Cell { return std::string(wordOf(value)); },
+                        [](const Cell& cell) -> std::optional<Enum> {
+                            const auto* value = std::get_if<std::string>(&cell);
+                            return value ? fromWord<Enum>(*value) : std::nullopt;
+                        }>();
+        return {{name, name, CellType::text, false, oneOf(name, kWords<Enum>)},
+                both,
+                {{{name, Measure::text}, both}}};
     }
 
     // Of an enumeration, by the words of record_words.h.
@@ -230,6 +270,24 @@ public:
     }
 
 private:
+    template <auto Part, auto Member, auto Out, auto In>
+    static constexpr Field<T> fieldWithin()
+    {
+        return {[](const T& record) -> Cell {
+                    const auto& part = std::invoke(Part, record);
+                    return part ? Out(std::invoke(Member, *part)) : Cell();
+                },
+                [](T& record, const Cell& cell) {
+                    auto& part = std::invoke(Part, record);
+                    if (std::holds_alternative<std::monostate>(cell))
+                        return !part;
+                    auto value = In(cell);
+                    if (!value)
+                        return false;
+                    std::invoke(Member, part ? *part : part.emplace()) = *std::move(value);
+                    return true;
+                }};
+    }
     template <auto Member, class Unit>
     static constexpr Field<T> meanField()
     {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What a record must not contradict in the logbook as it stands: names that are taken, modes
-// that are not there or are still needed. Errors: badInput, notFound. Only for logbook.cpp.
+// and tanks that are not there or are still needed, trips that are there already. Errors: badInput, notFound. Only for logbook.cpp.
 #pragma once
 
 #include "engine/logbook/ledger.h"
@@ -10,11 +10,32 @@
 
 namespace undermark::logbook {
 
-inline std::set<std::string> modeNames(const SQLite::Database& database, RowId vehicle)
+// What entries of a vehicle may name, or must not name once more.
+struct Names {
+    std::set<std::string> modes, tanks, journal;
+
+    template <class T>
+    std::set<std::string>& of() { return std::is_same_v<T, Mode> ? modes : tanks; }
+};
+
+template <class T>
+std::set<std::string> namesOf(const SQLite::Database& database, RowId vehicle)
 {
     std::set<std::string> names;
-    for (const Entry<Mode>& mode : readInForce<Mode>(database, vehicle))
-        names.insert(mode.value.name);
+    for (const Entry<T>& entry : readInForce<T>(database, vehicle))
+        names.insert(entry.value.name);
+    return names;
+}
+
+// `trips` are about to be added: they are looked up in the car's journal.
+template <class T>
+Names namesFor(const SQLite::Database& database, RowId vehicle, std::span<const T> values)
+{
+    Names names{namesOf<Mode>(database, vehicle), namesOf<ExtraTank>(database, vehicle), {}};
+    if constexpr (std::is_same_v<T, Trip>)
+        for (const Trip& trip : values)
+            if (trip.journalId && journalHas(database, vehicle, *trip.journalId))
+                names.journal.insert(*trip.journalId);
     return names;
 }
 
@@ -27,20 +48,38 @@ inline Result<void> nameIsFree(const SQLite::Database& database, const std::stri
     return {};
 }
 
-// What a value must not contradict in the logbook as it stands. `modes` are the
-// names of the vehicle's modes; a new mode's name is added to them.
-template <class T>
-Result<void> fits(const T& value, std::set<std::string>& modes)
+inline Sentence nameIsTaken(const Mode&)
 {
-    std::optional<std::string> named;
-    if constexpr (std::is_same_v<T, Mode>) {
-        if (!modes.insert(value.name).second)
-            return failInput(Sentence::of("there is a mode of that name already"), {}, value.name);
-    } else if constexpr (std::is_same_v<T, Trip> || std::is_same_v<T, Proof>) {
-        named = value.mode;
-    }
-    if (named && !modes.contains(*named))
-        return notFound(Sentence::of("the vehicle has no such mode"), *named);
+    return Sentence::of("there is a mode of that name already");
+}
+inline Sentence nameIsTaken(const ExtraTank&)
+{
+    return Sentence::of("there is a tank of that name already");
+}
+inline Sentence keepsItsName(const Mode&) { return Sentence::of("a mode keeps its name"); }
+inline Sentence keepsItsName(const ExtraTank&) { return Sentence::of("a tank keeps its name"); }
+
+// What a value must not contradict in the logbook as it stands. A name that it brings is
+// added to `names`.
+template <class T>
+Result<void> fits(const T& value, Names& names)
+{
+    std::optional<std::string> mode, tank;
+    if constexpr (kIsNamed<T>)
+        if (!names.of<T>().insert(value.name).second)
+            return failInput(nameIsTaken(value), {}, value.name);
+    if constexpr (kIsOneOf<T, Trip, Proof>)
+        mode = value.mode;
+    if constexpr (kOfTank<T>)
+        tank = value.tank;
+    if (mode && !names.modes.contains(*mode))
+        return notFound(Sentence::of("the vehicle has no such mode"), *mode);
+    if (tank && !names.tanks.contains(*tank))
+        return notFound(Sentence::of("the vehicle has no such tank"), *tank);
+    if constexpr (std::is_same_v<T, Trip>)
+        if (value.journalId && !names.journal.insert(*value.journalId).second)
+            return failInput(Sentence::of("this trip of the car's journal is kept already"), {},
+                             *value.journalId);
     return {};
 }
 
@@ -52,27 +91,37 @@ Result<void> fitsAsCorrection(const SQLite::Database& database, const EntryId& i
     if constexpr (std::is_same_v<T, Vehicle>) {
         return nameIsFree(database, value.name, id);
     } else {
-        std::set<std::string> modes = modeNames(database, *entry.vehicle);
-        if constexpr (std::is_same_v<T, Mode>) {
-            const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
+        Names names = namesFor<T>(database, *entry.vehicle, {});
+        if constexpr (kIsNamed<T>) {
+            const std::string name = readVersions<T>(database, entry.id).front().value.name;
             if (value.name != name)
-                return failInput(Sentence::of("a mode keeps its name"), Sentence::just(name),
-                                 value.name);
+                return failInput(keepsItsName(value), Sentence::just(name), value.name);
             if (rowInForce(database, entry.id))
-                modes.erase(name);
+                names.of<T>().erase(name);
         }
-        return fits(value, modes);
+        return fits(value, names);
     }
 }
 
-// A mode that trips name must stay.
+template <class T>
+Result<void> isNotNamed(const SQLite::Database& database, const Found& entry, Sentence why)
+{
+    const std::string name = readVersions<T>(database, entry.id).front().value.name;
+    if (isNamed(database, *entry.vehicle, tableOf<T>().kind, name))
+        return failInput(std::move(why), {}, name);
+    return {};
+}
+
+// What other entries name must stay.
 inline Result<void> mayBeUndone(const SQLite::Database& database, const Found& entry)
 {
-    if (entry.kind != tableOf<Mode>().kind || standingRows(database, entry.id) > 1)
+    if (standingRows(database, entry.id) > 1)
         return {};
-    const std::string name = readVersions<Mode>(database, entry.id).front().value.name;
-    if (modeIsUsed(database, *entry.vehicle, name))
-        return failInput(Sentence::of("trips or proofs name this mode"), {}, name);
+    if (entry.kind == tableOf<Mode>().kind)
+        return isNotNamed<Mode>(database, entry, Sentence::of("trips or proofs name this mode"));
+    if (entry.kind == tableOf<ExtraTank>().kind)
+        return isNotNamed<ExtraTank>(database, entry,
+                                     Sentence::of("other entries name this tank"));
     return {};
 }
 

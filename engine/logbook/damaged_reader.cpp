@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <set>
 
 namespace undermark::logbook {
 
@@ -81,10 +82,30 @@ Result<DamagedReader> DamagedReader::open(const std::filesystem::path& file)
         database.exec("BEGIN");   // one lock for all that is read, not one for each row
         const auto bytes = static_cast<RowId>(std::filesystem::file_size(file));
         DamagedReader reader(std::move(database), std::min(kMostTried, bytes / kLeastRowBytes));
+        reader.readColumns();
         reader.readLedger();
         return reader;
     } catch (const std::exception&) {
         return damaged(Sentence::of("nothing of this logbook can be read"));
+    }
+}
+
+// What the file's own schema has not is NULL.
+void DamagedReader::readColumns()
+{
+    SQLite::Statement select(m_database, "SELECT name FROM pragma_table_info(?)");
+    for (const TableShape* table : valueTables()) {
+        std::set<std::string> there;
+        select.bind(1, std::string(table->name));
+        while (select.executeStep())
+            there.insert(select.getColumn(0).getString());
+        select.reset();
+        std::string list;
+        for (const ColumnShape& column : table->columns)
+            list += (list.empty() ? "" : ", ")
+                    + (there.contains(column.name) ? std::string(column.name) : "NULL");
+        if (!there.empty())
+            m_columns[table->name] = list;
     }
 }
 
@@ -133,8 +154,11 @@ void DamagedReader::readLedger()
 
 std::optional<std::vector<DamagedValues>> DamagedReader::values(const TableShape& table, RowId id) const
 {
+    const auto columns = m_columns.find(table.name);
+    if (columns == m_columns.end())   // of an older schema, which had none
+        return std::vector<DamagedValues>();
     try {
-        SQLite::Statement select(m_database, "SELECT " + table.names() + " FROM " + table.name
+        SQLite::Statement select(m_database, "SELECT " + columns->second + " FROM " + table.name
                                                  + " WHERE id = ?");
         select.bind(1, id);
         std::vector<DamagedValues> rows;

@@ -7,6 +7,7 @@
 #include "engine/base/error.h"
 #include "engine/logbook/ledger.h"
 
+#include <map>
 #include <memory>
 
 namespace undermark::logbook {
@@ -52,12 +53,14 @@ private:
         : m_database(std::move(database)), m_mostTried(mostTried)
     {
     }
+    void readColumns();
     void readLedger();
     // Adds rows until the end or a broken page; true at the end.
     bool scan(const char* order);
     void lookUp(RowId first, RowId last);
 
     mutable SQLite::Database m_database;
+    std::map<std::string, std::string> m_columns;   // by table, as listed in a SELECT
     RowId m_mostTried;
     std::vector<DamagedRow> m_ledger;
     bool m_gaps = false;

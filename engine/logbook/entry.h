@@ -42,16 +42,24 @@ struct Version {
     std::optional<Instant> withdrawn;   // when it was undone, if it was
 };
 
-// Everything of one vehicle that is in force. Calibrations, fills, trips and
-// proofs are in order of their own time, then of recording.
+// Everything of one vehicle that is in force. What has a time of its own is
+// in its order, then in that of recording.
 struct VehicleLog {
     Entry<Vehicle> vehicle;
     std::vector<Entry<Mode>> modes;                  // in order of recording
-    std::optional<Entry<Calibration>> calibration;   // the latest
+    std::vector<Entry<Calibration>> calibrations;    // of all tanks, in order of time
+    std::optional<Entry<Calibration>> calibration;   // the latest of the vehicle's own tank
     std::vector<Entry<Fill>> fills;
     std::vector<Entry<Trip>> trips;
     std::vector<Entry<Proof>> proofs;
+    std::vector<Entry<ExtraTank>> tanks;             // in order of recording
+    std::vector<Entry<VerificationRecord>> verifications;
+    std::vector<Entry<Photo>> photos;
+    std::vector<Entry<LiveSource>> sources;          // in order of recording
     FileState state;                                 // of the file, when this was read
+
+    // The latest of a tank; absent: the vehicle's own.
+    const Entry<Calibration>* latestCalibration(const std::optional<std::string>& tank) const;
 };
 
 } // namespace undermark

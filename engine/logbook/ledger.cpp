@@ -3,6 +3,8 @@
 
 #include "engine/logbook/uuid.h"
 
+#include <algorithm>
+
 namespace undermark::logbook {
 
 namespace {
@@ -96,19 +98,39 @@ std::int64_t standingRows(const SQLite::Database& database, RowId entry)
     return firstInteger(select).value_or(0);
 }
 
-bool modeIsUsed(const SQLite::Database& database, RowId vehicle, const std::string& mode)
+// Of tables that hang on an entry directly.
+static bool hasColumn(const TableShape& table, const std::string& column)
 {
-    for (const std::string table : {"trips", "proofs"}) {
-        SQLite::Statement select(database, "SELECT 1 FROM " + table
+    return !table.partOf && std::ranges::any_of(table.columns, [&](const ColumnShape& each) {
+        return each.name == column;
+    });
+}
+
+bool isNamed(const SQLite::Database& database, RowId vehicle, const std::string& column,
+             const std::string& name)
+{
+    for (const TableShape* table : valueTables()) {
+        if (!hasColumn(*table, column))
+            continue;
+        SQLite::Statement select(database, std::string("SELECT 1 FROM ") + table->name
                                                + " AS v CROSS JOIN entries AS e ON e.id = v.id "
-                                                 "WHERE v.mode = ?1 AND e.vehicle = ?2 "
+                                                 "WHERE v." + column + " = ?1 AND e.vehicle = ?2 "
                                                  "AND v.id NOT IN (SELECT id FROM stale) LIMIT 1");
-        select.bind(1, mode);
+        select.bind(1, name);
         select.bind(2, vehicle);
         if (select.executeStep())
             return true;
     }
     return false;
+}
+
+bool journalHas(const SQLite::Database& database, RowId vehicle, const std::string& journalId)
+{
+    SQLite::Statement select(database, "SELECT 1 FROM trips AS v CROSS JOIN entries AS e ON e.id = v.id "
+                                       "WHERE v.journal_id = ?1 AND e.vehicle = ?2 LIMIT 1");
+    select.bind(1, journalId);
+    select.bind(2, vehicle);
+    return select.executeStep();
 }
 
 LedgerWriter::LedgerWriter(const SQLite::Database& database, const char* kind)

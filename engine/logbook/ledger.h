@@ -54,8 +54,13 @@ std::int64_t nextRevision(const SQLite::Database& database, RowId entry);
 // Rows of the entry that a withdrawal would leave standing.
 std::int64_t standingRows(const SQLite::Database& database, RowId entry);
 
-// Whether a trip or proof in force names this mode of the vehicle.
-bool modeIsUsed(const SQLite::Database& database, RowId vehicle, const std::string& mode);
+// Whether an entry of the vehicle in force names this mode or tank in its column `column`,
+// which is called like the kind of entry that it names.
+bool isNamed(const SQLite::Database& database, RowId vehicle, const std::string& column,
+             const std::string& name);
+
+// Whether this trip of the car's own journal was ever recorded, even if it was undone since.
+bool journalHas(const SQLite::Database& database, RowId vehicle, const std::string& journalId);
 
 // Adds rows of the ledger; prepared once, for as many as wanted.
 class LedgerWriter {

@@ -23,11 +23,11 @@ const char* valueTableOf(LogKind kind)
     return tables.at(std::size_t(kind));
 }
 
-// Of the calibrations only the latest is listed.
+// Of each tank's calibrations only the latest is listed.
 std::string latestCalibration()
 {
     return "v.id = (SELECT c.id FROM calibrations AS c CROSS JOIN entries AS d ON d.id = c.id "
-           "WHERE d.vehicle = ?1 AND " + inForceSql("d")
+           "WHERE d.vehicle = ?1 AND c.tank IS v.tank AND " + inForceSql("d")
            + " ORDER BY c.time DESC, coalesce(d.corrects, d.id) DESC LIMIT 1)";
 }
 

@@ -26,6 +26,13 @@ Sentence noSuchEntry()
 
 } // namespace
 
+const Entry<Calibration>* VehicleLog::latestCalibration(const std::optional<std::string>& tank) const
+{
+    const auto latest = std::find_if(calibrations.rbegin(), calibrations.rend(),
+                                     [&](const auto& each) { return each.value.tank == tank; });
+    return latest == calibrations.rend() ? nullptr : &*latest;
+}
+
 Logbook::Logbook(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
 Logbook::Logbook(Logbook&&) noexcept = default;
 Logbook& Logbook::operator=(Logbook&&) noexcept = default;
@@ -92,14 +99,14 @@ Result<std::vector<EntryId>> Logbook::addAll(const EntryId& vehicle, std::span<c
         const auto owner = vehicleOf(m_impl->database, vehicle);
         if (!owner)
             return fail(owner.error());
-        std::set<std::string> modes = modeNames(m_impl->database, owner->id);
+        Names names = namesFor<T>(m_impl->database, owner->id, values);
         LedgerRow row;
         row.vehicle = owner->id;
         row.recorded = now;
         Writer<T> writer(m_impl->database);
         std::vector<EntryId> ids;
         for (const T& value : values) {
-            if (const auto fitting = fits(value, modes); !fitting)
+            if (const auto fitting = fits(value, names); !fitting)
                 return fail(fitting.error());
             ids.push_back(writer.write(row, value).second);
         }
@@ -134,12 +141,16 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         log.modes = readInForce<Mode>(database, owner->id);
         if (log.modes.empty())
             throw SQLite::Exception("a vehicle without a mode of driving", SQLITE_CORRUPT);
-        auto calibrations = readInForce<Calibration>(database, owner->id);
-        if (!calibrations.empty())
-            log.calibration = std::move(calibrations.back());
+        log.calibrations = readInForce<Calibration>(database, owner->id);
+        if (const Entry<Calibration>* latest = log.latestCalibration(std::nullopt))
+            log.calibration = *latest;
         log.fills = readInForce<Fill>(database, owner->id);
         log.trips = readInForce<Trip>(database, owner->id);
         log.proofs = readInForce<Proof>(database, owner->id);
+        log.tanks = readInForce<ExtraTank>(database, owner->id);
+        log.verifications = readInForce<VerificationRecord>(database, owner->id);
+        log.photos = readInForce<Photo>(database, owner->id);
+        log.sources = readInForce<LiveSource>(database, owner->id);
         log.state = stateOf(database);
         return log;
     });
@@ -269,5 +280,10 @@ UNDERMARK_OF_VEHICLE(Calibration)
 UNDERMARK_OF_VEHICLE(Fill)
 UNDERMARK_OF_VEHICLE(Trip)
 UNDERMARK_OF_VEHICLE(Proof)
+UNDERMARK_OF_VEHICLE(ExtraTank)
+UNDERMARK_OF_VEHICLE(VerificationRecord)
+UNDERMARK_OF_VEHICLE(LiveSource)
+UNDERMARK_OF_VEHICLE(OwnPump)
+UNDERMARK_OF_VEHICLE(Photo)
 
 } // namespace undermark

@@ -3,8 +3,8 @@
 // The logbook: everything that people recorded about their cars, in one SQLite
 // file that only grows.
 //
-//  * An entry (a vehicle, mode, calibration, fill, trip or proof) is one or more
-//    rows: the first as it was recorded, each correction a new row. Nothing is
+//  * An entry (a vehicle, mode, calibration, fill, trip, proof, further tank,
+//    verification, live source, pump or photo) is one or more rows: the first as it was recorded, each correction a new row. Nothing is
 //    ever changed or deleted; triggers in the file see to that.
 //  * The entry's id is the UUID of its first row and never changes.
 //  * `undo` adds a row that withdraws the row in force; the one before it is in
@@ -55,8 +55,8 @@ struct MergeReport {
     std::vector<std::string> sameName;
 };
 
-// T below is one of Mode, Calibration, Fill, Trip, Proof; where it says so, also
-// Vehicle. Every call may return busy (another program held the file for longer
+// T below is one of Mode, Calibration, Fill, Trip, Proof, ExtraTank,
+// VerificationRecord, LiveSource, OwnPump, Photo; where it says so, also Vehicle. Every call may return busy (another program held the file for longer
 // than the timeout), fileAccess or damaged; only further errors are listed.
 class Logbook {
 public:
@@ -75,7 +75,8 @@ public:
     Result<std::vector<Entry<Vehicle>>> vehicles() const;
 
     // One new entry, or all of them or none. notFound: no such vehicle, or the
-    // vehicle lacks the mode that a trip or proof names; badInput: mode name taken.
+    // vehicle lacks the mode or tank that is named; badInput: the name of a mode or
+    // tank is taken, or a trip of the car's journal is kept already.
     template <class T>
     Result<EntryId> add(const EntryId& vehicle, const T& value, Instant now);
     template <class T>
@@ -89,13 +90,13 @@ public:
     Result<VehicleLog> load(const EntryId& vehicle) const;
 
     // Replaces an entry (T also Vehicle); also brings back one that was undone.
-    // notFound: no entry of that kind; badInput: a mode cannot be renamed, because
-    // trips name it.
+    // notFound: no entry of that kind; badInput: a mode or tank cannot be renamed,
+    // because entries name it.
     template <class T>
     Result<void> supersede(const EntryId& id, const T& value, Instant now);
 
     // Takes the last step on an entry back (see above). badInput if nothing of it
-    // is left, or it is a mode that trips or proofs name.
+    // is left, or it is a mode or tank that entries name.
     Result<void> undo(const EntryId& id, Instant now);
     // The same of many entries: of all of them, or of none.
     Result<void> undoAll(std::span<const EntryId> ids, Instant now);

@@ -128,7 +128,7 @@ Result<void> takeSteps(SQLite::Database& database, const fs::path& file, const S
 
 const Schema& releasedSchema()
 {
-    static const Schema schema{kSchemaVersion, createSchemaSql(), {}};
+    static const Schema schema{kSchemaVersion, createSchemaSql(), releasedSteps()};
     return schema;
 }
 

@@ -3,8 +3,8 @@
 // How a logbook of an older schema becomes one of today's. One small step per
 // version, each in a transaction of its own, so that a migration cut short leaves a
 // whole logbook of some version and goes on from there. Only for the files of
-// engine/logbook, and for their tests, which bring steps of their own: schema 1 is
-// the only one released so far.
+// engine/logbook, and for their tests, which bring steps of their own. The
+// steps released: steps.cpp.
 #pragma once
 
 #include "engine/base/error.h"
@@ -31,6 +31,9 @@ struct Schema {
     std::string create;        // as createSchemaSql()
     std::span<const MigrationStep> steps;
 };
+
+// From schema 1 on, in order.
+std::span<const MigrationStep> releasedSteps();
 
 // What this program writes.
 const Schema& releasedSchema();

@@ -1,73 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/logbook/record_tables.h"
 
-#include "engine/logbook/column_of.h"
+#include "engine/logbook/column_units.h"
 #include "engine/logbook/fill_columns.h"
-
-#include <limits>
+#include "engine/logbook/sender_columns.h"
 
 namespace undermark::logbook {
 
 const ColumnRange kPossibleTime{-2208988800.0, 253402300799.0,
                                 "$ BETWEEN -2208988800 AND 253402300799",
                                 Sentence::of("a time in the years 1900 to 9999")};
-
-namespace {
-
-constexpr double kBillion = 1e9;
-constexpr double kAboveZero = std::numeric_limits<double>::denorm_min();
-
-const ColumnRange kFromZero{0, kBillion, "$ BETWEEN 0 AND 1e9",
-                            Sentence::of("a number of 0 or more, up to 1e9")};
-const ColumnRange kOverZero{kAboveZero, kBillion, "$ > 0 AND $ <= 1e9",
-                            Sentence::of("a number above 0, up to 1e9")};
-const ColumnRange kAny{-kBillion, kBillion, "$ BETWEEN -1e9 AND 1e9",
-                       Sentence::of("a number from -1e9 to 1e9")};
-const ColumnRange kPossibleCelsius{-273.15, kBillion, "$ BETWEEN -273.15 AND 1e9",
-                                   Sentence::of("degrees Celsius above absolute zero")};
-const ColumnRange kStartCount{0, 1'000'000, "$ BETWEEN 0 AND 1000000", Sentence::of("0 to 1000000")};
-const ColumnRange kTypedStartCount{0, 1000, nullptr, Sentence::of("0 to 1000 starts")};
-const ColumnRange kPlace{0, kBillion, "$ >= 0", Sentence::of("a number of 0 or more, up to 1e9")};
-const ColumnRange kReadingCount{1, kBillion, "$ >= 1", Sentence::of("1 or more")};
-const ColumnRange kTypedReadingCount{1, kBillion, nullptr, Sentence::of("a whole number of 1 or more")};
-
-using Minutes = std::chrono::duration<double, std::ratio<60>>;
-
-constexpr auto kSameNumber = [](double number) { return number; };
-using InLitres = ColumnUnit<&Volume::fromLitres, &Volume::litres, Measure::volume>;
-using InKm = ColumnUnit<&Distance::fromKm, &Distance::km, Measure::distance>;
-using InLitresPerKm =
-    ColumnUnit<&Consumption::fromLitresPerKm, &Consumption::litresPerKm, Measure::number>;
-using InLitresPer100Km =
-    ColumnUnit<&Consumption::fromLitresPer100Km, &Consumption::litresPer100Km, Measure::rate>;
-using InSenderUnit = ColumnUnit<&Signal::of, &Signal::value, Measure::number>;
-using InCelsius = ColumnUnit<&Temperature::fromCelsius, &Temperature::celsius, Measure::temperature>;
-using InMinutes = ColumnUnit<[](double number) { return Minutes(number); }, &Minutes::count,
-                             Measure::number>;
-using PerLitre = ColumnUnit<kSameNumber, kSameNumber, Measure::pricePerVolume>;
-using AsItIs = ColumnUnit<kSameNumber, kSameNumber, Measure::number>;
-
-std::string bothOrNeither(const std::string& mean, const std::string& sd)
-{
-    return "(" + mean + " IS NULL) = (" + sd + " IS NULL)";
-}
-
-template <class T>
-Table<T> table(const char* kind, const char* name, std::vector<Column<T>> columns,
-               std::vector<std::string> checks = {}, const char* partOf = nullptr)
-{
-    Table<T> made{{kind, name, partOf, std::move(checks), {}}, std::move(columns)};
-    made.columns.assign(made.fields.begin(), made.fields.end());
-    return made;
-}
-
-constexpr auto kCircuit = [](auto& vehicle) -> auto& { return vehicle.sender.circuit; };
-constexpr auto kSenderUnit = [](auto& vehicle) -> auto& { return vehicle.sender.unit; };
-constexpr auto kSupply = [](auto& vehicle) -> auto& { return vehicle.sender.supplyVolts; };
-constexpr auto kPullUp = [](auto& vehicle) -> auto& { return vehicle.sender.pullUpOhms; };
-constexpr auto kResolution = [](auto& vehicle) -> auto& { return vehicle.sender.resolution; };
-
-} // namespace
 
 std::string TableShape::names(const std::string& before) const
 {
@@ -92,11 +34,12 @@ const Table<Vehicle>& tableOf<Vehicle>()
          C::sd<&Vehicle::unusable, InLitres>("unusable_sd_l", kFromZero, "unusable sd"),
          C::number<&Vehicle::zeroMark, InLitres>("zero_mark_l", kFromZero, "zero mark").as("zero_at_l"),
          C::number<&Vehicle::lamp, InLitres>("lamp_l", kFromZero, "lamp"),
-         C::word<kCircuit>("circuit"),
-         C::text<kSenderUnit>("signal_unit", "signal unit", TextRule::anyText),
-         C::number<kSupply, AsItIs>("supply_v", kOverZero, "supply"),
-         C::number<kPullUp, AsItIs>("pull_up_ohm", kOverZero, "pull-up"),
-         C::number<kResolution, InSenderUnit>("resolution", kOverZero, "resolution")},
+         SenderColumns<Vehicle>::circuit(),
+         SenderColumns<Vehicle>::unit(),
+         SenderColumns<Vehicle>::supply(),
+         SenderColumns<Vehicle>::pullUp(),
+         SenderColumns<Vehicle>::resolution(),
+         C::text<&Vehicle::currency>("currency", "currency", TextRule::currency)},
         {bothOrNeither("left_behind_l", "left_behind_sd_l"),
          bothOrNeither("unusable_l", "unusable_sd_l")});
     return vehicles;
@@ -131,37 +74,6 @@ const Table<Mode>& tableOf<Mode>()
 }
 
 template <>
-const Table<Calibration>& tableOf<Calibration>()
-{
-    using C = ColumnOf<Calibration>;
-    static const Table<Calibration> calibrations = table<Calibration>(
-        "calibration", "calibrations",
-        {C::time<&Calibration::time>("time", kPossibleTime, "time").as("date"),
-         C::number<&Calibration::zeroMark, InLitres>("zero_mark_l", kFromZero, "zero mark")
-             .as("zero_at_l")});
-    return calibrations;
-}
-
-template <>
-const Table<PlacedPoint>& tableOf<PlacedPoint>()
-{
-    using P = PlacedPoint;
-    using C = ColumnOf<P>;
-    static const Table<P> points = table<P>(
-        "calibration", "calibration_points",
-        {C::count<&P::position>("position", kPlace, "position").inTables({}),
-         C::number<&P::added, InLitres>("added_l", kFromZero, "added").as("total_l"),
-         C::number<&P::signal, InSenderUnit>("signal", kAny, "signal"),
-         C::number<&P::signal2, InSenderUnit>("signal2", kAny, "signal2"),
-         C::number<&P::signalSd, InSenderUnit>("signal_sd", kFromZero, "signal sd"),
-         C::count<&P::readings>("readings", kReadingCount, "readings")
-             .typed(kTypedReadingCount)
-             .withDefault()},
-        {}, "calibrations");
-    return points;
-}
-
-template <>
 const Table<Fill>& tableOf<Fill>()
 {
     using C = ColumnOf<Fill>;
@@ -190,7 +102,10 @@ const Table<Fill>& tableOf<Fill>()
              .inTables({C::csvNumber<&Fill::displayed, InLitresPer100Km>("displayed_l_per_100km",
                                                                         kOverZero)})
              .asked("the car's own figure"),
-         ruling()});
+         ruling(),
+         C::text<&Fill::currency>("currency", "currency", TextRule::currency)
+             .asked("of the price, by its three letters (ISO 4217); the vehicle's own if not said"),
+         C::text<&Fill::tank>("tank", "tank").asked("name of the tank, where there are several")});
     return fills;
 }
 
@@ -207,7 +122,8 @@ const Table<Trip>& tableOf<Trip>()
              .asked("minutes standing with the engine running"),
          C::count<&Trip::starts>("starts", kStartCount, "starts")
              .typed(kTypedStartCount)
-             .asked("cold starts")},
+             .asked("cold starts"),
+         C::text<&Trip::journalId>("journal_id", "journal id")},
         {"km > 0 OR coalesce(idle_min, 0) > 0"});
     return trips;
 }
@@ -227,17 +143,65 @@ const Table<Proof>& tableOf<Proof>()
          C::number<&Proof::signal, InSenderUnit>("signal", kAny, "signal"),
          C::mean<&Proof::distance, InKm>("km", kFromZero, "km"),
          C::sd<&Proof::distance, InKm>("km_sd", kFromZero, "km sd"),
-         C::text<&Proof::mode>("mode", "mode")},
+         C::text<&Proof::mode>("mode", "mode"),
+         C::text<&Proof::tank>("tank", "tank")},
         {bothOrNeither("litres", "litres_sd"), bothOrNeither("left_behind_l", "left_behind_sd_l"),
          bothOrNeither("km", "km_sd")});
     return proofs;
 }
 
+template <>
+const Table<LiveSource>& tableOf<LiveSource>()
+{
+    using C = ColumnOf<LiveSource>;
+    static const Table<LiveSource> sources = table<LiveSource>(
+        "source", "sources",
+        {C::text<&LiveSource::spec>("spec", "source"),
+         C::text<&LiveSource::reading>("reading", "reading"),
+         C::text<&LiveSource::dbc>("dbc", "DBC file", TextRule::document),
+         C::text<&LiveSource::tank>("tank", "tank")});
+    return sources;
+}
+
+template <>
+const Table<OwnPump>& tableOf<OwnPump>()
+{
+    using C = ColumnOf<OwnPump>;
+    static const Table<OwnPump> pumps = table<OwnPump>(
+        "pump", "pumps",
+        {C::text<&OwnPump::name>("name", "name"),
+         C::number<&OwnPump::latitude, AsItIs>("latitude", kLatitude, "latitude"),
+         C::number<&OwnPump::longitude, AsItIs>("longitude", kLongitude, "longitude"),
+         C::text<&OwnPump::hours>("hours", "hours"),
+         C::word<&OwnPump::fuel>("fuel"),
+         C::text<&OwnPump::note>("note", "note")});
+    return pumps;
+}
+
+template <>
+const Table<Photo>& tableOf<Photo>()
+{
+    using C = ColumnOf<Photo>;
+    static const Table<Photo> photos = table<Photo>(
+        "photo", "photos",
+        {C::time<&Photo::time>("time", kPossibleTime, "time").as("date"),
+         C::text<&Photo::sha256>("sha256", "hash", TextRule::hash),
+         C::word<&Photo::format>("format"),
+         C::word<&Photo::step>("step"),
+         C::number<&Photo::added, InLitres>("added_l", kFromZero, "added").as("total_l"),
+         C::text<&Photo::tank>("tank", "tank"),
+         C::text<&Photo::note>("note", "note")});
+    return photos;
+}
+
 const std::vector<const TableShape*>& valueTables()
 {
     static const std::vector<const TableShape*> all{
-        &tableOf<Vehicle>(),     &tableOf<SurgeMargin>(), &tableOf<Mode>(), &tableOf<Calibration>(),
-        &tableOf<PlacedPoint>(), &tableOf<Fill>(),        &tableOf<Trip>(), &tableOf<Proof>()};
+        &tableOf<Vehicle>(),     &tableOf<SurgeMargin>(), &tableOf<Mode>(),
+        &tableOf<Calibration>(), &tableOf<PlacedPoint>(), &tableOf<Fill>(),
+        &tableOf<Trip>(),        &tableOf<Proof>(),       &tableOf<ExtraTank>(),
+        &tableOf<VerificationRecord>(), &tableOf<PlacedLevel>(), &tableOf<LiveSource>(),
+        &tableOf<OwnPump>(),     &tableOf<Photo>()};
     return all;
 }
 
@@ -257,6 +221,14 @@ std::vector<PlacedPoint> partsOf(const Calibration& calibration)
     return parts;
 }
 
+std::vector<PlacedLevel> partsOf(const VerificationRecord& verification)
+{
+    std::vector<PlacedLevel> parts;
+    for (const TriedLevel& level : verification.levels)
+        parts.push_back({level, std::int64_t(parts.size())});
+    return parts;
+}
+
 void addPart(Vehicle& vehicle, SurgeMargin part)
 {
     vehicle.surgeMargin[std::move(part.mode)] = part.margin;
@@ -265,6 +237,11 @@ void addPart(Vehicle& vehicle, SurgeMargin part)
 void addPart(Calibration& calibration, PlacedPoint part)
 {
     calibration.points.push_back(static_cast<const CalibrationPoint&>(part));
+}
+
+void addPart(VerificationRecord& verification, PlacedLevel part)
+{
+    verification.levels.push_back(static_cast<const TriedLevel&>(part));
 }
 
 } // namespace undermark::logbook

@@ -42,6 +42,7 @@ public:
         }
         m_report.standIns = static_cast<std::int64_t>(m_standIns.size());
         addLostModes();
+        addLostTanks();
         m_report.gaps = m_reader.gaps();
         return m_report;
     }
@@ -156,16 +157,43 @@ private:
     // Of each vehicle and name that `sql` selects.
     void addModes(const std::string& sql)
     {
+        addNamed(sql, [](const std::string& name) { return Mode{name, std::nullopt}; });
+    }
+
+    // So does what is of a further tank. How large that was went with it: as large as the
+    // largest fill that was pumped into it.
+    void addLostTanks()
+    {
+        std::string naming;
+        for (const std::string table : {"calibrations", "fills", "proofs", "verifications", "sources", "photos"})
+            naming += (naming.empty() ? "" : " UNION ALL ") + ("SELECT id, tank FROM " + table)
+                      + " WHERE tank IS NOT NULL";
+        addNamed("SELECT DISTINCT e.vehicle, v.tank FROM (" + naming + ") AS v JOIN entries AS e ON e.id = v.id "
+                 "WHERE NOT EXISTS (SELECT 1 FROM tanks AS t JOIN entries AS o ON o.id = t.id "
+                 "WHERE o.vehicle = e.vehicle AND t.name = v.tank)",
+                 [&](const std::string& name) {
+                     SQLite::Statement largest(m_fresh, "SELECT max(litres) FROM fills WHERE tank = ?");
+                     largest.bind(1, name);
+                     const double litres = largest.executeStep() ? largest.getColumn(0).getDouble() : 0.0;
+                     ExtraTank tank;
+                     tank.name = name;
+                     tank.capacity = Volume::fromLitres(litres > 0.0 ? litres : 1.0);
+                     return tank;
+                 });
+    }
+
+    void addNamed(const std::string& sql, const auto& standIn)
+    {
         SQLite::Statement lost(m_fresh, sql);
         std::vector<std::pair<RowId, std::string>> names;
         while (lost.executeStep())
             names.emplace_back(lost.getColumn(0).getInt64(), lost.getColumn(1).getString());
-        Writer<Mode> writer(m_fresh);
+        Writer<decltype(standIn(std::string()))> writer(m_fresh);
         for (const auto& [vehicle, name] : names) {
             LedgerRow row;
             row.vehicle = vehicle;
             row.recorded = m_now;
-            writer.write(row, Mode{name, std::nullopt});
+            writer.write(row, standIn(name));
             ++m_report.standIns;
         }
     }

@@ -4,6 +4,7 @@
 #include "engine/base/plain_text.h"
 #include "engine/logbook/record_tables.h"
 
+#include <algorithm>
 #include <sstream>
 
 namespace undermark::logbook {
@@ -11,6 +12,7 @@ namespace undermark::logbook {
 namespace {
 
 constexpr std::size_t kLongestText = 200;
+constexpr std::size_t kLongestDocument = 1 << 20;
 constexpr std::size_t kMostPoints = 10'000;
 
 Result<void> refuseUnless(bool holds, const char* field, Sentence expected, std::string found)
@@ -42,11 +44,45 @@ std::string words(const Cell& cell)
     return text.str();
 }
 
+bool isCurrency(const std::string& text)
+{
+    return text.size() == 3
+           && std::ranges::all_of(text, [](char c) { return c >= 'A' && c <= 'Z'; });
+}
+
+bool isHash(const std::string& text)
+{
+    return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+// `found` leaves a whole file out.
+Result<void> possibleText(const ColumnShape& column, const std::string& text)
+{
+    switch (column.text) {
+    case TextRule::word:
+        return {};
+    case TextRule::filled:
+    case TextRule::anyText:
+        return plainText(column.said, text, column.text == TextRule::anyText);
+    case TextRule::currency:
+        return refuseUnless(isCurrency(text), column.said,
+                            Sentence::of("three capital letters, such as EUR"), printable(text));
+    case TextRule::hash:
+        return refuseUnless(isHash(text), column.said,
+                            Sentence::of("64 hexadecimal digits in lower case"), printable(text));
+    case TextRule::document:
+        return refuseUnless(!text.empty() && text.size() <= kLongestDocument
+                                && text.find('\0') == std::string::npos,
+                            column.said, Sentence::of("text of 1 to 1048576 bytes"),
+                            std::to_string(text.size()) + " bytes");
+    }
+    return {};
+}
+
 Result<void> possible(const ColumnShape& column, const Cell& cell)
 {
-    const auto* text = std::get_if<std::string>(&cell);
-    if (text && column.text != TextRule::word)
-        return plainText(column.said, *text, column.text == TextRule::anyText);
+    if (const auto* text = std::get_if<std::string>(&cell))
+        return possibleText(column, *text);
     if (!column.admits(cell))
         return refuseUnless(false, column.said, column.range->words, words(cell));
     return {};
@@ -80,14 +116,30 @@ Result<void> validate(const Vehicle& vehicle)
 
 Result<void> validate(const Mode& mode) { return columnsPossible(mode); }
 
-Result<void> validate(const Calibration& calibration)
+// Of a record whose parts come one after another.
+template <class T>
+static Result<void> validateList(const T& record, std::size_t size)
 {
-    const std::size_t size = calibration.points.size();
     return refuseUnless(size <= kMostPoints, "points", Sentence::of("at most 10000"),
                         std::to_string(size))
-        .and_then([&] { return partsPossible(calibration); })
-        .and_then([&] { return columnsPossible(calibration); });
+        .and_then([&] { return partsPossible(record); })
+        .and_then([&] { return columnsPossible(record); });
 }
+
+Result<void> validate(const Calibration& calibration)
+{
+    return validateList(calibration, calibration.points.size());
+}
+
+Result<void> validate(const VerificationRecord& verification)
+{
+    return validateList(verification, verification.levels.size());
+}
+
+Result<void> validate(const ExtraTank& tank) { return columnsPossible(tank); }
+Result<void> validate(const LiveSource& source) { return columnsPossible(source); }
+Result<void> validate(const OwnPump& pump) { return columnsPossible(pump); }
+Result<void> validate(const Photo& photo) { return columnsPossible(photo); }
 
 Result<void> validate(const Fill& fill) { return columnsPossible(fill); }
 

@@ -2,7 +2,7 @@
 //
 // What can be true of a record. Impossible values are badInput, with the field
 // in Error::column; merely unlikely ones pass. Texts are UTF-8 of at most 200
-// bytes without control characters; numbers are finite and at most 1e9.
+// bytes without control characters, but for a DBC file; numbers are finite and at most 1e9.
 #pragma once
 
 #include "engine/base/error.h"
@@ -16,6 +16,11 @@ Result<void> validate(const Calibration& calibration);
 Result<void> validate(const Fill& fill);
 Result<void> validate(const Trip& trip);
 Result<void> validate(const Proof& proof);
+Result<void> validate(const ExtraTank& tank);
+Result<void> validate(const VerificationRecord& verification);
+Result<void> validate(const LiveSource& source);
+Result<void> validate(const OwnPump& pump);
+Result<void> validate(const Photo& photo);
 Result<void> validateTime(Instant time);
 
 } // namespace undermark::logbook

@@ -14,6 +14,7 @@ namespace fs = std::filesystem;
 using logbook::Cell;
 using logbook::CsvField;
 using logbook::Measure;
+using logbook::PlacedLevel;
 using logbook::PlacedPoint;
 using logbook::SurgeMargin;
 using logbook::partsOf;
@@ -73,22 +74,27 @@ struct Tables {
     CsvWriter fills{"vehicle,id" + header<Fill>()};
     CsvWriter trips{"vehicle,id" + header<Trip>()};
     CsvWriter proofs{"vehicle,id" + header<Proof>()};
+    CsvWriter tanks{"vehicle,id" + header<ExtraTank>()};
+    CsvWriter verifications{"vehicle" + header<VerificationRecord>() + header<PlacedLevel>()};
 
-    void add(const ExportedVehicle& exported)
+    void add(const VehicleLog& log)
     {
-        const VehicleLog& log = exported.log;
         const Vehicle& vehicle = log.vehicle.value;
         putCells(vehicles, vehicle).endRow();
         for (const SurgeMargin& margin : partsOf(vehicle))
             putCells(margins.text(vehicle.name), margin).endRow();
         for (const auto& mode : log.modes)
             putCells(modes.text(vehicle.name), mode.value).endRow();
-        for (const auto& calibration : exported.calibrations)
+        for (const auto& calibration : log.calibrations)
             for (const PlacedPoint& point : partsOf(calibration.value))
                 putCells(putCells(calibrations.text(vehicle.name), calibration.value), point).endRow();
         addEntries(fills, vehicle, log.fills);
         addEntries(trips, vehicle, log.trips);
         addEntries(proofs, vehicle, log.proofs);
+        addEntries(tanks, vehicle, log.tanks);
+        for (const auto& verification : log.verifications)
+            for (const PlacedLevel& level : partsOf(verification.value))
+                putCells(putCells(verifications.text(vehicle.name), verification.value), level).endRow();
     }
 
     template <class T>
@@ -98,35 +104,32 @@ struct Tables {
             putCells(csv.text(vehicle.name).text(entry.id.uuid), entry.value).endRow();
     }
 
-    std::array<std::pair<const char*, const CsvWriter*>, 7> files() const
+    std::array<std::pair<const char*, const CsvWriter*>, 9> files() const
     {
         return {{{"vehicles.csv", &vehicles}, {"surge_margins.csv", &margins}, {"modes.csv", &modes},
                  {"calibrations.csv", &calibrations}, {"fills.csv", &fills}, {"trips.csv", &trips},
-                 {"proofs.csv", &proofs}}};
+                 {"proofs.csv", &proofs}, {"tanks.csv", &tanks}, {"verifications.csv", &verifications}}};
     }
 };
 
 } // namespace
 
-static Result<std::vector<ExportedVehicle>> readOnce(const Logbook& logbook)
+static Result<std::vector<VehicleLog>> readOnce(const Logbook& logbook)
 {
     const auto vehicles = logbook.vehicles();
     if (!vehicles)
         return fail(vehicles.error());
-    std::vector<ExportedVehicle> all;
+    std::vector<VehicleLog> all;
     for (const auto& vehicle : *vehicles) {
         auto log = logbook.load(vehicle.id);
         if (!log)
             return fail(log.error());
-        auto calibrations = logbook.entries<Calibration>(vehicle.id);
-        if (!calibrations)
-            return fail(calibrations.error());
-        all.push_back({std::move(*log), std::move(*calibrations)});
+        all.push_back(std::move(*log));
     }
     return all;
 }
 
-Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook)
+Result<std::vector<VehicleLog>> readForExport(const Logbook& logbook)
 {
     constexpr int kTries = 5;
     for (int i = 0; i < kTries; ++i) {
@@ -144,10 +147,10 @@ Result<std::vector<ExportedVehicle>> readForExport(const Logbook& logbook)
                 {logbook.file().string()});
 }
 
-Result<void> exportCsv(std::span<const ExportedVehicle> vehicles, const fs::path& folder)
+Result<void> exportCsv(std::span<const VehicleLog> vehicles, const fs::path& folder)
 {
     Tables tables;
-    for (const ExportedVehicle& vehicle : vehicles)
+    for (const VehicleLog& vehicle : vehicles)
         tables.add(vehicle);
     // Written beside and moved into place, so that there is never half of it.
     const fs::path writing = folder.string() + ".writing";

@@ -42,10 +42,11 @@ inline void makeSingleFile(const fs::path& file)
     database.execAndGet("PRAGMA journal_mode = DELETE");
 }
 
-// Writes tests/data/schema_1.sqlite: an invented car with every sample record.
-// The file in the repository stays as it is for ever; should it ever be lost,
-//     UNDERMARK_WRITE_FIXTURE=tests/data/schema_1.sqlite engine_tests logbook_history_test
-// makes another of the same content.
+// Writes what tests/data/schema_1.sqlite holds: an invented car with every sample record.
+// The file in the repository stays as it is for ever, because programs of
+// that schema are gone. Of today's schema
+//     UNDERMARK_WRITE_FIXTURE=FILE engine_tests logbook_history_test
+// makes one of the same content.
 inline Result<void> writeFixture(const fs::path& file)
 {
     {

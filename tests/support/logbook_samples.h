@@ -6,6 +6,8 @@
 
 #include "engine/logbook/logbook.h"
 
+#include <algorithm>
+
 namespace undermark::test {
 
 inline Instant at(long long seconds) { return Instant(std::chrono::seconds(seconds)); }
@@ -118,6 +120,137 @@ inline Proof leastProof(Instant time = at(1'700'600'000))
     p.kind = ProofKind::base;
     p.volume = litres(5, 0);
     return p;
+}
+
+// What schema 2 added. They name the tank of fullTank().
+inline const char* const kWingTank = "wing tank";
+
+inline ExtraTank fullTank()
+{
+    ExtraTank t;
+    t.name = kWingTank;
+    t.capacity = Volume::fromLitres(42.5);
+    t.feed = TankFeed::pumpedOver;
+    t.transfer = FlowRate::fromLitresPerHour(240);
+    t.leftBehind = litres(0.9, 0.2);
+    t.unusable = litres(0.4, 0.1);
+    t.zeroMark = Volume::fromLitres(2);
+    t.sender = {CircuitKind::counts, "counts", 5.0, 470.0, Signal::of(1)};
+    return t;
+}
+
+inline ExtraTank leastTank(const std::string& name = "jerrycan rack")
+{
+    ExtraTank t;
+    t.name = name;
+    t.capacity = Volume::fromLitres(20);
+    return t;
+}
+
+inline Calibration shapedCalibration()
+{
+    Calibration c;
+    c.time = at(1'700'700'000);
+    c.zeroMark = Volume::fromLitres(4);
+    c.tank = kWingTank;
+    c.lobes = LobeVolumes{Volume::fromLitres(35), Volume::fromLitres(15)};
+    c.shape = StatedShape{{TankForm::ellipse, Distance::fromMetres(0.5), Distance::fromMetres(0.25),
+                           Distance::fromMetres(0.75), Distance::fromMetres(0.125), -3.5},
+                          Signal::of(0.5), Signal::of(4.5)};
+    c.note = "by the drawing";
+    return c;
+}
+
+inline VerificationRecord fullVerification()
+{
+    VerificationRecord v;
+    v.time = at(1'700'800'000);
+    v.measuredSd = Volume::fromLitres(0.1);
+    v.confidence = Probability::of(0.99);
+    v.passed = true;
+    v.tank = kWingTank;
+    v.note = "taken out at the feed line";
+    for (int i = 0; i < 3; ++i)
+        v.levels.push_back({{Volume::fromLitres(30.0 - 10 * i), Signal::of(3.0 - i), Signal::of(0.5),
+                             Signal::of(0.01), 2},
+                            litres(29.5 - 10 * i, 0.7),
+                            i != 1});
+    return v;
+}
+
+inline LiveSource fullSource()
+{
+    return {"can:can0,dbc=car.dbc", "FuelLevel", "VERSION \"\"\nBO_ 1 A: 8 X\n", kWingTank};
+}
+
+inline OwnPump fullPump()
+{
+    return {"Farm at the bend", 61.25, -3.125, "Mo-Fr 08:00-17:00", FuelKind::diesel, "ring first"};
+}
+
+inline Photo fullPhoto()
+{
+    Photo p;
+    p.time = at(1'700'900'000);
+    p.sha256 = std::string(60, 'a') + "09ef";
+    p.format = PhotoFormat::png;
+    p.step = PhotoStep::base;
+    p.added = Volume::fromLitres(5);
+    p.tank = kWingTank;
+    p.note = "the meter";
+    return p;
+}
+
+inline Fill fillOfTank()
+{
+    Fill f = fullFill();
+    f.currency = "NOK";
+    f.tank = kWingTank;
+    return f;
+}
+
+inline Trip writtenTrip(const std::string& journalId = "2026-11-27/3")
+{
+    Trip t = leastTrip();
+    t.journalId = journalId;
+    return t;
+}
+
+inline Proof proofOfTank()
+{
+    Proof p = fullProof();
+    p.tank = kWingTank;
+    return p;
+}
+
+// One of each in the logbook.
+inline Result<void> addSchema2(Logbook& book, const EntryId& car)
+{
+    const auto added = [&](const auto& value) {
+        const auto id = book.add(car, value, kNow);
+        return id ? Result<void>() : fail(id.error());
+    };
+    return added(fullTank())
+        .and_then([&] { return added(shapedCalibration()); })
+        .and_then([&] { return added(fullVerification()); })
+        .and_then([&] { return added(fullSource()); })
+        .and_then([&] { return added(fullPump()); })
+        .and_then([&] { return added(fullPhoto()); })
+        .and_then([&] { return added(fillOfTank()); })
+        .and_then([&] { return added(writtenTrip()); })
+        .and_then([&] { return added(proofOfTank()); });
+}
+
+// Whether all of them are there, in every field, alone.
+inline bool holdsSchema2(const Logbook& book, const EntryId& car)
+{
+    const auto only = [&]<class T>(const T& value) {
+        const auto all = book.entries<T>(car);
+        return all && std::ranges::count(*all, value, &Entry<T>::value) == 1;
+    };
+    return only(fullTank()) && only(shapedCalibration()) && only(fullVerification())
+           && only(fullSource()) && only(fullPump()) && only(fullPhoto()) && only(fillOfTank())
+           && only(writtenTrip()) && only(proofOfTank());
 }
 
 } // namespace undermark::test

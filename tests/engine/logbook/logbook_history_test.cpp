@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/logbook/record_tables.h"
 #include "tests/support/logbook_files.h"
 #include "tests/support/test_main.h"
 
@@ -45,6 +46,14 @@ class LogbookHistoryTest : public QObject {
         QVERIFY(log->proofs[0].value == fullProof() && log->proofs[1].value == leastProof());
     }
 
+    static std::vector<std::string> allTables()
+    {
+        std::vector<std::string> names{"entries"};
+        for (const logbook::TableShape* table : logbook::valueTables())
+            names.push_back(table->name);
+        return names;
+    }
+
 private slots:
     void init()
     {
@@ -62,10 +71,9 @@ private slots:
         QVERIFY(m_book->add(m_car, fullFill(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
+        QVERIFY(addSchema2(*m_book, m_car).has_value());
         SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
-        for (const std::string table : {"entries", "vehicles", "surge_margins", "modes",
-                                        "calibrations", "calibration_points", "fills", "trips",
-                                        "proofs"}) {
+        for (const std::string& table : allTables()) {
             const int rows = raw.execAndGet("SELECT count(*) FROM " + table).getInt();
             QVERIFY2(rows > 0, table.c_str());
             QVERIFY_EXCEPTION_THROWN(raw.exec("DELETE FROM " + table), SQLite::Exception);
@@ -82,10 +90,9 @@ private slots:
         QVERIFY(m_book->add(m_car, fullCalibration(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
+        QVERIFY(addSchema2(*m_book, m_car).has_value());
         SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
-        for (const std::string table : {"entries", "vehicles", "surge_margins", "modes",
-                                        "calibrations", "calibration_points", "fills", "trips",
-                                        "proofs"}) {
+        for (const std::string& table : allTables()) {
             const std::string replace = "INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table;
             QVERIFY_EXCEPTION_THROWN(raw.exec(replace), SQLite::Exception);
         }
@@ -93,8 +100,9 @@ private slots:
             raw.exec("INSERT OR REPLACE INTO entries SELECT id + 1000, uuid, kind, vehicle, recorded, "
                      "corrects, revision, withdraws FROM entries WHERE kind = 'fill'"),
             SQLite::Exception);
-        QCOMPARE(litresListed(), std::vector<double>{7.5});
+        QCOMPARE(litresListed(), (std::vector<double>{7.5, fillOfTank().volume.litres()}));
         QVERIFY(m_book->load(m_car)->calibration->value == fullCalibration());
+        QVERIFY(holdsSchema2(*m_book, m_car));
     }
 
     void aCorrectionHidesTheRowBeforeAndKeepsIt()
@@ -185,6 +193,20 @@ private slots:
         const auto book = Logbook::open(copy, OpenMode::readWrite);
         QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
         holdsTheSamples(*book);
+        QVERIFY(book->checkIntegrity().has_value());
+    }
+
+    void theFixtureOfSchema1TakesWhatSchema2Added()
+    {
+        const fs::path copy = m_folder->filePath("copy.sqlite").toStdString();
+        fs::copy_file(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite", copy);
+        {
+            auto book = Logbook::open(copy, OpenMode::readWrite);
+            const EntryId car = book->vehicles()->front().id;
+            QVERIFY(addSchema2(*book, car).has_value());
+        }
+        const auto book = Logbook::open(copy, OpenMode::readOnly);
+        QVERIFY(holdsSchema2(*book, book->vehicles()->front().id));
         QVERIFY(book->checkIntegrity().has_value());
     }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The machinery of migrations, with steps that only this test knows: schema 1 is the
-// only one released.
+// The steps released, and the machinery of migrations with steps that only this test knows.
 #include "engine/logbook/database.h"
 #include "engine/logbook/schema.h"
 #include "tests/support/fault_vfs.h"
@@ -11,6 +10,7 @@
 #include <QDir>
 #include <QTemporaryDir>
 #include <QTest>
+#include <csignal>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -23,11 +23,13 @@ namespace {
 
 constexpr std::chrono::milliseconds kWait{2000};
 
-// Step 1 adds what an older program need not know; step 2 fills a table from rows.
-constexpr MigrationStep kSteps[]{
-    {1, "ALTER TABLE fills ADD COLUMN station TEXT", 1},
-    {2, "CREATE TABLE months (month INTEGER PRIMARY KEY, fills INTEGER NOT NULL) STRICT;"
-        "INSERT INTO months SELECT time / 2592000, count(*) FROM fills GROUP BY 1", 3}};
+// The released step; then one that adds what an older program need not know, and one that
+// fills a table from rows.
+const MigrationStep kSteps[]{
+    releasedSteps()[0],
+    {2, "ALTER TABLE fills ADD COLUMN station TEXT", 2},
+    {3, "CREATE TABLE months (month INTEGER PRIMARY KEY, fills INTEGER NOT NULL) STRICT;"
+        "INSERT INTO months SELECT time / 2592000, count(*) FROM fills GROUP BY 1", 4}};
 constexpr MigrationStep kBrokenStep[]{
     {1, "ALTER TABLE fills ADD COLUMN station TEXT; INSERT INTO no_such_table VALUES (1)", 1}};
 // A row without what it refers to.
@@ -79,9 +81,9 @@ private slots:
     void everyStepIsTakenAndTheFileAsItWasIsKept()
     {
         const std::int64_t before = number(m_file, kSumOfFills);
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
-        QCOMPARE(versionAt(m_file), std::int64_t(3));
-        QCOMPARE(number(m_file, "SELECT readable_by FROM schema_info"), std::int64_t(3));
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(4, kSteps)));
+        QCOMPARE(versionAt(m_file), std::int64_t(4));
+        QCOMPARE(number(m_file, "SELECT readable_by FROM schema_info"), std::int64_t(4));
         QCOMPARE(number(m_file, kSumOfFills), before);
         QVERIFY(number(m_file, "SELECT count(*) FROM months") > 0);
         const fs::path kept = m_file.string() + ".schema-1";
@@ -96,10 +98,13 @@ private slots:
 
     void aFileOfTodayIsNotTouchedAndNoCopyIsMade()
     {
+        QVERIFY(!opened(OpenMode::readWrite, releasedSchema()));
+        fs::remove(m_file.string() + ".schema-1");
+        makeSingleFile(m_file);
         const std::string before = bytesOf(m_file);
-        QVERIFY(!opened(OpenMode::readOnly, schemaOf(1, {})));
+        QVERIFY(!opened(OpenMode::readOnly, releasedSchema()));
         QVERIFY(bytesOf(m_file) == before);
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(1, {})));
+        QVERIFY(!opened(OpenMode::readWrite, releasedSchema()));
         QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
     }
 
@@ -107,9 +112,9 @@ private slots:
     {
         const std::string before = bytesOf(m_file);
         {
-            auto database = openDatabase(m_file, OpenMode::readOnly, kWait, schemaOf(3, kSteps));
+            auto database = openDatabase(m_file, OpenMode::readOnly, kWait, schemaOf(4, kSteps));
             QVERIFY2(database.has_value(), database ? "" : describe(database.error()).c_str());
-            QCOMPARE(database->execAndGet("PRAGMA user_version").getInt(), 3);
+            QCOMPARE(database->execAndGet("PRAGMA user_version").getInt(), 4);
             QVERIFY(database->execAndGet("SELECT count(*) FROM months").getInt() > 0);
             QVERIFY_EXCEPTION_THROWN(database->exec("INSERT INTO months VALUES (1, 1)"), SQLite::Exception);
         }
@@ -120,11 +125,11 @@ private slots:
     // What an older program may still read is what the file itself says.
     void anOlderProgramReadsAfterAStepThatSaysSoAndNotAfterTheNext()
     {
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(2, kSteps)));
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
         QVERIFY(Logbook::open(m_file, OpenMode::readOnly).has_value());
         const auto refused = Logbook::open(m_file, OpenMode::readWrite);
         QVERIFY(!refused && refused.error().code == ErrorCode::newerSchema);
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(4, kSteps)));
         const auto closed = Logbook::open(m_file, OpenMode::readOnly);
         QVERIFY(!closed && closed.error().code == ErrorCode::newerSchema);
         QVERIFY(english(closed.error().detail).find("please update") != std::string::npos);
@@ -154,7 +159,7 @@ private slots:
     void aVersionThatWasNeverReleasedIsRefusedAndNotCopied()
     {
         SQLite::Database(m_file.string(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 0");
-        const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps));
+        const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps));
         QVERIFY(error && error->code == ErrorCode::damaged);
         QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
     }
@@ -163,7 +168,7 @@ private slots:
     {
         const fs::path inTheWay = m_file.string() + ".schema-1.writing";
         fs::create_directories(inTheWay / "full");
-        const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps));
+        const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps));
         QVERIFY(error && error->code == ErrorCode::fileAccess);
         QCOMPARE(versionAt(m_file), std::int64_t(1));
     }
@@ -186,21 +191,47 @@ private slots:
                 writeBytes(file, start);
                 FaultVfs disk(work);
                 disk.arm(fault, n);
-                { const auto database = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(3, kSteps)); }
+                { const auto database = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(4, kSteps)); }
                 if (!disk.disarm())
                     break;
                 reached.insert(versionAt(file));
-                QVERIFY(versionAt(file) >= 1 && versionAt(file) <= 3);
+                QVERIFY(versionAt(file) >= 1 && versionAt(file) <= 4);
                 QCOMPARE(number(file, kSumOfFills), rows);
                 if (versionAt(file) > 1)
                     QCOMPARE(versionAt(file.string() + ".schema-1"), std::int64_t(1));
-                auto again = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(3, kSteps));
+                auto again = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(4, kSteps));
                 QVERIFY2(again.has_value(), again ? "" : describe(again.error()).c_str());
-                QCOMPARE(again->execAndGet("PRAGMA user_version").getInt(), 3);
+                QCOMPARE(again->execAndGet("PRAGMA user_version").getInt(), 4);
                 QCOMPARE(again->execAndGet("PRAGMA integrity_check").getString(), std::string("ok"));
             }
-        QCOMPARE(reached, (std::set<std::int64_t>{1, 2, 3}));
+        QCOMPARE(reached, (std::set<std::int64_t>{1, 2, 3, 4}));
         qInfo("%ld calls failed during migrations", failed);
+    }
+
+    // The ignition is turned off while the new program opens the old logbook.
+    void aMigrationKilledAtAnyInstantGoesOnFromThere()
+    {
+        const std::string start = bytesOf(m_file);
+        const std::int64_t rows = number(m_file, kSumOfFills);
+        std::set<std::int64_t> reached;
+        for (int i = 0; i < 60; ++i) {
+            for (const std::string& name : names())
+                fs::remove(fs::path(m_folder->path().toStdString()) / name);
+            writeBytes(m_file, start);
+            const pid_t child = ::fork();
+            if (child == 0)
+                _exit(opened(OpenMode::readWrite, releasedSchema()) ? 1 : 0);
+            ::usleep(useconds_t(250 * i));
+            ::kill(child, SIGKILL);
+            ::waitpid(child, nullptr, 0);
+            reached.insert(versionAt(m_file));
+            QCOMPARE(number(m_file, kSumOfFills), rows);
+            auto book = Logbook::open(m_file, OpenMode::readWrite);
+            QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
+            QVERIFY(book->checkIntegrity().has_value());
+            QCOMPARE(versionAt(m_file), std::int64_t(2));
+        }
+        QCOMPARE(reached, (std::set<std::int64_t>{1, 2}));
     }
 
     void twoProgramsMayMigrateAtOnce()
@@ -209,7 +240,7 @@ private slots:
         for (int i = 0; i < 4; ++i) {
             const pid_t child = ::fork();
             if (child == 0) {
-                const auto error = opened(OpenMode::readWrite, schemaOf(3, kSteps), std::chrono::seconds(30));
+                const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps), std::chrono::seconds(30));
                 if (error)
                     qWarning("%s", describe(*error).c_str());
                 _exit(error ? 1 : 0);
@@ -221,7 +252,7 @@ private slots:
             QCOMPARE(::waitpid(child, &status, 0), child);
             QCOMPARE(status, 0);
         }
-        QCOMPARE(versionAt(m_file), std::int64_t(3));
+        QCOMPARE(versionAt(m_file), std::int64_t(4));
         QCOMPARE(number(m_file, "SELECT sum(fills) FROM months"), number(m_file, "SELECT count(*) FROM fills"));
     }
 };

@@ -81,6 +81,82 @@ private slots:
         QVERIFY(stored(Mode{"gravel", std::nullopt}) == (Mode{"gravel", std::nullopt}));
     }
 
+    void everyFieldOfWhatIsOfOneTankComesBackExactly()
+    {
+        const auto added = addSchema2(*m_book, m_car);
+        QVERIFY2(added.has_value(), added ? "" : describe(added.error()).c_str());
+        QVERIFY(holdsSchema2(*m_book, m_car));
+        QVERIFY(stored(leastTank()) == leastTank());
+        QVERIFY(stored(LiveSource{"nmea:/dev/ttyUSB0", {}, {}, {}}).dbc == std::nullopt);
+        const OwnPump bare{"Hut", -90, 180, {}, {}, {}};
+        QVERIFY(stored(bare) == bare);
+        Vehicle car = fullVehicle();
+        car.currency = "EUR";
+        QVERIFY(m_book->supersede(m_car, car, kNow).has_value());
+        QVERIFY(m_book->vehicles()->front().value == car);
+        const auto log = m_book->load(m_car);
+        QCOMPARE(log->tanks.size(), std::size_t(2));
+        QCOMPARE(log->calibrations.size(), std::size_t(1));
+        QVERIFY(!log->calibration);   // that one is of the other tank
+        QVERIFY(log->latestCalibration(kWingTank)->value == shapedCalibration());
+        QCOMPARE(log->verifications.size(), std::size_t(1));
+        QCOMPARE(log->photos.size(), std::size_t(1));
+        QCOMPARE(log->sources.size(), std::size_t(2));
+        QVERIFY(stored(VerificationRecord{}) == VerificationRecord{});
+    }
+
+    void aTankIsKnownByItsNameLikeAMode()
+    {
+        Fill fill = leastFill();
+        fill.tank = kWingTank;
+        QCOMPARE(m_book->add(m_car, fill, kNow).error().code, ErrorCode::notFound);
+        const EntryId tank = *m_book->add(m_car, fullTank(), kNow);
+        QCOMPARE(m_book->add(m_car, fullTank(), kNow).error().code, ErrorCode::badInput);
+        QCOMPARE(m_book->supersede(tank, leastTank("another"), kNow).error().code, ErrorCode::badInput);
+        const EntryId id = *m_book->add(m_car, fill, kNow);
+        QCOMPARE(m_book->undo(tank, kNow).error().code, ErrorCode::badInput);
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QVERIFY(m_book->undo(tank, kNow).has_value());
+        QVERIFY(listed<ExtraTank>().empty());
+    }
+
+    // A car that lost its power before it could tick the trip off writes it again.
+    void aTripOfTheCarsJournalIsKeptOnceEvenIfItWasUndone()
+    {
+        const EntryId id = *m_book->add(m_car, writtenTrip("7"), kNow);
+        QCOMPARE(m_book->add(m_car, writtenTrip("7"), kNow).error().code, ErrorCode::badInput);
+        const std::vector<Trip> twice{writtenTrip("8"), writtenTrip("8")};
+        QVERIFY(!m_book->addAll<Trip>(m_car, twice, kNow));
+        Trip corrected = writtenTrip("7");
+        corrected.mode = kMotorway;
+        QVERIFY(m_book->supersede(id, corrected, kNow).has_value());
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QVERIFY(m_book->undo(id, kNow).has_value());
+        QVERIFY(listed<Trip>().empty());
+        QVERIFY(!m_book->add(m_car, writtenTrip("7"), kNow));
+        const EntryId other = *m_book->addVehicle(leastVehicle(), kNow);
+        QVERIFY(m_book->add(other, writtenTrip("7"), kNow).has_value());   // another car's journal
+    }
+
+    void impossibleTextsOfSchema2AreRefused()
+    {
+        Fill fill = leastFill();
+        for (const char* currency : {"eur", "EURO", "E", "", "€"}) {
+            fill.currency = currency;
+            refuses(fill, "currency");
+        }
+        Photo photo;
+        for (const std::string& hash : {std::string(63, 'a'), std::string(64, 'A'), std::string("../../x"),
+                                        std::string(63, 'a') + "/"}) {
+            photo.sha256 = hash;
+            refuses(photo, "hash");
+        }
+        LiveSource source{"can:can0", {}, std::string(1'048'577, 'x'), {}};
+        refuses(source, "DBC file");
+        refuses(OwnPump{"x", 90.1, 0, {}, {}, {}}, "latitude");
+        refuses(OwnPump{"x", 0, -180.1, {}, {}, {}}, "longitude");
+    }
+
     void everyWordOfEveryEnumerationComesBack()
     {
         for (const auto kind : {FuelKind::petrol, FuelKind::diesel, FuelKind::lpg, FuelKind::ethanol})

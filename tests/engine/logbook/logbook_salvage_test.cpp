@@ -194,6 +194,45 @@ private slots:
         QVERIFY(log->calibration.has_value());
     }
 
+    void aLogbookOfSchema1ComesOutWholeAsOneOfToday()
+    {
+        const auto report = salvaged(bytesOf(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite"));
+        QVERIFY(report.has_value());
+        QCOMPARE(report->lost + report->standIns, std::int64_t(0));
+        const auto book = Logbook::open(m_fresh, OpenMode::readWrite);
+        const auto log = book->load(book->vehicles()->front().id);
+        QVERIFY(log->calibration->value == fullCalibration());
+        QCOMPARE(log->fills.size(), std::size_t(2));
+        QVERIFY(log->fills.front().value == fullFill());
+        QCOMPARE(log->trips.size() + log->proofs.size(), std::size_t(4));
+    }
+
+    void whatSchema2AddedComesOutAndALostTankHasAStandIn()
+    {
+        const fs::path file = m_broken.string() + ".tanks";
+        EntryId car;
+        {
+            auto book = Logbook::open(file, OpenMode::createIfMissing);
+            car = *book->addVehicle(fullVehicle(), kNow);
+            QVERIFY(addSchema2(*book, car).has_value());
+        }
+        makeSingleFile(file);
+        const auto whole = salvaged(bytesOf(file));
+        QVERIFY(whole.has_value());
+        QCOMPARE(whole->lost + whole->standIns, std::int64_t(0));
+        QVERIFY(holdsSchema2(*Logbook::open(m_fresh, OpenMode::readOnly), car));
+        SQLite::Database(file.string(), SQLite::OPEN_READWRITE)
+            .exec("DROP TRIGGER tanks_no_DELETE; DELETE FROM tanks");
+        fs::remove(m_fresh);
+        const auto report = salvage(file, m_fresh, kNow);
+        QVERIFY(report.has_value());
+        QCOMPARE(report->standIns, std::int64_t(1));
+        const auto log = Logbook::open(m_fresh, OpenMode::readOnly)->load(car);
+        QCOMPARE(log->tanks.size(), std::size_t(1));
+        QCOMPARE(log->tanks.front().value.name, std::string(kWingTank));
+        QCOMPARE(log->tanks.front().value.capacity.litres(), fillOfTank().volume.litres());
+    }
+
     void aVehicleWhoseModesAreAllLostHasTheStandardOnes()
     {
         const fs::path whole = m_broken.string() + ".new-car", file = m_broken.string() + ".lost-modes";
