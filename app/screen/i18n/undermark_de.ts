@@ -4383,6 +4383,42 @@
         <source>the level as it was followed on the way</source>
         <translation>der Stand, wie er unterwegs verfolgt wurde</translation>
     </message>
+    <message>
+        <source>a number from 0 to 1</source>
+        <translation>eine Zahl von 0 bis 1</translation>
+    </message>
+    <message>
+        <source>there is a tank of that name already</source>
+        <translation>es gibt schon einen Tank dieses Namens</translation>
+    </message>
+    <message>
+        <source>a tank keeps its name</source>
+        <translation>ein Tank behält seinen Namen</translation>
+    </message>
+    <message>
+        <source>the vehicle has no such tank</source>
+        <translation>das Fahrzeug hat keinen solchen Tank</translation>
+    </message>
+    <message>
+        <source>this trip of the car&apos;s journal is kept already</source>
+        <translation>diese Fahrt aus dem Fahrtenbuch des Wagens ist schon festgehalten</translation>
+    </message>
+    <message>
+        <source>other entries name this tank</source>
+        <translation>andere Einträge nennen diesen Tank</translation>
+    </message>
+    <message>
+        <source>three capital letters, such as EUR</source>
+        <translation>drei Großbuchstaben, etwa EUR</translation>
+    </message>
+    <message>
+        <source>64 hexadecimal digits in lower case</source>
+        <translation>64 hexadezimale Ziffern in Kleinbuchstaben</translation>
+    </message>
+    <message>
+        <source>text of 1 to 1048576 bytes</source>
+        <translation>Text von 1 bis 1048576 Byte</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

@@ -4383,6 +4383,42 @@
         <source>the level as it was followed on the way</source>
         <translation>le niveau, tel qu’il a été suivi en route</translation>
     </message>
+    <message>
+        <source>a number from 0 to 1</source>
+        <translation>un nombre de 0 à 1</translation>
+    </message>
+    <message>
+        <source>there is a tank of that name already</source>
+        <translation>il y a déjà un réservoir de ce nom</translation>
+    </message>
+    <message>
+        <source>a tank keeps its name</source>
+        <translation>un réservoir garde son nom</translation>
+    </message>
+    <message>
+        <source>the vehicle has no such tank</source>
+        <translation>le véhicule n’a pas de tel réservoir</translation>
+    </message>
+    <message>
+        <source>this trip of the car&apos;s journal is kept already</source>
+        <translation>ce trajet du journal de la voiture est déjà noté</translation>
+    </message>
+    <message>
+        <source>other entries name this tank</source>
+        <translation>d’autres entrées nomment ce réservoir</translation>
+    </message>
+    <message>
+        <source>three capital letters, such as EUR</source>
+        <translation>trois lettres majuscules, EUR par exemple</translation>
+    </message>
+    <message>
+        <source>64 hexadecimal digits in lower case</source>
+        <translation>64 chiffres hexadécimaux en minuscules</translation>
+    </message>
+    <message>
+        <source>text of 1 to 1048576 bytes</source>
+        <translation>un texte de 1 à 1048576 octets</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
