@@ -35,7 +35,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.surge = law.surge;
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
-    both.leastStop = kLeastStop;
+    both.ofCar = true;
     both.warnings = std::move(now->warnings);
     return both;
 }
@@ -54,6 +54,31 @@ bool pricesAreKnown(const Route& route)
            std::ranges::none_of(route.points, statesPrice);
 }
 
+double usualStopCost(const Route& route)
+{
+    std::vector<double> prices;
+    for (const RoutePoint& point : route.points)
+        if (sellsFuel({}, point) && point.pricePerLitre)
+            prices.push_back(*point.pricePerLitre);
+    if (prices.empty())
+        return 0.0;
+    const auto middle = prices.begin() + std::ptrdiff_t(prices.size() / 2);
+    std::ranges::nth_element(prices, middle);
+    return *middle;
+}
+
+Probability usualStageConfidence(Probability confidence)
+{
+    return Probability::of(1 - (1 - confidence.value()) / 10);
+}
+
+void setConfidence(PlanRequest& request, Probability confidence)
+{
+    request.confidence = confidence;
+    if (request.stageConfidence)
+        request.stageConfidence = usualStageConfidence(confidence);
+}
+
 PlanRequest planRequest(Route route, const TankAndRate& car)
 {
     PlanRequest request;
@@ -61,7 +86,11 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.route = std::move(route);
     request.tank = car.tank;
     request.rates = car.rates;
-    request.leastStop = car.leastStop;
+    if (car.ofCar) {
+        request.leastStop = kLeastStop;
+        request.stopCost = usualStopCost(request.route);
+        request.stageConfidence = usualStageConfidence(request.confidence);
+    }
     request.startNotes = car.warnings;
     request.mostWait = kMostWait;
     return request;

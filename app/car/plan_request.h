@@ -24,7 +24,7 @@ namespace undermark {
 struct TankAndRate {
     Tank tank;
     RateModel rates;
-    Volume leastStop; // what a stop has to bring, unless it must be
+    bool ofCar = false; // the logbook's: planned for with the usual prices of stopping and of a stage
     std::vector<Sentence> warnings; // of the level
 };
 
@@ -39,8 +39,19 @@ Aim usualAim(const Route& route);
 // No pump or zone lacks the price that another one states: the cost can be planned for.
 bool pricesAreKnown(const Route& route);
 
-// A request with the usual aim and confidence (0.99 of each arrival); everything
-// else is asked for by setting its fields.
+// What a stop counts as where nobody says: the median price of a litre on the route, so that no
+// ten minutes are spent on cents (common practice, no source); 0 where there are no prices.
+double usualStopCost(const Route& route);
+
+// Of arrivals at the end of a timed section, where running dry is the end of the event and not a
+// push: a tenth of the risk that is taken elsewhere (common practice, no source).
+Probability usualStageConfidence(Probability confidence);
+
+// Another confidence of each arrival, and with it the stages' where they have one of their own.
+void setConfidence(PlanRequest& request, Probability confidence);
+
+// A request with the usual aim and confidence (0.99 of each arrival), of the logbook's car with
+// the above; everything else is asked for by setting its fields.
 PlanRequest planRequest(Route route, const TankAndRate& car);
 
 } // namespace undermark

@@ -32,6 +32,34 @@ std::string riskPercent(double risk)
     return english(Sentence::just(riskPart(risk)));
 }
 
+Sentence confidenceSentence(const PlanRequest& request)
+{
+    const auto percent = [](Probability p) { return amount(p.value() * 100, Digits::significant(6), "%"); };
+    const auto timed = [](const RoutePoint& point) { return point.timed; };
+    Sentence words = Sentence::of("%1 sure on each arrival.", percent(request.confidence));
+    if (request.stageConfidence && std::ranges::any_of(request.route.points, timed))
+        words = Sentence::of("%1 sure on each arrival, %2 at the end of a timed section.",
+                             percent(request.confidence), percent(*request.stageConfidence));
+    if (request.tripConfidence)
+        words += Sentence::of("%1 sure of the whole way.", percent(*request.tripConfidence));
+    return words;
+}
+
+Sentence startSentence(const Tank& tank)
+{
+    if (tank.start.sd == Volume())
+        return Sentence::of("Starts with %1.", amount(tank.start.mean));
+    return Sentence::of("Starts with %1, give or take %2.", amount(tank.start.mean),
+                        amount(tank.start.sd));
+}
+
+Sentence stopCostSentence(const PlanRequest& request)
+{
+    if (request.stopCost == 0)
+        return {};
+    return Sentence::of("Each stop counts as %1 in the cost.", amount(request.stopCost, 2));
+}
+
 Sentence stopsSentence(const Plan& plan)
 {
     if (plan.stops.empty())

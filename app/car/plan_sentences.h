@@ -17,6 +17,13 @@ std::string placeName(const RoutePoint& point);
 Part riskPart(double risk);
 std::string riskPercent(double risk);
 
+// "99 % sure on each arrival, 99.9 % at the end of a timed section."
+Sentence confidenceSentence(const PlanRequest& request);
+// "Starts with 30.0 L, give or take 1.2 L."
+Sentence startSentence(const Tank& tank);
+// What stopping costs: "Each stop counts as 1.80." Empty where it costs nothing.
+Sentence stopCostSentence(const PlanRequest& request);
+
 // "2 stops, 41.0 L to buy."
 Sentence stopsSentence(const Plan& plan);
 // "Risk of running dry on the way: 0.2 %."

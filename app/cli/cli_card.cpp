@@ -23,20 +23,20 @@ Result<void> runCard(const CardOptions& options, const CliContext& context)
     Result<PlanRequest> request = requestFrom(options.plan, context);
     if (!request)
         return fail(request.error());
-    Result<std::vector<WhatIf>> whatIfs = whatIfsTogether(options.plan, *request);
-    if (!whatIfs)
-        return fail(whatIfs.error());
+    Result<std::optional<WhatIf>> whatIf = whatIfsTogether(options.plan, *request);
+    if (!whatIf)
+        return fail(whatIf.error());
     std::vector<Sentence> supposed; // the card is of the plan with all of it
-    for (WhatIf& whatIf : *whatIfs) {
-        supposed.push_back(std::move(whatIf.words));
-        *request = std::move(whatIf.request);
-    }
     std::string supposedly; // ", supposed: Alder closed, rate up by 10%"
-    for (const Sentence& words : supposed)
-        supposedly += (supposedly.empty() ? ", supposed: " : ", ") + said(words);
-    const Result<Plan> answer = plan(*request);
-    if (!answer)
-        return fail(answer.error());
+    if (*whatIf) {
+        supposedly = ", supposed: " + said((*whatIf)->words);
+        supposed.push_back(std::move((*whatIf)->words));
+        *request = std::move((*whatIf)->request);
+    }
+    const Result<ForAnyClosure> planned = planAsAsked(options.plan, *request);
+    if (!planned)
+        return fail(planned.error());
+    const Plan* answer = &planned->plan;
     if (answer->feasible) {
         const Paper paper = options.paper == "a4" ? Paper::a4 : Paper::a5;
         const CardWishes wishes{paper, options.plan.kgPerLitre, std::move(supposed)};

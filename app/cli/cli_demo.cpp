@@ -34,14 +34,11 @@ Result<void> printDemoPlan(const CarKnowledge& car)
     const Result<TankAndRate> both = tankFromCar(car);
     if (!both)
         return fail(both.error());
-    PlanRequest request;
-    request.route = demoRoute();
-    request.tank = both->tank;
-    request.rates = both->rates;
+    const PlanRequest request = planRequest(demoRoute(), *both);
     const Result<Plan> answer = plan(request);
     if (!answer)
         return fail(answer.error());
-    std::cout << "\nA day of the Seven Weirs Rally, least cost at 99 % on every arrival\n";
+    std::cout << "\nA day of the Seven Weirs Rally, at least cost\n";
     if (answer->feasible)
         printPlan(request, *answer);
     else

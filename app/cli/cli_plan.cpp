@@ -4,10 +4,13 @@
 #include "app/cli/cli_plan.h"
 #include "app/car/plan_rows.h"
 #include "app/car/plan_sentences.h"
+#include "app/cli/cli_sources.h"
 #include "app/cli/terminal_words.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cstdio>
+#include <unistd.h>
 
 namespace undermark {
 
@@ -88,6 +91,25 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
         row(said(whatIf.words), whatIf.request, whatIf.plan);
 }
 
+// What survives any one closure: how the way goes on from each stop.
+void printClosedStops(const ForAnyClosure& planned)
+{
+    if (!planned.closed.empty())
+        std::printf("\nIf a stop turns out to be closed, found out there:\n");
+    for (const ClosedStop& closed : planned.closed) {
+        const std::string onwards =
+            closed.plan.stops.empty()
+                ? "the fuel lasts to the finish"
+                : "on to " + placeName(closed.request.route.points[closed.plan.stops.front().point]);
+        std::printf("  %s: %s (%s, dry %s %%)\n",
+                    placeName(closed.request.route.points.front()).c_str(), onwards.c_str(),
+                    numberOf(closed.plan.stops.size(), "stop").c_str(),
+                    riskPercent(closed.plan.dryRisk).c_str());
+    }
+    for (const Sentence& sentence : planned.hopeless)
+        std::printf("note: %s\n", said(sentence).c_str());
+}
+
 std::string turnBackBy(const Gap& gap)
 {
     if (!gap.noReturn)
@@ -136,6 +158,10 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     std::printf("\n%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
                 numberOf(plan.stops.size(), "stop").c_str(), bought.c_str(), plan.cost,
                 riskPercent(plan.dryRisk).c_str());
+    std::printf("%s %s\n", said(startSentence(request.tank)).c_str(),
+                said(confidenceSentence(request)).c_str());
+    if (const Sentence price = stopCostSentence(request); !price.empty())
+        std::printf("%s\n", said(price).c_str());
     if (plan.finish.sd == Volume())
         std::printf(
             "No spread was given (--rate-sd, --start-sd-l): these are bare sums without any "
@@ -148,40 +174,117 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
 
 namespace {
 
+// Planning may take a while: a terminal is told so, and Ctrl-C takes the best plan so far.
+class Patience {
+public:
+    Patience() { catchStop(); }
+    ~Patience()
+    {
+        if (m_shown)
+            std::fprintf(stderr, "\r%78s\r", "");
+    }
+    bool goOn(std::optional<double> gap)
+    {
+        const std::chrono::duration<double> since = std::chrono::steady_clock::now() - m_begin;
+        if (m_terminal && since.count() > 1) {
+            std::fprintf(stderr, "\rplanning, %.0f s: %s; Ctrl-C takes it%s ", since.count(),
+                         gap ? format("a plan is there, another saves %.4g at most", *gap).c_str()
+                             : "looking for a first plan",
+                         gap ? "" : " when it is there");
+            m_shown = true;
+        }
+        return !stopAsked();
+    }
+
+private:
+    std::chrono::steady_clock::time_point m_begin = std::chrono::steady_clock::now();
+    bool m_terminal = isatty(STDERR_FILENO) != 0;
+    bool m_shown = false;
+};
+
+// All that `plan` answers.
+struct Answer {
+    ForAnyClosure planned;
+    std::vector<WhatIf> whatIfs;
+    std::optional<WhatIf> together; // of several
+    std::vector<Cure> cures;
+};
+
+Result<Answer> answerTo(const PlanOptions& options, const PlanRequest& request)
+{
+    Patience patience;
+    const GoOn goOn = [&patience](std::optional<double> gap) { return patience.goOn(gap); };
+    Answer answer;
+    Result<ForAnyClosure> planned = planAsAsked(options, request, goOn);
+    if (!planned)
+        return fail(planned.error());
+    answer.planned = std::move(*planned);
+    if (stopAsked())
+        return answer;
+    Result<std::vector<WhatIf>> whatIfs = whatIfsFrom(options, request);
+    if (!whatIfs)
+        return fail(whatIfs.error());
+    answer.whatIfs = std::move(*whatIfs);
+    if (answer.whatIfs.size() > 1) {
+        Result<std::optional<WhatIf>> together = whatIfsTogether(options, request);
+        if (!together)
+            return fail(together.error());
+        answer.together = std::move(*together);
+    }
+    if (answer.planned.plan.feasible || options.anyOneClosed)
+        return answer;
+    Result<std::vector<Cure>> cures = findCures(request, goOn);
+    if (!cures)
+        return fail(cures.error());
+    answer.cures = std::move(*cures);
+    return answer;
+}
+
+Json answerJson(const PlanOptions& options, const PlanRequest& request, const Answer& answer)
+{
+    const Plan& plan = answer.planned.plan;
+    Json json = planJson(request, plan, options.kgPerLitre);
+    if (options.check)
+        json["official_km_per_shown_km"] = officialPerShown(options);
+    if (!plan.feasible)
+        json["cures"] = curesJson(answer.cures);
+    if (options.anyOneClosed)
+        json["if_closed"] = closedStopsJson(answer.planned.closed);
+    for (const Sentence& sentence : answer.planned.hopeless)
+        json["notes"].push_back(said(sentence));
+    if (!answer.whatIfs.empty())
+        json["what_if"] = whatIfsJson(plan, answer.whatIfs);
+    if (answer.together)
+        json["what_if_together"] = whatIfsJson(plan, {*answer.together}).front();
+    return json;
+}
+
 Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 {
     const Result<PlanRequest> request = requestFrom(options, context);
     if (!request)
         return fail(request.error());
-    const Result<Plan> answer = plan(*request);
+    Result<Answer> answer = answerTo(options, *request);
     if (!answer)
         return fail(answer.error());
-    const Result<std::vector<WhatIf>> whatIfs = whatIfsFrom(options, *request);
-    if (!whatIfs)
-        return fail(whatIfs.error());
-    const Result<std::vector<Cure>> cures =
-        answer->feasible ? std::vector<Cure>() : findCures(*request);
-    if (!cures)
-        return fail(cures.error());
     if (context.json) {
-        Json json = planJson(*request, *answer, options.kgPerLitre);
-        if (options.check)
-            json["official_km_per_shown_km"] = officialPerShown(options);
-        if (!answer->feasible)
-            json["cures"] = curesJson(*cures);
-        if (!whatIfs->empty())
-            json["what_if"] = whatIfsJson(*answer, *whatIfs);
-        print(json);
+        print(answerJson(options, *request, *answer));
         return {};
     }
-    if (answer->feasible)
-        printPlan(*request, *answer, options.kgPerLitre);
+    const Plan& plan = answer->planned.plan;
+    if (plan.feasible)
+        printPlan(*request, plan, options.kgPerLitre);
+    else if (options.anyOneClosed)
+        std::printf("There is no plan that survives the closure of any one of its stops.\n");
     else
-        printShortfall(*request, *answer->shortfall, *cures);
+        printShortfall(*request, *plan.shortfall, answer->cures);
+    printClosedStops(answer->planned);
     if (const double factor = officialPerShown(options); factor != 1)
         std::printf("km are the car's meter's; official km = %.4f x those.\n", factor);
-    printRules(*answer);
-    printWhatIfs(*request, *answer, *whatIfs);
+    printRules(plan);
+    if (answer->together)
+        answer->whatIfs.push_back(std::move(*answer->together));
+    printWhatIfs(*request, plan, answer->whatIfs);
     return {};
 }
 

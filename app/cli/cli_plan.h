@@ -6,6 +6,7 @@
 #include "app/car/plan_request.h"
 #include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_command.h"
+#include "engine/planning/any_closure.h"
 
 #include <filesystem>
 #include <optional>
@@ -29,12 +30,16 @@ struct PlanOptions {
     std::optional<double> autonomyKm, autonomySafety;
     std::optional<std::pair<double, double>> check; // official, shown
     std::string aim, date, departure, fuelWaypoints, track;
-    bool zonesOnly = false, noCans = false, zoneLimit = false;
+    bool zonesOnly = false, noCans = false, zoneLimit = false, anyOneClosed = false;
     std::vector<std::string> close, repeat;
     std::optional<double> rateUp, fillLess;
 };
 
 void addPlanFlags(CLI::App& command, PlanOptions& options);
+
+// What a command plans: the best plan for the request, or the one that survives any one closure.
+Result<ForAnyClosure> planAsAsked(const PlanOptions& options, const PlanRequest& request,
+                                  const GoOn& goOn = {});
 
 // Reads the route file and gathers the request; warnings go to stderr.
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context);
@@ -45,8 +50,8 @@ double officialPerShown(const PlanOptions& options);
 // The what-ifs that the flags ask for, each planned by itself.
 Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request);
 
-// All of them together, the last of which is planned; none where no flag asks for any.
-Result<std::vector<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request);
+// All of them together; nothing where no flag asks for any.
+Result<std::optional<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request);
 
 // A feasible plan as text, a row per point (app/cli/cli_plan.cpp).
 void printPlan(const PlanRequest& request, const Plan& plan,
@@ -55,6 +60,7 @@ void printPlan(const PlanRequest& request, const Plan& plan,
 // One JSON object with everything a plan says (app/cli/cli_plan_json.cpp).
 Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre);
 Json curesJson(const std::vector<Cure>& cures);
+Json closedStopsJson(const std::vector<ClosedStop>& closed);
 Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs);
 
 } // namespace undermark

@@ -169,6 +169,18 @@ Json curesJson(const std::vector<Cure>& cures)
     return json;
 }
 
+Json closedStopsJson(const std::vector<ClosedStop>& closed)
+{
+    Json json = Json::array();
+    for (const ClosedStop& one : closed) {
+        const RoutePoint& place = one.request.route.points.front();
+        json.push_back({{"at_km", place.at.km()},
+                        {"name", place.name},
+                        {"plan", planJson(one.request, one.plan, {})}});
+    }
+    return json;
+}
+
 Json whatIfsJson(const Plan& base, const std::vector<WhatIf>& whatIfs)
 {
     Json json = Json::array();

@@ -67,6 +67,8 @@ void addWhatIfFlags(CLI::App& command, PlanOptions& options)
              "what if the section from here were driven twice", "NAME");
     addNumber(command, "--rate-up", options.rateUp, kNotNegative,
               "what if it burnt so many per cent more");
+    addFlag(command, "--any-one-closed", options.anyOneClosed,
+            "the plan that survives the closure of any one of its stops, found out on arrival");
     addNumber(command, "--fill-less", options.fillLess, kPositive,
               "what if each fill ended so many litres earlier");
 }
@@ -77,10 +79,12 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
               "cost, stops, time or weight (cost where prices are known)");
     addNumber(command, "--confidence", options.confidence, kConfidence, "of each arrival (0.99)");
     addNumber(command, "--stage-confidence", options.stageConfidence, kConfidence,
-              "of each arrival at the end of a timed section (as --confidence)");
+              "of each arrival at the end of a timed section (a tenth of the risk of --confidence with the "
+              "logbook's car, else as --confidence)");
     addNumber(command, "--trip-confidence", options.tripConfidence, kConfidence,
               "of the whole way");
-    addNumber(command, "--stop-cost", options.stopCost, kNotNegative, "what each stop costs");
+    addNumber(command, "--stop-cost", options.stopCost, kNotNegative,
+              "what each stop counts as (a litre's price with the logbook's car, else 0)");
     addNumber(command, "--least-stop-l", options.leastStop, kNotNegative,
               "no stop for less unless it must be (2 with the logbook's car, else 0)");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
@@ -269,12 +273,9 @@ void addPlanFlags(CLI::App& command, PlanOptions& options)
 
 namespace {
 
-enum class WhatIfs { eachByItself, together };
-
-Result<std::vector<WhatIf>> whatIfsOf(const PlanOptions& options, const PlanRequest& request,
-                                      WhatIfs how)
+std::vector<WhatIfQuestion> whatIfsAsked(const PlanOptions& options)
 {
-    std::vector<std::function<Result<WhatIf>(const PlanRequest&)>> asked;
+    std::vector<WhatIfQuestion> asked;
     for (const std::string& name : options.close)
         asked.emplace_back([&name](const PlanRequest& of) { return whatIfClosed(of, name); });
     for (const std::string& name : options.repeat)
@@ -287,10 +288,16 @@ Result<std::vector<WhatIf>> whatIfsOf(const PlanOptions& options, const PlanRequ
         asked.emplace_back([by = Volume::fromLitres(*options.fillLess)](const PlanRequest& of) {
             return whatIfFillsLess(of, by);
         });
+    return asked;
+}
+
+} // namespace
+
+Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+{
     std::vector<WhatIf> whatIfs;
-    for (const auto& ask : asked) {
-        const bool on = how == WhatIfs::together && !whatIfs.empty();
-        Result<WhatIf> answer = ask(on ? whatIfs.back().request : request);
+    for (const WhatIfQuestion& ask : whatIfsAsked(options)) {
+        Result<WhatIf> answer = ask(request);
         if (!answer)
             return fail(answer.error());
         whatIfs.push_back(std::move(*answer));
@@ -298,16 +305,23 @@ Result<std::vector<WhatIf>> whatIfsOf(const PlanOptions& options, const PlanRequ
     return whatIfs;
 }
 
-} // namespace
-
-Result<std::vector<WhatIf>> whatIfsFrom(const PlanOptions& options, const PlanRequest& request)
+Result<std::optional<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request)
 {
-    return whatIfsOf(options, request, WhatIfs::eachByItself);
+    const std::vector<WhatIfQuestion> asked = whatIfsAsked(options);
+    if (asked.empty())
+        return std::optional<WhatIf>();
+    return whatIfTogether(request, asked);
 }
 
-Result<std::vector<WhatIf>> whatIfsTogether(const PlanOptions& options, const PlanRequest& request)
+Result<ForAnyClosure> planAsAsked(const PlanOptions& options, const PlanRequest& request,
+                                  const GoOn& goOn)
 {
-    return whatIfsOf(options, request, WhatIfs::together);
+    if (options.anyOneClosed)
+        return planForAnyClosure(request, goOn);
+    Result<Plan> answer = plan(request, goOn);
+    if (!answer)
+        return fail(answer.error());
+    return ForAnyClosure{std::move(*answer), {}, {}};
 }
 
 double officialPerShown(const PlanOptions& options)
@@ -334,12 +348,12 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
         request.aim = *aim;
     }
     if (options.confidence)
-        request.confidence = Probability::of(*options.confidence);
+        setConfidence(request, Probability::of(*options.confidence));
     if (options.stageConfidence)
         request.stageConfidence = Probability::of(*options.stageConfidence);
     if (options.tripConfidence)
         request.tripConfidence = Probability::of(*options.tripConfidence);
-    request.stopCost = options.stopCost.value_or(0.0);
+    request.stopCost = options.stopCost.value_or(request.stopCost);
     if (options.leastStop)
         request.leastStop = Volume::fromLitres(*options.leastStop);
     request.cans = options.cans.value_or(0);

@@ -11,6 +11,11 @@ namespace {
 constexpr double kMostGentle = 0.5; // nobody halves a car's consumption
 constexpr int kPourPlacesPerTank = 16;
 
+bool stopped(const GoOn& goOn)
+{
+    return goOn && !goOn(std::nullopt);
+}
+
 double roundedUp(double value, double step)
 {
     return std::ceil(value / step - 1e-9) * step;
@@ -31,7 +36,7 @@ PlanRequest pricedAtNothing(const PlanRequest& request)
 
 // Planned again and again rather than bought at the start: pouring takes time, and the pump may
 // click before the tank is as full as it can be.
-Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
+Result<std::optional<Cure>> startWithMore(const PlanRequest& request, const GoOn& goOn)
 {
     const double room = (request.tank.capacity - request.tank.start.mean).litres();
     const double step = 0.1;
@@ -39,7 +44,7 @@ Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
     const auto proves = [&](double litres) -> Result<bool> {
         PlanRequest cured = request;
         cured.tank.start.mean += Volume::fromLitres(litres);
-        Result<Plan> proof = plan(cured);
+        Result<Plan> proof = plan(cured, goOn);
         if (!proof)
             return fail(proof.error());
         const bool feasible = proof->feasible;
@@ -50,6 +55,8 @@ Result<std::optional<Cure>> startWithMore(const PlanRequest& request)
     int tooLittle = 0; // steps; the tank's last is shorter
     int enough = int(std::ceil(room / step - 1e-9));
     for (int tried = enough; tooLittle < enough; tried = (tooLittle + enough) / 2) {
+        if (stopped(goOn))
+            return std::optional<Cure>(); // what was found may not be the least
         const Result<bool> proven = proves(std::min(tried * step, room));
         if (!proven)
             return fail(proven.error());
@@ -90,16 +97,16 @@ Route withPourPlaces(const PlanRequest& request, double price)
     return route;
 }
 
-Result<std::optional<Cure>> carryInCans(const PlanRequest& request)
+Result<std::optional<Cure>> carryInCans(const PlanRequest& request, const GoOn& goOn)
 {
     if (request.rules.cansForbidden || request.cans > 0)
         return std::optional<Cure>();
     PlanRequest asked = pricedAtNothing(request);
     asked.route = withPourPlaces(asked, 1.0);
-    Result<Plan> proof = plan(asked);
+    Result<Plan> proof = plan(asked, goOn);
     if (!proof)
         return fail(proof.error());
-    if (!proof->feasible)
+    if (!proof->feasible || proof->stopped)
         return std::optional<Cure>();
     Volume poured;
     for (const PlannedStop& stop : proof->stops) {
@@ -119,13 +126,15 @@ PlanRequest gentlerBy(const PlanRequest& request, double fraction)
     return gentle;
 }
 
-Result<std::optional<Cure>> driveGentler(const PlanRequest& request)
+Result<std::optional<Cure>> driveGentler(const PlanRequest& request, const GoOn& goOn)
 {
     double tooLittle = 0.0;
     double enough = kMostGentle;
     for (int i = 0; i < 16; ++i) {
+        if (stopped(goOn))
+            return std::optional<Cure>();
         const double tried = i == 0 ? enough : (tooLittle + enough) / 2;
-        const Result<Plan> answer = plan(gentlerBy(request, tried));
+        const Result<Plan> answer = plan(gentlerBy(request, tried), goOn);
         if (!answer)
             return fail(answer.error());
         if (i == 0 && !answer->feasible)
@@ -133,7 +142,7 @@ Result<std::optional<Cure>> driveGentler(const PlanRequest& request)
         (answer->feasible ? enough : tooLittle) = tried;
     }
     const double fraction = roundedUp(enough, 0.001);
-    Result<Plan> proof = plan(gentlerBy(request, fraction));
+    Result<Plan> proof = plan(gentlerBy(request, fraction), goOn);
     if (!proof)
         return fail(proof.error());
     Cure cure{CureKind::driveGentler, {}, Fraction::fromRatio(fraction)};
@@ -141,7 +150,8 @@ Result<std::optional<Cure>> driveGentler(const PlanRequest& request)
     return cure.plan.feasible ? std::optional(cure) : std::nullopt;
 }
 
-Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortfall& shortfall)
+Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortfall& shortfall,
+                                        const GoOn& goOn)
 {
     const Distance latest = Distance::fromKm(std::floor(shortfall.farthest.km()));
     PlanRequest asked = request;
@@ -155,7 +165,7 @@ Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortf
         if (point.pricePerLitre) // the dearest: it is not to be hoped for
             pump.pricePerLitre = std::max(pump.pricePerLitre.value_or(0.0), *point.pricePerLitre);
     points.insert(points.begin() + static_cast<std::ptrdiff_t>(shortfall.from) + 1, pump);
-    Result<Plan> proof = plan(asked);
+    Result<Plan> proof = plan(asked, goOn);
     if (!proof)
         return fail(proof.error());
     Cure cure{CureKind::anotherPump, {}, {}, latest};
@@ -165,22 +175,24 @@ Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortf
 
 } // namespace
 
-Result<std::vector<Cure>> findCures(const PlanRequest& request)
+Result<std::vector<Cure>> findCures(const PlanRequest& request, const GoOn& goOn)
 {
     std::vector<Cure> cures;
-    const Result<Plan> asIs = plan(request);
+    const Result<Plan> asIs = plan(request, goOn);
     if (!asIs)
         return fail(asIs.error());
     if (asIs->feasible)
         return cures;
     for (const auto find : {startWithMore, carryInCans, driveGentler}) {
-        Result<std::optional<Cure>> cure = find(request);
+        if (stopped(goOn))
+            return cures;
+        Result<std::optional<Cure>> cure = find(request, goOn);
         if (!cure)
             return fail(cure.error());
         if (*cure)
             cures.push_back(std::move(**cure));
     }
-    Result<std::optional<Cure>> pump = anotherPump(request, *asIs->shortfall);
+    Result<std::optional<Cure>> pump = anotherPump(request, *asIs->shortfall, goOn);
     if (!pump)
         return fail(pump.error());
     if (*pump)

@@ -24,7 +24,8 @@ struct Cure {
 };
 
 // Nothing where the request is feasible as it is. Cans are left out where the
-// rules forbid them; another pump where one would not do. Costs a few dozen plans.
-Result<std::vector<Cure>> findCures(const PlanRequest& request);
+// rules forbid them; another pump where one would not do. Costs a few dozen plans, before each
+// of which `goOn` is asked (if it says no, what was found is answered).
+Result<std::vector<Cure>> findCures(const PlanRequest& request, const GoOn& goOn = {});
 
 } // namespace undermark

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/planning/plan.h"
 
+#include "engine/planning/plan_problem.h"
 #include "engine/planning/rules.h"
 #include "engine/planning/search/small_stops.h"
 
@@ -35,14 +36,27 @@ bool sellsFuel(const Rules& rules, const RoutePoint& point)
     return point.fuel == FuelSource::zone || (point.fuel == FuelSource::pump && !rules.zonesOnly);
 }
 
-Result<Plan> plan(const PlanRequest& request)
+namespace {
+
+// A stage's own confidence may ask for more than there is.
+void noteStages(const PlanRequest& request, Plan& answer)
 {
-    const Result<planning::Problem> problem = planning::makeProblem(request);
-    if (!problem)
-        return fail(problem.error());
-    Plan answer = planning::solveWithoutSmallStops(
-        request, *problem, request.tripConfidence ? planning::solveForTrip : planning::solve);
-    if (problem->hasHours && !problem->timetable)
+    if (answer.feasible || !request.stageConfidence || answer.stopped)
+        return;
+    PlanRequest alike = request;
+    alike.stageConfidence.reset();
+    alike.leastStop = Volume();
+    if (const Result<Plan> other = plan(alike); other && other->feasible)
+        answer.notes.push_back(Sentence::of(
+            "with the same confidence on timed sections as elsewhere there would be a plan"));
+}
+
+} // namespace
+
+Plan planning::planProblem(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
+{
+    Plan answer = solveWithoutSmallStops(request, problem, goOn);
+    if (problem.hasHours && !problem.timetable)
         answer.notes.push_back(
             Sentence::of("opening hours are not looked at: they need a departure and a speed"));
     const auto& points = request.route.points;
@@ -50,8 +64,17 @@ Result<Plan> plan(const PlanRequest& request)
         std::ranges::any_of(points, [](const RoutePoint& p) { return p.detour.has_value(); }))
         answer.notes.push_back(
             Sentence::of("detours are counted without minutes: they need a speed"));
-    answer.rules = planning::checkRules(request, *problem);
+    noteStages(request, answer);
+    answer.rules = checkRules(request, problem);
     return answer;
+}
+
+Result<Plan> plan(const PlanRequest& request, const GoOn& goOn)
+{
+    const Result<planning::Problem> problem = planning::makeProblem(request);
+    if (!problem)
+        return fail(problem.error());
+    return planning::planProblem(request, *problem, goOn);
 }
 
 } // namespace undermark

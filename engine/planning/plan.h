@@ -19,6 +19,7 @@
 #include "engine/planning/route.h"
 #include "engine/range/rate_model.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -167,6 +168,7 @@ struct Plan {
     // litre-km). 0: the plan is optimal. Above 0 only with a tripConfidence, or where opening
     // hours leave too many ways to be late.
     double tripGap = 0.0;
+    bool stopped = false; // by GoOn: a better one may be found
     std::optional<Shortfall> shortfall;
     std::vector<RuleFinding> rules;
     std::vector<Sentence> notes; // simplifications that touched this plan
@@ -177,6 +179,11 @@ struct Plan {
 // demand one, a price that is missing while others are stated (aim cost). An
 // infeasible plan is an answer: feasible is false and shortfall says why.
 // The request's route must be in the order it is driven.
-Result<Plan> plan(const PlanRequest& request);
+//
+// Where planning takes several searches, `goOn` is asked between them, with the Plan::tripGap of
+// the best plan so far (nothing while there is none). Once it says no, that plan is answered as
+// soon as there is one, which takes two searches: half a second each for 2,000 points.
+using GoOn = std::function<bool(std::optional<double> gap)>;
+Result<Plan> plan(const PlanRequest& request, const GoOn& goOn = {});
 
 } // namespace undermark

@@ -36,6 +36,7 @@ struct RoutePoint {
     std::optional<Minutes> opens;        // since midnight
     std::optional<Minutes> closes;
     std::optional<Minutes> idle; // engine running at a control here
+    std::optional<Volume> floor; // never arrive here with less, >= 0; on top of the tank's own
     bool timed = false;          // the section from here on is timed
     friend bool operator==(const RoutePoint&, const RoutePoint&) = default;
 };

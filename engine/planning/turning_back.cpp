@@ -28,7 +28,7 @@ public:
     {
         double asked = -1.0;
         for (int k = m_leaving.from; k <= section; ++k) {
-            if (const double limit = m_problem.floorAt(k + 1); limit > asked) {
+            if (const double limit = std::max(m_problem.floor, m_problem.dryAt(k + 1)); limit > asked) {
                 if (!isBackAt(k, section, part, limit))
                     return false;
                 asked = limit;

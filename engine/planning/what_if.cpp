@@ -69,4 +69,20 @@ Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by)
     return planned(Sentence::of("every fill %1 short", amount(by, kShort)), std::move(changed));
 }
 
+Result<WhatIf> whatIfTogether(const PlanRequest& request,
+                              const std::vector<WhatIfQuestion>& questions)
+{
+    std::vector<Sentence> words;
+    WhatIf all{{}, request, {}};
+    for (const WhatIfQuestion& ask : questions) {
+        Result<WhatIf> answer = ask(all.request);
+        if (!answer)
+            return answer;
+        words.push_back(answer->words);
+        all = std::move(*answer);
+    }
+    all.words = Sentence::just(std::move(words));
+    return all;
+}
+
 } // namespace undermark

@@ -22,4 +22,9 @@ Result<WhatIf> whatIfRateUp(const PlanRequest& request, Fraction by);
 // Every fill ends so many litres earlier: a full tank holds less, limits are lower.
 Result<WhatIf> whatIfFillsLess(const PlanRequest& request, Volume by);
 
+using WhatIfQuestion = std::function<Result<WhatIf>(const PlanRequest&)>;
+// All of these at once; its words are theirs, in a list. At least one. Errors: the first's.
+Result<WhatIf> whatIfTogether(const PlanRequest& request,
+                              const std::vector<WhatIfQuestion>& questions);
+
 } // namespace undermark

@@ -39,6 +39,7 @@ constexpr GpxNumber kNumbers[] = {
     gpxNumber<&RoutePoint::stopTime, kToMinutes, kMinutes>("stop_min"),
     gpxNumber<&RoutePoint::detour, kToKm, kKmRange>("detour_km"),
     gpxNumber<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
+    gpxNumber<&RoutePoint::floor, kToLitres, kLitresRange>("floor_l"),
 };
 
 Result<void> refused(std::string_view name, Sentence detail, Sentence expected,

@@ -28,6 +28,7 @@ enum RouteColumn : std::size_t {
     closes,
     timed,
     idle,
+    floorL,
 };
 
 const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
@@ -163,6 +164,7 @@ private:
         then([&] { return readAmount(stopMin, point.stopTime, kNotNegative, minutes); });
         then([&] { return readAmount(detour, point.detour, kRouteKmRange, Distance::fromKm); });
         then([&] { return readAmount(idle, point.idle, kNotNegative, minutes); });
+        then([&] { return readAmount(floorL, point.floor, kNotNegative, Volume::fromLitres); });
         then([&] { return readClock(opens, point.opens); });
         then([&] { return readClock(closes, point.closes); });
         then([&] { return readTimed(point); });

@@ -2,12 +2,13 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// Buttons in columns of one width, one of them perhaps chosen.
+// Buttons in columns of one width, one of them or several perhaps chosen.
 EvenGrid {
     id: root
 
     required property list<string> names
     property int current: -1
+    property list<int> marked  // where several may be chosen
     property real buttonHeight: Theme.touch
     property bool tabs: false
 
@@ -38,7 +39,7 @@ EvenGrid {
             width: root.share
             height: Math.max(Theme.touch, root.buttonHeight)
             text: modelData
-            chosen: index === root.current
+            chosen: index === root.current || root.marked.includes(index)
             tab: root.tabs
             onClicked: root.chosen(index)
         }

@@ -141,7 +141,7 @@ PageCase {
         touch("What if");
         touch("It burns 10 % more");
         const whatIfs = Fixture.ahead.whatIfs;
-        compare(whatIfs.questions[whatIfs.asked], "It burns 10 % more");
+        compare(whatIfs.questions[whatIfs.asked[0]], "It burns 10 % more");
         tryVerify(() => visibleTexts().some(t => t.text.startsWith("1 stop, ")));
     }
 

@@ -162,8 +162,18 @@ QList<State> states()
                      point.opens = Minutes(480);
              screen.ahead.setRoute(route, "Seven Weirs Rally");
          }},
-        {"ahead-what-if", "ahead", [](Screen& screen) { screen.ahead.whatIfs()->ask(0); }, PlanViewModel::WhatIfs},
-        {"ahead-here", "ahead", nothing, PlanViewModel::FromHere},
+        {"ahead-what-if", "ahead",
+         [](Screen& screen) {
+             screen.ahead.whatIfs()->ask(0);
+             screen.ahead.whatIfs()->ask(2);
+         },
+         PlanViewModel::WhatIfs},
+        {"ahead-here", "ahead",
+         [](Screen& screen) {
+             screen.ahead.here()->selectFuel(PlanHere::OfPlan);
+             screen.ahead.here()->selectPlace(3);
+         },
+         PlanViewModel::FromHere},
         {"ahead-leg", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(3);

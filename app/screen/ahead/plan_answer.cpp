@@ -5,21 +5,37 @@
 #include "app/car/plan_sentences.h"
 #include "app/screen/base/mode_name.h"
 #include "app/screen/base/sentence_text.h"
+#include "engine/planning/left_of_plan.h"
 
 #include <algorithm>
 
 namespace undermark {
 
-QString planOutcome(const Route& route, const Plan& plan, const UnitFormat& format)
+QString planOutcome(const PlanRequest& request, const Plan& plan, const UnitFormat& format)
 {
     if (!plan.feasible)
-        return sentenceText(shortfallSentence(route, *plan.shortfall), format);
+        return sentenceText(shortfallSentence(request.route, *plan.shortfall), format);
     QStringList parts{sentenceText(stopsSentence(plan), format)};
-    if (plan.cost > 0.0)
+    const double stopping = request.stopCost * double(plan.stops.size());
+    if (stopping > 0.0)
+        parts.append(PlanAnswer::tr("Cost %1, of which stopping counts as %2.")
+                         .arg(format.money(plan.cost), format.money(stopping)));
+    else if (plan.cost > 0.0)
         parts.append(PlanAnswer::tr("Cost %1.").arg(format.money(plan.cost)));
     parts.append(sentenceText(riskSentence(plan), format));
     return parts.join(u' ');
 }
+
+namespace {
+
+// The same route, or what is left of it.
+bool isLeftOf(const Route& before, const Route& now)
+{
+    return now.points.back().at == before.points.back().at &&
+           now.points.front().at >= before.points.front().at;
+}
+
+} // namespace
 
 void PlanAnswer::setFormat(const UnitFormat& format)
 {
@@ -31,6 +47,7 @@ void PlanAnswer::showRoute(Route route)
 {
     m_route = std::move(route);
     m_planned.reset();
+    m_changes.clear();
     m_error.reset();
     m_leg = 0;
     emit changed();
@@ -38,6 +55,9 @@ void PlanAnswer::showRoute(Route route)
 
 void PlanAnswer::show(Route route, Result<Planned> planned)
 {
+    const bool goesOn = m_planned && planned && isLeftOf(m_route, route);
+    m_changes = goesOn ? planChanges(m_planned->request, m_planned->plan, planned->request, planned->plan)
+                       : std::vector<Sentence>();
     m_route = std::move(route);
     m_planned.reset();
     m_error.reset();
@@ -59,7 +79,15 @@ void PlanAnswer::selectLeg(int leg)
 
 QString PlanAnswer::summary() const
 {
-    return feasible() ? planOutcome(m_route, m_planned->plan, m_format) : QString();
+    return feasible() ? planOutcome(m_planned->request, m_planned->plan, m_format) : QString();
+}
+
+QString PlanAnswer::changes() const
+{
+    QStringList all;
+    for (const Sentence& change : m_changes)
+        all.append(sentenceText(change, m_format));
+    return all.isEmpty() ? QString() : tr("Against the plan before: %1").arg(all.join(u' '));
 }
 
 QList<NoticeText> PlanAnswer::notices() const

@@ -44,6 +44,7 @@ class PlanAnswer : public QObject {
     QML_UNCREATABLE("made by the plan's view model")
     Q_PROPERTY(bool feasible READ feasible NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
+    Q_PROPERTY(QString changes READ changes NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::RouteRow> rows READ rows NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::RouteRow> stops READ stops NOTIFY changed FINAL)
@@ -57,6 +58,7 @@ public:
 
     bool feasible() const { return m_planned && m_planned->plan.feasible; }
     QString summary() const;
+    QString changes() const; // against the plan shown before, of what is still ahead; or empty
     QList<NoticeText> notices() const;
     QList<RouteRow> rows() const;  // every point of the route
     QList<RouteRow> stops() const; // the start, where fuel is bought, and the finish
@@ -88,11 +90,12 @@ private:
     UnitFormat m_format;
     Route m_route;
     std::optional<Planned> m_planned;
+    std::vector<Sentence> m_changes;
     std::optional<Error> m_error; // why there is none
     int m_leg = 0;
 };
 
 // "1 stop, 18.3 L to buy. …", or why there is no plan.
-QString planOutcome(const Route& route, const Plan& plan, const UnitFormat& format);
+QString planOutcome(const PlanRequest& request, const Plan& plan, const UnitFormat& format);
 
 } // namespace undermark

@@ -1,40 +1,77 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/screen/ahead/plan_answer.h"
 #include "app/screen/base/form_model.h"
-#include "engine/planning/route.h"
 
 #include <qqmlintegration.h>
 
 namespace undermark {
 
-// Where the car is on the route, as typed on the Ahead page; what is left of it is planned.
+// The route as it is driven, told on the Ahead page: where the car is, what was taken on there and
+// what is in the tank now. What is left of it is planned.
 class PlanHere : public undermark::FormModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the plan's view model")
+    Q_PROPERTY(QList<QString> places READ places NOTIFY changed FINAL)
+    Q_PROPERTY(int place READ place NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
+    Q_PROPERTY(int fuel READ fuel NOTIFY changed FINAL)
 
 public:
-    // `whole` is asked for the whole route.
-    explicit PlanHere(std::function<Route()> whole, QObject* parent = nullptr);
+    // Where the fuel comes from that one starts with here, in the order of fuels().
+    enum Fuel { OfNow, OfPlan };
+    Q_ENUM(Fuel)
+
+    // `whole` is asked for the whole route; `shown`, the plan that is driven, outlives this.
+    PlanHere(std::function<Route()> whole, const PlanAnswer& shown, QObject* parent = nullptr);
+
+    QStringList places() const; // a few that are still ahead
+    int place() const { return m_place; } // of these; -1: none was touched
+    QStringList fuels() const;
+    int fuel() const { return m_fuel; }
 
     // What is left of a route, or all of it where nothing was said. Errors: those of routeFrom.
     Result<Route> left(const Route& whole) const;
+    // The fuel that was told here, if any.
+    void addTo(PlanRequest& request) const;
+    QString basis() const; // "as the plan expects it here"; empty: nothing was told of the fuel
 
     void setFormat(const UnitFormat& format);
     void startAnew(); // on another route
 
+    Q_INVOKABLE void selectPlace(int place); // the car is there
+    Q_INVOKABLE void selectFuel(int fuel);
     Q_INVOKABLE void plan();
+    Q_INVOKABLE void fillUp(); // to the click, and plan
     Q_INVOKABLE void planWhole();
 
 signals:
     void moved(); // something else is left
 
 private:
+    enum FieldId { At, Took, Level };
+    // Of the fuel, as it was told last.
+    struct Told {
+        std::optional<Tank> planned; // what the plan expects here
+        std::optional<Volume> level;
+        Volume took;
+        bool full = false;
+    };
+
     void showForm();
+    const Route& shownRoute() const { return m_shown.route(); }
+    std::vector<std::size_t> ahead() const; // points of the route shown, those of places()
+    void take(bool full);
+    Result<Told> told(Distance at, bool full) const;
 
     std::function<Route()> m_whole;
+    const PlanAnswer& m_shown;
     std::optional<Distance> m_at;
+    int m_place = -1;
+    Fuel m_fuel = OfNow;
+    Told m_told;
 };
 
 } // namespace undermark

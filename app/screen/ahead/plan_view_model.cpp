@@ -15,7 +15,7 @@ PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const FileRoots
       m_files(roots, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
               QString::fromStdString((car.folder() / "routes").string())),
       m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes"),
-      m_here([this] { return m_editor.route(); }), m_whatIfs(m_answer),
+      m_here([this] { return m_editor.route(); }, m_answer), m_whatIfs(m_answer),
       m_card(m_answer, [this] { return m_car.folder(); })
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
@@ -64,6 +64,8 @@ void PlanViewModel::askAs(std::function<Question()> question, std::function<QStr
 
 QString PlanViewModel::basis() const
 {
+    if (const QString told = m_here.basis(); !told.isEmpty())
+        return told;
     const QString words = m_basis ? m_basis() : QString();
     return words.isEmpty() ? words : tr("Starts with the fuel that Now says: %1.").arg(words);
 }
@@ -135,6 +137,7 @@ Result<PlanRequest> PlanViewModel::request(const Route& route)
     if (!request)
         return request;
     m_wishes.addTo(*request);
+    m_here.addTo(*request);
     if (request->aim == Aim::cost && !pricesAreKnown(route))
         request->aim = Aim::stops;
     return request;

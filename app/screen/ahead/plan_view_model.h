@@ -98,9 +98,9 @@ private:
     std::function<QString()> m_basis;
     FileList m_files;
     RouteEditModel m_editor; // of all of the route
+    PlanAnswer m_answer;
     PlanHere m_here;
     PlanWishes m_wishes;
-    PlanAnswer m_answer;
     PlanWhatIfs m_whatIfs;
     FuelCard m_card;
     Route m_route;          // what is planned: all of it, or what is left

@@ -7,7 +7,11 @@ namespace undermark {
 
 namespace {
 
-constexpr std::array kConfidences{0.95, 0.99, 0.999}; // by their choice
+// By their choices.
+constexpr std::array kConfidences{0.95, 0.99, 0.999};
+constexpr std::array kStopLitres{0.0, 1.0, 5.0};
+constexpr int kUsualStage = 1;
+constexpr int kUsualStop = 1;
 
 } // namespace
 
@@ -16,14 +20,21 @@ QList<Choice> PlanWishes::choices() const
     return {{tr("aim of the plan"),
              {tr("Least cost"), tr("Fewest stops"), tr("Least time"), tr("Lightest")},
              int(m_aim)},
-            {tr("sure on each arrival"), {tr("95 %"), tr("99 %"), tr("99.9 %")}, m_confidence}};
+            {tr("sure on each arrival"), {tr("95 %"), tr("99 %"), tr("99.9 %")}, m_confidence},
+            {tr("dry on a timed section"), {tr("as elsewhere"), tr("ten times rarer")}, m_stage},
+            {tr("a stop counts as"),
+             {tr("nothing"), tr("the price of 1 litre"), tr("the price of 5 litres")},
+             m_stop}};
 }
 
 QString PlanWishes::line() const
 {
     QStringList parts;
-    for (const Choice& choice : choices())
-        parts.append(tr("%1: %2").arg(choice.name, choice.options[choice.current]));
+    const QList<Choice> all = choices();
+    const std::array shown{true, true, m_stage != kUsualStage, m_stop != kUsualStop};
+    for (std::size_t i = 0; i < shown.size(); ++i)
+        if (const Choice& choice = all[qsizetype(i)]; shown[i])
+            parts.append(tr("%1: %2").arg(choice.name, choice.options[choice.current]));
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -36,15 +47,23 @@ void PlanWishes::suit(const Route& route)
 void PlanWishes::addTo(PlanRequest& request) const
 {
     request.aim = m_aim;
-    request.confidence = Probability::of(kConfidences[std::size_t(m_confidence)]);
+    setConfidence(request, Probability::of(kConfidences[std::size_t(m_confidence)]));
+    if (m_stage == 0)
+        request.stageConfidence.reset();
+    request.stopCost = kStopLitres[std::size_t(m_stop)] * usualStopCost(request.route);
 }
 
 void PlanWishes::choose(int choice, int option)
 {
     if (choice == 0)
-        selectAim(option);
-    else if (choice == 1)
-        selectConfidence(option);
+        return selectAim(option);
+    if (choice == 1)
+        return selectConfidence(option);
+    if (choice < 0 || choice > 3 || option < 0 || option >= choices()[choice].options.size())
+        return;
+    (choice == 2 ? m_stage : m_stop) = option;
+    emit changed();
+    emit chosen();
 }
 
 void PlanWishes::selectAim(int aim)

@@ -20,7 +20,8 @@ class PlanWishes : public QObject {
 public:
     using QObject::QObject;
 
-    QList<Choice> choices() const; // the aim, and the confidence of each arrival
+    // The aim, the confidence of each arrival, and what a stage and a stop are worth.
+    QList<Choice> choices() const;
     QString line() const;          // "aim of the plan: Least cost · sure on each arrival: 99 %"
 
     void suit(const Route& route); // the usual aim for it
@@ -39,6 +40,8 @@ signals:
 private:
     Aim m_aim = Aim::cost;
     int m_confidence = 1;
+    int m_stage = 1;
+    int m_stop = 1;
 };
 
 } // namespace undermark

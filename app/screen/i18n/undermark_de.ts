@@ -722,16 +722,20 @@
 <context>
     <name>PlanFromHere</name>
     <message>
-        <source>Plan what is left of the route, with the fuel the car has now.</source>
-        <translation>Den Rest der Strecke planen, mit dem Kraftstoff von jetzt.</translation>
-    </message>
-    <message>
         <source>Plan from here</source>
         <translation>Ab hier planen</translation>
     </message>
     <message>
         <source>Plan the whole route</source>
         <translation>Ganze Strecke planen</translation>
+    </message>
+    <message>
+        <source>The car is at</source>
+        <translation>Das Auto ist bei</translation>
+    </message>
+    <message>
+        <source>Filled up here: plan</source>
+        <translation>Hier vollgetankt: planen</translation>
     </message>
 </context>
 <context>
@@ -1863,12 +1867,56 @@
         <source>take on %1</source>
         <translation>%1 tanken</translation>
     </message>
+    <message>
+        <source>Cost %1, of which stopping counts as %2.</source>
+        <translation>Kosten %1, davon zählt das Anhalten %2.</translation>
+    </message>
+    <message>
+        <source>Against the plan before: %1</source>
+        <translation>Gegen den Plan davor: %1</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanHere</name>
     <message>
         <source>the car is at</source>
         <translation>der Wagen ist bei</translation>
+    </message>
+    <message>
+        <source>taken on there</source>
+        <translation>dort getankt</translation>
+    </message>
+    <message>
+        <source>usable in the tank now</source>
+        <translation>nutzbar im Tank jetzt</translation>
+    </message>
+    <message>
+        <source>Fuel as Now says</source>
+        <translation>Kraftstoff, wie „Jetzt“ sagt</translation>
+    </message>
+    <message>
+        <source>Fuel as planned</source>
+        <translation>Kraftstoff wie geplant</translation>
+    </message>
+    <message>
+        <source>Starts with a tank that was filled up here.</source>
+        <translation>Start mit einem Tank, der hier vollgetankt wurde.</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that was typed here.</source>
+        <translation>Start mit dem Kraftstoff, der hier eingegeben wurde.</translation>
+    </message>
+    <message>
+        <source>Starts with what the plan expects here, and what was taken on.</source>
+        <translation>Start mit dem, was der Plan hier erwartet, und dem Getankten.</translation>
+    </message>
+    <message>
+        <source>Starts with what the plan expects here.</source>
+        <translation>Start mit dem, was der Plan hier erwartet.</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that Now says, and what was taken on.</source>
+        <translation>Start mit dem Kraftstoff, den „Jetzt“ nennt, und dem Getankten.</translation>
     </message>
 </context>
 <context>
@@ -1916,6 +1964,10 @@
         <source>take on %1</source>
         <translation>%1 tanken</translation>
     </message>
+    <message>
+        <source>Any one stop is closed</source>
+        <translation>Irgendein Halt ist zu</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanWishes</name>
@@ -1958,6 +2010,34 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>dry on a timed section</source>
+        <translation>trocken auf einer Wertungsstrecke</translation>
+    </message>
+    <message>
+        <source>as elsewhere</source>
+        <translation>wie sonst</translation>
+    </message>
+    <message>
+        <source>ten times rarer</source>
+        <translation>zehnmal seltener</translation>
+    </message>
+    <message>
+        <source>a stop counts as</source>
+        <translation>ein Halt zählt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>the price of 1 litre</source>
+        <translation>den Preis von 1 Liter</translation>
+    </message>
+    <message>
+        <source>the price of 5 litres</source>
+        <translation>den Preis von 5 Litern</translation>
     </message>
 </context>
 <context>
@@ -4418,6 +4498,74 @@
     <message>
         <source>text of 1 to 1048576 bytes</source>
         <translation>Text von 1 bis 1048576 Byte</translation>
+    </message>
+    <message>
+        <source>There is no plan to go by: the fuel has to be typed.</source>
+        <translation>Es gibt keinen Plan, nach dem es geht: der Kraftstoff ist einzugeben.</translation>
+    </message>
+    <message>
+        <source>%1 sure on each arrival.</source>
+        <translation>%1 sicher bei jeder Ankunft.</translation>
+    </message>
+    <message>
+        <source>%1 sure on each arrival, %2 at the end of a timed section.</source>
+        <translation>%1 sicher bei jeder Ankunft, %2 am Ende einer Wertungsstrecke.</translation>
+    </message>
+    <message>
+        <source>%1 sure of the whole way.</source>
+        <translation>%1 sicher auf dem ganzen Weg.</translation>
+    </message>
+    <message>
+        <source>Starts with %1.</source>
+        <translation>Start mit %1.</translation>
+    </message>
+    <message>
+        <source>Starts with %1, give or take %2.</source>
+        <translation>Start mit %1, mehr oder weniger um %2.</translation>
+    </message>
+    <message>
+        <source>Each stop counts as %1 in the cost.</source>
+        <translation>Jeder Halt zählt %1 in den Kosten.</translation>
+    </message>
+    <message>
+        <source>no stop is planned at %1: were it closed, the fuel would not last to another</source>
+        <translation>bei %1 ist kein Halt geplant: wäre dort zu, reichte der Kraftstoff zu keiner anderen Stelle</translation>
+    </message>
+    <message>
+        <source>%1: no stop any more.</source>
+        <translation>%1: kein Halt mehr.</translation>
+    </message>
+    <message>
+        <source>At the finish %1 instead of %2.</source>
+        <translation>Im Ziel %1 statt %2.</translation>
+    </message>
+    <message>
+        <source>%1: take on %2, which was not planned.</source>
+        <translation>%1: %2 tanken, das war nicht geplant.</translation>
+    </message>
+    <message>
+        <source>%1: take on %2 instead of %3.</source>
+        <translation>%1: %2 tanken statt %3.</translation>
+    </message>
+    <message>
+        <source>Risk of running dry %1 instead of %2.</source>
+        <translation>Risiko, trocken zu fahren: %1 statt %2.</translation>
+    </message>
+    <message>
+        <source>There is no plan any more.</source>
+        <translation>Es gibt keinen Plan mehr.</translation>
+    </message>
+    <message>
+        <source>There is a plan again.</source>
+        <translation>Es gibt wieder einen Plan.</translation>
+    </message>
+    <message>
+        <source>with the same confidence on timed sections as elsewhere there would be a plan</source>
+        <translation>mit derselben Sicherheit auf Wertungsstrecken wie sonst gäbe es einen Plan</translation>
+    </message>
+    <message>
+        <source>planning was stopped: this is the best plan so far</source>
+        <translation>die Planung wurde abgebrochen: das ist der beste Plan bisher</translation>
     </message>
 </context>
 <context>

@@ -722,16 +722,20 @@
 <context>
     <name>PlanFromHere</name>
     <message>
-        <source>Plan what is left of the route, with the fuel the car has now.</source>
-        <translation>Planifier le reste de la route, avec le carburant de maintenant.</translation>
-    </message>
-    <message>
         <source>Plan from here</source>
         <translation>Planifier d’ici</translation>
     </message>
     <message>
         <source>Plan the whole route</source>
         <translation>Planifier toute la route</translation>
+    </message>
+    <message>
+        <source>The car is at</source>
+        <translation>La voiture est à</translation>
+    </message>
+    <message>
+        <source>Filled up here: plan</source>
+        <translation>Plein fait ici : planifier</translation>
     </message>
 </context>
 <context>
@@ -1863,12 +1867,56 @@
         <source>take on %1</source>
         <translation>prendre %1</translation>
     </message>
+    <message>
+        <source>Cost %1, of which stopping counts as %2.</source>
+        <translation>Coût %1, dont %2 comptés pour les arrêts.</translation>
+    </message>
+    <message>
+        <source>Against the plan before: %1</source>
+        <translation>Par rapport au plan d’avant : %1</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanHere</name>
     <message>
         <source>the car is at</source>
         <translation>la voiture est à</translation>
+    </message>
+    <message>
+        <source>taken on there</source>
+        <translation>pris là</translation>
+    </message>
+    <message>
+        <source>usable in the tank now</source>
+        <translation>utilisable dans le réservoir maintenant</translation>
+    </message>
+    <message>
+        <source>Fuel as Now says</source>
+        <translation>Carburant selon « Maintenant »</translation>
+    </message>
+    <message>
+        <source>Fuel as planned</source>
+        <translation>Carburant comme prévu</translation>
+    </message>
+    <message>
+        <source>Starts with a tank that was filled up here.</source>
+        <translation>Départ avec un réservoir rempli ici.</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that was typed here.</source>
+        <translation>Départ avec le carburant saisi ici.</translation>
+    </message>
+    <message>
+        <source>Starts with what the plan expects here, and what was taken on.</source>
+        <translation>Départ avec ce que le plan attend ici, et ce qui a été pris.</translation>
+    </message>
+    <message>
+        <source>Starts with what the plan expects here.</source>
+        <translation>Départ avec ce que le plan attend ici.</translation>
+    </message>
+    <message>
+        <source>Starts with the fuel that Now says, and what was taken on.</source>
+        <translation>Départ avec le carburant selon « Maintenant », et ce qui a été pris.</translation>
     </message>
 </context>
 <context>
@@ -1916,6 +1964,10 @@
         <source>take on %1</source>
         <translation>prendre %1</translation>
     </message>
+    <message>
+        <source>Any one stop is closed</source>
+        <translation>Un arrêt quelconque est fermé</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanWishes</name>
@@ -1958,6 +2010,34 @@
     <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>dry on a timed section</source>
+        <translation>panne sèche sur un secteur chronométré</translation>
+    </message>
+    <message>
+        <source>as elsewhere</source>
+        <translation>comme ailleurs</translation>
+    </message>
+    <message>
+        <source>ten times rarer</source>
+        <translation>dix fois plus rare</translation>
+    </message>
+    <message>
+        <source>a stop counts as</source>
+        <translation>un arrêt compte</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>the price of 1 litre</source>
+        <translation>le prix de 1 litre</translation>
+    </message>
+    <message>
+        <source>the price of 5 litres</source>
+        <translation>le prix de 5 litres</translation>
     </message>
 </context>
 <context>
@@ -4418,6 +4498,74 @@
     <message>
         <source>text of 1 to 1048576 bytes</source>
         <translation>un texte de 1 à 1048576 octets</translation>
+    </message>
+    <message>
+        <source>There is no plan to go by: the fuel has to be typed.</source>
+        <translation>Il n’y a pas de plan à suivre : le carburant est à saisir.</translation>
+    </message>
+    <message>
+        <source>%1 sure on each arrival.</source>
+        <translation>Sûr à %1 à chaque arrivée.</translation>
+    </message>
+    <message>
+        <source>%1 sure on each arrival, %2 at the end of a timed section.</source>
+        <translation>Sûr à %1 à chaque arrivée, à %2 à la fin d’un secteur chronométré.</translation>
+    </message>
+    <message>
+        <source>%1 sure of the whole way.</source>
+        <translation>Sûr à %1 sur tout le trajet.</translation>
+    </message>
+    <message>
+        <source>Starts with %1.</source>
+        <translation>Départ avec %1.</translation>
+    </message>
+    <message>
+        <source>Starts with %1, give or take %2.</source>
+        <translation>Départ avec %1, à %2 près.</translation>
+    </message>
+    <message>
+        <source>Each stop counts as %1 in the cost.</source>
+        <translation>Chaque arrêt compte pour %1 dans le coût.</translation>
+    </message>
+    <message>
+        <source>no stop is planned at %1: were it closed, the fuel would not last to another</source>
+        <translation>aucun arrêt n’est prévu à %1 : s’il était fermé, le carburant ne suffirait pas jusqu’à un autre</translation>
+    </message>
+    <message>
+        <source>%1: no stop any more.</source>
+        <translation>%1 : plus d’arrêt.</translation>
+    </message>
+    <message>
+        <source>At the finish %1 instead of %2.</source>
+        <translation>À l’arrivée %1 au lieu de %2.</translation>
+    </message>
+    <message>
+        <source>%1: take on %2, which was not planned.</source>
+        <translation>%1 : prendre %2, ce qui n’était pas prévu.</translation>
+    </message>
+    <message>
+        <source>%1: take on %2 instead of %3.</source>
+        <translation>%1 : prendre %2 au lieu de %3.</translation>
+    </message>
+    <message>
+        <source>Risk of running dry %1 instead of %2.</source>
+        <translation>Risque de panne sèche %1 au lieu de %2.</translation>
+    </message>
+    <message>
+        <source>There is no plan any more.</source>
+        <translation>Il n’y a plus de plan.</translation>
+    </message>
+    <message>
+        <source>There is a plan again.</source>
+        <translation>Il y a de nouveau un plan.</translation>
+    </message>
+    <message>
+        <source>with the same confidence on timed sections as elsewhere there would be a plan</source>
+        <translation>avec la même sûreté sur les secteurs chronométrés qu’ailleurs, il y aurait un plan</translation>
+    </message>
+    <message>
+        <source>planning was stopped: this is the best plan so far</source>
+        <translation>la planification a été interrompue : voici le meilleur plan jusqu’ici</translation>
     </message>
 </context>
 <context>

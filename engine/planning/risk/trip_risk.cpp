@@ -70,7 +70,7 @@ TripRisk joinedRisk(const Problem& problem, const std::vector<Arrival>& arrivals
         levels.push_back(levelsIn(problem, arrivals, root, world));
     TripRisk risk;
     risk.dry = risk.belowFloor = riskOver(problem, levels);
-    if (problem.floor == 0)
+    if (problem.floor == 0 && problem.floors.empty())
         return risk;
     for (std::vector<ArrivalLevel>& inWorld : levels) {
         for (std::size_t i = 0; i < inWorld.size(); ++i) {
@@ -93,16 +93,20 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
     int from = 0;
     const auto arrive = [&](int to, const Offer* stop) {
         const std::size_t first = arrivals.size();
-        double asked = -1.0; // by what follows
+        double dry = -1.0; // what is asked for by what follows
+        double floor = -1.0;
         if (stop && stop->detourKm > 0) { // which makes it one also where the way begins
-            asked = problem.dryAt(to);
+            dry = problem.dryAt(to);
+            floor = problem.floorAt(to);
             arrivals.push_back({problem.withDetour(run, to, 0.5), to,
                                 supply - stop->detourLitres / 2 - problem.fuelBefore(to)});
         }
-        for (int i = to; i > from && !(problem.surgeTo.empty() && asked >= 0); --i) {
-            if (problem.dryAt(i) <= asked)
+        const bool alike = problem.surgeTo.empty() && problem.floors.empty();
+        for (int i = to; i > from && !(alike && dry >= 0); --i) {
+            if (problem.dryAt(i) <= dry && problem.floorAt(i) <= floor)
                 continue;
-            asked = problem.dryAt(i);
+            dry = std::max(dry, problem.dryAt(i));
+            floor = std::max(floor, problem.floorAt(i));
             arrivals.push_back({run, i, supply - problem.fuelBefore(i)});
         }
         std::reverse(arrivals.begin() + static_cast<std::ptrdiff_t>(first), arrivals.end());

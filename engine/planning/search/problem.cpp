@@ -82,6 +82,7 @@ public:
                                  (m_problem.offers.back().open && (point.opens || point.closes));
             if (m_byMode)
                 m_problem.kmTo.insert(m_problem.kmTo.end(), m_km.begin(), m_km.end());
+            addFloor(i);
             if (i + 1 == points.size())
                 break;
             drive(point, points[i + 1].at - point.at);
@@ -98,6 +99,15 @@ private:
             return failInput(Sentence::of("the event demands a limit for every refuel zone"),
                              Sentence::of("max_litres"), point.name);
         return checkRoutePoint(m_request.route, i);
+    }
+
+    void addFloor(std::size_t i)
+    {
+        const std::optional<Volume>& floor = m_request.route.points[i].floor;
+        if (!floor || i == 0) // it holds on arrival
+            return;
+        m_problem.floors.resize(m_request.route.points.size());
+        m_problem.floors[i] = floor->litres();
     }
 
     void drive(const RoutePoint& point, Distance length)

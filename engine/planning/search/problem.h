@@ -31,6 +31,7 @@ struct Offer {
     double perLitre = 0.0;     // objective
     double perStop = 0.0;      // objective
     double least = 0.0;        // L
+    double arriveWith = 0.0;   // L there at least, mean, where one stops here
     double most = kNoLimit;    // L
     double detourLitres = 0.0; // burnt by stopping, half before and half after
     double detourKm = 0.0;     // of that, driven in the mode of the section from here on
@@ -80,6 +81,7 @@ struct Problem {
     std::vector<double> kmTo;   // km by mode, points x modes; empty where there is one
     std::vector<double> kmPast; // by mode: before the route, since the level was last known
     std::vector<double> surgeTo; // L that must be there on arrival, by the mode; empty: none
+    std::vector<double> floors; // L wished for on arrival at a point; empty: none
     std::vector<char> timed;    // the section from here on
     std::vector<double> rates;  // L/km by mode, mean
     std::vector<double> covariance; // as RateModel
@@ -93,7 +95,11 @@ struct Problem {
     {
         return surgeTo.empty() ? 0.0 : surgeTo[static_cast<std::size_t>(point)];
     }
-    double floorAt(int point) const { return std::max(floor, dryAt(point)); }
+    double floorAt(int point) const
+    {
+        const double own = floors.empty() ? 0.0 : floors[static_cast<std::size_t>(point)];
+        return std::max({floor, own, dryAt(point)});
+    }
     const AllowedRisk& allowedAt(int point) const
     {
         return onStage && point > 0 && timed[static_cast<std::size_t>(point - 1)] ? *onStage : allowed;

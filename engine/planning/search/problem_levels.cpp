@@ -69,7 +69,7 @@ double Problem::enoughTo(const Run& run, int from, int to) const
     const Run there = withDetour(run, to, 0.5);
     double enough = fuelBefore(to) + offers[static_cast<std::size_t>(to)].detourLitres / 2 +
                     needed(spread(there, to), to);
-    const bool onTheWay = !surgeTo.empty() || onStage; // may ask for more than the end does
+    const bool onTheWay = !surgeTo.empty() || !floors.empty() || onStage; // may ask for more than the end does
     for (int i = onTheWay ? from + 1 : to; i < to; ++i)
         enough = std::max(enough, fuelBefore(i) + needed(spread(run, i), i));
     return enough - fuelBefore(from);
@@ -89,12 +89,13 @@ double Problem::leastSupply(int since, int point) const
 double Problem::leastSupplyToStop(int since, int point) const
 {
     const Offer& offer = offers[static_cast<std::size_t>(point)];
+    const double wished = fuelBefore(point) + offer.arriveWith + offer.detourLitres / 2;
     if (!(offer.detourKm > 0))
-        return leastSupply(since, point);
+        return std::max(leastSupply(since, point), wished);
     const LevelSpread there = spreadOver(knownVariance(since), [&](int m) {
         return km(since, point, m) + kmOfHalfDetour(offer, m);
     });
-    return leastOnArrival(there, point) + offer.detourLitres / 2;
+    return std::max(leastOnArrival(there, point) + offer.detourLitres / 2, wished);
 }
 
 } // namespace undermark::planning

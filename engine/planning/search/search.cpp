@@ -92,7 +92,7 @@ private:
     std::vector<Timetable::Found> atPump(const OpenRun& run) const
     {
         Pieces pieces = run.cost;
-        if (offer().detourKm > 0)
+        if (offer().detourKm > 0 || offer().arriveWith > 0)
             cutBelow(pieces, m_problem.leastSupplyToStop(run.since, m_point));
         if (!m_timetable)
             return {{std::move(pieces), 0.0}};

@@ -17,6 +17,12 @@ double dearest(const PlanRequest& request)
     return price;
 }
 
+Plan solvedAsAsked(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
+{
+    return request.tripConfidence ? solveForTrip(request, problem, goOn).plan
+                                  : solve(request, problem).plan;
+}
+
 Offer& offerAt(Problem& problem, const PlannedStop& stop)
 {
     return problem.offers[stop.point];
@@ -24,9 +30,9 @@ Offer& offerAt(Problem& problem, const PlannedStop& stop)
 
 class SmallStops {
 public:
-    SmallStops(const PlanRequest& request, const Problem& problem, Solver solver)
-        : m_request(request), m_problem(problem), m_solver(solver),
-          m_plan(solver(request, problem).plan)
+    SmallStops(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
+        : m_request(request), m_problem(problem), m_goOn(goOn),
+          m_plan(solvedAsAsked(request, problem, goOn))
     {
     }
 
@@ -37,6 +43,10 @@ public:
                 m_plan.stops, [this](const PlannedStop& stop) { return isSmall(stop); });
             if (small == m_plan.stops.end())
                 break;
+            if (m_goOn && !m_goOn(m_plan.tripGap)) {
+                m_plan.stopped = true;
+                break;
+            }
             if (const PlannedStop stop = *small; !leftOut(stop))
                 makeLarger(stop);
         }
@@ -65,7 +75,7 @@ private:
     {
         Problem without = m_problem;
         offerAt(without, stop).open = false;
-        Plan other = m_solver(m_request, without).plan;
+        Plan other = solvedAsAsked(m_request, without, m_goOn);
         const double mayCost = m_request.leastStop.litres() * dearest(m_request);
         if (other.feasible && other.stops.size() < m_plan.stops.size() &&
             other.cost <= m_plan.cost + mayCost) {
@@ -84,7 +94,7 @@ private:
         Problem larger = m_problem;
         Offer& offer = offerAt(larger, stop);
         offer.least = std::min(m_request.leastStop.litres(), offer.most);
-        Plan other = m_solver(m_request, larger).plan;
+        Plan other = solvedAsAsked(m_request, larger, m_goOn);
         if (!other.feasible || other.stops.size() > m_plan.stops.size())
             return;
         m_problem = std::move(larger);
@@ -93,18 +103,18 @@ private:
 
     const PlanRequest& m_request;
     Problem m_problem;
-    Solver m_solver;
+    const GoOn& m_goOn;
     Plan m_plan;
     std::vector<Kept> m_kept; // looked at, and not left out
 };
 
 } // namespace
 
-Plan solveWithoutSmallStops(const PlanRequest& request, const Problem& problem, Solver solver)
+Plan solveWithoutSmallStops(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
 {
     if (!(request.leastStop > Volume()))
-        return solver(request, problem).plan;
-    return SmallStops(request, problem, solver).answer();
+        return solvedAsAsked(request, problem, goOn);
+    return SmallStops(request, problem, goOn).answer();
 }
 
 } // namespace undermark::planning

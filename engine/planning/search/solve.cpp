@@ -149,7 +149,7 @@ Sentence gapNote(Aim aim, double gap)
 void noteGap(Aim aim, Solved& answer)
 {
     Plan& plan = answer.plan;
-    if (!(plan.tripGap > kNoticedGap * std::fabs(answer.objective)))
+    if (!(plan.tripGap > (plan.stopped ? 0.0 : kNoticedGap) * std::fabs(answer.objective)))
         return;
     const auto pattern = gapNote(aim, plan.tripGap).pattern;
     std::erase_if(plan.notes, [&](const Sentence& note) { return note.pattern == pattern; });
@@ -185,7 +185,7 @@ Solved solve(const PlanRequest& request, const Problem& problem)
 // Whoever keeps the whole way's confidence keeps it on each arrival too, so the best plan
 // that does only that is a bound for all. From there on by bisection of the quantile; with
 // the risk shared among all points it fits for certain.
-Solved solveForTrip(const PlanRequest& request, const Problem& problem)
+Solved solveForTrip(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
 {
     const double allowed = 1 - request.tripConfidence->value();
     Problem shared = problem;
@@ -202,6 +202,12 @@ Solved solveForTrip(const PlanRequest& request, const Problem& problem)
     AllowedRisk little = AllowedRisk::of(allowed / (problem.points - 1));
     best = at(little);
     while (little.z - tooMuch.z > 1e-4) {
+        const bool some = best.plan.feasible;
+        if (goOn && !goOn(some ? std::optional(best.objective - bound) : std::nullopt) && some) {
+            best.plan.stopped = true;
+            best.plan.notes.push_back(Sentence::of("planning was stopped: this is the best plan so far"));
+            break;
+        }
         const AllowedRisk middle = AllowedRisk::ofQuantile((tooMuch.z + little.z) / 2);
         Solved tried = at(middle);
         const bool risky = tried.plan.feasible && !fits(tried);

@@ -22,7 +22,7 @@ Solved solve(const PlanRequest& request, const Problem& problem);
 // The same, and the whole way's confidence (request.tripConfidence, which must be there):
 // the risk of the plan returned, by riskOfTrip, is at most what was asked for, shared
 // equally among the arrivals. No plan that keeps it is better by more than Plan::tripGap.
-// Cost: some fifteen times solve.
-Solved solveForTrip(const PlanRequest& request, const Problem& problem);
+// Cost: some fifteen times solve; asked between them, `goOn` may end it with the best so far.
+Solved solveForTrip(const PlanRequest& request, const Problem& problem, const GoOn& goOn = {});
 
 } // namespace undermark::planning

@@ -4,21 +4,28 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// What is wanted of the plan.
-PageScroll {
+// What is wanted of the plan; the way back is always in sight.
+ColumnLayout {
     id: root
 
     required property PlanWishes wishes
 
     signal closed
 
-    ChoiceRows {
+    spacing: Theme.step
+
+    PageScroll {
         Layout.fillWidth: true
-        choices: root.wishes.choices
-        onChosen: (choice, option) => root.wishes.choose(choice, option)
-    }
-    Item {
         Layout.fillHeight: true
+
+        ChoiceRows {
+            Layout.fillWidth: true
+            choices: root.wishes.choices
+            onChosen: (choice, option) => root.wishes.choose(choice, option)
+        }
+        Item {
+            Layout.fillHeight: true
+        }
     }
     TouchButton {
         Layout.fillWidth: true

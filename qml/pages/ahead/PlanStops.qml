@@ -35,6 +35,12 @@ PageScroll {
         font.pixelSize: Theme.body
     }
     WrapText {
+        visible: text !== ""
+        text: root.answer.changes
+        font.bold: true
+        font.pixelSize: Theme.small
+    }
+    WrapText {
         visible: root.answer.cures.length > 0
         text: qsTr("What would do, each by itself")
         font.bold: true

@@ -14,7 +14,7 @@ PageScroll {
         Layout.fillWidth: true
         columns: Theme.stacked || root.width < 60 * Theme.step ? 1 : 2
         names: root.whatIfs.questions
-        current: root.whatIfs.asked
+        marked: root.whatIfs.asked
         onChosen: index => root.whatIfs.ask(index)
     }
     FactList {

@@ -274,6 +274,28 @@ private slots:
         DRIVEN_AS_TOLD(test::RoadDriver(request, *careful).below(0, kDrives), careful->dryRisk);
     }
 
+    // A row may ask for litres of its own, of which the drive knows nothing but the level there.
+    void aRowMayHaveAFloorOfItsOwn()
+    {
+        PlanRequest request = car(40, litres(22, 0.8), 10, 0.5, 0.3);
+        request.aim = Aim::cost;
+        request.route.points = {place(0), place(60, FuelSource::pump), place(200), place(260)};
+        request.route.points[1].pricePerLitre = 2.0;
+        request.confidence = Probability::of(0.9);
+        const auto usual = plan(request);
+        request.route.points[2].floor = litres(9, 0).mean; // the 60 km behind it burn but 6
+        const auto careful = plan(request);
+        QVERIFY(usual->feasible && careful->feasible && careful->bought > usual->bought);
+        PlanRequest toRow = request;
+        toRow.route.points.pop_back();
+        const test::Share below = test::RoadDriver(toRow, *careful).below(9, kDrives);
+        DRIVEN_AS_TOLD(below, careful->passages[2].belowFloor);
+        DRIVEN_WITHIN(below, 0.1);
+        // Of the whole way: dry below 0, floor below the row's.
+        DRIVEN_AS_TOLD(below, careful->floorRisk);
+        DRIVEN_AS_TOLD(test::RoadDriver(request, *careful).below(0, kDrives), careful->dryRisk);
+    }
+
     // A zone that gives 20 L fills the tank only where less than that is missing.
     void aLimitIsNotAFullTank()
     {

@@ -192,6 +192,30 @@ class PlanTripTest : public QObject {
     Q_OBJECT
 
 private slots:
+    // Stopped at any time, the best plan so far is answered: it keeps the confidence, the gap told
+    // holds the finished plan too, and more time never makes it worse.
+    void aStoppedPlanIsTheBestSoFar()
+    {
+        PlanRequest request = test::withRisk(test::longRoute(40, 3, 40));
+        request.confidence = Probability::of(0.9);
+        request.tripConfidence = Probability::of(0.97);
+        const auto finished = plan(request);
+        QVERIFY(finished->feasible && !finished->stopped);
+        double before = kNoLimit;
+        int asked = 0;
+        for (int allowed = 0; allowed < 6; ++allowed) {
+            int times = 0;
+            const auto stopped = plan(request, [&](std::optional<double>) { return times++ < allowed; });
+            QVERIFY(stopped->feasible && stopped->stopped && stopped->floorRisk <= 0.03);
+            QVERIFY(stopped->cost - stopped->tripGap <= finished->cost + 1e-9);
+            QVERIFY(stopped->cost >= finished->cost - 1e-9 && stopped->cost <= before);
+            QVERIFY(!stopped->notes.empty());
+            before = stopped->cost;
+            asked += times;
+        }
+        QCOMPARE(asked, 1 + 2 + 3 + 4 + 5 + 6);
+    }
+
     // No other sharing of the risk saves more than the gap that is told, nor more than
     // three quarters of a percent.
     void noSharingOfTheRiskIsMuchBetter()

@@ -3,6 +3,7 @@
 #include "app/car/plan_request.h"
 #include "app/screen/ahead/plan_view_model.h"
 #include "app/screen/base/mode_name.h"
+#include "engine/planning/any_closure.h"
 #include "tests/support/settled.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
@@ -114,7 +115,7 @@ private slots:
         PlannedAhead ahead;
         ahead.plan.setFormat(UnitFormat({}, QLocale::c(), "€"));
         ahead.setRoute(demoRoute(), "Rally");
-        QVERIFY2(ahead.answer.summary().contains(QRegularExpression("Cost [0-9.]+ €\\.")),
+        QVERIFY2(ahead.answer.summary().contains(QRegularExpression("Cost [0-9.]+ €, of which stopping counts as [0-9.]+ €\\.")),
                  qPrintable(ahead.answer.summary()));
         const QRegularExpression bare("[0-9](?! ?(L|km|%|€|min|stop|stops|[0-9.:]))");
         for (const RouteRow& row : ahead.answer.rows()) {
@@ -141,7 +142,7 @@ private slots:
         ahead.setRoute(demoRoute(), "Rally");
         PlanWhatIfs& whatIfs = *ahead.plan.whatIfs();
         whatIfs.ask(0);
-        QVERIFY(whatIfs.questions()[whatIfs.asked()].contains("Harrow Mill"));
+        QVERIFY(whatIfs.questions()[whatIfs.asked().first()].contains("Harrow Mill"));
         QVERIFY(QSignalSpy(&whatIfs, &PlanWhatIfs::answered).wait());
         QVERIFY(whatIfs.answer().size() >= 2);
         QVERIFY(whatIfs.answer()[0].value != whatIfs.answer()[1].value);
@@ -159,11 +160,11 @@ private slots:
         const QString asked = whatIfs.questions()[burnsMore];
         ahead.settle();
         QTRY_VERIFY(!whatIfs.busy());
-        QCOMPARE(whatIfs.questions()[whatIfs.asked()], asked);
+        QCOMPARE(whatIfs.questions()[whatIfs.asked().first()], asked);
         QCOMPARE(whatIfs.answer()[0].value,
-                 planOutcome(ahead.answer.route(), ahead.answer.planned()->plan, {}));
+                 planOutcome(ahead.answer.planned()->request, ahead.answer.planned()->plan, {}));
         ahead.setRoute(demoRoute(), "Rally"); // another route: nothing was asked of it
-        QCOMPARE(whatIfs.asked(), -1);
+        QVERIFY(whatIfs.asked().isEmpty());
     }
     void whatIsLeftIsPlannedFromHere()
     {
@@ -182,6 +183,68 @@ private slots:
         here.planWhole();
         ahead.settle();
         QCOMPARE(ahead.answer.rows().size(), 10);
+    }
+    // Passed here, took so much: planned again, with what that changed.
+    void whatIsDrivenIsPlannedAgain()
+    {
+        PlannedAhead ahead;
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanHere& here = *ahead.plan.here();
+        QVERIFY(ahead.answer.changes().isEmpty());
+        const Planned whole = *ahead.answer.planned();
+        const PlannedStop& stop = whole.plan.stops.front();
+        const int place = int(here.places().indexOf("Harrow Mill pump"));
+        QVERIFY(place >= 0 && whole.request.route.points[stop.point].name == "Harrow Mill pump");
+        here.selectFuel(PlanHere::OfPlan);
+        here.selectPlace(place);
+        QCOMPARE(here.place(), place);
+        here.plan(); // nothing taken on yet: the same stop, the same litres
+        ahead.settle();
+        QVERIFY2(!ahead.answer.changes().contains("Harrow Mill"), qPrintable(ahead.answer.changes()));
+        const Planned there = *ahead.answer.planned();
+        QVERIFY(std::fabs((there.plan.stops.front().buy - stop.buy).litres()) < 1e-6);
+        QCOMPARE(ahead.plan.basis(), "Starts with what the plan expects here.");
+        // 60 km on, of 18 L less than the plan: something else has to be done, and is said.
+        here.form()->setText(0, "150");
+        here.form()->setText(2, "12");
+        here.plan();
+        ahead.settle();
+        QVERIFY2(ahead.answer.changes().startsWith("Against the plan before: "), qPrintable(ahead.answer.changes()));
+        QCOMPARE(ahead.answer.planned()->request.tank.start.mean, Volume::fromLitres(12));
+        here.form()->setText(0, "160");
+        here.fillUp();
+        ahead.settle();
+        const Tank& full = ahead.answer.planned()->request.tank;
+        QCOMPARE(full.start.mean, full.capacity);
+        QCOMPARE(ahead.plan.basis(), "Starts with a tank that was filled up here.");
+        here.planWhole();
+        ahead.settle();
+        QVERIFY(ahead.answer.changes().isEmpty());
+        QVERIFY(ahead.answer.planned()->plan.stops.front().buy == stop.buy);
+    }
+    void whatIfsAreAskedTogether()
+    {
+        PlannedAhead ahead;
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanWhatIfs& whatIfs = *ahead.plan.whatIfs();
+        const int burnsMore = int(whatIfs.questions().size()) - 2;
+        whatIfs.ask(0);
+        whatIfs.ask(burnsMore);
+        QTRY_VERIFY(!whatIfs.busy());
+        const PlanRequest& request = ahead.answer.planned()->request;
+        const auto both = whatIfRateUp(whatIfClosed(request, "Harrow Mill pump")->request, Fraction::fromPercent(10));
+        QCOMPARE(whatIfs.answer()[1].value, planOutcome(both->request, both->plan, {}));
+        QCOMPARE(whatIfs.asked(), (QList<int>{0, burnsMore}));
+        whatIfs.ask(0); // no more
+        QTRY_VERIFY(!whatIfs.busy());
+        const auto more = whatIfRateUp(request, Fraction::fromPercent(10));
+        QCOMPARE(whatIfs.answer()[1].value, planOutcome(more->request, more->plan, {}));
+        whatIfs.ask(burnsMore);
+        QVERIFY(whatIfs.answer().isEmpty());
+        whatIfs.ask(int(whatIfs.questions().indexOf("Any one stop is closed")));
+        QTRY_VERIFY(!whatIfs.busy());
+        const auto any = planForAnyClosure(request);
+        QCOMPARE(whatIfs.answer()[1].value, planOutcome(request, any->plan, {}));
     }
     void aRouteFileIsPickedFromTheList()
     {

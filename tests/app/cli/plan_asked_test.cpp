@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is asked of `plan` beside the plan: what-ifs together, any one closure, what a stop and a
+// stage are worth; and that a long plan may be cut short.
+#include "tests/support/cli_runner.h"
+#include "tests/support/pseudo_terminal.h"
+#include "tests/support/test_main.h"
+
+#include <QTest>
+#include <cmath>
+#include <csignal>
+#include <random>
+
+using namespace undermark::test;
+using Json = nlohmann::json;
+
+namespace {
+
+const QString kTank = " --capacity-l 50 --start-l 20 --start-sd-l 0.5 --rate 8 --rate-sd 0.3 --json";
+
+} // namespace
+
+class PlanAskedTest : public QObject {
+    Q_OBJECT
+    CliRunner m_run;
+
+    // So many pumps, about 5 km apart.
+    QString longRoute(int pumps)
+    {
+        std::mt19937 random(4);
+        QByteArray text = "at_km,name,mode,fuel,price_per_l\n";
+        double at = 0;
+        for (int i = 0; i < pumps; ++i) {
+            at += 3 + double(random() % 400) / 100;
+            text += QString("%1,P%2,road,pump,%3\n").arg(at).arg(i).arg(1.5 + double(random() % 500) / 1000).toUtf8();
+        }
+        return m_run.file("long.csv", text + QByteArray::number(at + 9) + ",end,road,none,\n");
+    }
+
+    QString day()
+    {
+        return m_run.file("day.csv", "at_km,name,mode,fuel,price_per_l\n0,Start,road,none,\n"
+                                     "120,Ash,road,pump,1.70\n180,Birch,road,pump,1.90\n"
+                                     "330,Cedar,road,pump,1.80\n460,Elm,road,pump,1.75\n820,End,road,none,\n");
+    }
+
+private slots:
+    void initTestCase() { QVERIFY(m_run.prepareCar()); }
+
+    // By itself each, and all at once: as the changed files would be planned.
+    void whatIfsStandByThemselvesAndTogether()
+    {
+        const Json all = m_run("plan " + day() + kTank + " --close Ash --rate-up 10").json();
+        QCOMPARE(all.at("what_if").size(), std::size_t(2));
+        const Json& together = all.at("what_if_together");
+        QCOMPARE(together.at("what").get<std::string>(), std::string("Ash closed, rate up by 10 %"));
+        QString closed = day();
+        QFile file(closed);
+        QVERIFY(file.open(QIODevice::ReadWrite));
+        const QByteArray changed = file.readAll().replace("pump,1.70", "none,");
+        file.close();
+        const QString other = m_run.file("closed.csv", changed);
+        const Json same = m_run("plan " + other + " --capacity-l 50 --start-l 20 --start-sd-l 0.5 "
+                                                  "--rate 8.8 --rate-sd 0.33 --json").json();
+        QVERIFY(std::fabs(together.at("plan").at("cost").get<double>() - same.at("cost").get<double>()) < 1e-6);
+        QVERIFY(same.at("cost").get<double>() > all.at("what_if")[1].at("plan").at("cost").get<double>());
+        QVERIFY(!m_run("plan " + day() + kTank + " --close Ash").json().contains("what_if_together"));
+    }
+
+    void whicheverStopIsClosedThereIsAWayOn()
+    {
+        const Json usual = m_run("plan " + day() + kTank).json();
+        const Json safe = m_run("plan " + day() + kTank + " --any-one-closed").json();
+        QVERIFY(safe.at("feasible").get<bool>());
+        QVERIFY(safe.at("cost").get<double>() >= usual.at("cost").get<double>() - 1e-9);
+        QCOMPARE(safe.at("if_closed").size(), safe.at("stops").size());
+        for (const Json& closed : safe.at("if_closed"))
+            QVERIFY(closed.at("plan").at("feasible").get<bool>());
+        // The last pump before 360 km without one: nothing but it will do.
+        const QString one = m_run.file("one.csv", "at_km,name,mode,fuel\n0,Start,road,none\n"
+                                                  "200,Only,road,pump\n700,End,road,none\n");
+        QVERIFY(!m_run("plan " + one + kTank + " --any-one-closed").json().at("feasible").get<bool>());
+        QVERIFY(m_run("plan " + one + kTank).json().at("feasible").get<bool>());
+    }
+
+    // The logbook's car does not stop for cents, and says what a stop counts as.
+    void aStopIsNotMadeForCents()
+    {
+        const QString route = m_run.file(
+            "cents.csv", "at_km,name,mode,fuel,price_per_l,stop_min\n0,Start,,none,,\n"
+                         "200,Dear,,pump,1.80,10\n430,Cheap,,pump,1.77,10\n700,End,,none,,\n");
+        const CliAnswer usual = m_run("plan --json --start-l 45 " + route);
+        const Json asIs = usual.json();
+        const Json free = m_run("plan --json --start-l 45 --stop-cost 0 " + route).json();
+        const Json dear = m_run("plan --json --start-l 45 --stop-cost 1.8 " + route).json();
+        QCOMPARE(asIs.at("stops").size(), std::size_t(1));
+        QVERIFY(asIs.at("stops") == dear.at("stops")); // the median: the upper of two
+        QVERIFY(free.at("cost").get<double>() < asIs.at("cost").get<double>());
+        const CliAnswer words = m_run("plan --start-l 45 " + route);
+        QVERIFY2(words.out.contains("Each stop counts as 1.80 in the cost."), words.out);
+    }
+
+    // A stage ends with more than what is sure at the finish, unless one says otherwise.
+    void aStageIsDearerThanTheFinish()
+    {
+        const QString route = m_run.file(
+            "stage.csv", "at_km,name,mode,fuel,price_per_l,timed\n0,Start,,none,,\n"
+                         "100,Pump,,pump,1.80,\n400,Stage,,none,,1\n430,Stage end,,none,,\n440,End,,none,,\n");
+        const auto dryAtStage = [&](const QString& flags) {
+            return m_run("plan --json --start-l 20 " + flags + route).json().at("points")[3].at("dry_risk").get<double>();
+        };
+        QVERIFY(dryAtStage("") <= 0.001 + 1e-9);
+        QVERIFY(dryAtStage("--confidence 0.95 ") <= 0.005 + 1e-9);
+        QVERIFY(dryAtStage("--stage-confidence 0.99 ") > 0.004);
+        const CliAnswer words = m_run("plan --start-l 20 " + route);
+        QVERIFY2(words.out.contains("99 % sure on each arrival, 99.9 % at the end of a timed section."), words.out);
+    }
+
+    // floor_l is asked for on arrival at its row, by its confidence.
+    void aRowHasItsOwnFloor()
+    {
+        const QString route = m_run.file(
+            "floor.csv", "at_km,name,fuel,price_per_l,floor_l\n0,Start,none,,\n100,Pump,pump,1.80,\n"
+                         "400,Ford,none,,12\n420,End,none,,\n");
+        const Json row = m_run("plan " + route + kTank).json().at("points")[2];
+        const double mean = row.at("arrive_l").at("mean"), sd = row.at("arrive_l").at("sd");
+        QVERIFY(std::fabs(mean - (12 + 2.326348 * sd)) < 1e-4); // the normal 99 % point
+        QVERIFY(m_run("plan " + m_run.file("bad.csv", "at_km,fuel,floor_l\n0,none,\n9,none,-1\n") + kTank).exitCode == 2);
+    }
+
+    // Interrupted, a long plan answers with what it has, and says so.
+    void anInterruptTakesTheBestPlanSoFar()
+    {
+        const PseudoTerminal terminal;
+        if (terminal.name().empty())
+            QSKIP("no pseudo terminals here");
+        QProcess process;
+        process.setStandardErrorFile(QString::fromStdString(terminal.name()));
+        process.start(UNDERMARK_CLI,
+                      QStringList{"plan", longRoute(2500)} +
+                          (kTank + " --confidence 0.9 --trip-confidence 0.97").split(' ', Qt::SkipEmptyParts));
+        QVERIFY(process.waitForStarted());
+        std::string seen;
+        QTRY_VERIFY_WITH_TIMEOUT((seen += terminal.read(50)).find("planning") != std::string::npos, 60000);
+        kill(pid_t(process.processId()), SIGINT);
+        QVERIFY(process.waitForFinished(60000));
+        QCOMPARE(process.exitStatus(), QProcess::NormalExit);
+        QCOMPARE(process.exitCode(), 0);
+        const Json plan = Json::parse(process.readAllStandardOutput().toStdString());
+        QVERIFY(plan.at("feasible").get<bool>() && plan.at("trip_gap").get<double>() > 0);
+        QVERIFY2(plan.dump().find("planning was stopped") != std::string::npos, plan.at("notes").dump().c_str());
+        QVERIFY(plan.at("below_floor_risk").get<double>() <= 0.03);
+    }
+};
+
+UNDERMARK_TEST(PlanAskedTest)
+#include "plan_asked_test.moc"
