@@ -23,6 +23,7 @@ libcli11-dev|the command line
 libfccp-dev|reading CSV
 libpugixml-dev|reading GPX
 libhpdf-dev|the fuel card as PDF
+fonts-droid-fallback|names in Chinese, Japanese and Korean letters on it
 libgeographiclib-dev|distances on the WGS84 ellipsoid
 "
 screen_packages="

@@ -74,6 +74,27 @@ Sentence goPastSentence(const Tank& tank, Volume with)
     return Sentence::of("past only with %1", amount(with));
 }
 
+void addTimes(const RoutePoint& point, const Passage& passage, Note& note)
+{
+    if (point.rest && *point.rest > Minutes{})
+        note.add(Sentence::of("rests %1 min", amount(point.rest->count(), 0)));
+    if (!passage.late)
+        return;
+    const Minutes late = *passage.late;
+    note.add(late >= kWaitWorthSaying
+                 ? Sentence::of("due %1, late by %2 min", timeOfDay(*point.due), amount(late.count(), 0))
+                 : Sentence::of("due %1, %2 min to spare", timeOfDay(*point.due),
+                                amount(std::max(-late.count(), 0.0), 0)));
+}
+
+// What one does where the stop turns out to be closed.
+Sentence closedSentence(const PlanRequest& request, const Passage& passage)
+{
+    if (passage.arrive.mean < passage.goPast->with)
+        return Sentence::of("if closed nothing else is sure to be reached");
+    return Sentence::of("if closed on to %1", placeName(request.route.points[passage.goPast->next]));
+}
+
 Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, const SentenceWriter& write)
 {
     const RoutePoint& point = request.route.points[row.point];
@@ -85,8 +106,11 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
                              : Sentence::of("no return after %1", amount(*gap->noReturn, 1)));
     if (row.goPast)
         note.add(goPastSentence(request.tank, *row.goPast));
-    if (row.stop)
+    if (row.stop) {
         addStop(request, plan, *row.stop, note);
+        if (passage.goPast && point.fuel != FuelSource::can)
+            note.add(closedSentence(request, passage));
+    }
     else if (point.fuel == FuelSource::pump)
         note.add(Sentence::of("pump passed"));
     else if (point.fuel == FuelSource::zone)
@@ -95,11 +119,23 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
         note.add(Sentence::of("dry %1 %", riskPart(passage.dry)));
     if (point.idle && *point.idle > Minutes{})
         note.add(Sentence::of("idles %1 min", amount(point.idle->count(), 0)));
+    addTimes(point, passage, note);
     if (point.timed)
         note.add(Sentence::of("timed"));
     if (row.point + 1 == request.route.points.size() && request.tank.end > Volume())
         note.add(Sentence::of("%1 wanted here", amount(request.tank.end)));
     return note;
+}
+
+} // namespace
+
+namespace {
+
+void addSection(const std::string& mode, Volume used, PlanRow& row)
+{
+    row.needs += used;
+    if (std::ranges::find(row.modes, mode) == row.modes.end())
+        row.modes.push_back(mode);
 }
 
 } // namespace
@@ -120,7 +156,7 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         if (k > 0)
             row.leg = row.at - rows.back().at;
         for (std::size_t i = row.point + 1; k + 1 < count && i <= pointOf(k + 1); ++i)
-            row.needs += plan.passages[i].used;
+            addSection(request.route.points[i - 1].mode, plan.passages[i].used, row);
         row.even = std::max(passage.arrive.mean, Volume());
         row.sure = std::max(passage.sure, Volume());
         row.leave = std::max(passage.leave, Volume()); // rounding may leave it a hair below

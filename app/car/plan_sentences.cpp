@@ -32,6 +32,21 @@ std::string riskPercent(double risk)
     return english(Sentence::just(riskPart(risk)));
 }
 
+Sentence aimSentence(Aim aim)
+{
+    switch (aim) {
+    case Aim::cost:
+        return Sentence::of("Least cost.");
+    case Aim::stops:
+        return Sentence::of("Fewest stops.");
+    case Aim::time:
+        return Sentence::of("Least time.");
+    case Aim::weight:
+        break;
+    }
+    return Sentence::of("Lightest car.");
+}
+
 Sentence confidenceSentence(const PlanRequest& request)
 {
     const auto percent = [](Probability p) { return amount(p.value() * 100, Digits::significant(6), "%"); };

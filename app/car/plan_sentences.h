@@ -17,6 +17,8 @@ std::string placeName(const RoutePoint& point);
 Part riskPart(double risk);
 std::string riskPercent(double risk);
 
+// "Least cost."
+Sentence aimSentence(Aim aim);
 // "99 % sure on each arrival, 99.9 % at the end of a timed section."
 Sentence confidenceSentence(const PlanRequest& request);
 // "Starts with 30.0 L, give or take 1.2 L."

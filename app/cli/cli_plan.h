@@ -31,7 +31,7 @@ struct PlanOptions {
     std::optional<std::pair<double, double>> check; // official, shown
     std::string aim, date, departure, fuelWaypoints, track;
     bool zonesOnly = false, noCans = false, zoneLimit = false, anyOneClosed = false;
-    std::vector<std::string> close, repeat;
+    std::vector<std::string> close, repeat, modeSpeeds;
     std::optional<double> rateUp, fillLess;
 };
 

@@ -60,6 +60,8 @@ Json passageJson(const PlanRequest& request, const Passage& passage,
     }
     if (passage.clock) // of the day of the departure, or a later one
         json["clock_min"] = passage.clock->count();
+    if (passage.late)
+        json["late_min"] = passage.late->count();
     if (kgPerLitre) {
         json["arrive_kg"] = {{"mean", passage.arrive.mean.litres() * *kgPerLitre},
                              {"sd", passage.arrive.sd.litres() * *kgPerLitre}};

@@ -2,6 +2,7 @@
 #include "app/cli/cli_plan.h"
 
 #include "app/cli/cli_logbook.h"
+#include "engine/tables/csv_reader.h"
 #include "engine/tables/route_csv.h"
 #include "engine/tables/route_file.h"
 
@@ -89,6 +90,8 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
               "no stop for less unless it must be (2 with the logbook's car, else 0)");
     addNumber(command, "--pump-l-per-min", options.pumpFlow, kPositive, "delivery of a pump (40)");
     addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "for opening hours and detours");
+    addTexts(command, "--mode-speed", options.modeSpeeds,
+             "another speed in this mode, km/h; may be repeated", "MODE=SPEED");
     addText(command, "--date", options.date, kDateHelp);
     addNumber(command, "--most-wait-min", options.mostWaitMin, kWait,
               "wait so long at most for a place to open (60)");
@@ -234,6 +237,14 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
         request.pumpFlow = FlowRate::fromLitresPerHour(*options.pumpFlow * 60);
     if (options.speedKmh)
         request.speed = Speed::fromKmPerHour(*options.speedKmh);
+    for (const std::string& pair : options.modeSpeeds) {
+        const std::size_t equals = pair.find('=');
+        const Result<double> speed = parseNumber(
+            std::string_view(pair).substr(equals == std::string::npos ? pair.size() : equals + 1), kPositive);
+        if (!speed)
+            return wrongUse("--mode-speed takes MODE=SPEED", "special-stage=90", pair);
+        request.modeSpeeds.push_back({pair.substr(0, equals), Speed::fromKmPerHour(*speed)});
+    }
     if (options.mostWaitMin)
         request.mostWait = Minutes(*options.mostWaitMin);
     if (options.departure.empty())
@@ -256,6 +267,8 @@ void countInMetersKm(const PlanOptions& options, PlanRequest& request)
         request.rates.legNoiseSd *= std::sqrt(factor);
     if (request.speed)
         request.speed = Speed::fromKmPerHour(request.speed->kmPerHour() / factor);
+    for (ModeSpeed& own : request.modeSpeeds)
+        own.speed = Speed::fromKmPerHour(own.speed.kmPerHour() / factor);
     if (request.rules.autonomy)
         request.rules.autonomy = *request.rules.autonomy * (1 / factor);
 }

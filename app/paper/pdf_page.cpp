@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/pdf_page.h"
 
-#include <algorithm>
+#include "app/paper/pdf_letters.h"
+
 #include <hpdf.h>
 #include <string_view>
 
@@ -9,39 +10,8 @@ namespace undermark {
 
 namespace {
 
-constexpr char kEllipsis = '\x85'; // in WinAnsi
-
-// What WinAnsi has beyond Latin-1, of what our sentences use.
-struct Beyond {
-    std::string_view utf8;
-    char winAnsi;
-};
-constexpr Beyond kBeyond[] = {{"…", '\x85'}, {"‘", '\x91'}, {"’", '\x92'}, {"“", '\x93'},
-                              {"”", '\x94'}, {"„", '\x84'}, {"–", '\x96'}, {"—", '\x97'},
-                              {"€", '\x80'}, {"œ", '\x9c'}, {"Œ", '\x8c'}};
-
-// UTF-8 to WinAnsi, which the built-in fonts can set.
-std::string winAnsi(const std::string& text)
-{
-    std::string out;
-    for (std::size_t i = 0; i < text.size();) {
-        const auto first = static_cast<unsigned char>(text[i]);
-        const std::size_t length = first < 0x80 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : 4;
-        const auto* beyond = std::ranges::find(kBeyond, std::string_view(text).substr(i, length),
-                                               &Beyond::utf8);
-        if (beyond != std::end(kBeyond))
-            out += beyond->winAnsi;
-        else if (length == 1)
-            out += first < 0x20 ? ' ' : text[i];
-        else if (length == 2 && first <= 0xc3 && i + 1 < text.size())
-            out += static_cast<char>(((first & 0x03) << 6) |
-                                     (static_cast<unsigned char>(text[i + 1]) & 0x3f));
-        else
-            out += '?';
-        i += length;
-    }
-    return out;
-}
+// Letters that the built-in fonts lack: Chinese, Japanese and Korean (fonts-droid-fallback).
+constexpr const char* kOtherLetters = "/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf";
 
 float real(double value)
 {
@@ -55,6 +25,8 @@ struct PdfPage::Document {
     HPDF_Page page = nullptr;
     HPDF_Font normal = nullptr;
     HPDF_Font bold = nullptr;
+    HPDF_Font other = nullptr; // once it is needed, where it is installed
+    bool otherTried = false;
     HPDF_STATUS problem = 0;
     Document() : doc(HPDF_New(&Document::note, this)) {}
     ~Document() { HPDF_Free(doc); }
@@ -66,15 +38,46 @@ struct PdfPage::Document {
         auto& problem = static_cast<Document*>(self)->problem;
         problem = problem ? problem : error;
     }
+
+    // Sets the font of a run, and gives what is written in it.
+    std::string begin(const LetterRun& run, double size, Weight weight)
+    {
+        const bool asked = run.western || otherFont() == nullptr;
+        HPDF_Page_SetFontAndSize(page, !asked ? other : weight == Weight::bold ? bold : normal, real(size));
+        if (run.western || !asked)
+            return run.bytes;
+        std::string unknown; // a sign for each letter
+        for (const char c : run.bytes)
+            if ((static_cast<unsigned char>(c) & 0xc0) != 0x80)
+                unknown += '?';
+        return unknown;
+    }
+
+    // Only the letters that are used come into the file.
+    HPDF_Font otherFont()
+    {
+        if (!otherTried && std::filesystem::exists(kOtherLetters)) {
+            HPDF_UseUTFEncodings(doc);
+            if (const char* name = HPDF_LoadTTFontFromFile(doc, kOtherLetters, HPDF_TRUE))
+                other = HPDF_GetFont(doc, name, "UTF-8");
+        }
+        otherTried = true;
+        return other;
+    }
 };
 
-PdfPage::PdfPage(Paper paper) : m_document(std::make_unique<Document>())
+PdfPage::PdfPage(Paper paper) : m_document(std::make_unique<Document>()), m_paper(paper)
 {
-    m_document->page = HPDF_AddPage(m_document->doc);
-    HPDF_Page_SetSize(m_document->page, paper == Paper::a5 ? HPDF_PAGE_SIZE_A5 : HPDF_PAGE_SIZE_A4,
-                      paper == Paper::a5 ? HPDF_PAGE_LANDSCAPE : HPDF_PAGE_PORTRAIT);
     m_document->normal = HPDF_GetFont(m_document->doc, "Helvetica", "WinAnsiEncoding");
     m_document->bold = HPDF_GetFont(m_document->doc, "Helvetica-Bold", "WinAnsiEncoding");
+    next();
+}
+
+void PdfPage::next()
+{
+    m_document->page = HPDF_AddPage(m_document->doc);
+    HPDF_Page_SetSize(m_document->page, m_paper == Paper::a5 ? HPDF_PAGE_SIZE_A5 : HPDF_PAGE_SIZE_A4,
+                      m_paper == Paper::a5 ? HPDF_PAGE_LANDSCAPE : HPDF_PAGE_PORTRAIT);
 }
 
 PdfPage::~PdfPage() = default;
@@ -91,10 +94,10 @@ double PdfPage::height() const
 
 double PdfPage::textWidth(const std::string& words, double size, Weight weight)
 {
-    HPDF_Page_SetFontAndSize(m_document->page,
-                             weight == Weight::bold ? m_document->bold : m_document->normal,
-                             real(size));
-    return HPDF_Page_TextWidth(m_document->page, winAnsi(words).c_str());
+    double width = 0.0;
+    for (const LetterRun& run : letterRuns(words))
+        width += HPDF_Page_TextWidth(m_document->page, m_document->begin(run, size, weight).c_str());
+    return width;
 }
 
 std::vector<std::string> PdfPage::lines(const std::string& words, double size, double room,
@@ -118,18 +121,31 @@ std::vector<std::string> PdfPage::lines(const std::string& words, double size, d
 void PdfPage::text(double x, double y, const std::string& words, double size, Weight weight,
                    Align align, double room)
 {
-    const HPDF_Page page = m_document->page;
-    const bool tooWide = textWidth(words, size, weight) > room && room > 0;
-    std::string shown = winAnsi(words);
-    if (tooWide) {
-        shown += kEllipsis;
-        while (shown.size() > 1 && HPDF_Page_TextWidth(page, shown.c_str()) > room)
-            shown.erase(shown.size() - 2, 1);
+    std::string shown = words;
+    double width = textWidth(shown, size, weight);
+    for (std::string cut = words; room > 0 && width > room && !cut.empty();) {
+        cut = withoutLastLetter(std::move(cut));
+        shown = cut + "…";
+        width = textWidth(shown, size, weight);
     }
-    const double shift = align == Align::right ? HPDF_Page_TextWidth(page, shown.c_str()) : 0.0;
-    HPDF_Page_BeginText(page);
-    HPDF_Page_TextOut(page, real(x - shift), real(y), shown.c_str());
-    HPDF_Page_EndText(page);
+    const HPDF_Page page = m_document->page;
+    double from = align == Align::right ? x - width : x;
+    for (const LetterRun& run : letterRuns(shown)) {
+        const std::string bytes = m_document->begin(run, size, weight);
+        HPDF_Page_BeginText(page);
+        HPDF_Page_TextOut(page, real(from), real(y), bytes.c_str());
+        HPDF_Page_EndText(page);
+        from += HPDF_Page_TextWidth(page, bytes.c_str());
+    }
+}
+
+void PdfPage::box(double x, double y, double width, double height, double grey)
+{
+    HPDF_Page_SetGrayStroke(m_document->page, real(grey));
+    HPDF_Page_SetLineWidth(m_document->page, 0.5F);
+    HPDF_Page_Rectangle(m_document->page, real(x), real(y), real(width), real(height));
+    HPDF_Page_Stroke(m_document->page);
+    HPDF_Page_SetGrayStroke(m_document->page, 0);
 }
 
 void PdfPage::fill(double x, double y, double width, double height, double grey)

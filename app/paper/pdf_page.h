@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// One page of PDF in black and grey, over libharu, which needs no display and
+// Pages of PDF in black and grey, one at a time, over libharu, which needs no display and
 // loads in well under a millisecond. Lengths are points of 1/72 inch, y up.
 #pragma once
 
@@ -26,14 +26,15 @@ public:
     PdfPage(const PdfPage&) = delete;
     PdfPage& operator=(const PdfPage&) = delete;
 
+    void next(); // another page, of the same size
     double width() const;
     double height() const;
 
     enum class Weight { normal, bold };
     enum class Align { left, right };
-    // Words are set in WinAnsi (Latin-1 and some quotes and dashes); other letters
-    // become '?'. Text that is wider than
-    // `room` (if above 0) is cut and ends in an ellipsis.
+    // Words are set in a built-in font (Latin-1 and some quotes and dashes), other letters in the
+    // font of Chinese, Japanese and Korean if that is installed, else as '?'. Text that is wider
+    // than `room` (if above 0) is cut and ends in an ellipsis.
     void text(double x, double y, const std::string& words, double size,
               Weight weight = Weight::normal, Align align = Align::left, double room = 0.0);
 
@@ -46,6 +47,7 @@ public:
 
     // Grey from 0 (black) to 1 (white).
     void fill(double x, double y, double width, double height, double grey);
+    void box(double x, double y, double width, double height, double grey = 0.0); // its edge
     void line(double x1, double y1, double x2, double y2, double width, double grey = 0.0);
 
     // fileAccess where it cannot be written.
@@ -54,6 +56,7 @@ public:
 private:
     struct Document;
     std::unique_ptr<Document> m_document;
+    Paper m_paper;
 };
 
 } // namespace undermark

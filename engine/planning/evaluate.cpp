@@ -72,6 +72,8 @@ private:
         if (m_problem.timetable)
             passage.clock = Minutes(m_problem.timetable->departure + m_problem.timetable->onTheWay[at]) +
                             m_plan.stopTime;
+        if (const auto& due = m_request.route.points[at].due; due && passage.clock)
+            passage.late = Minutes(std::remainder((*passage.clock - *due).count(), 24 * 60.0));
         if (m_problem.offers[at].open && i + 1 < m_problem.points) {
             const int next = nextFuel(i);
             passage.goPast = GoPast{litres(m_problem.enoughTo(m_run, i, next)), std::size_t(next)};

@@ -174,7 +174,7 @@ Result<PlanRequest> leftOfPlan(const PlanRequest& request, const Plan& plan, Dis
         known.leave(next - 1, here - points[next - 1].at);
         left.tank.start.mean = behind.leave - part * arrival.used;
         if (clock && request.speed)
-            clock = *clock - drivingTime(*request.speed, points[next].at - here);
+            clock = *clock - drivingTime(speedIn(request, points[next - 1].mode), points[next].at - here);
     }
     left.tank.start.mean = std::clamp(left.tank.start.mean, Volume(), request.tank.capacity);
     if (clock)

@@ -24,11 +24,17 @@ Minutes drivingTime(Speed speed, Distance way)
     return Minutes(60.0 * way.km() / speed.kmPerHour());
 }
 
+Speed speedIn(const PlanRequest& request, const std::string& mode)
+{
+    const auto own = std::ranges::find(request.modeSpeeds, mode, &ModeSpeed::mode);
+    return own != request.modeSpeeds.end() ? own->speed : *request.speed;
+}
+
 Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point)
 {
     const bool takesTime = point.detour && request.speed;
     return point.stopTime.value_or(Minutes{}) +
-           (takesTime ? drivingTime(*request.speed, *point.detour) : Minutes{});
+           (takesTime ? drivingTime(speedIn(request, point.mode), *point.detour) : Minutes{});
 }
 
 bool sellsFuel(const Rules& rules, const RoutePoint& point)
@@ -37,6 +43,19 @@ bool sellsFuel(const Rules& rules, const RoutePoint& point)
 }
 
 namespace {
+
+constexpr Minutes kLateWorthSaying{0.5};
+
+// Due times are told, not planned for.
+void noteLate(const PlanRequest& request, Plan& answer)
+{
+    for (const Passage& passage : answer.passages) {
+        if (passage.late && *passage.late >= kLateWorthSaying)
+            answer.notes.push_back(Sentence::of("late at %1 by %2 min",
+                                                request.route.points[passage.point].name,
+                                                amount(passage.late->count(), 0)));
+    }
+}
 
 // A stage's own confidence may ask for more than there is.
 void noteStages(const PlanRequest& request, Plan& answer)
@@ -64,6 +83,11 @@ Plan planning::planProblem(const PlanRequest& request, const Problem& problem, c
         std::ranges::any_of(points, [](const RoutePoint& p) { return p.detour.has_value(); }))
         answer.notes.push_back(
             Sentence::of("detours are counted without minutes: they need a speed"));
+    if (!problem.timetable &&
+        std::ranges::any_of(points, [](const RoutePoint& p) { return p.due.has_value(); }))
+        answer.notes.push_back(
+            Sentence::of("due times are not looked at: they need a departure and a speed"));
+    noteLate(request, answer);
     noteStages(request, answer);
     answer.rules = checkRules(request, problem);
     return answer;

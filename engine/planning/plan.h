@@ -55,6 +55,11 @@ struct Rules {
     bool zoneLimitDemanded = false; // a zone without a limit is bad input
 };
 
+struct ModeSpeed {
+    std::string mode;
+    Speed speed; // > 0
+};
+
 struct PlanRequest {
     Route route;
     Tank tank;
@@ -70,7 +75,8 @@ struct PlanRequest {
     Volume canVolume;                               // of each, > 0 if there are any
     Rules rules;
     std::optional<FlowRate> pumpFlow; // see pumpFlowOf
-    std::optional<Speed> speed;       // for opening hours and the time of detours
+    std::optional<Speed> speed;       // for opening hours, due times and the time of detours
+    std::vector<ModeSpeed> modeSpeeds; // of modes that are driven otherwise; need `speed`
     std::optional<Minutes> departure; // since midnight
     Minutes mostWait{};               // at a place that is not open yet; 0 to a day
     std::vector<Sentence> startNotes; // what is to be said of the start's litres; not looked at
@@ -82,6 +88,7 @@ FlowRate pumpFlowOf(const PlanRequest& request);
 Minutes pouringTime(const PlanRequest& request, Volume poured);
 
 Minutes drivingTime(Speed speed, Distance way);
+Speed speedIn(const PlanRequest& request, const std::string& mode); // request.speed must be there
 
 // What stopping at a point takes, without the pouring: the stop itself, and the detour
 // where the request knows the speed.
@@ -120,6 +127,7 @@ struct Passage {
     double belowFloor = 0.0; // probability on arrival
     double dry = 0.0;        // probability on arrival
     std::optional<Minutes> clock; // on arrival, since midnight of the departure's day
+    std::optional<Minutes> late;  // behind RoutePoint::due, of the nearest day; below 0: to spare
     Volume margin;           // arrival mean above what the confidence demands
     Distance marginDistance; // the same at the rate of the section behind
     std::optional<GoPast> goPast; // where fuel can be had

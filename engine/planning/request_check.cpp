@@ -73,8 +73,11 @@ Result<void> checkRequest(const PlanRequest& request)
         return failInput(Sentence::of("cans need a number and the litres of each"),
                          Sentence::of("litres above 0"));
     if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||
-        (request.speed && !(*request.speed > Speed())))
+        (request.speed && !(*request.speed > Speed())) ||
+        std::ranges::any_of(request.modeSpeeds, [](const ModeSpeed& m) { return !(m.speed > Speed()); }))
         return failInput(Sentence::of("the pump's flow and the speed must be above 0"));
+    if (!request.modeSpeeds.empty() && !request.speed)
+        return failInput(Sentence::of("the speed of a mode needs the speed of the others"));
     if (!isOneOf(request.mostWait.count(), 0, 24 * 60))
         return failInput(Sentence::of("nobody waits longer than a day for an opening"),
                          Sentence::of("0 to 1440 minutes"));

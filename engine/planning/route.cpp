@@ -25,7 +25,7 @@ Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
                          Sentence::of("km"));
     if (isNegative(point.pricePerLitre) || isNegative(point.leastPurchase) ||
         isNegative(point.detour) || isNegative(point.stopTime) || isNegative(point.idle) ||
-        isNegative(point.floor))
+        isNegative(point.floor) || isNegative(point.rest))
         return failInput(Sentence::of("%1: an amount is negative", label(point, index)),
                          Sentence::of("0 or more"));
     if (point.mostPurchase && !(*point.mostPurchase > Volume()))

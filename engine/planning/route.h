@@ -36,6 +36,8 @@ struct RoutePoint {
     std::optional<Minutes> opens;        // since midnight
     std::optional<Minutes> closes;
     std::optional<Minutes> idle; // engine running at a control here
+    std::optional<Minutes> rest; // engine off, before one drives on: a night, a service
+    std::optional<Minutes> due;  // since midnight: to be here by then
     std::optional<Volume> floor; // never arrive here with less, >= 0; on top of the tank's own
     bool timed = false;          // the section from here on is timed
     friend bool operator==(const RoutePoint&, const RoutePoint&) = default;

@@ -40,6 +40,7 @@ constexpr GpxNumber kNumbers[] = {
     gpxNumber<&RoutePoint::detour, kToKm, kKmRange>("detour_km"),
     gpxNumber<&RoutePoint::idle, kToMinutes, kMinutes>("idle_min"),
     gpxNumber<&RoutePoint::floor, kToLitres, kLitresRange>("floor_l"),
+    gpxNumber<&RoutePoint::rest, kToMinutes, kMinutes>("rest_min"),
 };
 
 Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
@@ -79,6 +80,8 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
         return setFuel(point, text);
     if (name == "opens" || name == "closes")
         return setClock(name == "opens" ? point.opens : point.closes, name, text);
+    if (name == "due")
+        return setClock(point.due, name, text);
     if (name == "mode")
         point.mode = std::string(text);
     if (name == "timed") {
@@ -116,6 +119,8 @@ std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& poi
         fields.emplace_back("opens", clockText(*point.opens));
     if (point.closes)
         fields.emplace_back("closes", clockText(*point.closes));
+    if (point.due)
+        fields.emplace_back("due", clockText(*point.due));
     if (point.timed)
         fields.emplace_back("timed", "1");
     return fields;

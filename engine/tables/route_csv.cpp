@@ -29,6 +29,8 @@ enum RouteColumn : std::size_t {
     timed,
     idle,
     floorL,
+    restMin,
+    dueAt,
 };
 
 const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
@@ -165,6 +167,8 @@ private:
         then([&] { return readAmount(detour, point.detour, kRouteKmRange, Distance::fromKm); });
         then([&] { return readAmount(idle, point.idle, kNotNegative, minutes); });
         then([&] { return readAmount(floorL, point.floor, kNotNegative, Volume::fromLitres); });
+        then([&] { return readAmount(restMin, point.rest, kNotNegative, minutes); });
+        then([&] { return readClock(dueAt, point.due); });
         then([&] { return readClock(opens, point.opens); });
         then([&] { return readClock(closes, point.closes); });
         then([&] { return readTimed(point); });

@@ -23,7 +23,8 @@ void addPoint(CsvWriter& csv, const RoutePoint& point)
     csv.number(in(point.detour, &Distance::km));
     csv.text(point.opens ? clockText(*point.opens) : "").text(point.closes ? clockText(*point.closes) : "");
     csv.number(point.timed).number(minutesIn(point.idle));
-    csv.number(in(point.floor, &Volume::litres)).endRow();
+    csv.number(in(point.floor, &Volume::litres)).number(minutesIn(point.rest));
+    csv.text(point.due ? clockText(*point.due) : "").endRow();
 }
 
 } // namespace
@@ -33,7 +34,7 @@ Result<void> writeRouteCsv(const Route& route, const std::filesystem::path& file
     if (const auto sound = checkRoute(route); !sound)
         return sound;
     CsvWriter csv("at_km,name,mode,fuel,price_per_l,min_litres,max_litres,stop_min,detour_km,"
-                  "opens,closes,timed,idle_min,floor_l");
+                  "opens,closes,timed,idle_min,floor_l,rest_min,due");
     for (const RoutePoint& point : route.points)
         addPoint(csv, point);
     return writePrivateFile(file, csv.contents());

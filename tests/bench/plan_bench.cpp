@@ -3,8 +3,11 @@
 // Speed of the planner: price only from 1,000 to 1,000,000 points with the
 // fitted growth exponent, stop costs and risk together, and the same optimum by GLPK's
 // mixed-integer solver on 40 points.
+#include "engine/planning/any_closure.h"
+#include "engine/planning/left_of_plan.h"
 #include "engine/planning/plan.h"
 #include "engine/planning/search/search.h"
+#include "engine/planning/what_if.h"
 #include "tests/support/plan_oracles.h"
 
 #include <benchmark/benchmark.h>
@@ -40,6 +43,49 @@ BENCHMARK(stopCostsAndRisk)
     ->Args({2000, 5})
     ->Args({2000, 40})
     ->Unit(benchmark::kMillisecond);
+
+// On the way: a pump of the plan is closed, a section driven again, the middle of the way reached.
+PlanRequest wayOf(const benchmark::State& state)
+{
+    PlanRequest request = test::withRisk(test::longRoute(static_cast<int>(state.range(0)), 2, double(state.range(1))));
+    for (std::size_t i = 0; i < request.route.points.size(); ++i)
+        request.route.points[i].name = std::to_string(i);
+    return request;
+}
+
+void lostPump(benchmark::State& state)
+{
+    const PlanRequest request = wayOf(state);
+    const std::string name = request.route.points[plan(request)->stops.front().point].name;
+    for (auto _ : state)
+        benchmark::DoNotOptimize(whatIfClosed(request, name));
+}
+BENCHMARK(lostPump)->Args({200, 5})->Args({200, 20})->Unit(benchmark::kMillisecond);
+
+void repeatedStage(benchmark::State& state)
+{
+    const PlanRequest request = wayOf(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(whatIfRepeated(request, "100"));
+}
+BENCHMARK(repeatedStage)->Args({200, 5})->Args({200, 20})->Unit(benchmark::kMillisecond);
+
+void plannedOn(benchmark::State& state)
+{
+    const PlanRequest request = wayOf(state);
+    const auto whole = plan(request);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(plan(*leftOfPlan(request, *whole, request.route.points[100].at)));
+}
+BENCHMARK(plannedOn)->Args({200, 5})->Args({200, 20})->Unit(benchmark::kMillisecond);
+
+void anyOneClosed(benchmark::State& state)
+{
+    const PlanRequest request = wayOf(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(planForAnyClosure(request));
+}
+BENCHMARK(anyOneClosed)->Args({40, 20})->Args({200, 20})->Unit(benchmark::kMillisecond);
 
 void stopCosts(benchmark::State& state)
 {
@@ -95,6 +141,27 @@ BENCHMARK(tripConfidence)
     ->Args({100, 40})
     ->Args({200, 20})
     ->Args({2000, 40})
+    ->Args({2000, 5})
+    ->Unit(benchmark::kMillisecond);
+
+// Stopped at once: the first plan that keeps it, with its gap.
+void tripConfidenceFirst(benchmark::State& state)
+{
+    PlanRequest request = tripOf(state);
+    request.confidence = Probability::of(0.9);
+    request.tripConfidence = Probability::of(0.97);
+    double gap = 0.0;
+    for (auto _ : state) {
+        const auto first = plan(request, [](std::optional<double>) { return false; });
+        gap = first->tripGap / first->cost;
+    }
+    state.counters["gap"] = gap;
+}
+BENCHMARK(tripConfidenceFirst)
+    ->Args({40, 40})
+    ->Args({200, 20})
+    ->Args({2000, 40})
+    ->Args({2000, 5})
     ->Unit(benchmark::kMillisecond);
 
 void tripConfidenceLightest(benchmark::State& state)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/paper/plan_card.h"
 #include "app/screen/ahead/plan_answer.h"
 
 #include <filesystem>
@@ -15,9 +16,9 @@ class FuelCard : public QObject {
     Q_PROPERTY(QString done READ done NOTIFY changed FINAL)
 
 public:
-    // `plan` outlives this; `folder` is asked where the logbook is.
+    // `plan` outlives this; `folder` is asked where the logbook is, `wishes` what the plan is of.
     FuelCard(const PlanAnswer& plan, std::function<std::filesystem::path()> folder,
-             QObject* parent = nullptr);
+             std::function<CardWishes()> wishes, QObject* parent = nullptr);
 
     QString done() const { return m_done; } // what write() has done to this plan
     void setFormat(const UnitFormat& format);
@@ -31,6 +32,7 @@ signals:
 private:
     const PlanAnswer& m_plan;
     std::function<std::filesystem::path()> m_folder;
+    std::function<CardWishes()> m_wishes;
     UnitFormat m_format;
     QString m_done;
 };

@@ -16,7 +16,7 @@ PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const FileRoots
               QString::fromStdString((car.folder() / "routes").string())),
       m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes"),
       m_here([this] { return m_editor.route(); }, m_answer), m_whatIfs(m_answer),
-      m_card(m_answer, [this] { return m_car.folder(); })
+      m_card(m_answer, [this] { return m_car.folder(); }, [this] { return cardWishes(); })
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
     connect(&m_editor, &RouteEditModel::renamed, this, &PlanViewModel::changed);
@@ -68,6 +68,15 @@ QString PlanViewModel::basis() const
         return told;
     const QString words = m_basis ? m_basis() : QString();
     return words.isEmpty() ? words : tr("Starts with the fuel that Now says: %1.").arg(words);
+}
+
+CardWishes PlanViewModel::cardWishes()
+{
+    CardWishes wishes;
+    wishes.event = m_editor.routeName().toStdString();
+    if (const auto vehicle = m_car.vehicle())
+        wishes.car = vehicle->value.name;
+    return wishes;
 }
 
 std::vector<std::string> PlanViewModel::modes()

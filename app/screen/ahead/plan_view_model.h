@@ -85,6 +85,7 @@ signals:
 
 private:
     std::vector<std::string> modes();
+    CardWishes cardWishes();
     void start(const Route& route); // another one
     Result<PlanRequest> request(const Route& route);
     void plan(Route route);

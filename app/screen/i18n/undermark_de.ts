@@ -2420,10 +2420,6 @@
         <translation>die Karte kann nicht geschrieben werden</translation>
     </message>
     <message>
-        <source>the plan has too many stops for one page</source>
-        <translation>der Plan hat zu viele Stopps für eine Seite</translation>
-    </message>
-    <message>
         <source>The changed route is not saved. Touch again to leave it.</source>
         <translation>Die geänderte Strecke ist nicht gesichert. Noch einmal antippen, um sie zu verlassen.</translation>
     </message>
@@ -4566,6 +4562,78 @@
     <message>
         <source>planning was stopped: this is the best plan so far</source>
         <translation>die Planung wurde abgebrochen: das ist der beste Plan bisher</translation>
+    </message>
+    <message>
+        <source>rests %1 min</source>
+        <translation>Pause %1 min</translation>
+    </message>
+    <message>
+        <source>due %1, late by %2 min</source>
+        <translation>Soll %1, %2 min zu spät</translation>
+    </message>
+    <message>
+        <source>due %1, %2 min to spare</source>
+        <translation>Soll %1, %2 min Reserve</translation>
+    </message>
+    <message>
+        <source>if closed nothing else is sure to be reached</source>
+        <translation>wenn zu, ist nichts anderes sicher zu erreichen</translation>
+    </message>
+    <message>
+        <source>if closed on to %1</source>
+        <translation>wenn zu, weiter bis %1</translation>
+    </message>
+    <message>
+        <source>Least cost.</source>
+        <translation>Geringste Kosten.</translation>
+    </message>
+    <message>
+        <source>Fewest stops.</source>
+        <translation>Wenigste Halte.</translation>
+    </message>
+    <message>
+        <source>Least time.</source>
+        <translation>Kürzeste Zeit.</translation>
+    </message>
+    <message>
+        <source>Lightest car.</source>
+        <translation>Leichtestes Auto.</translation>
+    </message>
+    <message>
+        <source>the plan has too many stops for a card</source>
+        <translation>der Plan hat zu viele Halte für eine Karte</translation>
+    </message>
+    <message>
+        <source>Fuel card, page %1 of %2</source>
+        <translation>Spritkarte, Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>day ____________</source>
+        <translation>Tag ____________</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>Zähler %1</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>getankt</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>Anzeige</translation>
+    </message>
+    <message>
+        <source>late at %1 by %2 min</source>
+        <translation>zu spät bei %1 um %2 min</translation>
+    </message>
+    <message>
+        <source>due times are not looked at: they need a departure and a speed</source>
+        <translation>Sollzeiten werden nicht beachtet: sie brauchen Abfahrt und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>the speed of a mode needs the speed of the others</source>
+        <translation>die Geschwindigkeit einer Fahrweise braucht die der anderen</translation>
     </message>
 </context>
 <context>

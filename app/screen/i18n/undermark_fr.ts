@@ -2420,10 +2420,6 @@
         <translation>la fiche ne peut pas être écrite</translation>
     </message>
     <message>
-        <source>the plan has too many stops for one page</source>
-        <translation>le plan a trop d’arrêts pour une page</translation>
-    </message>
-    <message>
         <source>The changed route is not saved. Touch again to leave it.</source>
         <translation>La route changée n&apos;est pas gardée. Toucher encore pour la quitter.</translation>
     </message>
@@ -4566,6 +4562,78 @@
     <message>
         <source>planning was stopped: this is the best plan so far</source>
         <translation>la planification a été interrompue : voici le meilleur plan jusqu’ici</translation>
+    </message>
+    <message>
+        <source>rests %1 min</source>
+        <translation>repos %1 min</translation>
+    </message>
+    <message>
+        <source>due %1, late by %2 min</source>
+        <translation>prévu à %1, %2 min de retard</translation>
+    </message>
+    <message>
+        <source>due %1, %2 min to spare</source>
+        <translation>prévu à %1, %2 min de marge</translation>
+    </message>
+    <message>
+        <source>if closed nothing else is sure to be reached</source>
+        <translation>si fermé, rien d’autre n’est sûr d’être atteint</translation>
+    </message>
+    <message>
+        <source>if closed on to %1</source>
+        <translation>si fermé, continuer jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>Least cost.</source>
+        <translation>Moindre coût.</translation>
+    </message>
+    <message>
+        <source>Fewest stops.</source>
+        <translation>Le moins d’arrêts.</translation>
+    </message>
+    <message>
+        <source>Least time.</source>
+        <translation>Le moins de temps.</translation>
+    </message>
+    <message>
+        <source>Lightest car.</source>
+        <translation>Voiture la plus légère.</translation>
+    </message>
+    <message>
+        <source>the plan has too many stops for a card</source>
+        <translation>le plan a trop d’arrêts pour une fiche</translation>
+    </message>
+    <message>
+        <source>Fuel card, page %1 of %2</source>
+        <translation>Fiche carburant, page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>day ____________</source>
+        <translation>jour ____________</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>compteur %1</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>pris</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>jauge</translation>
+    </message>
+    <message>
+        <source>late at %1 by %2 min</source>
+        <translation>en retard à %1 de %2 min</translation>
+    </message>
+    <message>
+        <source>due times are not looked at: they need a departure and a speed</source>
+        <translation>les heures prévues ne sont pas prises en compte : il leur faut un départ et une vitesse</translation>
+    </message>
+    <message>
+        <source>the speed of a mode needs the speed of the others</source>
+        <translation>la vitesse d’un mode demande celle des autres</translation>
     </message>
 </context>
 <context>

@@ -146,14 +146,15 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
     table.startLitres = problem.start;
     table.mostWait = request.mostWait.count();
     table.perMinuteWaited = request.aim == Aim::time ? 1.0 : kTie;
-    double idled = 0.0;
+    double way = 0.0; // driven, idled and rested
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
-        table.onTheWay.push_back(
-            idled + drivingTime(*request.speed, point.at - request.route.points[0].at).count());
-        idled += point.idle.value_or(Minutes{}).count();
+        table.onTheWay.push_back(way);
+        way += (point.idle.value_or(Minutes{}) + point.rest.value_or(Minutes{})).count();
+        if (i + 1 < problem.offers.size())
+            way += drivingTime(speedIn(request, point.mode), request.route.points[i + 1].at - point.at).count();
         const double halfDetour =
-            drivingTime(*request.speed, point.detour.value_or(Distance())).count() / 2;
+            drivingTime(speedIn(request, point.mode), point.detour.value_or(Distance())).count() / 2;
         table.hours.push_back({point.opens.value_or(Minutes(0)).count() - halfDetour,
                                point.closes.value_or(Minutes(24 * 60)).count() - halfDetour});
         // The clock takes the supply gained for what was poured: more by what the detour burnt.

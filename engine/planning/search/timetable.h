@@ -2,7 +2,7 @@
 //
 // When the car is where, and what is open then. A stop counts if its place is open on arrival,
 // or opens within `mostWait`, which is then waited for. The clock on arrival is exact in three
-// terms: the driving and idling, the minutes of the stops made before, and the pouring, which
+// terms: the driving, idling and resting, the minutes of the stops made before, and the pouring, which
 // the supply itself tells:
 //
 //     clock = departure + onTheWay + stopMinutes + (supply - start) x minutesPerLitre

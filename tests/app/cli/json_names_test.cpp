@@ -24,7 +24,7 @@ const std::set<std::string> kWithoutUnit{
     "mape_without_days", "baseline_mape", "over_promised", "share", "trend", "trend_90", "scale",
     "nis_mean", "surprise_sd", "p", "trip_gap",
     // counts and places
-    "added", "duplicates", "equal_times", "fills", "known", "lost", "not_known", "of_others", "row",
+    "added", "duplicates", "equal_times", "fills", "known", "lost", "not_known", "of_others", "pages", "row",
     "samples", "stand_ins", "starts", "stops", "stops_change", "taken", "tanks", "tanks_to_narrow",
     "stretches",
     // in the unit of the sender, of the table, of the user's money

@@ -128,6 +128,23 @@ private slots:
         QVERIFY(m_run("plan " + m_run.file("bad.csv", "at_km,fuel,floor_l\n0,none,\n9,none,-1\n") + kTank).exitCode == 2);
     }
 
+    // Two days: a speed of its own on the stage, a night, a control with its time.
+    void aWayOverNightHasItsClock()
+    {
+        const QString route = m_run.file(
+            "days.csv", "at_km,name,mode,fuel,rest_min,due\n0,Start,road,none,,\n120,Stage,stage,none,,17:50\n"
+                        "180,Camp,road,none,600,\n270,End,,none,,06:30\n");
+        const QString times = kTank + " --depart 16:00 --speed-kmh 60 --mode-speed stage=90";
+        const Json plan = m_run("plan " + route + QString(times).replace("--start-l 20", "--start-l 40")).json();
+        QVERIFY(std::fabs(plan.at("points")[3].at("clock_min").get<double>() - (30 * 60 + 10)) < 1e-6);
+        QVERIFY(std::fabs(plan.at("points")[1].at("late_min").get<double>() - 10) < 1e-6);
+        QVERIFY(std::fabs(plan.at("points")[3].at("late_min").get<double>() + 20) < 1e-6);
+        QCOMPARE(plan.at("notes")[0].get<std::string>(), std::string("late at Stage by 10 min"));
+        const CliAnswer words = m_run("plan " + route + QString(times).remove("--json").replace("--start-l 20", "--start-l 40"));
+        QVERIFY2(words.out.contains("rests 600 min") && words.out.contains("due 06:30, 20 min to spare"), words.out);
+        QCOMPARE(m_run("plan " + route + times + " --mode-speed stage").exitCode, 2);
+    }
+
     // Interrupted, a long plan answers with what it has, and says so.
     void anInterruptTakesTheBestPlanSoFar()
     {

@@ -319,7 +319,7 @@ private slots:
             return process.readAllStandardOutput();
         };
         const QByteArray asItIs = card("");
-        QVERIFY(asItIs.contains("stops on one page"));
+        QVERIFY2(asItIs.contains("6 stops on "), asItIs.constData());
         QVERIFY(card(" --rate-up 40 --close Damson --close Fir").contains("No card"));
         const QByteArray closed = card(" --close Damson --rate-up 1");
         QVERIFY2(closed.contains("supposed: Damson closed, rate up by 1 %"), closed.constData());

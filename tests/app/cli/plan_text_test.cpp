@@ -101,7 +101,7 @@ private slots:
         QVERIFY2(answer.out.contains("Birch 29.5"), answer.out.constData());
     }
 
-    void theCardIsOnePageOfPdf_data()
+    void theCardOfAShortWayIsOnePageOfPdf_data()
     {
         QTest::addColumn<QString>("paper");
         QTest::addColumn<QString>("size"); // ISO 216 in whole points of 1/72 inch
@@ -111,7 +111,7 @@ private slots:
                             << "595 841";
     }
 
-    void theCardIsOnePageOfPdf()
+    void theCardOfAShortWayIsOnePageOfPdf()
     {
         QFETCH(QString, paper);
         QFETCH(QString, size);
@@ -132,10 +132,50 @@ private slots:
             QVERIFY2(pdf.contains(words), words);
     }
 
-    void moreStopsThanThePageHoldsAreRefused()
+    // A long way goes on over the page: every row is there, those passed too.
+    void everyRowIsOnTheCard()
     {
         QByteArray rows = "leg_km,name,mode,fuel\n";
         for (int i = 0; i < 60; ++i)
+            rows += "30,Place" + QByteArray::number(i) + "x,m," + (i % 3 ? "none" : "pump") + "\n";
+        const QString out = m_run.file("long.pdf", "");
+        const auto answer = m_run("card --json --event Marathon --start-sd-l 0.5 --capacity-l 12 --start-l 10 --rate 10 "
+                                  "--out " + out + " " + m_run.file("long.csv", rows + "30,F,,none\n"));
+        QVERIFY2(answer.exitCode == 0, answer.err.constData());
+        const int pages = answer.json().at("pages").get<int>();
+        QVERIFY(pages > 1 && pages < 9);
+        QFile file(out);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QByteArray pdf = file.readAll();
+        QVERIFY(pdf.contains("/Count " + QByteArray::number(pages)));
+        for (int i = 0; i < 60; ++i)
+            QVERIFY2(pdf.contains("Place" + QByteArray::number(i) + "x"), QByteArray::number(i));
+        for (const char* words : {"Marathon", "Fewest stops.", " sure on each arrival.", "Starts with 10.0 L",
+                                  "day ____", "taken", "gauge", "page 2 of"})
+            QVERIFY2(pdf.contains(words), words);
+    }
+
+    // Other letters are set in a font of theirs, and can be read back.
+    void namesInOtherLettersAreReadable()
+    {
+        if (!QFile::exists("/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf"))
+            QSKIP("fonts-droid-fallback is not installed");
+        const QString route = m_run.file("east.csv", "at_km,name,mode,fuel\n0,Start,road,none\n"
+                                                     "100,東京 Pump,road,pump\n300,終わり,,none\n");
+        const QString out = m_run.file("east.pdf", "");
+        QCOMPARE(m_run("card " + route + " --capacity-l 30 --start-l 15 --rate 10 --out " + out).exitCode, 0);
+        QProcess reader; // of poppler
+        reader.start("pdftotext", {"-layout", out, "-"});
+        QVERIFY(reader.waitForFinished());
+        const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+        QVERIFY2(text.contains("東京 Pump") && text.contains("終わり"), qPrintable(text));
+        QVERIFY(QFileInfo(out).size() < 1'000'000); // the letters used, not the whole font of 4 MB
+    }
+
+    void moreStopsThanTwelvePagesHoldAreRefused()
+    {
+        QByteArray rows = "leg_km,name,mode,fuel\n";
+        for (int i = 0; i < 600; ++i)
             rows += "100,P" + QByteArray::number(i) + ",m,pump\n";
         const QString out = m_run.file("none.pdf", "");
         QFile::remove(out);

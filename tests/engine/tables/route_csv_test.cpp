@@ -150,6 +150,9 @@ private slots:
         point.closes = Minutes(1440);
         point.timed = true;
         point.idle = Minutes(2.5);
+        point.rest = Minutes(480);
+        point.due = Minutes(9 * 60 + 5);
+        point.floor = Volume::fromLitres(3.25);
         route.points[2].at = point.at; // the mode is none on this row and the one above
         route.points[3].at = Distance::fromKm(50);
         route.points[3].mode = "road";

@@ -53,6 +53,9 @@ class RouteGpxWriterTest : public QObject {
         point.opens = Minutes(6 * 60 + 5);
         point.closes = Minutes(22 * 60 + 30);
         point.idle = Minutes(3);
+        point.rest = Minutes(480);
+        point.due = Minutes(9 * 60 + 5);
+        point.floor = Volume::fromLitres(3.25);
         point.timed = true;
         file.route.points[2].at = Distance::fromKm(2000);
         file.route.points[0].mode = file.route.points[2].mode = "open road";
@@ -98,7 +101,7 @@ private slots:
             QVERIFY(b.pricePerLitre == a.pricePerLitre && b.leastPurchase == a.leastPurchase &&
                     b.mostPurchase == a.mostPurchase && b.stopTime == a.stopTime &&
                     b.detour == a.detour && b.opens == a.opens && b.closes == a.closes &&
-                    b.idle == a.idle);
+                    b.idle == a.idle && b.rest == a.rest && b.due == a.due && b.floor == a.floor);
         }
     }
 
