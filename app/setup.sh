@@ -25,6 +25,9 @@ libpugixml-dev|reading GPX
 libhpdf-dev|the fuel card as PDF
 fonts-droid-fallback|names in Chinese, Japanese and Korean letters on it
 libgeographiclib-dev|distances on the WGS84 ellipsoid
+libosmium2-dev|reading OpenStreetMap extracts
+libprotozero-dev|their packing
+zlib1g-dev|and their compression
 "
 screen_packages="
 qt6-base-dev|the touch screen
@@ -51,6 +54,9 @@ xvfb|a display for whole ways through the real program
 xdotool|touches it there
 libglpk-dev|an independent optimiser that plans are compared with
 python3-scipy|an independent library that curves are compared with
+libkopeninghours-dev|an independent evaluator that opening hours are compared with
+qtbase5-dev|which it stands on
+osmium-tool|an independent reader that found pumps are compared with
 python3-canmatrix|an independent reader that DBC files are compared with
 libxml2-utils|checks the GPX that is written
 poppler-utils|reads back the PDFs that are written

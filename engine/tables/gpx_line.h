@@ -16,6 +16,7 @@ namespace undermark {
 struct GeoPosition {
     double latitude = 0.0;
     double longitude = 0.0;
+    std::optional<double> height = std::nullopt; // metres above the sea, where it is told
     friend bool operator==(const GeoPosition&, const GeoPosition&) = default;
 };
 
@@ -29,6 +30,13 @@ public:
     void join(const GeoPosition& place, std::optional<Distance> at = std::nullopt);
     // Adds a place behind a gap, which adds no length; returns the gap's width.
     Distance jump(const GeoPosition& place);
+
+    struct Place {
+        GeoPosition position;
+        Distance at;
+        bool afterGap; // not joined to the place before it
+    };
+    const std::vector<Place>& places() const { return m_places; }
 
     std::size_t size() const { return m_places.size(); }
     const GeoPosition& front() const { return m_places.front().position; }
@@ -46,11 +54,6 @@ public:
     std::optional<Foot> nearest(const GeoPosition& place, Distance reach) const;
 
 private:
-    struct Place {
-        GeoPosition position;
-        Distance at;
-        bool afterGap;
-    };
     // Around the sections that end at 64 places; longitudes are counted from `east`.
     struct Box {
         double east, south, north;

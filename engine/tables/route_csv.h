@@ -18,6 +18,7 @@ namespace undermark {
 struct RouteFile {
     Route route;
     std::vector<GeoPosition> positions; // of every point, or empty where the file has none
+    GeoLine line;                       // the way over the ground, where the file has it
     std::vector<Sentence> warnings;     // unknown columns, gaps in a track
 };
 

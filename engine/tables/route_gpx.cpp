@@ -15,6 +15,7 @@ namespace {
 
 constexpr std::uintmax_t kMostGpxBytes = 256u << 20;
 constexpr std::size_t kMostWarnings = 5; // of one kind
+const NumberRange kHeight{-500, 9000, Sentence::just("metres above the sea")};
 
 Error wrong(const std::filesystem::path& file, Sentence detail, Sentence expected = {},
             std::string found = {})
@@ -151,7 +152,10 @@ private:
             }
             degrees[i] = *value;
         }
-        return GeoPosition{degrees[0], degrees[1]};
+        GeoPosition position{degrees[0], degrees[1]};
+        if (const auto height = parseNumber(node.child("ele").text().as_string(), kHeight))
+            position.height = *height; // one that is no height is as good as none
+        return position;
     }
 
     Result<void> readRoute(const pugi::xml_node& rte)
@@ -294,6 +298,7 @@ private:
                                               counted(m_tooFar - kMostWarnings)));
         RouteFile file;
         file.warnings = std::move(m_warnings);
+        file.line = m_line;
         for (Placed& placed : m_points) {
             auto& points = file.route.points;
             if (placed.point.mode.empty() && !points.empty())
