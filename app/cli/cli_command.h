@@ -97,6 +97,7 @@ void addRatesCommand(CLI::App& app, CliContext& context);
 void addDemoCommand(CLI::App& app, CliContext& context);
 void addBacktestCommand(CLI::App& app, CliContext& context);
 void addPlanCommand(CLI::App& app, CliContext& context);
+void addPumpsCommand(CLI::App& app, CliContext& context);
 void addCardCommand(CLI::App& app, CliContext& context);
 void addSheetCommand(CLI::App& app, CliContext& context);
 void addReplayCommand(CLI::App& app, CliContext& context);

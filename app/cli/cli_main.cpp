@@ -33,7 +33,7 @@ void addCommands(CLI::App& app, CliContext& context)
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
-                           addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand,
+                           addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand, addPumpsCommand,
                            addCardCommand, addSheetCommand, addBacktestCommand, addReplayCommand, addWatchCommand,
                            addCheckCommand,
                            addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,

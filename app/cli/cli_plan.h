@@ -6,6 +6,7 @@
 #include "app/car/plan_request.h"
 #include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_command.h"
+#include "app/cli/cli_pumps.h"
 #include "engine/planning/any_closure.h"
 
 #include <filesystem>
@@ -31,6 +32,7 @@ struct PlanOptions {
     std::optional<std::pair<double, double>> check; // official, shown
     std::string aim, date, departure, fuelWaypoints, track;
     bool zonesOnly = false, noCans = false, zoneLimit = false, anyOneClosed = false;
+    PumpFlags pumps; // of the map along the track
     std::vector<std::string> close, repeat, modeSpeeds;
     std::optional<double> rateUp, fillLess;
 };

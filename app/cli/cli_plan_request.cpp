@@ -54,6 +54,9 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
             "GPX: waypoints whose name holds this text are pumps");
     addText(command, "--track", options.track,
             "GPX with several tracks or routes: name or number of the one that is driven");
+    addPath(command, "--pumps", options.pumps.extract,
+            "GPX: the pumps along it come from this OpenStreetMap extract", "REGION.osm.pbf");
+    addPumpFlags(command, options.pumps);
     addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
     addTwoNumbers(command, "--odometer-check", options.check, kPositive,
                   "check section: official km and km shown; the route, and what is printed, is read "
@@ -206,7 +209,37 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
         both.rates.idling = FlowRate::fromLitresPerHour(*options.idleRate);
 }
 
-Result<Route> readRoute(const PlanOptions& options)
+// With the pumps of the map. Of the logbook's car its fuel is asked for, unless one is named.
+Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, const CliContext& context)
+{
+    PumpFlags flags = options.pumps;
+    flags.departure = options.departure;
+    flags.date = options.date;
+    flags.speedKmh = options.speedKmh;
+    if (flags.fuel.empty() && !options.capacity && !options.rate) {
+        const Result<Car> car = namedCar(context, OpenMode::readOnly);
+        if (!car)
+            return fail(car.error());
+        const Result<Entry<Vehicle>> vehicle = car->vehicle();
+        if (!vehicle)
+            return fail(vehicle.error());
+        flags.fuel = wordOf(vehicle->value.fuel);
+    }
+    const auto clock = clockOf(flags);
+    if (!clock)
+        return fail(clock.error());
+    const auto found = pumpsAlong(flags, file);
+    if (!found)
+        return fail(found.error());
+    RouteWithPumps with = withPumps(std::move(file), found->pumps, *clock);
+    for (const Sentence& note : found->notes)
+        warn(note);
+    for (const Sentence& note : with.notes)
+        warn(note);
+    return std::move(with.file);
+}
+
+Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
 {
     GpxOptions gpxOptions;
     gpxOptions.fuelWaypoints = options.fuelWaypoints;
@@ -216,6 +249,10 @@ Result<Route> readRoute(const PlanOptions& options)
         return fail(file.error());
     for (const Sentence& text : file->warnings)
         warn(text);
+    if (!options.pumps.extract.empty())
+        file = withPumpsOfMap(options, std::move(*file), context);
+    if (!file)
+        return fail(file.error());
     Route route = std::move(file->route);
     return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
 }
@@ -235,6 +272,8 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
 {
     if (options.pumpFlow)
         request.pumpFlow = FlowRate::fromLitresPerHour(*options.pumpFlow * 60);
+    if (!options.pumps.extract.empty() && !options.departure.empty())
+        request.speed = Speed::fromKmPerHour(kUsualSpeedKmh);
     if (options.speedKmh)
         request.speed = Speed::fromKmPerHour(*options.speedKmh);
     for (const std::string& pair : options.modeSpeeds) {
@@ -347,7 +386,7 @@ double officialPerShown(const PlanOptions& options)
 
 Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& context)
 {
-    Result<Route> route = readRoute(options);
+    Result<Route> route = readRoute(options, context);
     if (!route)
         return fail(route.error());
     Result<TankAndRate> both = tankFromFlags(options, context);

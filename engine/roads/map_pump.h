@@ -21,8 +21,8 @@ struct MapPump {
 
 enum class Offer { yes, no, unknown };
 
-// Whether it sells this fuel: "petrol" is any fuel:octane_*, fuel:e5 or fuel:e10; any other word
-// ("diesel", "lpg") the tag of that name. No, only where the map says no; where it lists other
+// Whether it sells this fuel: "petrol" is any fuel:octane_*, fuel:e5 or fuel:e10, "ethanol"
+// fuel:e85; any other word ("diesel", "lpg") the tag of that name. No, only where the map says no; where it lists other
 // fuels and not this one it may have been left out: unknown.
 Offer offers(const MapPump& pump, std::string_view fuel);
 

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Fuel stations of a map along a track: what `pumps` and `plan --pumps` share.
+#pragma once
+
+#include "app/cli/cli_command.h"
+#include "engine/roads/route_with_pumps.h"
+
+namespace undermark {
+
+inline constexpr double kUsualSpeedKmh = 60; // of the whole way, where none is stated
+
+struct PumpFlags {
+    std::filesystem::path extract;
+    std::optional<double> withinKm, speedKmh;
+    std::string fuel, departure, date;
+    std::vector<std::string> leaveOut;
+};
+
+// --within-km, --fuel and --leave-out; the other fields are flags that each command has.
+void addPumpFlags(CLI::App& command, PumpFlags& flags);
+
+// Those along the file's track, and on a terminal how far the map is read. badInput where the
+// file has no track: a table has no places.
+Result<PumpsAlong> pumpsAlong(const PumpFlags& flags, const RouteFile& file);
+
+// From --depart, --date (today) and --speed-kmh (60); nothing without --depart.
+Result<std::optional<DriveClock>> clockOf(const PumpFlags& flags);
+
+} // namespace undermark
