@@ -51,7 +51,7 @@ Arrival arrivalAt(const PumpAlong& pump, const DriveClock& clock)
         return {};
     const auto [day, minute] = dayAndMinute(clock, pump.at);
     const auto spans = pump.hours->on(day);
-    const auto next = std::ranges::find_if(spans, [minute](const auto& span) { return minute < span.to; });
+    const auto next = std::ranges::find_if(spans, [now = minute](const auto& span) { return now < span.to; });
     if (next == spans.end())
         return {OnArrival::closed, {}};
     Arrival arrival{minute >= next->from ? OnArrival::open : OnArrival::closed, *next};
