@@ -15,7 +15,7 @@ const char* const kValley =
     "<gpx version='1.1' creator='t' xmlns='http://www.topografix.com/GPX/1/1'><trk><trkseg>"
     "<trkpt lat='47.06' lon='9.50'/><trkpt lat='47.125' lon='9.5233'/><trkpt lat='47.145' lon='9.5143'/>"
     "<trkpt lat='47.209' lon='9.515'/><trkpt lat='47.27' lon='9.53'/></trkseg></trk></gpx>";
-const QString kTank = " --capacity-l 50 --start-l 20 --start-sd-l 1 --rate 8 --rate-sd .5 --end-l 40";
+const QString kHalfTank = " --capacity-l 50 --start-l 20 --start-sd-l 1 --rate 8 --rate-sd .5 --end-l 40";
 
 } // namespace
 
@@ -42,11 +42,11 @@ private slots:
         }
         const QString gpx = QFileInfo(track).dir().filePath("with.gpx"), csv = QFileInfo(track).dir().filePath("with.csv");
         QCOMPARE(run("pumps " + kMapFile + " --along " + track + " --gpx " + gpx + " --csv " + csv).exitCode, 0);
-        const nlohmann::json planned = run("plan " + track + " --pumps " + kMapFile + kTank + " --json").json();
+        const nlohmann::json planned = run("plan " + track + " --pumps " + kMapFile + kHalfTank + " --json").json();
         QCOMPARE(planned["points"].size(), listed.size() + 2);
         QVERIFY(planned["stops"].size() == 1);
         for (const QString& file : {gpx, csv}) {
-            const nlohmann::json again = run("plan " + file + kTank + " --json").json();
+            const nlohmann::json again = run("plan " + file + kHalfTank + " --json").json();
             QVERIFY2(std::fabs(again["dry_risk"].get<double>() - planned["dry_risk"].get<double>()) < 1e-6,
                      qPrintable(file));
             QVERIFY(again["stops"][0]["name"] == planned["stops"][0]["name"]);
@@ -67,7 +67,7 @@ private slots:
             QVERIFY(pump["open_chance"].get<double>() == .5);
             QVERIFY(std::fabs(pump["passed_at_min"].get<double>() - 23.5 * 60 - pump["at_km"].get<double>()) < 1e-9);
         }
-        QVERIFY(run("plan " + track + " --pumps " + kMapFile + " --depart 23:30" + kTank).err.contains("no opening hours"));
+        QVERIFY(run("plan " + track + " --pumps " + kMapFile + " --depart 23:30" + kHalfTank).err.contains("no opening hours"));
     }
 
     void wrongUse()
@@ -77,7 +77,7 @@ private slots:
         const QString table = run.file("route.csv", "at_km,name\n0,a\n10,b\n");
         const QString noMap = run.file("no.osm.pbf", "this is no map, whatever it is called");
         for (const QString& line :
-             {"pumps " + kMapFile + " --along " + table, "plan " + table + " --pumps " + kMapFile + kTank,
+             {"pumps " + kMapFile + " --along " + table, "plan " + table + " --pumps " + kMapFile + kHalfTank,
               "pumps " + noMap + " --along " + track, "pumps " + kMapFile + " --along " + track + " --within-km 0",
               "pumps " + kMapFile + " --along " + track + " --leave-out Nobody", QString("pumps " + kMapFile)}) {
             const CliAnswer answer = run(line);
