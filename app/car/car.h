@@ -49,6 +49,8 @@ public:
 
     // Those of the logbook, in the order they were set up.
     Result<std::vector<Entry<Vehicle>>> cars() const;
+    // Everything recorded of each of them, in that order.
+    Result<std::vector<VehicleLog>> logs() const;
     // The one that everything else is about. notFound: there is none yet.
     Result<Entry<Vehicle>> vehicle() const;
     // Its UUID; empty: none.
@@ -77,12 +79,14 @@ public:
 
     // --- recorded (car_records.cpp)
 
-    // A new entry. T: Mode, Calibration, Fill, Trip or Proof. Errors: as Logbook::add.
+    // A new entry. T: Mode, Calibration, Fill, Trip, Proof, VerificationRecord, Photo or
+    // HandOverRecord. Errors: as Logbook::add.
     template <class T> Result<EntryId> record(const T& value);
     // A fill, and what it taught. Errors: as Logbook::add; once it is stored, none: what
     // keeps the answer back is among the lesson's flags.
     Result<FillLesson> recordFill(const Fill& fill);
-    // Replaces an entry, also one that was taken back. T as above, or Vehicle.
+    // Replaces an entry, also one that was taken back. T: Vehicle, Mode, Calibration, Fill,
+    // Trip or Proof.
     // Errors: as Logbook::supersede.
     template <class T> Result<void> revise(const EntryId& entry, const T& value);
     Result<void> revise(const EntryId& entry, const LogValue& value);
@@ -114,6 +118,7 @@ public:
 
     // Beside the logbook: where drafts are kept that must outlive a power cut.
     std::filesystem::path folder() const { return m_file.parent_path(); }
+    std::filesystem::path logbookFile() const { return m_file; }
     Instant time() const { return m_clock(); }
 
 private:

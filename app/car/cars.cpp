@@ -43,6 +43,21 @@ Result<std::vector<Entry<Vehicle>>> Car::cars() const
     return std::vector<Entry<Vehicle>>();
 }
 
+Result<std::vector<VehicleLog>> Car::logs() const
+{
+    const auto all = cars();
+    if (!all)
+        return fail(all.error());
+    std::vector<VehicleLog> logs;
+    for (const Entry<Vehicle>& each : *all) {
+        auto log = m_logbook->load(each.id);
+        if (!log)
+            return fail(log.error());
+        logs.push_back(std::move(*log));
+    }
+    return logs;
+}
+
 Result<Entry<Vehicle>> Car::vehicle() const
 {
     const auto all = cars();

@@ -2,6 +2,7 @@
 #include "app/car/logbook_transfer.h"
 
 #include "engine/logbook/backup.h"
+#include "engine/logbook/photo_store.h"
 #include "engine/tables/export_csv.h"
 
 namespace undermark {
@@ -62,7 +63,21 @@ Result<MergeDone> takeInLogbook(Logbook& logbook, const std::filesystem::path& o
     for (const std::string& name : done.report.sameName)
         done.warnings.push_back(
             Sentence::of("two vehicles are called %1 now: they were made apart", name));
+    const auto photos = takePhotos(other, logbook.file());
+    if (!photos)
+        return fail(photos.error());
+    if (photos->refused > 0)
+        done.warnings.push_back(Sentence::of(
+            "photos that are not what their names say were left out: %1", counted(photos->refused)));
     return done;
+}
+
+Result<void> exportBundle(const Logbook& logbook, const std::filesystem::path& file)
+{
+    if (const auto copied = logbook.copyTo(file); !copied)
+        return copied;
+    const auto photos = takePhotos(logbook.file(), file);
+    return photos ? Result<void>() : fail(photos.error());
 }
 
 Result<void> exportTables(const Logbook& logbook, const std::filesystem::path& folder)
@@ -77,7 +92,7 @@ Result<std::filesystem::path> exportEverything(const Logbook& logbook, const std
     const std::filesystem::path folder = freeDatedName(into / "export", now);
     if (const auto tables = exportTables(logbook, folder); !tables)
         return fail(tables.error());
-    if (const auto bundle = logbook.copyTo(folder / "logbook.sqlite"); !bundle) {
+    if (const auto bundle = exportBundle(logbook, folder / "logbook.sqlite"); !bundle) {
         std::error_code ignored;
         std::filesystem::remove_all(folder, ignored);
         return fail(bundle.error());

@@ -48,18 +48,23 @@ Result<ImportDone> takeIn(Logbook& logbook, const EntryId& vehicle, const Import
 struct MergeDone {
     MergeReport report;
     std::filesystem::path backup;      // the logbook as it was
-    std::vector<Sentence> warnings;    // vehicles that share a name now
+    std::vector<Sentence> warnings;    // vehicles that share a name now, photos left out
 };
 
-// Errors: as backUp and Logbook::merge; nothing is taken in then.
+// Its photos are taken in, too. Errors: as backUp, Logbook::merge and takePhotos; of the first
+// two nothing is taken in then.
 Result<MergeDone> takeInLogbook(Logbook& logbook, const std::filesystem::path& other, Instant now);
+
+// The whole logbook as one new file, its photos beside it. Errors: as Logbook::copyTo and
+// takePhotos.
+Result<void> exportBundle(const Logbook& logbook, const std::filesystem::path& file);
 
 // The tables of engine/tables/export_csv.h in a new folder. Errors: as readForExport and
 // exportCsv.
 Result<void> exportTables(const Logbook& logbook, const std::filesystem::path& folder);
 
 // The tables, and the whole logbook as a bundle, logbook.sqlite, in a new folder
-// export-YYYYMMDDTHHMMSSZ in `into`. Its path. Errors as exportTables and Logbook::copyTo.
+// export-YYYYMMDDTHHMMSSZ in `into`. Its path. Errors as exportTables and exportBundle.
 Result<std::filesystem::path> exportEverything(const Logbook& logbook, const std::filesystem::path& into,
                                                Instant now);
 

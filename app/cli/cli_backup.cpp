@@ -5,6 +5,7 @@
 #include "app/car/logbook_transfer.h"
 #include "app/cli/cli_logbook.h"
 #include "engine/logbook/backup.h"
+#include "engine/logbook/photo_store.h"
 
 #include <iostream>
 
@@ -33,6 +34,8 @@ Result<void> runRestore(const std::string& file, const CliContext& context)
     const auto kept = restore(file, context.logbook, now());
     if (!kept)
         return fail(kept.error());
+    if (const auto photos = takePhotos(file, context.logbook); !photos)
+        return fail(photos.error());
     if (context.json)
         print({{"restored", file}, {"kept", kept->empty() ? Json() : Json(kept->string())}});
     else

@@ -188,18 +188,38 @@ Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& s
     return answer;
 }
 
+std::optional<std::string> noteOf(const CalibrateOptions& options)
+{
+    return options.note.empty() ? std::nullopt : std::optional(options.note);
+}
+
 // Keeps the points as they were read, and the sender where flags changed it.
-Result<void> save(Car& car, Entry<Vehicle> vehicle, const CalibrateAnswer& answer)
+Result<void> save(Car& car, Entry<Vehicle> vehicle, const CalibrateAnswer& answer,
+                  const CalibrateOptions& options)
 {
     if (!(vehicle.value.sender == answer.sender)) {
         vehicle.value.sender = answer.sender;
         if (const auto done = car.revise(vehicle.id, vehicle.value); !done)
             return done;
     }
-    const Calibration calibration{car.time(), answer.file.points, answer.zero};
+    Calibration calibration;
+    calibration.time = car.time();
+    calibration.points = answer.file.points;
+    calibration.zeroMark = answer.zero;
+    if (options.lobe1 && options.lobe2)
+        calibration.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
+    calibration.note = noteOf(options);
     if (const auto id = car.record(calibration); !id)
         return fail(id.error());
     return {};
+}
+
+Result<void> saveVerification(Car& car, const CalibrateAnswer& answer, const CalibrateOptions& options)
+{
+    VerificationRecord record = recordOf(*answer.verified, car.time());
+    record.note = noteOf(options);
+    const auto id = car.record(record);
+    return id ? Result<void>() : fail(id.error());
 }
 
 Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
@@ -207,6 +227,8 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     if (options.save && options.shape.given())
         return wrongUse("a prior is not saved: pour, read, and save that",
                         "no --save with --shape");
+    if (!options.note.empty() && !options.save)
+        return wrongUse("a note goes with what is kept", "--save");
     Sender known;
     known.unit.clear();
     std::optional<Car> car;
@@ -223,8 +245,6 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     }
     std::optional<Knowledge> kept;
     if (ofTheLogbook) {
-        if (options.save)
-            return wrongUse("what is verified is kept already", "POINTS.csv with --save");
         auto learnt = car->knowledge();
         if (!learnt)
             return fail(learnt.error());
@@ -239,8 +259,12 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     if (options.save) {
         if (const auto possible = needCurve(*answer); !possible)
             return possible;
-        if (const auto saved = save(*car, vehicle, *answer); !saved)
-            return saved;
+        if (!ofTheLogbook)
+            if (const auto saved = save(*car, vehicle, *answer, options); !saved)
+                return saved;
+        if (answer->verified)
+            if (const auto saved = saveVerification(*car, *answer, options); !saved)
+                return saved;
     }
     if (context.json)
         printCalibrationJson(*answer, options);
@@ -277,7 +301,8 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addText(command, "--verify", options.verify,
             std::string(kVerifyHelp) + "; without POINTS.csv against the logbook's calibration",
             "LEVELS.csv");
-    addFlag(command, "--save", options.save, "keep this calibration in the logbook");
+    addFlag(command, "--save", options.save, "keep this calibration, and what was verified, in the logbook");
+    addText(command, "--note", options.note, "with --save: your own words, which the hand-over sheet shows");
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "app/cli/terminal_words.h"
 #include "engine/consumption/odometer_gaps.h"
 #include "engine/logbook/backup.h"
+#include "engine/logbook/photo_store.h"
 #include "engine/logbook/salvage.h"
 #include "engine/outlook/sender_health.h"
 
@@ -164,6 +165,8 @@ Result<void> runSalvage(const std::string& fresh, const CliContext& context)
     const auto report = salvage(context.logbook, fresh, now());
     if (!report)
         return fail(report.error());
+    if (const auto photos = takePhotos(context.logbook, fresh); !photos)
+        return fail(photos.error());
     if (report->gaps)
         warn("pages of the logbook cannot be read: there may be more that was lost");
     if (report->standIns > 0)

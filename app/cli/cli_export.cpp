@@ -23,10 +23,10 @@ Result<void> exportFolder(const std::string& folder, const CliContext& context)
     return logbook ? exportTables(*logbook, folder) : fail(logbook.error());
 }
 
-Result<void> exportBundle(const std::string& file, const CliContext& context)
+Result<void> exportWhole(const std::string& file, const CliContext& context)
 {
     const auto logbook = Logbook::open(context.logbook, OpenMode::readOnly);
-    return logbook ? logbook->copyTo(file) : fail(logbook.error());
+    return logbook ? exportBundle(*logbook, file) : fail(logbook.error());
 }
 
 Result<void> exportRoute(const ExportOptions& options)
@@ -49,7 +49,7 @@ Result<void> runExport(const ExportOptions& options, const CliContext& context)
     if (int(!options.folder.empty()) + int(!options.bundle.empty()) + int(!options.gpx.empty()) != 1)
         return wrongUse("say what to make", "one of --csv FOLDER, --bundle FILE and --gpx FILE");
     const auto done = !options.folder.empty() ? exportFolder(options.folder, context)
-                      : !options.bundle.empty() ? exportBundle(options.bundle, context)
+                      : !options.bundle.empty() ? exportWhole(options.bundle, context)
                                                 : exportRoute(options);
     if (!done)
         return done;

@@ -13,25 +13,47 @@ namespace {
 
 struct SheetOptions {
     std::filesystem::path out;
-    std::string verify;
+    std::string verify, note;
+    bool handedOver = false;
 };
+
+Result<void> noteHandOver(const SheetOptions& options, const CliContext& context)
+{
+    auto car = namedCar(context, OpenMode::readWrite);
+    if (!car)
+        return fail(car.error());
+    HandOverRecord record{car->time(), {}};
+    if (!options.note.empty())
+        record.note = options.note;
+    const auto id = car->record(record);
+    return id ? Result<void>() : fail(id.error());
+}
 
 Result<void> runSheet(const SheetOptions& options, const CliContext& context)
 {
+    if (!options.note.empty() && !options.handedOver)
+        return wrongUse("a note goes with the hand-over", "--handed-over");
     const Result<CarKnowledge> car = learnVehicle(context);
     if (!car)
         return fail(car.error());
-    std::optional<Verification> verified;
+    std::optional<VerificationRecord> verified;
     if (!options.verify.empty()) {
         auto tried = verifyLevels(car->gauge, options.verify);
         if (!tried)
             return fail(tried.error());
-        verified = std::move(*tried);
+        verified = recordOf(*tried, now());
     }
-    if (const auto written = writeHandOverSheet({*car, now(), verified ? &*verified : nullptr}, options.out); !written)
+    SheetPhotos photos = sheetPhotos(car->log, context.logbook);
+    for (const Error& missing : photos.missing)
+        warn(sentenceOf(missing));
+    const HandOver what{*car, now(), verified, std::move(photos.there)};
+    if (const auto written = writeHandOverSheet(what, options.out); !written)
         return written;
+    if (options.handedOver)
+        if (const auto noted = noteHandOver(options, context); !noted)
+            return noted;
     if (context.json)
-        print({{"file", options.out.string()}, {"verified", verified ? Json(verified->passed()) : Json()}});
+        print({{"file", options.out.string()}, {"verified", verified ? Json(verified->passed) : Json()}});
     else
         std::printf("%s: the hand-over sheet of %s\n", options.out.c_str(), car->vehicle().name.c_str());
     return {};
@@ -45,6 +67,9 @@ void addSheetCommand(CLI::App& app, CliContext& context)
                              [](CLI::App& command, SheetOptions& options) {
                                  required(addPath(command, "file", options.out, "PDF file to write"));
                                  addText(command, "--verify", options.verify, kVerifyHelp, "LEVELS.csv");
+                                 addFlag(command, "--handed-over", options.handedOver,
+                                         "note in the logbook that the car was handed over today");
+                                 addText(command, "--note", options.note, "with --handed-over: to whom, what was said");
                              },
                              runSheet);
 }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli vehicle add|set|rename|list|show|source: tank and sender.
+#include "app/car/car_file.h"
 #include "app/cli/cli_logbook.h"
+#include "app/cli/terminal_words.h"
 
 #include <iostream>
 #include <map>
@@ -11,7 +13,7 @@ namespace undermark {
 namespace {
 
 struct VehicleOptions {
-    std::string name, fuel, circuit, signalUnit;
+    std::string name, fuel, circuit, signalUnit, currency;
     std::vector<std::string> surge;
     std::optional<double> capacity, zero, leftBehind, leftBehindSd, unusable, unusableSd, lamp;
     std::optional<double> supply, pullUp, resolution;
@@ -45,6 +47,7 @@ void addVehicleFlags(CLI::App& command, VehicleOptions& o, bool isNew)
     addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
     addText(command, "--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
     addNumber(command, "--resolution", o.resolution, kPositive, "one step of the reading");
+    addText(command, "--currency", o.currency, "of prices that state none, by its three letters (ISO 4217)");
 }
 
 // A new estimate where the mean or the spread is given; 0.7 L where no spread is.
@@ -106,6 +109,8 @@ void apply(const VehicleOptions& o, Vehicle& vehicle)
         vehicle.sender.unit = o.signalUnit;
     if (o.resolution)
         vehicle.sender.resolution = Signal::of(*o.resolution);
+    if (!o.currency.empty())
+        vehicle.currency = o.currency;
 }
 
 std::vector<Entry<Mode>> standardModes()
@@ -215,26 +220,79 @@ Json vehicleJson(const Vehicle& v)
             {"circuit", wordOf(v.sender.circuit)},
             {"supply_v", v.sender.supplyVolts ? Json(*v.sender.supplyVolts) : Json()},
             {"pull_up_ohm", v.sender.pullUpOhms ? Json(*v.sender.pullUpOhms) : Json()},
-            {"signal_unit", v.sender.unit}};
+            {"signal_unit", v.sender.unit},
+            {"currency", v.currency ? Json(*v.currency) : Json()}};
 }
 
-Result<void> runList(const CliContext& context)
+struct ListOptions {
+    std::string name;
+    std::optional<int> months;
+    bool due = false;
+
+    bool wants(const CarFile& file) const
+    {
+        return file.vehicle.value.name.find(name) != std::string::npos && (!due || !file.due.empty())
+               && (!months || isCalibratedBefore(file, *months, now()));
+    }
+};
+
+Json carFileJson(const CarFile& file)
+{
+    const auto day = [](const std::optional<Instant>& time) { return time ? dateJson(*time) : Json(); };
+    Json json = vehicleJson(file.vehicle.value);
+    json["calibrated"] = day(file.calibrated);
+    json["verified"] = day(file.verified);
+    json["handed_over"] = day(file.handedOver);
+    json["due"] = Json::array();
+    for (const Sentence& each : file.due)
+        json["due"].push_back(said(each));
+    return json;
+}
+
+void printCarFile(const CarFile& file, bool withDue)
+{
+    const Vehicle& vehicle = file.vehicle.value;
+    std::cout << format("%-24s %6.1f L  %s", vehicle.name.c_str(), vehicle.capacity.litres(), wordOf(vehicle.fuel));
+    const auto day = [](const char* what, const std::optional<Instant>& time) {
+        if (time)
+            std::cout << "  " << what << ' ' << dateText(*time).substr(0, 10);
+    };
+    day("calibrated", file.calibrated);
+    day("verified", file.verified);
+    day("handed over", file.handedOver);
+    std::cout << '\n';
+    if (withDue)
+        for (const Sentence& each : file.due)
+            std::cout << "  " << said(each) << '\n';
+}
+
+Result<void> runList(const ListOptions& options, const CliContext& context)
 {
     const auto car = Car::open(context.logbook, OpenMode::readOnly);
-    const auto vehicles = car ? car->cars() : fail(car.error());
-    if (!vehicles)
-        return fail(vehicles.error());
+    const auto logs = car ? car->logs() : fail(car.error());
+    if (!logs)
+        return fail(logs.error());
     Json list = Json::array();
-    for (const auto& entry : *vehicles) {
+    for (const VehicleLog& log : *logs) {
+        const CarFile file = carFileOf(log, now());
+        if (!options.wants(file))
+            continue;
         if (context.json)
-            list.push_back(vehicleJson(entry.value));
+            list.push_back(carFileJson(file));
         else
-            std::cout << format("%-24s %6.1f L  %s\n", entry.value.name.c_str(),
-                                entry.value.capacity.litres(), wordOf(entry.value.fuel));
+            printCarFile(file, options.due);
     }
     if (context.json)
         print({{"vehicles", list}});
     return {};
+}
+
+void addListOptions(CLI::App& command, ListOptions& options)
+{
+    addText(command, "--name", options.name, "only those whose name holds this");
+    addCount(command, "--older-than-months", options.months, {1, 1200, "1 to 1200 months"},
+             "only those whose calibration is that old or older");
+    addFlag(command, "--due", options.due, "only those of which something is due, and what");
 }
 
 Result<void> runShow(const CliContext& context)
@@ -295,9 +353,7 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
         [](CLI::App& set, VehicleOptions& options) { addVehicleFlags(set, options, false); }, runSet);
     addCommand<NewName>(vehicle, context, "rename", "call a vehicle by another name", addRenameOptions,
                         runRename);
-    CLI::App& list = addSubcommand(vehicle, "list", "all vehicles");
-    addJson(list, context);
-    onRun(list, context, [&context] { return runList(context); });
+    addCommand<ListOptions>(vehicle, context, "list", "all vehicles, and what is due of them", addListOptions, runList);
     CLI::App& show = addSubcommand(vehicle, "show", "one vehicle");
     addJson(show, context);
     onRun(show, context, [&context] { return runShow(context); });

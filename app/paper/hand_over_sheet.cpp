@@ -5,6 +5,7 @@
 #include "engine/base/instant_text.h"
 #include "engine/base/record_words.h"
 #include "engine/calibration/gauge_table.h"
+#include "engine/logbook/photo_store.h"
 #include "engine/outlook/outlook.h"
 
 #include <algorithm>
@@ -31,6 +32,8 @@ class Sheet {
     static constexpr double kGap = 24.0;              // between the two columns
     static constexpr std::size_t kMostSteps = 18;     // rows of a table
     static constexpr std::size_t kMostProofs = 6;
+    static constexpr std::size_t kMostPhotos = 6;     // on the second page
+    static constexpr double kPhotoRows = 3;
     static constexpr int kCautionLines = 9;           // with their title
     static constexpr auto kLeft = PdfPage::Align::left;
     static constexpr auto kRight = PdfPage::Align::right;
@@ -74,6 +77,7 @@ public:
         title(Sentence::of("Cautions"));
         for (const Sentence& caution : sheetCautions())
             paragraph(m_write(caution), m_wide);
+        photos();
         return m_page.save(file);
     }
 
@@ -149,6 +153,8 @@ private:
         fact(Sentence::of("calibrated"), day(calibration.time));
         fact(Sentence::of("zero mark, since drained"), litres(calibration.zeroMark));
         fact(Sentence::of("full, since drained"), litres(m_car.gauge.full()));
+        if (calibration.note)
+            paragraph(*calibration.note, m_column);
     }
 
     void curve()
@@ -216,25 +222,62 @@ private:
     void verification()
     {
         title(Sentence::of("Verification"));
-        if (!m_what.verification) {
+        const VerificationRecord* tried = verified();
+        if (!tried) {
             paragraph(m_write(Sentence::of("Litres taken out: ______   reading: ______   by the gauge: ______")), m_column);
             paragraph(m_write(Sentence::of("Checked by: ____________   on: ____________")), m_column);
             return;
         }
-        const Verification& verified = *m_what.verification;
         row({{0.25, m_car.vehicle().sender.unit}, {0.5, m_write(Sentence::of("measured"))},
              {1.0, m_write(Sentence::of("by the curve"))}}, kBold);
-        for (std::size_t i = 0; i < verified.levels.size() && i < kMostProofs; ++i) {
-            const VerifiedLevel& level = verified.levels[i];
-            row({{0.25, signal(level.point.signal)}, {0.5, litres(level.point.added)},
-                 {1.0, litres(level.predicted.added)}},
+        for (std::size_t i = 0; i < tried->levels.size() && i < kMostProofs; ++i) {
+            const TriedLevel& level = tried->levels[i];
+            row({{0.25, signal(level.signal)}, {0.5, litres(level.added)}, {1.0, litres(level.predicted)}},
                 level.agrees ? PdfPage::Weight::normal : kBold);
         }
-        paragraph(m_write(verified.passed()
-                              ? Sentence::of("Passed at %1.", amount(verified.confidence.value() * 100, 0, "%"))
-                              : Sentence::of("NOT PASSED at %1: the rows in bold do not agree.",
-                                             amount(verified.confidence.value() * 100, 0, "%"))),
+        const Part sure = amount(tried->confidence.value() * 100, 0, "%");
+        paragraph(day(tried->time) + ": "
+                      + m_write(tried->passed
+                                    ? Sentence::of("Passed at %1.", sure)
+                                    : Sentence::of("NOT PASSED at %1: the rows in bold do not agree.", sure)),
                   m_column);
+        if (tried->note)
+            paragraph(*tried->note, m_column);
+    }
+
+    const VerificationRecord* verified() const
+    {
+        return m_what.verification ? &*m_what.verification : latestVerification(m_car.log);
+    }
+
+    // Two in a row, each with what it shows.
+    void photos()
+    {
+        if (m_what.photos.empty())
+            return;
+        m_page.turnOver();
+        m_y = m_page.height() - kMargin - 12;
+        header();
+        const double top = m_y, high = (top - kMargin) / kPhotoRows;
+        for (std::size_t i = 0; i < m_what.photos.size() && i < kMostPhotos; ++i) {
+            m_x = kMargin + double(i % 2) * (m_column + kGap);
+            m_y = top - double(i / 2) * high;
+            const Photo& photo = m_what.photos[i].photo;
+            std::string words = day(photo.time) + ", " + wordOf(photo.step);
+            if (photo.added)
+                words += ", " + litres(*photo.added);
+            if (photo.note)
+                words += ": " + *photo.note;
+            m_page.text(m_x, m_y, words, kLetters, PdfPage::Weight::normal, kLeft, m_column);
+            if (!m_page.picture(m_x, m_y - high + 2 * kLine, m_column, high - 2.5 * kLine, m_what.photos[i].bytes,
+                                photo.format == PhotoFormat::jpeg))
+                m_page.text(m_x, m_y - kLine, m_write(Sentence::of("This picture cannot be drawn.")), kLetters);
+        }
+        m_x = kMargin;
+        m_y = kMargin;
+        if (m_what.photos.size() > kMostPhotos)
+            paragraph(m_write(Sentence::of("The logbook has %1 more.", counted(m_what.photos.size() - kMostPhotos))),
+                      m_wide);
     }
 
     std::vector<Sentence> findings() const
@@ -258,6 +301,28 @@ private:
 };
 
 } // namespace
+
+SheetPhotos sheetPhotos(const VehicleLog& log, const std::filesystem::path& logbook)
+{
+    SheetPhotos photos;
+    for (const Entry<Photo>& photo : log.photos) {
+        auto bytes = photoBytes(logbook, photo.value);
+        if (bytes)
+            photos.there.push_back({photo.value, std::move(*bytes)});
+        else
+            photos.missing.push_back(bytes.error());
+    }
+    return photos;
+}
+
+const VerificationRecord* latestVerification(const VehicleLog& log)
+{
+    const auto latest = std::find_if(log.verifications.rbegin(), log.verifications.rend(),
+                                     [](const auto& each) { return !each.value.tank; });
+    const bool isOfIt = latest != log.verifications.rend() && log.calibration
+                        && latest->value.time >= log.calibration->value.time;
+    return isOfIt ? &latest->value : nullptr;
+}
 
 Result<void> writeHandOverSheet(const HandOver& what, const std::filesystem::path& file,
                                 const SentenceWriter& write)

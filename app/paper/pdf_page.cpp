@@ -166,6 +166,34 @@ void PdfPage::line(double x1, double y1, double x2, double y2, double width, dou
     HPDF_Page_SetGrayStroke(m_document->page, 0);
 }
 
+bool PdfPage::picture(double x, double y, double width, double height, const std::string& bytes,
+                      bool isJpeg)
+{
+    const HPDF_STATUS before = m_document->problem;
+    const auto* data = reinterpret_cast<const HPDF_BYTE*>(bytes.data());
+    const auto size = static_cast<HPDF_UINT>(bytes.size());
+    const HPDF_Image image = isJpeg ? HPDF_LoadJpegImageFromMem(m_document->doc, data, size)
+                                    : HPDF_LoadPngImageFromMem(m_document->doc, data, size);
+    if (!image || m_document->problem != before) {
+        HPDF_ResetError(m_document->doc);
+        m_document->problem = before;
+        return false;
+    }
+    const double wide = HPDF_Image_GetWidth(image), high = HPDF_Image_GetHeight(image);
+    const double scale = std::min(width / wide, height / high);
+    HPDF_Page_DrawImage(m_document->page, image, real(x + (width - scale * wide) / 2),
+                        real(y + (height - scale * high) / 2), real(scale * wide), real(scale * high));
+    return true;
+}
+
+void PdfPage::turnOver()
+{
+    const HPDF_REAL wide = HPDF_Page_GetWidth(m_document->page), high = HPDF_Page_GetHeight(m_document->page);
+    m_document->page = HPDF_AddPage(m_document->doc);
+    HPDF_Page_SetWidth(m_document->page, wide);
+    HPDF_Page_SetHeight(m_document->page, high);
+}
+
 Result<void> PdfPage::save(const std::filesystem::path& file)
 {
     if (m_document->problem == 0)

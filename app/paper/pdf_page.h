@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Pages of PDF in black and grey, one at a time, over libharu, which needs no display and
+// Pages of PDF in black and grey, but for pictures, one at a time, over libharu, which needs no display and
 // loads in well under a millisecond. Lengths are points of 1/72 inch, y up.
 #pragma once
 
@@ -49,6 +49,13 @@ public:
     void fill(double x, double y, double width, double height, double grey);
     void box(double x, double y, double width, double height, double grey = 0.0); // its edge
     void line(double x1, double y1, double x2, double y2, double width, double grey = 0.0);
+
+    // A JPEG or PNG as large as fits there, in the middle. False, and nothing is drawn, where
+    // it cannot be decoded.
+    bool picture(double x, double y, double width, double height, const std::string& bytes,
+                 bool isJpeg);
+    // What follows is drawn on a new page of the same size.
+    void turnOver();
 
     // fileAccess where it cannot be written.
     Result<void> save(const std::filesystem::path& file);

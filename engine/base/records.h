@@ -103,6 +103,13 @@ struct Proof {
     friend bool operator==(const Proof&, const Proof&) = default;
 };
 
+// The car was handed over to whoever drives it, with its sheet.
+struct HandOverRecord {
+    Instant time{};
+    std::optional<std::string> note{};          // to whom, what was said
+    friend bool operator==(const HandOverRecord&, const HandOverRecord&) = default;
+};
+
 // A source of live readings: where it is, in the words of engine/signals/source_spec.h, and
 // which of its values is the tank's reading.
 struct LiveSource {

@@ -2,6 +2,7 @@
 #include "engine/calibration/calibration_session.h"
 
 #include "engine/calibration/calibration_doubt.h"
+#include "engine/calibration/verification.h"
 
 #include <algorithm>
 
@@ -220,7 +221,24 @@ Result<Calibration> CalibrationSession::calibration(const Sender& sender,
     Calibration calibration;
     calibration.points = pointsOf(m_draft.levels);
     calibration.zeroMark = *zeroMark;
+    if (m_draft.firstLobe && m_draft.secondLobe)
+        calibration.lobes = LobeVolumes{*m_draft.firstLobe, *m_draft.secondLobe};
     return calibration;
+}
+
+Result<std::optional<VerificationRecord>>
+CalibrationSession::verification(const Sender& sender, Volume measuredSd, Instant time) const
+{
+    std::vector<CalibrationPoint> poured, takenOut;
+    const std::vector<CalibrationPoint> all = pointsOf(m_draft.levels);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        (m_draft.levels[i].poured < Volume() ? takenOut : poured).push_back(all[i]);
+    if (takenOut.empty())
+        return std::nullopt;
+    const auto gauge = Gauge::calibrate(poured, sender);
+    const auto tried = gauge ? verify(*gauge, takenOut, measuredSd) : fail(gauge.error());
+    return tried ? Result<std::optional<VerificationRecord>>(recordOf(*tried, time))
+                 : fail(tried.error());
 }
 
 } // namespace undermark

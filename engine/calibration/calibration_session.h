@@ -79,6 +79,10 @@ public:
     Result<Gauge> gauge(const Sender& sender) const;
     // To be stored. badInput: no zero mark, or no curve.
     Result<Calibration> calibration(const Sender& sender, std::optional<Volume> zeroMark) const;
+    // The levels at which fuel was taken out again, against the curve of the others, measured
+    // to `measuredSd` each; nothing where there was none. Errors: as gauge() and verify().
+    Result<std::optional<VerificationRecord>> verification(const Sender& sender, Volume measuredSd,
+                                                           Instant time) const;
     // What is wrong so far, no movement above all; what only the whole sweep can tell
     // waits for the review.
     std::vector<Finding> findings(const Sender& sender) const;

@@ -44,6 +44,7 @@ Result<Verification> verify(const Gauge& gauge, std::span<const CalibrationPoint
     if (points.empty())
         return failInput(Sentence::of("there is no level to verify at"));
     Verification made;
+    made.measuredSd = measuredSd;
     made.confidence = confidence;
     made.allowed = normalQuantile(1.0 - (1.0 - confidence.value()) / (2.0 * double(points.size())));
     for (const CalibrationPoint& point : points) {
@@ -55,6 +56,18 @@ Result<Verification> verify(const Gauge& gauge, std::span<const CalibrationPoint
         made.levels.push_back(tried(point, *predicted, measuredSd, made.allowed));
     }
     return made;
+}
+
+VerificationRecord recordOf(const Verification& verification, Instant time)
+{
+    VerificationRecord record;
+    record.time = time;
+    record.measuredSd = verification.measuredSd;
+    record.confidence = verification.confidence;
+    record.passed = verification.passed();
+    for (const VerifiedLevel& level : verification.levels)
+        record.levels.push_back({level.point, level.predicted.added, level.agrees});
+    return record;
 }
 
 } // namespace undermark

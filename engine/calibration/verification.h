@@ -27,6 +27,7 @@ struct VerifiedLevel {
 
 struct Verification {
     std::vector<VerifiedLevel> levels; // in the order given
+    Volume measuredSd;       // of the litres measured
     Probability confidence;
     double allowed = 0.0;              // standard deviations, two-sided, of each level
     bool passed() const;               // all of them agree
@@ -39,5 +40,8 @@ struct Verification {
 // signals that the gauge needs. Cost: that of a reading each.
 Result<Verification> verify(const Gauge& gauge, std::span<const CalibrationPoint> points,
                             Volume measuredSd, Probability confidence = Probability::of(0.99));
+
+// To be kept: what was measured and what the curve had made of it, as it came out that day.
+VerificationRecord recordOf(const Verification& verification, Instant time);
 
 } // namespace undermark

@@ -55,6 +55,7 @@ struct VehicleLog {
     std::vector<Entry<ExtraTank>> tanks;             // in order of recording
     std::vector<Entry<VerificationRecord>> verifications;
     std::vector<Entry<Photo>> photos;
+    std::vector<Entry<HandOverRecord>> handOvers;
     std::vector<Entry<LiveSource>> sources;          // in order of recording
     FileState state;                                 // of the file, when this was read
 

@@ -150,6 +150,7 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         log.tanks = readInForce<ExtraTank>(database, owner->id);
         log.verifications = readInForce<VerificationRecord>(database, owner->id);
         log.photos = readInForce<Photo>(database, owner->id);
+        log.handOvers = readInForce<HandOverRecord>(database, owner->id);
         log.sources = readInForce<LiveSource>(database, owner->id);
         log.state = stateOf(database);
         return log;
@@ -285,5 +286,6 @@ UNDERMARK_OF_VEHICLE(VerificationRecord)
 UNDERMARK_OF_VEHICLE(LiveSource)
 UNDERMARK_OF_VEHICLE(OwnPump)
 UNDERMARK_OF_VEHICLE(Photo)
+UNDERMARK_OF_VEHICLE(HandOverRecord)
 
 } // namespace undermark

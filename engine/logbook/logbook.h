@@ -4,7 +4,7 @@
 // file that only grows.
 //
 //  * An entry (a vehicle, mode, calibration, fill, trip, proof, further tank,
-//    verification, live source, pump or photo) is one or more rows: the first as it was recorded, each correction a new row. Nothing is
+//    verification, live source, pump, photo or hand-over) is one or more rows: the first as it was recorded, each correction a new row. Nothing is
 //    ever changed or deleted; triggers in the file see to that.
 //  * The entry's id is the UUID of its first row and never changes.
 //  * `undo` adds a row that withdraws the row in force; the one before it is in
@@ -56,7 +56,7 @@ struct MergeReport {
 };
 
 // T below is one of Mode, Calibration, Fill, Trip, Proof, ExtraTank,
-// VerificationRecord, LiveSource, OwnPump, Photo; where it says so, also Vehicle. Every call may return busy (another program held the file for longer
+// VerificationRecord, LiveSource, OwnPump, Photo, HandOverRecord; where it says so, also Vehicle. Every call may return busy (another program held the file for longer
 // than the timeout), fileAccess or damaged; only further errors are listed.
 class Logbook {
 public:

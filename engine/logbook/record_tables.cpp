@@ -105,7 +105,7 @@ const Table<Fill>& tableOf<Fill>()
          ruling(),
          C::text<&Fill::currency>("currency", "currency", TextRule::currency)
              .asked("of the price, by its three letters (ISO 4217); the vehicle's own if not said"),
-         C::text<&Fill::tank>("tank", "tank").asked("name of the tank, where there are several")});
+         C::text<&Fill::tank>("tank", "tank")});
     return fills;
 }
 
@@ -194,6 +194,17 @@ const Table<Photo>& tableOf<Photo>()
     return photos;
 }
 
+template <>
+const Table<HandOverRecord>& tableOf<HandOverRecord>()
+{
+    using C = ColumnOf<HandOverRecord>;
+    static const Table<HandOverRecord> handOvers = table<HandOverRecord>(
+        "hand-over", "hand_overs",
+        {C::time<&HandOverRecord::time>("time", kPossibleTime, "time").as("date"),
+         C::text<&HandOverRecord::note>("note", "note")});
+    return handOvers;
+}
+
 const std::vector<const TableShape*>& valueTables()
 {
     static const std::vector<const TableShape*> all{
@@ -201,7 +212,8 @@ const std::vector<const TableShape*>& valueTables()
         &tableOf<Calibration>(), &tableOf<PlacedPoint>(), &tableOf<Fill>(),
         &tableOf<Trip>(),        &tableOf<Proof>(),       &tableOf<ExtraTank>(),
         &tableOf<VerificationRecord>(), &tableOf<PlacedLevel>(), &tableOf<LiveSource>(),
-        &tableOf<OwnPump>(),     &tableOf<Photo>()};
+        &tableOf<OwnPump>(),     &tableOf<Photo>(),
+        &tableOf<HandOverRecord>()};
     return all;
 }
 

@@ -69,6 +69,7 @@ template <> const Table<PlacedLevel>& tableOf<PlacedLevel>();
 template <> const Table<LiveSource>& tableOf<LiveSource>();
 template <> const Table<OwnPump>& tableOf<OwnPump>();
 template <> const Table<Photo>& tableOf<Photo>();
+template <> const Table<HandOverRecord>& tableOf<HandOverRecord>();
 
 // All of them, those that are referred to first.
 const std::vector<const TableShape*>& valueTables();

@@ -22,7 +22,7 @@ CREATE TABLE entries (
   id        INTEGER PRIMARY KEY,            -- order of recording in this file
   uuid      TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
   kind      TEXT NOT NULL
-            CHECK (kind IN ('vehicle', 'mode', 'calibration', 'fill', 'trip', 'proof', 'tank', 'verification', 'source', 'pump', 'photo')),
+            CHECK (kind IN ('vehicle', 'mode', 'calibration', 'fill', 'trip', 'proof', 'tank', 'verification', 'source', 'pump', 'photo', 'hand-over')),
   vehicle   INTEGER REFERENCES entries (id),
   recorded  INTEGER NOT NULL CHECK (recorded BETWEEN -2208988800 AND 253402300799),
   corrects  INTEGER REFERENCES entries (id),   -- first row of the entry; NULL: this is it

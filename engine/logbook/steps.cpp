@@ -30,7 +30,7 @@ ALTER TABLE trips ADD COLUMN journal_id TEXT CHECK (length(journal_id) > 0);
 ALTER TABLE proofs ADD COLUMN tank TEXT CHECK (length(tank) > 0);
 PRAGMA writable_schema = ON;
 UPDATE sqlite_master SET sql = replace(sql, '''proof'')',
-    '''proof'', ''tank'', ''verification'', ''source'', ''pump'', ''photo'')')
+    '''proof'', ''tank'', ''verification'', ''source'', ''pump'', ''photo'', ''hand-over'')')
   WHERE type = 'table' AND name = 'entries';
 UPDATE sqlite_master SET sql = replace(sql, ')) STRICT', '),
   CHECK ((first_lobe_l IS NULL) = (second_lobe_l IS NULL)),
@@ -104,6 +104,11 @@ CREATE TABLE photos (
   tank TEXT CHECK (length(tank) > 0),
   note TEXT CHECK (length(note) > 0)
 ) STRICT;
+CREATE TABLE hand_overs (
+  id INTEGER PRIMARY KEY REFERENCES entries (id),
+  time INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
+  note TEXT CHECK (length(note) > 0)
+) STRICT;
 )sql";
 
 // The rows of the new tables are not changed either; `key` tells the rows of an entry apart.
@@ -121,7 +126,7 @@ std::string toSchema2()
 {
     return kSchema2 + onlyGrows("tanks") + onlyGrows("verifications")
            + onlyGrows("verification_levels", "position") + onlyGrows("sources") + onlyGrows("pumps")
-           + onlyGrows("photos");
+           + onlyGrows("photos") + onlyGrows("hand_overs");
 }
 
 } // namespace

@@ -140,6 +140,7 @@ Result<void> validate(const ExtraTank& tank) { return columnsPossible(tank); }
 Result<void> validate(const LiveSource& source) { return columnsPossible(source); }
 Result<void> validate(const OwnPump& pump) { return columnsPossible(pump); }
 Result<void> validate(const Photo& photo) { return columnsPossible(photo); }
+Result<void> validate(const HandOverRecord& handOver) { return columnsPossible(handOver); }
 
 Result<void> validate(const Fill& fill) { return columnsPossible(fill); }
 

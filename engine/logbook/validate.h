@@ -21,6 +21,7 @@ Result<void> validate(const VerificationRecord& verification);
 Result<void> validate(const LiveSource& source);
 Result<void> validate(const OwnPump& pump);
 Result<void> validate(const Photo& photo);
+Result<void> validate(const HandOverRecord& handOver);
 Result<void> validateTime(Instant time);
 
 } // namespace undermark::logbook

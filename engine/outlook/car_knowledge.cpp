@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
+#include "engine/calibration/lobes.h"
 #include "engine/outlook/weigh_proofs.h"
 
 #include <algorithm>
@@ -102,6 +103,8 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
         if (!calibrated)
             return fail(calibrated.error());
         gauge = std::move(*calibrated);
+        if (const auto& lobes = log.calibration->value.lobes)
+            gauge = gauge.inSeries(seriesSpread(lobes->first, lobes->second));
     }
     corrections.fuel = log.vehicle.value.fuel;
     CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);

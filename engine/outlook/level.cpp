@@ -175,7 +175,7 @@ SenderReading readingOf(const Question& question) { return {*question.signal, qu
 Level levelFromSignal(const CarKnowledge& car, const Question& question)
 {
     LevelReading reading =
-        *car.gauge.inSeries(question.seriesSpread)
+        *(question.seriesSpread > Volume() ? car.gauge.inSeries(question.seriesSpread) : car.gauge)
              .readDriving(readingOf(question), question.signalSd, question.motion);
     Level level;
     if (const auto bias = senderBias(car); bias && reading.bound != LevelBound::atMost) {

@@ -21,7 +21,8 @@ struct Question {
     std::optional<Signal> signalSd;           // noise of the reading, else by `motion`
     Motion motion = Motion::atRest;
     std::optional<Signal> signal2;            // with `signal`: the other lobe of a saddle tank
-    Volume seriesSpread;                      // two senders in series: seriesSpread() of lobes.h
+    Volume seriesSpread;                      // two senders in series: seriesSpread() of lobes.h;
+                                              // none: as the calibration states them
     std::optional<Estimate<Volume>> followed; // litres since drained, as a tracker has them
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;

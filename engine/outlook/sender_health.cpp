@@ -15,7 +15,6 @@ constexpr std::size_t kFewestChecks = 5;
 constexpr double kMaterialL = 0.5;
 constexpr double kSlopeP = 0.01;
 constexpr double kShiftSds = 3.0;
-constexpr std::chrono::days kOld{730};
 
 // Least squares of litres over years. Nothing where all fills are of one instant.
 void fitSlope(const std::vector<SenderCheck>& checks, double meanYears, double meanL, SenderDrift& drift)
@@ -126,7 +125,7 @@ SenderHealth senderHealth(const CarKnowledge& car, Instant now)
                  "%1 of %2 full fills since the calibration note the reading before pumping: note "
                  "it and the sender is watched",
                  counted(checks.size()), counted(kFewestChecks))});
-    if (age > kOld)
+    if (age > kCalibrationOld)
         health.findings.push_back(
             {"calibration-old", Severity::info,
              Sentence::of("the calibration is %1 years old: compare one reading "

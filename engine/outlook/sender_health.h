@@ -9,6 +9,10 @@
 
 namespace undermark {
 
+// After two years a sender and its wiring have changed enough to try it again (judgement, no
+// source).
+inline constexpr std::chrono::days kCalibrationOld{730};
+
 // What the readings at the pump say. A check of one fill is read level + litres - full.
 struct SenderDrift {
     std::size_t fills = 0;              // checks made: full fills since the calibration

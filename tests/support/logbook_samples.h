@@ -201,6 +201,11 @@ inline Photo fullPhoto()
     return p;
 }
 
+inline HandOverRecord fullHandOver()
+{
+    return {at(1'701'000'000), "to the driver, who was shown the meter"};
+}
+
 inline Fill fillOfTank()
 {
     Fill f = fullFill();
@@ -236,6 +241,7 @@ inline Result<void> addSchema2(Logbook& book, const EntryId& car)
         .and_then([&] { return added(fullSource()); })
         .and_then([&] { return added(fullPump()); })
         .and_then([&] { return added(fullPhoto()); })
+        .and_then([&] { return added(fullHandOver()); })
         .and_then([&] { return added(fillOfTank()); })
         .and_then([&] { return added(writtenTrip()); })
         .and_then([&] { return added(proofOfTank()); });
@@ -249,7 +255,8 @@ inline bool holdsSchema2(const Logbook& book, const EntryId& car)
         return all && std::ranges::count(*all, value, &Entry<T>::value) == 1;
     };
     return only(fullTank()) && only(shapedCalibration()) && only(fullVerification())
-           && only(fullSource()) && only(fullPump()) && only(fullPhoto()) && only(fillOfTank())
+           && only(fullSource()) && only(fullPump()) && only(fullPhoto())
+           && only(fullHandOver()) && only(fillOfTank())
            && only(writtenTrip()) && only(proofOfTank());
 }
 

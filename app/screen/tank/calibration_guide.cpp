@@ -2,6 +2,7 @@
 #include "app/screen/tank/calibration_guide.h"
 
 #include "app/screen/tank/calibration_draft_file.h"
+#include "engine/tank/reserve_prior.h"
 
 namespace undermark {
 
@@ -245,6 +246,9 @@ void CalibrationGuide::save()
     const auto saved = calibration ? m_car.record(*calibration) : fail(calibration.error());
     if (!accept(saved ? keepSender() : fail(saved.error())))
         return;
+    // Kept beside the calibration, which is stored whatever comes of this.
+    if (const auto tried = m_session.verification(sender(), kJugSd, m_car.time()); tried && *tried)
+        (void)m_car.record(**tried);
     startAgain();
     m_saved = true;
     emit changed();

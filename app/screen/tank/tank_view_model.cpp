@@ -33,6 +33,7 @@ void TankViewModel::refresh()
     m_known.reset();
     m_unknown.reset();
     m_plot.reset();
+    m_sheetDone.clear();
     if (const auto car = m_car.knowledge())
         m_known = **car;
     else
@@ -83,6 +84,7 @@ QList<Fact> TankViewModel::curveFacts() const
     const Gauge& gauge = m_known->gauge;
     if (gauge.hasTwoSignals())
         return QList<Fact>{{tr("calibrated"), dateText(calibration.time)},
+                           {tr("verified"), verifiedText()},
                            {tr("zero mark"), tr("%1 above drained")
                                                  .arg(m_format.volume({calibration.zeroMark, {}}))}} +
                lobeFacts(gauge, m_format);
@@ -93,6 +95,7 @@ QList<Fact> TankViewModel::curveFacts() const
     };
     QList<Fact> facts{
         {tr("calibrated"), dateText(calibration.time)},
+        {tr("verified"), verifiedText()},
         {tr("zero mark"), tr("%1 above drained, at %2")
                               .arg(m_format.volume({calibration.zeroMark, {}}),
                                    reading(curve.signalAt(calibration.zeroMark)))},

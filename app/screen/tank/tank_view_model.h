@@ -32,6 +32,7 @@ class TankViewModel : public PageModel {
     Q_PROPERTY(QString tableSize READ tableSize NOTIFY changed FINAL)
     Q_PROPERTY(QString tableDecimals READ tableDecimals NOTIFY changed FINAL)
     Q_PROPERTY(QString tableDone READ tableDone NOTIFY changed FINAL)
+    Q_PROPERTY(QString sheetDone READ sheetDone NOTIFY changed FINAL)
     Q_PROPERTY(QString reserve READ reserve NOTIFY changed FINAL)
     Q_PROPERTY(QString pastZero READ pastZero NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> evidence READ evidence NOTIFY changed FINAL)
@@ -63,6 +64,7 @@ public:
     QString tableSize() const;
     QString tableDecimals() const;
     QString tableDone() const { return m_tableDone; } // what copy or export has done
+    QString sheetDone() const { return m_sheetDone; } // what became of the hand-over sheet
     QString reserve() const;
     QString pastZero() const;
     QList<Fact> evidence() const; // what was seen, by what it made of the reserve
@@ -87,11 +89,15 @@ public:
     // Writes gauge-table.csv beside the logbook.
     Q_INVOKABLE void exportTable();
 
+    // Writes hand-over-sheet.pdf beside the logbook.
+    Q_INVOKABLE void writeSheet();
+
 signals:
     void changed();
 
 private:
     void changeTable();
+    QString verifiedText() const;
     void tell(ProofKind kind);
     const GaugeTable* gauge() const; // nothing without a curve
     QString tableText() const; // as CSV, in the file's own form: point, no unit
@@ -109,6 +115,7 @@ private:
     mutable std::optional<GaugeTable> m_table;
     mutable bool m_tableMade = false;
     QString m_tableDone;
+    QString m_sheetDone;
 };
 
 } // namespace undermark

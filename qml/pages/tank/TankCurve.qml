@@ -52,4 +52,15 @@ PageScroll {
         text: root.view.sheet.pouredWord
         onClicked: root.view.sheet.takePoured()
     }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.view.calibrated
+        text: qsTr("Write the hand-over sheet")
+        onClicked: root.view.writeSheet()
+    }
+    WrapText {
+        visible: text !== ""
+        text: root.view.sheetDone
+        font.pixelSize: Theme.small
+    }
 }

@@ -2,6 +2,7 @@
 //
 // The hand-over sheet, read back from its PDF by an independent reader (pdftotext).
 #include "tests/support/cli_runner.h"
+#include "tests/support/pictures.h"
 #include "tests/support/test_main.h"
 
 #include <QFileInfo>
@@ -70,6 +71,51 @@ private slots:
         QVERIFY(readBack(pdf).contains("0.810 45.0 L"));
         QCOMPARE(run("sheet " + pdf + " --verify " + run.file("w.csv", "total_l,signal\n20,0.81\n")).exitCode, 0);
         QVERIFY(readBack(pdf).contains("NOT PASSED at 99 %"));
+    }
+    // A year later the readings, the verification and the pictures are still there.
+    void whatTheLogbookKeepsOfAVerificationIsOnIt()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString levels = run.file("v.csv", "poured_l,signal\n-5,0.81\n-10,1.36\n");
+        QCOMPARE(run("calibrate --verify " + levels + " --note again").exitCode, 2);   // nothing to keep
+        QCOMPARE(run("calibrate --save --verify " + levels + " --note by-two-cans").exitCode, 0);
+        const QString pdf = inFolder(run, "sheet.pdf");
+        QCOMPARE(run("sheet " + pdf).exitCode, 0);
+        QVERIFY2(readBack(pdf).contains("Passed at 99 %"), qPrintable(readBack(pdf)));
+        QVERIFY(readBack(pdf).contains("by-two-cans") && readBack(pdf).contains("0.810 45.0 L"));
+        // A calibration after it is not verified by it.
+        QCOMPARE(run("calibrate --save --note new-sender " + run.file("p.csv", "total_l,signal\n0,3\n5,2.8\n50,0.5\n")).exitCode, 0);
+        QCOMPARE(run("sheet " + pdf).exitCode, 0);
+        QVERIFY(readBack(pdf).contains("Litres taken out: ____") && readBack(pdf).contains("new-sender"));
+    }
+    void photosAreOnASecondPage()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString jpeg = run.file("meter.jpg", QByteArray::fromStdString(jpegPicture("GPS 61.25 N")));
+        const QString png = run.file("meter.png", QByteArray::fromStdString(pngPicture()));
+        QCOMPARE(run("photo add " + jpeg + " --step base --total-l 5 --note meter").exitCode, 0);
+        QCOMPARE(run("photo add " + png + " --step full").exitCode, 0);
+        const QString pdf = inFolder(run, "sheet.pdf");
+        QCOMPARE(run("sheet " + pdf).exitCode, 0);
+        QVERIFY2(readBack(pdf).contains("base, 5.0 L: meter"), qPrintable(readBack(pdf)));
+        QProcess images;
+        images.start("pdfimages", {"-list", pdf});
+        images.waitForFinished();
+        const QString listed = QString::fromUtf8(images.readAllStandardOutput());
+        QCOMPARE(listed.count("image"), 2);
+        QVERIFY2(listed.contains("jpeg"), qPrintable(listed));
+    }
+    void aHandOverIsNoted()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString pdf = inFolder(run, "sheet.pdf");
+        QVERIFY(run("vehicle list --json").json()["vehicles"][0]["handed_over"].is_null());
+        QCOMPARE(run("sheet " + pdf + " --handed-over --note to-the-driver").exitCode, 0);
+        QVERIFY(run("vehicle list --json").json()["vehicles"][0]["handed_over"].is_string());
+        QCOMPARE(run("sheet " + pdf + " --note alone").exitCode, 2);
     }
     void aLongCalibrationFindsRoom()
     {

@@ -154,6 +154,12 @@ private slots:
         QCOMPARE(saved.points[4].added, Volume::fromLitres(40.2)); // verified by taking out
         QCOMPARE(saved.points[1].signal, Signal::of(2.84));
         QCOMPARE(saved.zeroMark, Volume::fromLitres(5));
+        QVERIFY(!saved.lobes);
+        const auto& tried = (*known)->log.verifications;
+        QCOMPARE(tried.size(), 1u);
+        QCOMPARE(tried.front().value.levels.size(), 1u);
+        QCOMPARE(tried.front().value.levels.front().added, Volume::fromLitres(40.2));
+        QVERIFY(tried.front().value.passed);
         QVERIFY(guide.preparing()); // done: the next one starts anew
         QVERIFY(!*findDraft(draftFile(car.folder(), car.shownCar())));
     }
@@ -538,6 +544,11 @@ private slots:
             if (fact.name.contains("unequally"))
                 said = fact.value;
         QVERIFY2(said.contains("4.3"), qPrintable(said)); // (35 - 20) / 2 / sqrt 3 = 4.33
+        again.go();
+        const auto known = car.knowledge();
+        QCOMPARE((*known)->log.calibration->value.lobes,
+                 (std::optional(LobeVolumes{Volume::fromLitres(35), Volume::fromLitres(20)})));
+        QVERIFY(std::abs((*known)->gauge.seriesSpread().litres() - 4.33) < 0.01); // of every answer since
     }
     void aDraftThatIsNoDraftIsLeftThereAndSaid()
     {

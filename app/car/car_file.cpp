@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/car_file.h"
+
+#include "engine/outlook/sender_health.h"
+
+#include <algorithm>
+
+namespace undermark {
+
+namespace {
+
+std::vector<Sentence> whatIsDue(const CarFile& file, bool passed, Instant now)
+{
+    if (!file.calibrated)
+        return {Sentence::of("calibrate it: there is no calibration yet")};
+    std::vector<Sentence> due;
+    if (now - *file.calibrated > kCalibrationOld)
+        due.push_back(Sentence::of("calibrate it again: the calibration is older than two years"));
+    if (!file.verified)
+        due.push_back(Sentence::of("verify the calibration: take some litres out and read again"));
+    else if (!passed)
+        due.push_back(Sentence::of("look for the cause: the last verification was not passed"));
+    if (!file.handedOver || *file.handedOver < *file.calibrated)
+        due.push_back(Sentence::of("hand it over: this was not done since the calibration"));
+    return due;
+}
+
+} // namespace
+
+CarFile carFileOf(const VehicleLog& log, Instant now)
+{
+    CarFile file{log.vehicle, {}, {}, {}, {}};
+    bool passed = false;
+    if (log.calibration)
+        file.calibrated = log.calibration->value.time;
+    for (const Entry<VerificationRecord>& tried : log.verifications)
+        if (!tried.value.tank && file.calibrated && tried.value.time >= *file.calibrated) {
+            file.verified = tried.value.time;
+            passed = tried.value.passed;
+        }
+    if (!log.handOvers.empty())
+        file.handedOver = log.handOvers.back().value.time;
+    file.due = whatIsDue(file, passed, now);
+    return file;
+}
+
+bool isCalibratedBefore(const CarFile& file, int months, Instant now)
+{
+    using namespace std::chrono;
+    const auto today = floor<days>(now);
+    year_month_day then = year_month_day(today) - std::chrono::months(months);
+    if (!then.ok())   // the 31st of a shorter month
+        then = then.year() / then.month() / last;
+    return file.calibrated && floor<days>(*file.calibrated) <= sys_days(then);
+}
+
+} // namespace undermark
