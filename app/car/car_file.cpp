@@ -46,12 +46,12 @@ CarFile carFileOf(const VehicleLog& log, Instant now)
 
 bool isCalibratedBefore(const CarFile& file, int months, Instant now)
 {
-    using namespace std::chrono;
-    const auto today = floor<days>(now);
-    year_month_day then = year_month_day(today) - std::chrono::months(months);
+    namespace chrono = std::chrono;
+    const auto dayOf = [](Instant time) { return chrono::floor<chrono::days>(time); };
+    chrono::year_month_day then = chrono::year_month_day(dayOf(now)) - chrono::months(months);
     if (!then.ok())   // the 31st of a shorter month
-        then = then.year() / then.month() / last;
-    return file.calibrated && floor<days>(*file.calibrated) <= sys_days(then);
+        then = then.year() / then.month() / chrono::last;
+    return file.calibrated && dayOf(*file.calibrated) <= chrono::sys_days(then);
 }
 
 } // namespace undermark
