@@ -255,7 +255,7 @@ private:
     {
         if (m_what.photos.empty())
             return;
-        m_page.turnOver();
+        m_page.next();
         m_y = m_page.height() - kMargin - 12;
         header();
         const double top = m_y, high = (top - kMargin) / kPhotoRows;

@@ -186,14 +186,6 @@ bool PdfPage::picture(double x, double y, double width, double height, const std
     return true;
 }
 
-void PdfPage::turnOver()
-{
-    const HPDF_REAL wide = HPDF_Page_GetWidth(m_document->page), high = HPDF_Page_GetHeight(m_document->page);
-    m_document->page = HPDF_AddPage(m_document->doc);
-    HPDF_Page_SetWidth(m_document->page, wide);
-    HPDF_Page_SetHeight(m_document->page, high);
-}
-
 Result<void> PdfPage::save(const std::filesystem::path& file)
 {
     if (m_document->problem == 0)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Pages of PDF in black and grey, but for pictures, one at a time, over libharu, which needs no display and
-// loads in well under a millisecond. Lengths are points of 1/72 inch, y up.
+// Pages of PDF in black and grey, but for pictures, one at a time, over libharu, which needs
+// no display and loads in well under a millisecond. Lengths are points of 1/72 inch, y up.
 #pragma once
 
 #include "engine/base/error.h"
@@ -54,8 +54,6 @@ public:
     // it cannot be decoded.
     bool picture(double x, double y, double width, double height, const std::string& bytes,
                  bool isJpeg);
-    // What follows is drawn on a new page of the same size.
-    void turnOver();
 
     // fileAccess where it cannot be written.
     Result<void> save(const std::filesystem::path& file);
