@@ -877,6 +877,10 @@
         <source>Go on with the calibration that lies open</source>
         <translation>Mit der offenen Kalibrierung weitermachen</translation>
     </message>
+    <message>
+        <source>Write the hand-over sheet</source>
+        <translation>Das Übergabeblatt schreiben</translation>
+    </message>
 </context>
 <context>
     <name>TankPage</name>
@@ -4635,6 +4639,114 @@
         <source>the speed of a mode needs the speed of the others</source>
         <translation>die Geschwindigkeit einer Fahrweise braucht die der anderen</translation>
     </message>
+    <message>
+        <source>calibrate it: there is no calibration yet</source>
+        <translation>kalibrieren: es gibt noch keine Kalibrierung</translation>
+    </message>
+    <message>
+        <source>calibrate it again: the calibration is older than two years</source>
+        <translation>neu kalibrieren: die Kalibrierung ist älter als zwei Jahre</translation>
+    </message>
+    <message>
+        <source>verify the calibration: take some litres out and read again</source>
+        <translation>die Kalibrierung prüfen: einige Liter entnehmen und neu ablesen</translation>
+    </message>
+    <message>
+        <source>look for the cause: the last verification was not passed</source>
+        <translation>die Ursache suchen: die letzte Prüfung wurde nicht bestanden</translation>
+    </message>
+    <message>
+        <source>hand it over: this was not done since the calibration</source>
+        <translation>übergeben: das ist seit der Kalibrierung nicht geschehen</translation>
+    </message>
+    <message>
+        <source>photos that are not what their names say were left out: %1</source>
+        <translation>Fotos, die nicht sind, was ihr Name sagt, wurden ausgelassen: %1</translation>
+    </message>
+    <message>
+        <source>This picture cannot be drawn.</source>
+        <translation>Dieses Bild kann nicht gezeichnet werden.</translation>
+    </message>
+    <message>
+        <source>the photo is too large</source>
+        <translation>das Foto ist zu groß</translation>
+    </message>
+    <message>
+        <source>the photo cannot be read</source>
+        <translation>das Foto kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>this is no picture</source>
+        <translation>das ist kein Bild</translation>
+    </message>
+    <message>
+        <source>a whole JPEG or PNG</source>
+        <translation>ein ganzes JPEG oder PNG</translation>
+    </message>
+    <message>
+        <source>the photo is not beside the logbook</source>
+        <translation>das Foto liegt nicht neben dem Logbuch</translation>
+    </message>
+    <message>
+        <source>the photo is not what was kept</source>
+        <translation>das Foto ist nicht das, was aufgehoben wurde</translation>
+    </message>
+    <message>
+        <source>this is no tile of heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1201 or 3601 rows and columns of two bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no sound extract: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an OpenStreetMap extract (.osm.pbf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pump along the track is called this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name or id that is listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many roads within reach: detours are estimated from the straight line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the track are outside the map: pumps there are not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the map has no pump within %1 of the track</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is closed when you pass and is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of %1 of %2 pumps the map tells no opening hours: ask before you count on one</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -4784,6 +4896,22 @@
     <message>
         <source>Two signals have no gauge table: a gauge takes one, as of senders in series.</source>
         <translation>Für zwei Signale gibt es keine Anzeigetabelle: eine Anzeige nimmt eines, wie von Gebern in Reihe.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>passed, %1</source>
+        <translation>bestanden, %1</translation>
+    </message>
+    <message>
+        <source>NOT PASSED, %1</source>
+        <translation>NICHT BESTANDEN, %1</translation>
+    </message>
+    <message>
+        <source>verified</source>
+        <translation>geprüft</translation>
     </message>
 </context>
 <context>

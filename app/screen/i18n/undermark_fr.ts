@@ -877,6 +877,10 @@
         <source>Go on with the calibration that lies open</source>
         <translation>Continuer l&apos;étalonnage en cours</translation>
     </message>
+    <message>
+        <source>Write the hand-over sheet</source>
+        <translation>Écrire la fiche de remise</translation>
+    </message>
 </context>
 <context>
     <name>TankPage</name>
@@ -4635,6 +4639,114 @@
         <source>the speed of a mode needs the speed of the others</source>
         <translation>la vitesse d’un mode demande celle des autres</translation>
     </message>
+    <message>
+        <source>calibrate it: there is no calibration yet</source>
+        <translation>étalonner : il n’y a pas encore d’étalonnage</translation>
+    </message>
+    <message>
+        <source>calibrate it again: the calibration is older than two years</source>
+        <translation>étalonner de nouveau : l’étalonnage a plus de deux ans</translation>
+    </message>
+    <message>
+        <source>verify the calibration: take some litres out and read again</source>
+        <translation>vérifier l’étalonnage : retirer quelques litres et relire</translation>
+    </message>
+    <message>
+        <source>look for the cause: the last verification was not passed</source>
+        <translation>chercher la cause : la dernière vérification n’a pas réussi</translation>
+    </message>
+    <message>
+        <source>hand it over: this was not done since the calibration</source>
+        <translation>remettre la voiture : cela n’a pas été fait depuis l’étalonnage</translation>
+    </message>
+    <message>
+        <source>photos that are not what their names say were left out: %1</source>
+        <translation>photos laissées de côté, car elles ne sont pas ce que dit leur nom : %1</translation>
+    </message>
+    <message>
+        <source>This picture cannot be drawn.</source>
+        <translation>Cette image ne peut pas être dessinée.</translation>
+    </message>
+    <message>
+        <source>the photo is too large</source>
+        <translation>la photo est trop grande</translation>
+    </message>
+    <message>
+        <source>the photo cannot be read</source>
+        <translation>la photo ne peut pas être lue</translation>
+    </message>
+    <message>
+        <source>this is no picture</source>
+        <translation>ce n’est pas une image</translation>
+    </message>
+    <message>
+        <source>a whole JPEG or PNG</source>
+        <translation>un JPEG ou PNG entier</translation>
+    </message>
+    <message>
+        <source>the photo is not beside the logbook</source>
+        <translation>la photo n’est pas à côté du journal</translation>
+    </message>
+    <message>
+        <source>the photo is not what was kept</source>
+        <translation>la photo n’est pas celle qui avait été gardée</translation>
+    </message>
+    <message>
+        <source>this is no tile of heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1201 or 3601 rows and columns of two bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no sound extract: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an OpenStreetMap extract (.osm.pbf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pump along the track is called this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name or id that is listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many roads within reach: detours are estimated from the straight line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the track are outside the map: pumps there are not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the map has no pump within %1 of the track</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is closed when you pass and is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of %1 of %2 pumps the map tells no opening hours: ask before you count on one</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -4784,6 +4896,22 @@
     <message>
         <source>Two signals have no gauge table: a gauge takes one, as of senders in series.</source>
         <translation>Deux signaux n’ont pas de table d’indicateur : un indicateur en prend un, comme de jauges en série.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+    <message>
+        <source>passed, %1</source>
+        <translation>réussie, %1</translation>
+    </message>
+    <message>
+        <source>NOT PASSED, %1</source>
+        <translation>NON RÉUSSIE, %1</translation>
+    </message>
+    <message>
+        <source>verified</source>
+        <translation>vérification</translation>
     </message>
 </context>
 <context>
