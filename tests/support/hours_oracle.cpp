@@ -20,9 +20,12 @@ int main()
         if (hours.error() != KOpeningHours::OpeningHours::NoError)
             states = "?";
         for (const QDate begin : {QDate(2026, 3, 30), QDate(2026, 12, 24)}) {
+            Interval now;
             for (int i = 0; states != "?" && i < 14 * 48; ++i) {
                 const QDateTime at = QDateTime(begin, QTime(0, 0), Qt::UTC).addSecs(1800 * i + 60);
-                const Interval::State state = hours.interval(at).state();
+                if (i == 0 || !now.contains(at)) // asking costs a millisecond
+                    now = hours.interval(at);
+                const Interval::State state = now.state();
                 states += state == Interval::Open ? 'O' : state == Interval::Closed ? 'C' : 'u';
             }
         }
