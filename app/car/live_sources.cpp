@@ -12,6 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr std::array<Seconds, 4> kTryAfter{Seconds(1), Seconds(2), Seconds(5), Seconds(10)};
+constexpr int kPartsAtOnce = 16; // of a device that says more than is read at once: 128 KiB a look
 constexpr std::uintmax_t kLargestText = 16u << 20; // a DBC file, a map
 
 Result<std::string> wholeText(const std::filesystem::path& file)
@@ -65,14 +66,17 @@ Result<LiveSources> LiveSources::open(const SourceOptions& options)
         if (!rules)
             return fail(rules.error());
         Result<SourceDevice> device = SourceDevice::open(*spec);
-        if (!device)
+        const bool away = !device && options.mayBeAway && device.error().code == ErrorCode::fileAccess;
+        if (!device && !away)
             return fail(device.error());
         // A recording of frames carries its times also when it is piped in.
-        const bool own = device->recorded() || spec->kind == SourceKind::candump || spec->kind == SourceKind::asc;
+        const bool own = (device && device->recorded()) || spec->kind == SourceKind::candump || spec->kind == SourceKind::asc;
         SourceDecoder decoder(spec->kind, *rules,
                               own ? SourceDecoder::Times::own : SourceDecoder::Times::reader,
                               static_cast<std::uint32_t>(all.m_sources.size()));
-        all.m_sources.push_back({*spec, name, std::move(*device), std::move(decoder)});
+        all.m_sources.push_back({*spec, name, std::nullopt, std::move(decoder)});
+        if (device)
+            all.m_sources.back().device = std::move(*device);
     }
     return all;
 }
@@ -103,9 +107,14 @@ void LiveSources::readDevice(Source& source)
 {
     SourceDevice& device = *source.device;
     std::array<char, 8192> bytes{};
-    const auto count = device.read(bytes);
-    if (count && *count > 0)
+    for (int part = 0; part < kPartsAtOnce; ++part) {
+        const auto count = device.read(bytes);
+        if (!count || *count == 0)
+            break;
         source.decoder.takeBytes(std::string_view(bytes.data(), *count), m_now, source.values);
+        if (device.recorded() && !source.values.empty())
+            break;
+    }
     while (const auto frame = source.decoder.next(m_now))
         device.send(*frame);
     if (device.state() == SourceDevice::State::ended) {
@@ -153,7 +162,9 @@ std::optional<Sample> LiveSources::next()
         ++source->next;
     }
     // Recordings alone: time is what they say, not how fast they are read.
-    return recorded() ? std::nullopt : m_joiner.next(m_now);
+    if (!recorded())
+        return m_joiner.next(m_now);
+    return ended() ? m_joiner.next(m_joiner.newest() + Joiner::kStep) : std::nullopt; // the last value, too
 }
 
 void LiveSources::wait(std::chrono::milliseconds longest) const

@@ -28,6 +28,7 @@ struct SourceOptions {
     std::vector<std::string> sources;        // source_spec.h; one at least
     std::filesystem::path map;               // of frames to channels; empty: by the source's word
     std::optional<FuelKind> fuel = {};       // of the car
+    bool mayBeAway = false;                  // a device that is not there yet is waited for
 };
 
 class LiveSources {
@@ -53,6 +54,8 @@ public:
         bool there = true;    // now
     };
     std::vector<Told> told() const;
+    // What is wrong with them, each thing once (live_sources_words.cpp).
+    std::vector<Sentence> complaints() const;
     const Joiner& joiner() const { return m_joiner; }
     Seconds now() const { return m_now; }
 

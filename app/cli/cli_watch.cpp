@@ -48,11 +48,20 @@ private:
     std::ofstream m_out;
 };
 
+Question questionOf(const Estimate<Volume>& level, const std::string& mode)
+{
+    Question question;
+    question.followed = level;
+    question.mode = mode;
+    return question;
+}
+
 class Watch {
 public:
-    Watch(LiveSources sources, GaugeTracker tracker, LiveRange range, const WatchOptions& options, bool json)
-        : m_sources(std::move(sources)), m_tracker(std::move(tracker)), m_range(std::move(range)),
-          m_recording(options.record), m_speedUp(options.speedUp.value_or(1.0)), m_json(json)
+    Watch(LiveSources sources, FollowedLevel followed, const WatchOptions& options, bool json)
+        : m_sources(std::move(sources)), m_level(std::move(followed.start)), m_car(std::move(followed.car)),
+          m_mode(options.mode), m_recording(options.record), m_speedUp(options.speedUp.value_or(1.0)),
+          m_json(json)
     {
         if (options.seconds)
             m_until = Seconds(*options.seconds);
@@ -75,7 +84,7 @@ public:
                 return done;
             m_sources.wait(kLook);
         }
-        keep(m_tracker.finish());
+        m_level.finish();
         return tell();
     }
 
@@ -84,16 +93,8 @@ private:
     {
         m_recording.add(sample);
         m_sample = sample;
-        keep(m_tracker.add(sample));
+        m_level.take(sample);
         return secondPassed(sample.time);
-    }
-    void keep(std::span<const TrackerEvent> events)
-    {
-        for (const TrackerEvent& event : events) {
-            if (event.kind == TrackerEventKind::refuel)
-                m_atFill = m_tracker.level().state().driven;
-            m_events.push_back(event);
-        }
     }
     // Once a second of the sources' time, or where their clock went back.
     Result<void> secondPassed(Seconds time)
@@ -105,38 +106,38 @@ private:
     }
     Result<void> tell()
     {
-        const TrackState& state = m_tracker.level().state();
-        const WatchMoment moment{m_sample, state, m_range.at(state), state.driven - m_atFill, m_events, m_sources};
+        if (m_car && m_level.known() && m_level.worthAsking())
+            askRange();
+        const auto events = m_level.takeEvents();
+        const WatchMoment moment{m_sample, m_level.state(), m_range, m_level.sinceFill(), events, m_sources};
         if (m_json)
             printWatchJson(moment);
         else
             printWatchText(moment);
         std::cout.flush();
-        m_events.clear();
         m_notices.tell(m_sources);
         return m_recording.flush();
     }
 
+    void askRange()
+    {
+        m_range.reset();
+        if (const auto now = outlook(*m_car, questionOf(m_level.state().level, m_mode)))
+            m_range = WatchRange{now->usable, distances(now->toZero), distances(now->toDry)};
+    }
+
     LiveSources m_sources;
-    GaugeTracker m_tracker;
-    LiveRange m_range;
+    LiveLevel m_level;
+    Knowledge m_car; // none: no law, only litres since drained
+    std::string m_mode;
+    std::optional<WatchRange> m_range;
     Recording m_recording;
     WatchNotices m_notices;
     double m_speedUp;
     bool m_json;
     std::optional<Seconds> m_until, m_told;
     Sample m_sample;
-    Distance m_atFill;
-    std::vector<TrackerEvent> m_events;
 };
-
-Question questionOf(const Estimate<Volume>& level, const std::string& mode)
-{
-    Question question;
-    question.followed = level;
-    question.mode = mode;
-    return question;
-}
 
 Result<void> runWatch(const WatchOptions& options, const CliContext& context)
 {
@@ -146,16 +147,13 @@ Result<void> runWatch(const WatchOptions& options, const CliContext& context)
     Result<FollowedLevel> followed = levelFrom(options.level, context);
     if (!followed)
         return fail(followed.error());
-    const Knowledge& car = followed->car;
     // An unknown mode is said before anything is printed.
-    if (car) {
-        if (const auto asked = outlook(*car, questionOf({}, options.mode)); !asked)
+    if (followed->car) {
+        if (const auto asked = outlook(*followed->car, questionOf({}, options.mode)); !asked)
             return fail(asked.error());
     }
     catchStop();
-    return Watch(std::move(*sources), GaugeTracker(std::move(followed->start.gauge), followed->start.settings),
-                 LiveRange(car, options.mode), options, context.json)
-        .run();
+    return Watch(std::move(*sources), std::move(*followed), options, context.json).run();
 }
 
 void addWatchOptions(CLI::App& command, WatchOptions& options)
@@ -169,22 +167,6 @@ void addWatchOptions(CLI::App& command, WatchOptions& options)
 }
 
 } // namespace
-
-const std::optional<LiveRange::Answer>& LiveRange::at(const TrackState& state)
-{
-    if (!m_car || state.mode == TrackerMode::waiting)
-        return m_answer;
-    const bool fresh = m_asked && std::abs((state.time - m_asked->time).count()) < 30.0
-        && abs(state.level.mean - m_asked->level.mean) < Volume::fromLitres(0.2)
-        && state.driven - m_asked->driven < Distance::fromKm(1.0);
-    if (fresh)
-        return m_answer;
-    m_asked = state;
-    m_answer.reset();
-    if (const auto now = outlook(*m_car, questionOf(state.level, m_mode)))
-        m_answer = Answer{now->usable, distances(now->toZero), distances(now->toDry)};
-    return m_answer;
-}
 
 void addWatchCommand(CLI::App& app, CliContext& context)
 {

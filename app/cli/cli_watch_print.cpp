@@ -88,29 +88,15 @@ void printWatchText(const WatchMoment& now)
     std::cout << line << '\n';
 }
 
-void WatchNotices::once(const std::string& text)
-{
-    if (std::ranges::find(m_said, text) != m_said.end())
-        return;
-    m_said.push_back(text);
-    warn(text);
-}
-
 void WatchNotices::tell(const LiveSources& sources)
 {
-    for (const LiveSources::Told& told : sources.told()) {
-        if (told.counts.garbled > 0)
-            once(format("%s: not understood: '%s'", told.source.c_str(), told.counts.firstGarbled.c_str()));
-        if (told.lost > 0)
-            once(told.source + ": the device was lost; it is tried again");
+    for (const Sentence& complaint : sources.complaints()) {
+        const std::string text = english(complaint);
+        if (std::ranges::find(m_said, text) != m_said.end())
+            continue;
+        m_said.push_back(text);
+        warn(text);
     }
-    for (const Channel channel : kChannels) {
-        if (sources.joiner().leftOut(channel) > 0)
-            once(format("%s comes from several senders: the first is heard, the others are left out",
-                        std::string(nameOf(channel)).c_str()));
-    }
-    if (sources.joiner().impossible() > 0)
-        once("values that cannot be are left out");
 }
 
 } // namespace undermark

@@ -31,6 +31,8 @@ public:
     // Only after next(value.time) has no more.
     void put(const TimedValue& value);
 
+    // Of the newest value, 0 before the first.
+    Seconds newest() const { return m_newest; }
     // Since the newest value heard, good or not; nothing before the first.
     std::optional<Seconds> age(Channel channel, Seconds now) const;
     // Values of other senders than the one that is heard.

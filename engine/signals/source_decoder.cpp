@@ -3,12 +3,15 @@
 
 #include "engine/signals/nmea.h"
 
+#include <algorithm>
+
 namespace undermark {
 
 namespace {
 
 constexpr std::size_t kShownOfGarbled = 60;
 constexpr Seconds kFixGoodFor{2.0};
+constexpr Seconds kUntimedPace{0.1};
 
 std::string printable(std::string_view text)
 {
@@ -86,8 +89,11 @@ Heard SourceDecoder::understood(std::string_view line, Seconds now, std::vector<
     case SourceKind::lines: {
         const std::size_t before = out.size();
         const Heard values = m_lines.take(line, now, out);
+        if (out.size() == before)
+            return values;
+        const Seconds time = timeOf(m_lines.timed() ? out[before].time : paced(now), now);
         for (TimedValue& value : std::span(out).subspan(before))
-            value.time = timeOf(m_lines.timed() ? std::optional(value.time) : std::nullopt, now);
+            value.time = time;
         return values;
     }
     }
@@ -113,6 +119,13 @@ Heard SourceDecoder::takeFix(std::string_view line, Seconds now, std::vector<Tim
         return Heard::nothing;
     out.push_back({timeOf(m_fixTime, now), Channel::speed, fix.speed->kmPerHour(), 0, kFixGoodFor});
     return Heard::value;
+}
+
+// A recording that tells no times is played at a pace.
+Seconds SourceDecoder::paced(Seconds now)
+{
+    m_pace = std::max(now, m_pace + kUntimedPace);
+    return m_pace;
 }
 
 Seconds SourceDecoder::timeOf(std::optional<Seconds> own, Seconds now)

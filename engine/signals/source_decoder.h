@@ -8,7 +8,8 @@
 //  * the same values come out wherever the bytes were split;
 //  * what is not understood is counted, the first of it kept to be shown; it changes nothing;
 //  * a recording's own times are kept, shifted so that its first is when it was read first;
-//    without times of its own, and live, a value is of the moment its last byte came.
+//    live, a value is of the moment its last byte came; a recording of lines without times is
+//    ten lines a second.
 #pragma once
 
 #include "engine/signals/frame_values.h"
@@ -58,6 +59,7 @@ private:
     Heard understood(std::string_view line, Seconds now, std::vector<TimedValue>& out);
     Heard takeFix(std::string_view line, Seconds now, std::vector<TimedValue>& out);
     Heard frameHeard(const TimedFrame& frame, Seconds now, std::vector<TimedValue>& out);
+    Seconds paced(Seconds now);
     Seconds timeOf(std::optional<Seconds> own, Seconds now);
     void settle(Heard heard, std::span<TimedValue> values);
 
@@ -70,6 +72,7 @@ private:
     FrameValues m_frames;
     std::unique_ptr<ObdConversation> m_obd;
     std::optional<Seconds> m_shift;   // from the source's own times to those passed in
+    Seconds m_pace{-1.0};             // lines without times: of the one before
     std::optional<Seconds> m_fixTime; // NMEA: of the newest sentence that has one
     SourceCounts m_counts;
 };

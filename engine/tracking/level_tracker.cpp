@@ -147,7 +147,7 @@ void LevelTracker::show()
 
 bool LevelTracker::refuelledLately() const
 {
-    return m_now.timeS - m_refuel.atS < kLongGapS;
+    return m_now.timeS - m_refuel.atS < kFillWindow.count();
 }
 
 void LevelTracker::tellFill(Estimate<Volume> litres)

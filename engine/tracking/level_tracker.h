@@ -61,11 +61,14 @@ public:
     // Ends the last block. Further samples may follow.
     std::span<const TrackerEvent> finish();
 
+    // So long a refuel found by level can be spoken of.
+    static constexpr Seconds kFillWindow{600.0};
+
     // The driver says what the pump showed. Replaces a refuel found by level
-    // within the last ten minutes; adds to the level otherwise.
+    // within kFillWindow; adds to the level otherwise.
     void tellFill(Estimate<Volume> litres);
-    // The driver says that no fuel went in: the refuel found within the last ten
-    // minutes is taken back, and the sender is at fault.
+    // The driver says that no fuel went in: the refuel found within kFillWindow
+    // is taken back, and the sender is at fault.
     std::span<const TrackerEvent> denyFill();
     // The driver filled up to the first click: the level is the curve's full.
     void tellFull(Estimate<Volume> full);

@@ -33,7 +33,7 @@ public:
         for (int i = 0; i < 10 * seconds; ++i) {
             m_now += LiveSignal::Seconds(0.1);
             const double slosh = 0.004 * std::sin(2.1 * m_now.count()) + 0.003 * std::sin(3.7 * m_now.count());
-            m_live.take(QByteArray::number(volts(litres) + slosh, 'f', 3));
+            m_live.take(Signal::of(std::round(1000 * (volts(litres) + slosh)) / 1000)); // of a meter
         }
         m_live.look(); // a moment of the program's own
     }

@@ -112,7 +112,7 @@ void read(LiveSignal& live, double seconds, double slope)
     live.setClock([] { return now; });
     for (int i = 0; i < seconds * 5; ++i) {
         now += LiveSignal::Seconds(0.2);
-        live.take(QByteArray::number(2.1 + 0.002 * std::sin(i) + slope * i));
+        live.take(Signal::of(2.1 + 0.002 * std::sin(i) + slope * i));
     }
 }
 
@@ -244,7 +244,7 @@ QList<State> states()
          [](Screen& screen) {
              calibrate(*screen.tank.guide(), false);
              read(screen.tank.guide()->live(), 20, -0.004);
-             screen.tank.guide()->live().take("ERR 4");
+             screen.tank.guide()->live().take(Signal::of(2.1), Signal::of(2.2));
              screen.tank.guide()->takeLive();
          }},
         {"tank-saddle-pour", "tank", [](Screen& screen) { calibrateSaddle(*screen.tank.guide(), 2); }},

@@ -101,6 +101,21 @@ int selfTest(QQuickWindow& window, Screen& screen)
     return g_warnings == 0 ? 0 : 1;
 }
 
+// The speeds told apart, else the car's own, lock what is typed.
+Result<void> follow(const LaunchOptions& options, const Car& car, Screen& screen)
+{
+    if (options.speeds.isEmpty())
+        screen.lock.follow(screen.feed);
+    else if (const auto followed = screen.lock.follow(options.speeds); !followed)
+        return followed;
+    SourceOptions live = options.live;
+    if (live.sources.empty())
+        return {};
+    if (const auto vehicle = car.vehicle())
+        live.fuel = vehicle->value.fuel;
+    return screen.feed.follow(live);
+}
+
 int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
 {
     Translations translations;
@@ -108,14 +123,8 @@ int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
     options.applyTo(screen.settings);
     translations.use(screen.settings.language());
     screen.setFormat();
-    if (!options.speeds.isEmpty() && !screen.lock.follow(options.speeds))
-        return refuse({ErrorCode::fileAccess,
-                       Sentence::just("the speeds cannot be read"),
-                       {options.speeds.toStdString()}});
-    if (!options.signal.isEmpty() && !screen.tank.guide()->live().follow(options.signal))
-        return refuse({ErrorCode::fileAccess,
-                       Sentence::just("the source cannot be read"),
-                       {options.signal.toStdString()}});
+    if (const auto followed = follow(options, car, screen); !followed)
+        return refuse(followed.error());
     if (options.source.demo)
         screen.ahead.setRoute(demoRoute(), QCoreApplication::translate("Screen", "Seven Weirs Rally"));
     QQmlApplicationEngine engine;

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/driving_lock.h"
 
-#include "app/screen/base/line_source.h"
-
-#include <cmath>
+#include <utility>
 
 namespace undermark {
 
 namespace {
 
 constexpr double kMovingKmh = 5.0; // a receiver at rest shows some km/h
+constexpr Seconds kKnownFor{2.0};
 
 } // namespace
 
@@ -31,18 +30,38 @@ void DrivingLock::confirmPassenger()
     emit changed();
 }
 
-bool DrivingLock::follow(const QString& file)
+Result<void> DrivingLock::follow(const QString& file)
 {
-    auto* source = new LineSource(this);
-    if (!source->open(file))
-        return false;
-    connect(source, &LineSource::line, this, [this](const QByteArray& line) {
-        bool ok = false;
-        const double kmh = line.trimmed().toDouble(&ok);
-        setSpeed(ok && std::isfinite(kmh) ? std::optional(Speed::fromKmPerHour(kmh)) : std::nullopt);
+    auto* feed = new LiveFeed(this);
+    SourceOptions options;
+    options.sources = {"lines:" + file.toStdString()};
+    listen(*feed, Channel::signal);
+    return feed->follow(options);
+}
+
+void DrivingLock::follow(LiveFeed& feed) { listen(feed, Channel::speed); }
+
+void DrivingLock::listen(LiveFeed& feed, Channel channel)
+{
+    connect(&feed, &LiveFeed::sampled, this, [this, channel](const Sample& sample) {
+        if (const auto kmh = sample.get(channel))
+            m_heard = Speed::fromKmPerHour(*kmh);
     });
-    connect(source, &LineSource::ended, this, [this] { setSpeed(std::nullopt); });
-    return true;
+    connect(&feed, &LiveFeed::looked, this, [this, &feed, channel] {
+        if (const auto age = feed.age(channel))
+            look(feed, feed.now() - *age, *age <= kKnownFor);
+    });
+    connect(&feed, &LiveFeed::ended, this, [this] { setSpeed(std::nullopt); });
+}
+
+void DrivingLock::look(const LiveFeed& feed, Seconds valueAt, bool fresh)
+{
+    long garbled = 0;
+    for (const LiveSources::Told& told : feed.sources().told())
+        garbled += told.counts.garbled;
+    if (std::exchange(m_garbled, garbled) != garbled)
+        m_doubtedAt = valueAt;
+    setSpeed(fresh && m_doubtedAt != valueAt ? m_heard : std::nullopt);
 }
 
 } // namespace undermark

@@ -3,7 +3,7 @@
 // While the car moves, nothing is typed, unless a passenger says so.
 #pragma once
 
-#include "engine/base/quantity.h"
+#include "app/screen/base/live_feed.h"
 
 #include <QObject>
 #include <optional>
@@ -28,13 +28,21 @@ public:
     Q_INVOKABLE void confirmPassenger();
 
     // Reads one number of km/h a line from `file`, a pipe or a device, as lines
-    // come; an empty or wrong line means not known. False: it cannot be opened.
-    bool follow(const QString& file);
+    // come; a wrong line, or none for 2 s, means not known. Errors: as LiveSources::open.
+    Result<void> follow(const QString& file);
+    // The speed of the car's own sources.
+    void follow(LiveFeed& feed);
 
 signals:
     void changed();
 
 private:
+    void listen(LiveFeed& feed, Channel channel);
+    void look(const LiveFeed& feed, Seconds valueAt, bool fresh);
+
+    std::optional<Speed> m_heard;
+    std::optional<Seconds> m_doubtedAt; // time of the value after which something was not understood
+    long m_garbled = 0;
     bool m_moving = false;
     bool m_passenger = false;
 };

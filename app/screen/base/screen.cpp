@@ -35,6 +35,7 @@ Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
             listCars(); // one may have another name
         });
     }
+    follow();
     const auto tellOpen = [this] { now.setCalibrating(tank.guide()->started()); };
     connect(tank.guide(), &CalibrationGuide::changed, this, tellOpen);
     tellOpen();
@@ -50,6 +51,19 @@ Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     });
     m_watch.start(kWatch);
     setFormat();
+}
+
+void Screen::follow()
+{
+    NowLive& live = *now.live();
+    live.follow(feed);
+    tank.guide()->live().follow(feed);
+    connect(&live, &NowLive::changed, &pump, [this, &live, seen = false]() mutable {
+        if (live.refuel().has_value() != seen)
+            pump.proposeSeen(live.refuel());
+        seen = live.refuel().has_value();
+    });
+    connect(&pump, &PumpViewModel::filled, &live, [&live](const Fill& fill) { live.tellFill(fill.volume); });
 }
 
 void Screen::setFormat()

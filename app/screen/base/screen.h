@@ -7,6 +7,7 @@
 
 #include "app/screen/ahead/plan_view_model.h"
 #include "app/screen/base/driving_lock.h"
+#include "app/screen/base/live_feed.h"
 #include "app/screen/base/pages.h"
 #include "app/screen/base/screen_settings.h"
 #include "app/screen/base/setup_view_model.h"
@@ -39,6 +40,7 @@ public:
                     const FileRoots& roots = {QDir::homePath(), filePlaces});
 
     ScreenSettings settings;
+    LiveFeed feed; // the car's own sources
     DrivingLock lock;
     SetupViewModel setup;
     NowViewModel now;
@@ -62,6 +64,7 @@ signals:
     void pagesChanged(); // their titles
 
 private:
+    void follow(); // the feed, on all pages that ask for it
     // All but the page that wrote, which has done so already.
     void readAnew(const PageModel* writer);
     void showCar(int row);

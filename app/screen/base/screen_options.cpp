@@ -119,9 +119,12 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
         u"speeds"_qs, u"Lock entry while moving: a pipe or device with one km/h a line."_qs,
         u"FILE"_qs);
     const QCommandLineOption signal(
-        u"source"_qs, u"Readings of the sender for the calibration: a file, pipe or serial device with "
-                      u"one number a line, or two separated by a comma."_qs,
-        u"FILE"_qs);
+        u"source"_qs, u"Where the car's values come from: can:IFACE, slcan:DEV[@KBIT], candump:FILE, "
+                      u"asc:FILE (each with ,obd ,j1939 or ,dbc=FILE behind it), nmea:FILE|DEV[@BAUD], "
+                      u"lines:FILE|DEV[@BAUD], or a file, pipe or device of one number a line, or two "
+                      u"separated by a comma; may be repeated."_qs,
+        u"SOURCE"_qs);
+    const QCommandLineOption map(u"map"_qs, u"Which signal of a DBC file or frame is what."_qs, u"MAP.json"_qs);
     const QCommandLineOption units(u"units"_qs, u"metric, us or imperial."_qs, u"UNITS"_qs);
     const QCommandLineOption grab(u"grab"_qs, u"Draw the page, save it and leave."_qs,
                                   u"FILE.png"_qs);
@@ -132,7 +135,7 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
     parser.addPositionalArgument(u"logbook"_qs, u"The same as --logbook."_qs, u"[logbook]"_qs);
-    parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, signal, grab, selfTest});
+    parser.addOptions({logbook, demo, page, night, size, text, units, language, speeds, signal, map, grab, selfTest});
     if (!parser.parse(arguments))
         return failInput(Sentence::just(parser.errorText().toStdString()));
     const QStringList files = parser.positionalArguments();   // as a file manager names a bundle
@@ -166,7 +169,9 @@ Result<LaunchOptions> parseLaunchOptions(const QStringList& arguments)
         return fail(looks.error());
     options.settings = *looks;
     options.speeds = parser.value(speeds);
-    options.signal = parser.value(signal);
+    for (const QString& source : parser.values(signal))
+        options.live.sources.push_back(source.toStdString());
+    options.live.map = parser.value(map).toStdString();
     options.grab = parser.value(grab);
     options.selfTest = parser.isSet(selfTest);
     return options;

@@ -3,6 +3,7 @@
 // The command line of the touch screen.
 #pragma once
 
+#include "app/car/live_sources.h"
 #include "app/car/open_car.h"
 #include "app/screen/base/screen_settings.h"
 #include "engine/base/error.h"
@@ -21,7 +22,7 @@ struct LaunchOptions {
     QString grab; // picture to save, or empty
     bool selfTest = false;
     QString speeds;        // file or pipe of km/h, or empty
-    QString signal;        // file, pipe or device of the sender's readings, or empty
+    SourceOptions live;    // the car's own sources; none: those kept with the car
     QVariantMap settings;  // said on the command line, for this run only
     QString answer;        // --help, --version: print this and leave
 

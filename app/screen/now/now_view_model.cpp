@@ -12,6 +12,7 @@ namespace undermark {
 namespace {
 
 constexpr std::chrono::seconds kAgesEvery{30};
+constexpr std::chrono::minutes kOthersEvery{5}; // the other pages plan anew by a level that moves
 
 // What no number on the page may be read without.
 std::vector<Notice> withDoubt(const NowState& state)
@@ -43,6 +44,9 @@ NowViewModel::NowViewModel(Car& car, Units units, const QString& settingsFile, Q
     connect(&m_load, &NowLoad::toldAnew, this, &NowViewModel::askAnew);
     connect(&m_load, &NowLoad::changed, this, &NowViewModel::changed); // the word alone
     connect(&m_tell, &NowTell::proofNoted, this, &NowViewModel::noteProof);
+    connect(&m_live, &NowLive::moved, this, &NowViewModel::followLevel);
+    connect(&m_live, &NowLive::aged, this, &NowViewModel::tellAge);
+    connect(&m_live, &NowLive::changed, this, &NowViewModel::changed);
     connect(&m_clock, &QTimer::timeout, this, &NowViewModel::tellAge);
     m_clock.start(kAgesEvery);
     ask();
@@ -53,6 +57,7 @@ void NowViewModel::setFormat(const UnitFormat& format)
     m_format = format;
     m_tell.setFormat(format);
     m_load.setFormat(format);
+    m_live.setFormat(format);
     NowViewModel::refresh();
 }
 
@@ -83,13 +88,40 @@ void NowViewModel::selectMode(int index)
     if (!m_state || index < 0 || std::size_t(index) > m_state->modes.size())
         return;
     m_mode = index == 0 ? std::string() : m_state->modes[std::size_t(index) - 1];
+    m_live.setMode(m_mode);
     ask();
+}
+
+void NowViewModel::takeProposedMode()
+{
+    const std::string mode = m_live.proposedMode();
+    if (m_state && !mode.empty())
+        selectMode(int(std::ranges::find(m_state->modes, mode) - m_state->modes.begin()) + 1);
+}
+
+// Often: the other pages only now and then, and where the level comes or goes.
+void NowViewModel::followLevel()
+{
+    const bool live = m_live.level().has_value();
+    ask();
+    if (live == m_othersAsked.isValid()
+        && (!live || !m_othersAsked.hasExpired(std::chrono::milliseconds(kOthersEvery).count())))
+        return;
+    m_othersAsked.invalidate();
+    if (live)
+        m_othersAsked.start();
+    emit asksOtherwise();
 }
 
 Question NowViewModel::question()
 {
     const Result<Knowledge> known = m_car.knowledge();
-    return known ? questionOf(m_tell.told(), m_load.load(), **known, m_mode) : Question{};
+    if (!known)
+        return {};
+    const auto level = m_live.level();
+    Question question = questionOf(level ? std::nullopt : m_tell.told(), m_load.load(), **known, m_mode);
+    question.followed = level;
+    return question;
 }
 
 QString NowViewModel::basis() const
@@ -106,6 +138,7 @@ Result<NowState> NowViewModel::answer()
         return fail(known.error());
     m_tell.look(**known, m_car.time());
     m_load.look(**known, m_car.time());
+    m_live.look(**known);
     auto state = nowState(**known, question());
     if (state || !m_tell.told())
         return state;
@@ -146,17 +179,21 @@ void NowViewModel::tellAge()
 {
     const QString before = m_age;
     m_age.clear();
-    if (m_state && m_tell.told())
+    if (m_state && m_live.level())
+        m_age = m_live.age();
+    else if (m_state && m_tell.told())
         m_age = m_tell.standing(m_car.time());
     else if (m_state && m_state->recorded)
         m_age = tr("log, %1").arg(ageText(m_car.time() - *m_state->recorded));
+    if (m_state && !m_live.level() && !m_live.age().isEmpty())
+        m_age = tr("%1: %2").arg(m_live.age(), m_age);
     if (m_age != before)
         emit aged();
 }
 
 bool NowViewModel::atZero() const
 {
-    return m_tell.told() && m_tell.told()->what == Told::What::needleAtZero;
+    return !m_live.level() && m_tell.told() && m_tell.told()->what == Told::What::needleAtZero;
 }
 
 QString NowViewModel::title() const
@@ -239,6 +276,8 @@ QString NowViewModel::why() const
 QList<NoticeText> NowViewModel::notices() const
 {
     std::vector<Notice> notices = m_notices;
+    for (Notice& said : m_live.notices())
+        notices.push_back(std::move(said));
     if (m_calibrating)
         notices.push_back({Severity::info,
                            Sentence::of("A calibration lies open: it does not count before it is saved.")});

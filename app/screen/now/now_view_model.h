@@ -7,6 +7,8 @@
 // Guarantees (each has a test in tests/app/screen/now/now_view_model_test.cpp):
 //  * what the answer rests on, and how old that is, is always said; after a week without a
 //    record it is a caution;
+//  * while the car's sources speak the level is theirs, and counts down by itself; what was
+//    told by touch and the log answer again once they are silent;
 //  * what the owner asks, how far past zero is sure, stands beside the other two, and is
 //    the large number once the needle was told to stand at zero.
 #pragma once
@@ -16,9 +18,11 @@
 #include "app/screen/base/horizon_picture.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
+#include "app/screen/now/now_live.h"
 #include "app/screen/now/now_load.h"
 #include "app/screen/now/now_tell.h"
 
+#include <QElapsedTimer>
 #include <QStringList>
 #include <QTimer>
 
@@ -65,6 +69,7 @@ class NowViewModel : public PageModel {
     Q_PROPERTY(bool calibrating READ calibrating NOTIFY changed FINAL)
     Q_PROPERTY(undermark::NowTell* tell READ tell CONSTANT FINAL)
     Q_PROPERTY(undermark::NowLoad* load READ load CONSTANT FINAL)
+    Q_PROPERTY(undermark::NowLive* live READ live CONSTANT FINAL)
 
 public:
     // What of the page is on view.
@@ -97,6 +102,7 @@ public:
     void setCalibrating(bool calibrating);
     NowTell* tell() { return &m_tell; }
     NowLoad* load() { return &m_load; }
+    NowLive* live() { return &m_live; }
     // What the page asks, for whoever answers for the same car: with what was told.
     Question question();
     QString basis() const; // "odometer, 5 min ago; towing: 30 % more"
@@ -106,6 +112,8 @@ public:
     void startOver() override; // in the usual mix
     // Asks in another driving mode; indices outside modes() are ignored.
     Q_INVOKABLE void selectMode(int index);
+    // In the mode that the speed proposes, where it does.
+    Q_INVOKABLE void takeProposedMode();
 
 signals:
     void changed();
@@ -115,6 +123,7 @@ signals:
 private:
     void ask();
     void askAnew();
+    void followLevel();
     void noteProof(const Proof& proof);
     Result<NowState> answer();
     void tellAge();
@@ -126,6 +135,8 @@ private:
     UnitFormat m_format;
     NowTell m_tell;
     NowLoad m_load;
+    NowLive m_live;
+    QElapsedTimer m_othersAsked; // when the other pages were last told of the level
     std::string m_mode; // empty: the usual mix
     std::optional<NowState> m_state;
     bool m_waiting = false;

@@ -6,6 +6,7 @@ namespace undermark {
 namespace {
 
 constexpr std::chrono::milliseconds kDoubleTap{700};
+constexpr Volume kAlmostFull = Volume::fromLitres(2.0);
 
 template <class Q, class Write>
 LessonRow lessonRow(const QString& name, const Change<Q>& change, const Write& write)
@@ -35,9 +36,26 @@ void PumpViewModel::askAs(std::function<Question()> question)
     m_question = std::move(question);
 }
 
+void PumpViewModel::proposeSeen(const std::optional<Estimate<Volume>>& litres)
+{
+    m_seen = litres;
+    refresh();
+}
+
 Result<Fill> PumpViewModel::likelyFill()
 {
-    return m_car.likelyFill(m_question());
+    Result<Fill> fill = m_car.likelyFill(m_question());
+    if (fill && m_seen)
+        fill->volume = m_seen->mean;
+    return fill;
+}
+
+// Full where what is left to full after it, which the level knows by now, is within its doubt.
+FillExtent PumpViewModel::likelyExtent()
+{
+    const Result<Fill> after = m_seen ? m_car.likelyFill(m_question()) : fail(Error{});
+    const bool partial = after && after->volume > kAlmostFull + 2.0 * m_seen->sd;
+    return partial ? FillExtent::partial : FillExtent::full;
 }
 
 void PumpViewModel::startAgain()
@@ -47,12 +65,17 @@ void PumpViewModel::startAgain()
     m_edited.reset();
     m_touched = false;
     m_asked.invalidate();
-    m_extent = FillExtent::full;
+    m_extent = likelyExtent();
     m_form.start(m_format, readingUnit());
     if (const Result<Fill> guess = likelyFill())
         m_form.show(*guess, true, m_car.time());
     else
         m_notices = {noticeOf(guess.error())};
+    if (m_seen)
+        m_notices.push_back({Severity::info,
+                             Sentence::of("The sender saw %1 go in, give or take %2: what does the pump show? If none "
+                                          "went in, say so on Now.",
+                                          amount(m_seen->mean), amount(m_seen->sd))});
     emit changed();
 }
 
@@ -179,8 +202,11 @@ void PumpViewModel::save()
     m_savedFill = *fill;
     m_notices = lesson->flags;
     m_lesson = std::move(*lesson);
+    m_seen.reset();
     m_mended = false;
     form()->setLocked(true);
+    if (!m_edited && m_car.time() - fill->time < std::chrono::hours(1))
+        emit filled(*fill);
     emit changed();
     emit stored();
 }

@@ -58,6 +58,9 @@ public:
     // `car` outlives the view model. Asks the car for its guesses once.
     explicit PumpViewModel(Car& car, Units units = {}, QObject* parent = nullptr);
 
+    // Litres that were seen going in, to be typed as the pump shows them; nothing: none were,
+    // or they cannot be spoken of any more.
+    void proposeSeen(const std::optional<Estimate<Volume>>& litres);
     // What the guesses are asked with: as the Now page asks.
     void askAs(std::function<Question()> question);
 
@@ -95,10 +98,12 @@ public:
 
 signals:
     void changed();
+    void filled(const undermark::Fill& fill); // just now, not some days ago
 
 private:
     QString readingUnit() const;
     Result<Fill> likelyFill();
+    FillExtent likelyExtent();
     bool asksFirst();
     Result<FillLesson> store(const Fill& fill);
 
@@ -109,6 +114,7 @@ private:
     std::function<Question()> m_question = [] { return Question{}; };
     QElapsedTimer m_asked;  // whether the guesses are right; not valid: not yet
     FillExtent m_extent = FillExtent::full;
+    std::optional<Estimate<Volume>> m_seen; // going in, and not saved yet
     std::vector<Notice> m_notices;
     std::optional<FillLesson> m_lesson;
     Fill m_savedFill;

@@ -94,7 +94,7 @@ QList<Fact> CalibrationGuide::liveFacts() const
     }
     if (m_live.refused() > 0)
         facts.append({tr("lines not read"),
-                      tr("%1, the last: %2").arg(m_live.refused()).arg(m_live.lastRefused())});
+                      tr("%1, the first: %2").arg(m_live.refused()).arg(m_live.firstRefused())});
     return facts;
 }
 

@@ -1,17 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/live_signal.h"
 
-#include "app/screen/base/line_source.h"
-#include "engine/signals/text_fields.h"
-
-#include <array>
-
 namespace undermark {
 
 namespace {
 
 constexpr int kMomentMs = 250;
-constexpr int kShownOfLine = 24; // letters of a refused line
 
 LiveSignal::Seconds steadyNow()
 {
@@ -25,17 +19,31 @@ LiveSignal::LiveSignal(QObject* parent) : QObject(parent), m_clock(steadyNow)
     connect(&m_moments, &QTimer::timeout, this, &LiveSignal::look);
 }
 
-bool LiveSignal::follow(const QString& file)
+void LiveSignal::follow(LiveFeed& feed)
 {
-    auto* source = new LineSource(this);
-    if (!source->open(file))
-        return false;
-    connect(source, &LineSource::line, this, &LiveSignal::take);
-    connect(source, &LineSource::ended, this, &LiveSignal::end);
-    m_state = State::waiting;
-    m_lastAt = m_clock();
-    m_moments.start(kMomentMs);
-    return true;
+    m_feed = &feed;
+    connect(&feed, &LiveFeed::sampled, this, &LiveSignal::hear);
+    connect(&feed, &LiveFeed::ended, this, &LiveSignal::end);
+    const auto wait = [this] {
+        m_state = State::waiting;
+        m_readingAt.reset();
+        m_lastAt = m_clock();
+        m_moments.start(kMomentMs);
+    };
+    connect(&feed, &LiveFeed::opened, this, wait);
+    if (feed.there())
+        wait();
+}
+
+// A sample repeats what is still good: only a newer value is another reading.
+void LiveSignal::hear(const Sample& sample)
+{
+    m_news = true;
+    const auto age = m_feed->sources().joiner().age(Channel::signal, sample.time);
+    if (!sample.signal || !age || m_readingAt == sample.time - *age)
+        return;
+    m_readingAt = sample.time - *age;
+    take(*sample.signal, sample.signal2);
 }
 
 void LiveSignal::setCount(int count)
@@ -43,19 +51,18 @@ void LiveSignal::setCount(int count)
     if (count == m_count)
         return;
     m_count = count;
-    m_refused = 0;
-    m_lastRefused.clear();
+    m_wrongCount = 0;
+    m_firstWrong.clear();
     forget();
 }
 
-void LiveSignal::take(const QByteArray& line)
+void LiveSignal::take(Signal first, std::optional<Signal> second)
 {
     m_news = true;
-    std::array<double, 2> numbers{};
-    const std::string_view text(line.constData(), std::size_t(line.size()));
-    if (int(numbersIn(text, numbers)) != m_count) {
-        ++m_refused;
-        m_lastRefused = QString::fromUtf8(line.trimmed()).left(kShownOfLine);
+    if (second.has_value() != (m_count == 2)) {
+        if (m_wrongCount++ == 0)
+            m_firstWrong = second ? QStringLiteral("%1,%2").arg(first.value()).arg(second->value())
+                                  : QString::number(first.value());
         return;
     }
     if (quietFor() > kSilentAfter) { // what was gathered before is of another time
@@ -64,10 +71,28 @@ void LiveSignal::take(const QByteArray& line)
     }
     m_lastAt = m_clock();
     m_state = State::live;
-    m_first.push_back({m_lastAt, Signal::of(numbers.front())});
-    if (m_count == 2)
-        m_second.push_back({m_lastAt, Signal::of(numbers.back())});
+    m_first.push_back({m_lastAt, first});
+    if (second)
+        m_second.push_back({m_lastAt, *second});
     trim();
+}
+
+long LiveSignal::refused() const
+{
+    long all = m_wrongCount;
+    if (m_feed && m_feed->there())
+        for (const LiveSources::Told& told : m_feed->sources().told())
+            all += told.counts.garbled;
+    return all;
+}
+
+QString LiveSignal::firstRefused() const
+{
+    if (m_feed && m_feed->there())
+        for (const LiveSources::Told& told : m_feed->sources().told())
+            if (told.counts.garbled > 0)
+                return QString::fromStdString(told.counts.firstGarbled);
+    return m_firstWrong;
 }
 
 void LiveSignal::trim()

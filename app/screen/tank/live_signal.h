@@ -1,20 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The sender's signal, live: one number a line with a decimal point, or two
-// separated by a comma where a saddle tank has two signals.
+// The sender's signal, live, as the guided calibration gathers it: one signal, or the two of
+// a saddle tank.
 //
 // Guarantees (each has a test in tests/app/screen/tank/live_signal_test.cpp):
-//  * a line that is anything else is counted and kept to be shown, never guessed;
+//  * what the source says and is no reading is counted and kept to be shown, never guessed;
+//  * a reading counts once, however often it is joined to others;
 //  * of the readings only the last ones are kept: kWindow of time, kMost in number;
 //  * silence and the end of the source are told, and end what was gathered.
 #pragma once
 
+#include "app/screen/base/live_feed.h"
 #include "engine/calibration/settled_reading.h"
 
-#include <QByteArray>
-#include <QObject>
 #include <QString>
-#include <QTimer>
 #include <functional>
 #include <span>
 #include <vector>
@@ -35,13 +34,13 @@ public:
 
     explicit LiveSignal(QObject* parent = nullptr);
 
-    // Reads from `file` (line_source.h). False: it cannot be opened.
-    bool follow(const QString& file);
+    // `feed` outlives it.
+    void follow(LiveFeed& feed);
     void setClock(std::function<Seconds()> clock) { m_clock = std::move(clock); }
 
-    // How many numbers a line must have, 1 or 2.
+    // How many signals a reading must have, 1 or 2.
     void setCount(int count);
-    void take(const QByteArray& line);
+    void take(Signal first, std::optional<Signal> second = {});
     void end();
     void look();   // a moment has passed: has it fallen silent?
     void forget(); // what was gathered; another level begins
@@ -51,22 +50,25 @@ public:
     Seconds gathered() const; // from the first to the last reading kept
     std::span<const TimedSignal> first() const { return m_first; }
     std::span<const TimedSignal> second() const { return m_second; } // empty with one signal
-    int refused() const { return m_refused; }
-    QString lastRefused() const { return m_lastRefused; }
+    long refused() const;
+    QString firstRefused() const; // as it came; empty: none
 
 signals:
     void changed(); // some times a second at most
 
 private:
+    void hear(const Sample& sample);
     void trim();
 
     std::function<Seconds()> m_clock;
+    const LiveFeed* m_feed = nullptr;
+    std::optional<Seconds> m_readingAt; // of the feed's newest reading, by its clock
     QTimer m_moments;
     std::vector<TimedSignal> m_first, m_second;
     Seconds m_lastAt{};
     int m_count = 1;
-    int m_refused = 0;
-    QString m_lastRefused;
+    long m_wrongCount = 0; // readings of another number of signals
+    QString m_firstWrong;
     State m_state = State::none;
     bool m_news = false;
 };

@@ -41,7 +41,7 @@ PageScroll {
             text: root.view.age
             wrapMode: Theme.stacked ? Text.WordWrap : Text.NoWrap
             elide: Text.ElideRight
-            color: Theme.sure
+            color: root.view.live.quiet ? Theme.quietInk : Theme.sure
         }
     }
     GridLayout {
@@ -99,6 +99,24 @@ PageScroll {
         onClicked: root.view.refresh()
     }
     EvenGrid {
+        id: refuel
+        Layout.fillWidth: true
+        visible: root.view.live.refuelWord !== ""
+        columns: 2
+
+        TouchButton {
+            width: refuel.share
+            text: root.view.live.refuelWord
+            leading: true
+            onClicked: root.fillWanted()
+        }
+        TouchButton {
+            width: refuel.share
+            text: qsTr("No fuel went in")
+            onClicked: root.view.live.denyFill()
+        }
+    }
+    EvenGrid {
         id: proof
         Layout.fillWidth: true
         visible: root.view.tell.proofWord !== ""
@@ -148,9 +166,16 @@ PageScroll {
         }
         TouchButton {
             width: ways.share
-            text: qsTr("%1: change").arg(root.view.mode)
+            readonly property string proposed: root.view.live.modeWord
+
+            text: proposed !== "" ? proposed : qsTr("%1: change").arg(root.view.mode)
             Accessible.description: qsTr("The kind of driving that the distances are for")
-            onClicked: root.modeWanted()
+            onClicked: {
+                if (proposed !== "")
+                    root.view.takeProposedMode();
+                else
+                    root.modeWanted();
+            }
         }
         TouchButton {
             width: ways.share

@@ -80,6 +80,13 @@ FocusScope {
         portrait: root.portrait
         onClosed: root.tab = NowViewModel.Figures
     }
+    Connections {  // at the halt, while somebody looks at it
+        target: root.view.live
+        function onRefuelSeen() {
+            if (root.visible && root.tab === NowViewModel.Figures && root.view.live.stands)
+                root.pageWanted("pump");
+        }
+    }
     Connections {
         target: root.view.tell
         function onTaken() {

@@ -53,17 +53,17 @@ bool saysProblem(const CalibrationGuide& guide, const QString& part)
     return false;
 }
 
-// A source that gives `line` ten times a second for so many seconds.
+// A source that gives this reading ten times a second for so many seconds.
 struct FakeSource {
     explicit FakeSource(CalibrationGuide& guide) : m_guide(guide)
     {
         guide.live().setClock([this] { return m_now; });
     }
-    void give(const QByteArray& line, int seconds)
+    void give(double first, int seconds, std::optional<double> second = {})
     {
         for (int i = 0; i < 10 * seconds; ++i) {
             m_now += LiveSignal::Seconds(0.1);
-            m_guide.live().take(line);
+            m_guide.live().take(Signal::of(first), second ? std::optional(Signal::of(*second)) : std::nullopt);
         }
     }
 
@@ -275,13 +275,13 @@ private slots:
         FakeSource source(guide);
         prepare(guide);
         for (int i = 0; i < 12; ++i) { // fuel runs in
-            source.give(QByteArray::number(3.0 - 0.05 * i), 1);
+            source.give(3.0 - 0.05 * i, 1);
         }
         QCOMPARE(guide.liveState(), "still moving");
         guide.takeLive();
         QVERIFY(saysProblem(guide, "not settled"));
         QVERIFY(guide.facts()[0].value.startsWith("none"));
-        source.give("2.45", 31);
+        source.give(2.45, 31);
         QCOMPARE(guide.liveReading(), "2.45 V");
         QCOMPARE(guide.liveState(), "settled");
         QVERIFY(guide.facts()[0].value.startsWith("none"));
@@ -298,7 +298,7 @@ private slots:
         FakeSource source(guide);
         prepare(guide);
         for (int i = 0; i < 30; ++i) // slosh: alike for a second at a time
-            source.give(i % 3 == 0 ? "2.999" : i % 5 == 0 ? "3.001" : "3.0", 1);
+            source.give(i % 3 == 0 ? 2.999 : i % 5 == 0 ? 3.001 : 3.0, 1);
         QVERIFY(guide.liveSettled());
         const std::size_t gathered = guide.live().first().size();
         guide.takeLive();
@@ -314,9 +314,9 @@ private slots:
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
-        source.give("3.0", 1);
-        source.give("3,01", 1);
-        QCOMPARE(liveFact(guide, "lines not read"), "10, the last: 3,01");
+        source.give(3.0, 1);
+        source.give(3, 1, 1); // "3,01", with a decimal comma
+        QCOMPARE(liveFact(guide, "lines not read"), "10, the first: 3,1");
         guide.live().end();
         QCOMPARE(guide.liveState(), "the source has ended");
         QCOMPARE(guide.liveReading(), "no reading");
@@ -327,12 +327,12 @@ private slots:
         CalibrationGuide guide(car);
         FakeSource source(guide);
         prepare(guide);
-        source.give("3.0", 12);
+        source.give(3.0, 12);
         QVERIFY(!liveFact(guide, "drift a minute").contains("L"));
         drained(guide, "3.0");
         level(guide, "5", "2.8"); // 25 L a volt
         for (int i = 0; i < 13; ++i)
-            source.give(QByteArray::number(2.7 + 0.001 * i), 1); // 0.06 V a minute
+            source.give(2.7 + 0.001 * i, 1); // 0.06 V a minute
         // (13 stairs of a second rise by 1 - 1/13^2 of 0.06 V a minute; spreads are rounded up)
         QCOMPARE(liveFact(guide, "drift a minute"), "0.0596 V (1.50 L)");
     }
@@ -382,7 +382,7 @@ private slots:
         QCOMPARE(again.wiring(), int(TankWiring::twoSignals));
         QCOMPARE(again.facts()[1].value, "3 V, other lobe 2.9 V");
         FakeSource source(again);
-        source.give("2.0,2.9", 12); // and the source is asked for two numbers
+        source.give(2.0, 12, 2.9); // and the source is asked for two numbers
         QCOMPARE(again.liveReading(), "2 V, other lobe 2.9 V");
     }
     void aSaddleTankWhoseSignalsStandStillIsSaidWhilePouring()

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/screen/base/line_source.h"
 #include "app/screen/tank/live_signal.h"
 #include "tests/support/test_main.h"
 
@@ -12,6 +11,13 @@
 using namespace undermark;
 
 namespace {
+
+SourceOptions linesOf(const QString& file)
+{
+    SourceOptions options;
+    options.sources = {"lines:" + file.toStdString()};
+    return options;
+}
 
 // A pipe with a writer's end to close and open.
 struct Pipe {
@@ -37,10 +43,10 @@ struct Clocked {
     {
         signal.setClock([this] { return now; });
     }
-    void take(const QByteArray& line, double after)
+    void take(double value, double after)
     {
         now += LiveSignal::Seconds(after);
-        signal.take(line);
+        signal.take(Signal::of(value));
     }
     LiveSignal::Seconds now{1000};
     LiveSignal signal;
@@ -55,11 +61,16 @@ private slots:
     {
         const Pipe pipe;
         QVERIFY(pipe.made);
+        LiveFeed feed;
         LiveSignal live;
-        QVERIFY(live.follow(pipe.path));
+        live.follow(feed);
+        QCOMPARE(live.state(), LiveSignal::State::none);
+        QVERIFY(feed.follow(linesOf(pipe.path)));
         QCOMPARE(live.state(), LiveSignal::State::waiting);
         pipe.write("2.84\n2.8");
         QTRY_COMPARE(live.first().size(), 1u);
+        QTest::qWait(400); // repeated by the samples that follow, it is still one reading
+        QCOMPARE(live.first().size(), 1u);
         pipe.write("5\r\n"); // the rest of the line, by another writer
         QTRY_COMPARE(live.first().size(), 2u);
         QCOMPARE(live.first()[0].signal, Signal::of(2.84));
@@ -67,55 +78,54 @@ private slots:
         QCOMPARE(live.state(), LiveSignal::State::live);
         QCOMPARE(live.refused(), 0);
     }
-    void whatIsNoNumberIsCountedAndNeverGuessed_data()
+    // (What is no number: tests/engine/signals/line_values_test.cpp.)
+    void whatIsNoReadingIsCountedAndShown()
     {
-        QTest::addColumn<QByteArray>("line");
-        for (const char* line : {"", "abc", "2.84 V", "2,84", "nan", "inf", "2.84,", ",", "1.2.3", "1e999", "0x10"})
-            QTest::newRow(line) << QByteArray(line);
-    }
-    void whatIsNoNumberIsCountedAndNeverGuessed()
-    {
-        QFETCH(QByteArray, line);
+        const Pipe pipe;
+        LiveFeed feed;
         LiveSignal live;
-        live.take("1.5");
-        live.take(line);
-        QCOMPARE(live.first().size(), 1u);
-        QCOMPARE(live.refused(), 1);
-        QCOMPARE(live.lastRefused(), QString::fromUtf8(line));
+        live.follow(feed);
+        QVERIFY(feed.follow(linesOf(pipe.path)));
+        pipe.write("2.84 V\n2.84\nERR 4\n");
+        QTRY_COMPARE(live.first().size(), 1u);
+        QTRY_COMPARE(live.refused(), 2);
+        QCOMPARE(live.firstRefused(), "2.84 V");
     }
     void twoSignalsNeedTwoNumbers()
     {
         LiveSignal live;
         live.setCount(2);
-        live.take("1.5, 2.5");
-        live.take("1.5");
-        live.take("1,2,3");
+        live.take(Signal::of(1.5), Signal::of(2.5));
+        live.take(Signal::of(1.5));
         QCOMPARE(live.first().size(), 1u);
         QCOMPARE(live.second()[0].signal, Signal::of(2.5));
-        QCOMPARE(live.refused(), 2);
+        QCOMPARE(live.refused(), 1);
         live.setCount(1); // another tank: nothing of it is left
         QCOMPARE(live.first().size(), 0u);
         QCOMPARE(live.refused(), 0);
+        live.take(Signal::of(1.5), Signal::of(2.5));
+        QCOMPARE(live.first().size(), 0u);
+        QCOMPARE(live.firstRefused(), "1.5,2.5");
     }
     void onlyTheLastReadingsAreKept()
     {
         Clocked fast;
         for (int i = 0; i < 100'000; ++i)
-            fast.take("1.5", 0.001);
+            fast.take(1.5, 0.001);
         QCOMPARE(fast.signal.first().size(), LiveSignal::kMost);
         Clocked usual;
         for (int i = 0; i < 100; ++i)
-            usual.take("1.5", 1.0);
+            usual.take(1.5, 1.0);
         QCOMPARE(usual.signal.gathered(), LiveSignal::kWindow);
         Clocked slow; // five seconds apart: the window holds too few, so older ones stay
         for (int i = 0; i < 100; ++i)
-            slow.take("1.5", 5.0);
+            slow.take(1.5, 5.0);
         QCOMPARE(slow.signal.first().size(), LiveSignal::kFewest);
     }
     void silenceIsToldAndEndsWhatWasGathered()
     {
         Clocked source;
-        source.take("1.5", 1.0);
+        source.take(1.5, 1.0);
         source.now += LiveSignal::kSilentAfter;
         source.signal.look();
         QCOMPARE(source.signal.state(), LiveSignal::State::live);
@@ -124,15 +134,15 @@ private slots:
         QCOMPARE(source.signal.state(), LiveSignal::State::silent);
         QCOMPARE(source.signal.quietFor(), LiveSignal::kSilentAfter + LiveSignal::Seconds(0.5));
         QVERIFY(source.signal.first().empty());
-        source.take("1.6", 1.0);
+        source.take(1.6, 1.0);
         QCOMPARE(source.signal.state(), LiveSignal::State::live);
         QCOMPARE(source.signal.first().size(), 1u);
     }
     void readingsBeforeASilenceNobodySawAreForgotten()
     {
         Clocked source;
-        source.take("1.5", 1.0);
-        source.take("1.6", 60.0);
+        source.take(1.5, 1.0);
+        source.take(1.6, 60.0);
         QCOMPARE(source.signal.first().size(), 1u);
         QCOMPARE(source.signal.first()[0].signal, Signal::of(1.6));
     }
@@ -143,36 +153,22 @@ private slots:
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("1.5\nabc\n1.25"); // the last line without its end
         file.close();
+        LiveFeed feed;
         LiveSignal live;
+        live.follow(feed);
         QSignalSpy changes(&live, &LiveSignal::changed);
-        QVERIFY(live.follow(file.fileName()));
-        QTRY_COMPARE(live.first().size(), 2u);
-        QCOMPARE(live.first()[1].signal, Signal::of(1.25));
+        QVERIFY(feed.follow(linesOf(file.fileName())));
+        std::vector<double> heard;
+        connect(&feed, &LiveFeed::sampled, this, [&] {
+            heard.clear();
+            for (const TimedSignal& reading : live.first())
+                heard.push_back(reading.signal.value());
+        });
         QTRY_COMPARE(live.state(), LiveSignal::State::ended);
+        QCOMPARE(heard, (std::vector{1.5, 1.25}));
         QVERIFY(live.first().empty());
         QCOMPARE(live.refused(), 1);
         QVERIFY(changes.count() > 0);
-    }
-    void aLineWithoutEndTakesNoMemoryAndIsNoNumber()
-    {
-        const Pipe pipe;
-        LineSource source;
-        QSignalSpy lines(&source, &LineSource::line);
-        QVERIFY(source.open(pipe.path));
-        for (int i = 0; i < 40; ++i) {
-            pipe.write(QByteArray(4096, '1'));
-            QTest::qWait(1);
-        }
-        pipe.write("\n2.5\n");
-        QTRY_COMPARE(lines.count(), 2);
-        QCOMPARE(lines[0][0].toByteArray(), QByteArray());
-        QCOMPARE(lines[1][0].toByteArray(), QByteArray("2.5"));
-    }
-    void whatCannotBeOpenedIsRefused()
-    {
-        QTemporaryDir folder;
-        QVERIFY(!LineSource().open(folder.filePath("nothing")));
-        QVERIFY(!LineSource().open(folder.path()));
     }
 };
 

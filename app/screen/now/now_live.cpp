@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/now/now_live.h"
+
+#include "app/screen/base/mode_name.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace undermark {
+
+namespace {
+
+constexpr Seconds kQuietAfter{3.0};
+constexpr Seconds kSilentAfter{10.0};
+constexpr Seconds kJumpShownFor{60.0};
+constexpr double kPumpSd = 0.005; // of the litres (common practice, no source)
+
+} // namespace
+
+void NowLive::follow(LiveFeed& feed)
+{
+    m_feed = &feed;
+    connect(&feed, &LiveFeed::sampled, this, &NowLive::hear);
+    connect(&feed, &LiveFeed::looked, this, &NowLive::lookAtFeed);
+}
+
+void NowLive::look(const CarKnowledge& car)
+{
+    m_modes.clear();
+    for (const Entry<Mode>& mode : car.log.modes)
+        m_modes.push_back(mode.value.name);
+    Followed followed{car.log.vehicle.id.uuid, {}, car.vehicle().sender};
+    if (car.log.calibration)
+        followed.calibration = car.log.calibration->value;
+    if (followed == m_followed)
+        return;
+    m_followed = std::move(followed);
+    m_level.reset();
+    m_faults.clear();
+    m_refuel.reset();
+    if (auto start = observationOf(car))
+        m_level.emplace(std::move(*start));
+}
+
+void NowLive::hear(const Sample& sample)
+{
+    if (sample.speed) {
+        const std::string before = proposedMode();
+        m_stands = sample.speed->kmPerHour() < 1.0;
+        m_speedMode.add(sample.time, *sample.speed);
+        if (proposedMode() != before)
+            emit changed();
+    }
+    if (!m_level)
+        return;
+    m_level->take(sample);
+    for (const TrackerEvent& event : m_level->takeEvents())
+        take(event);
+    if (m_level->known() && m_level->worthAsking())
+        emit moved();
+}
+
+void NowLive::take(const TrackerEvent& event)
+{
+    switch (event.kind) {
+    case TrackerEventKind::refuel:
+        m_refuelAt = event.time;
+        setRefuel(event.litres);
+        emit refuelSeen();
+        break;
+    case TrackerEventKind::fault:
+        if (std::ranges::find(m_faults, event.fault) == m_faults.end())
+            m_faults.push_back(event.fault);
+        break;
+    case TrackerEventKind::faultCleared:
+        std::erase(m_faults, event.fault);
+        break;
+    case TrackerEventKind::clockJump:
+        m_clockJumpAt = m_feed->sources().now();
+        break;
+    case TrackerEventKind::gap:
+    case TrackerEventKind::correction:
+    case TrackerEventKind::onUpperStop:
+    case TrackerEventKind::onLowerStop:
+        return;
+    }
+    emit changed();
+}
+
+// Ten times a second: what only the passing of time changes.
+void NowLive::lookAtFeed()
+{
+    if (m_refuel && m_level->state().time - m_refuelAt >= LevelTracker::kFillWindow)
+        setRefuel(std::nullopt);
+    if (m_clockJumpAt && m_feed->sources().now() - *m_clockJumpAt > kJumpShownFor) {
+        m_clockJumpAt.reset();
+        emit changed();
+    }
+    const std::size_t complaints = m_feed->sources().complaints().size();
+    if (std::exchange(m_complaints, complaints) != complaints)
+        emit changed();
+    const bool speaks = level().has_value();
+    if (std::exchange(m_spoke, speaks) != speaks)
+        emit moved();
+    const QString told = age();
+    if (std::exchange(m_age, told) != told)
+        emit aged();
+}
+
+std::optional<Estimate<Volume>> NowLive::level() const
+{
+    if (!m_level || !m_level->known() || !m_feed || m_feed->quietFor() > kSilentAfter)
+        return std::nullopt;
+    return m_level->state().level;
+}
+
+bool NowLive::quiet() const
+{
+    const auto age = m_feed ? m_feed->age(Channel::signal) : std::nullopt;
+    return age && *age > kQuietAfter;
+}
+
+QString NowLive::age() const
+{
+    const auto sender = m_feed ? m_feed->age(Channel::signal) : std::nullopt;
+    if (!sender)
+        return {};
+    const QString seconds = QString::number(int(sender->count()));
+    if (m_feed->quietFor() > kSilentAfter)
+        return tr("source silent for %1 s").arg(seconds);
+    const bool alone = m_level && m_level->state().mode == TrackerMode::consumptionOnly;
+    return alone ? tr("by consumption alone; sender %1 s ago").arg(seconds) : tr("sender %1 s ago").arg(seconds);
+}
+
+std::vector<Notice> NowLive::notices() const
+{
+    std::vector<Notice> all;
+    if (!m_feed || !m_feed->there())
+        return all;
+    for (const FaultCode fault : m_faults)
+        all.push_back({Severity::error, faultText(fault)});
+    if (m_clockJumpAt)
+        all.push_back({Severity::info, Sentence::of("The source's clock jumped: the level goes on from what it shows now.")});
+    for (Sentence& complaint : m_feed->sources().complaints())
+        all.push_back({Severity::info, std::move(complaint)});
+    return all;
+}
+
+void NowLive::setRefuel(std::optional<Estimate<Volume>> litres)
+{
+    m_refuel = litres;
+    emit changed();
+}
+
+QString NowLive::refuelWord() const
+{
+    return m_refuel ? tr("%1 %2 went in: log it").arg(m_format.volume(m_refuel->mean), m_format.volumeUnit())
+                    : QString();
+}
+
+void NowLive::tellFill(Volume litres)
+{
+    if (!m_level)
+        return;
+    m_level->tellFill({litres, litres * kPumpSd});
+    setRefuel(std::nullopt);
+    emit moved();
+}
+
+void NowLive::denyFill()
+{
+    if (!m_refuel)
+        return;
+    m_level->denyFill();
+    for (const TrackerEvent& event : m_level->takeEvents())
+        take(event);
+    setRefuel(std::nullopt);
+    emit moved();
+}
+
+std::string NowLive::proposedMode() const
+{
+    const auto mode = m_speedMode.mode();
+    if (!mode || m_mode == *mode || m_refusedMode == *mode || std::ranges::find(m_modes, *mode) == m_modes.end())
+        return {};
+    return *mode;
+}
+
+QString NowLive::modeWord() const
+{
+    const std::string mode = proposedMode();
+    return mode.empty() ? QString() : tr("%1, by the speed: take it").arg(modeName(mode));
+}
+
+void NowLive::setMode(const std::string& mode)
+{
+    const std::string before = proposedMode();
+    m_mode = mode;
+    m_refusedMode = m_speedMode.mode().value_or("");
+    if (proposedMode() != before)
+        emit changed();
+}
+
+} // namespace undermark

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Now page over a car that speaks: driven, refuelled, gone silent.
+#include "app/screen/base/screen.h"
+#include "tests/support/speaking_car.h"
+#include "tests/support/test_car.h"
+#include "tests/support/test_main.h"
+
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace undermark;
+
+namespace {
+
+// By the demo's calibration (app/car/demo_logbook.cpp), between two of its points.
+double voltsAt(double litres)
+{
+    constexpr double kVolts[] = {3.02, 2.84, 2.61, 2.37, 2.13, 1.88, 1.62, 1.35, 1.08, 0.80, 0.55};
+    const auto below = std::min(std::size_t(litres / 5), std::size(kVolts) - 2);
+    return kVolts[below] + (kVolts[below + 1] - kVolts[below]) * (litres / 5 - double(below));
+}
+
+struct LiveScreen {
+    test::DemoCar car;
+    Screen screen{car};
+    test::SpeakingCar speaking{screen.feed};
+    NowLive& live = *screen.now.live();
+
+    explicit LiveScreen(double litres = 40) { speaking.startAt(voltsAt(litres)); }
+    // At 10 L/100 km.
+    void drive(double kmh, double seconds, double fromLitres)
+    {
+        speaking.drive(kmh, seconds, voltsAt(fromLitres - kmh / 36000 * seconds));
+    }
+    bool says(const QString& part) const
+    {
+        for (const NoticeText& notice : screen.now.notices())
+            if (notice.text.contains(part))
+                return true;
+        return false;
+    }
+};
+
+} // namespace
+
+class NowLiveTest : public QObject {
+    Q_OBJECT
+private slots:
+    void theLevelAndTheDistanceCountDownWithTheRoad()
+    {
+        LiveScreen at;
+        QVERIFY(at.speaking.isOpen());
+        QVERIFY(!at.live.level());
+        QVERIFY(at.screen.now.age().startsWith("log"));
+        at.drive(72, 120, 40);
+        QVERIFY(at.live.level());
+        QVERIFY(std::abs(at.live.level()->mean.litres() - 40) < 1.5);
+        QCOMPARE(at.screen.now.age(), "sender 0 s ago");
+        const int before = at.screen.now.sureNumber().toInt();
+        QCOMPARE(before, int(distances((*nowState(**at.car.knowledge(), at.screen.now.question())).outlook.toZero).p99.km()));
+        at.drive(72, 3000, 39.7);
+        const int after = at.screen.now.sureNumber().toInt();
+        QVERIFY2(after < before - 40 && after > before - 110, qPrintable(QString("%1 %2").arg(before).arg(after)));
+        QVERIFY(at.screen.now.notices().isEmpty());
+    }
+    void aSilentSourceIsGreyedAndThenTheLogAnswers()
+    {
+        LiveScreen at;
+        at.drive(72, 120, 40);
+        QSignalSpy others(&at.screen.now, &NowViewModel::asksOtherwise);
+        at.speaking.silence(2.5);
+        QVERIFY(!at.live.quiet());
+        at.speaking.silence(2);
+        QVERIFY(at.live.quiet());
+        QVERIFY(at.live.level());
+        QCOMPARE(at.screen.now.age(), "sender 4 s ago");
+        at.speaking.silence(8);
+        QVERIFY(!at.live.level());
+        QCOMPARE(others.count(), 1);
+        QVERIFY2(at.screen.now.age().startsWith("source silent for 12 s: log, "), qPrintable(at.screen.now.age()));
+        QCOMPARE(at.screen.now.sureNumber(), QString::number(int(distances(at.car.now()->outlook.toZero).p99.km())));
+        at.drive(72, 1, 39.7);
+        QVERIFY(at.live.level());
+        QVERIFY(!at.live.quiet());
+    }
+    void aRefuelIsAskedAboutAndThePumpTeachesTheLevel()
+    {
+        LiveScreen at(30);
+        QSignalSpy seen(&at.live, &NowLive::refuelSeen);
+        at.drive(72, 600, 30);
+        at.drive(0, 120, 28.8);
+        at.speaking.drive(0, 90, voltsAt(40.8)); // 12 L go in
+        at.speaking.drive(0, 240, voltsAt(40.8));
+        QCOMPARE(seen.count(), 1);
+        QVERIFY(at.live.stands());
+        QVERIFY2(at.live.refuelWord().contains(" L went in: log it"), qPrintable(at.live.refuelWord()));
+        QVERIFY(std::abs(at.live.refuel()->mean.litres() - 12) < 1.0);
+        QCOMPARE(at.screen.pump.form()->text(0), UnitFormat().typed(at.live.refuel()->mean));
+        QVERIFY2(at.screen.pump.notices()[0].text.startsWith("The sender saw 1"), qPrintable(at.screen.pump.notices()[0].text));
+        QCOMPARE(at.screen.pump.extent(), int(FillExtent::partial));
+        const double before = at.live.level()->mean.litres() - at.live.refuel()->mean.litres();
+        at.screen.pump.form()->select(0);
+        for (const QChar key : QString("11.5"))
+            at.screen.pump.form()->press(key);
+        at.screen.pump.save();
+        QVERIFY(at.screen.pump.saved());
+        QVERIFY(at.live.refuelWord().isEmpty());
+        QVERIFY2(std::abs(at.live.level()->mean.litres() - before - 11.5) < 0.05,
+                 qPrintable(QString::number(at.live.level()->mean.litres())));
+        QCOMPARE((*at.car.knowledge())->log.fills.back().value.volume.litres(), 11.5);
+    }
+    void whereNoneWentInTheSenderIsAtFault()
+    {
+        LiveScreen at(30);
+        at.drive(72, 600, 30);
+        at.drive(0, 120, 28.8);
+        at.speaking.drive(0, 90, voltsAt(40.8));
+        at.speaking.drive(0, 240, voltsAt(40.8));
+        QVERIFY(!at.live.refuelWord().isEmpty());
+        at.live.denyFill();
+        QVERIFY(at.live.refuelWord().isEmpty());
+        QVERIFY(std::abs(at.live.level()->mean.litres() - 28.8) < 1.0);
+        QVERIFY(at.says("shifted in one step"));
+        at.drive(72, 60, 40.8);
+        QVERIFY2(at.screen.now.age().startsWith("by consumption alone"), qPrintable(at.screen.now.age()));
+    }
+    void theQuestionExpiresAndAFillLoggedLaterIsNotCountedTwice()
+    {
+        LiveScreen at(30);
+        at.drive(72, 600, 30);
+        at.drive(0, 120, 28.8);
+        at.speaking.drive(0, 90, voltsAt(40.8));
+        at.speaking.drive(0, 240, voltsAt(40.8));
+        QVERIFY(!at.live.refuelWord().isEmpty());
+        at.drive(72, 700, 40.8);
+        QVERIFY(at.live.refuelWord().isEmpty());
+        const double before = at.live.level()->mean.litres();
+        at.live.tellFill(Volume::fromLitres(12));
+        QCOMPARE(at.live.level()->mean.litres(), before);
+    }
+    void aModeIsProposedByTheSpeedAndTakenByATouchOnly()
+    {
+        LiveScreen at;
+        QCOMPARE(at.live.modeWord(), "");
+        at.drive(125, 120, 40);
+        QCOMPARE(at.screen.now.modeIndex(), 0);
+        QCOMPARE(at.live.modeWord(), "Motorway, by the speed: take it");
+        at.screen.now.takeProposedMode();
+        QCOMPARE(at.screen.now.mode(), "Motorway");
+        QCOMPARE(at.live.modeWord(), "");
+        at.screen.now.selectMode(1); // the driver knows better
+        QCOMPARE(at.live.modeWord(), "");
+        at.drive(30, 400, 39);
+        QCOMPARE(at.live.modeWord(), ""); // town, as the driver said
+        at.drive(70, 400, 38.5);
+        QCOMPARE(at.live.modeWord(), "Open road, by the speed: take it");
+    }
+    void whatTheSourceSaysWrongIsSaid()
+    {
+        LiveScreen at;
+        at.speaking.write("ERR 7");
+        at.drive(72, 60, 40);
+        QVERIFY(at.says("not understood: 'ERR 7'"));
+    }
+    void aMovingCarLocksWhatIsTyped()
+    {
+        LiveScreen at;
+        at.screen.lock.follow(at.screen.feed);
+        at.drive(72, 10, 40);
+        QVERIFY(at.screen.lock.locked());
+        at.drive(0, 5, 40);
+        QVERIFY(!at.screen.lock.locked());
+    }
+};
+
+UNDERMARK_TEST(NowLiveTest)
+#include "now_live_test.moc"
