@@ -3,6 +3,7 @@
 // undermark-cli watch: the level and how far it goes, live.
 #include "app/cli/cli_watch.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iostream>
 
@@ -58,9 +59,10 @@ Question questionOf(const Estimate<Volume>& level, const std::string& mode)
 
 class Watch {
 public:
-    Watch(LiveSources sources, FollowedLevel followed, const WatchOptions& options, bool json)
+    // `keeper`: may be none.
+    Watch(LiveSources sources, FollowedLevel followed, DriveKeeper* keeper, const WatchOptions& options, bool json)
         : m_sources(std::move(sources)), m_level(std::move(followed.start)), m_car(std::move(followed.car)),
-          m_mode(options.mode), m_recording(options.record), m_speedUp(options.speedUp.value_or(1.0)),
+          m_mode(options.mode), m_keeper(keeper), m_recording(options.record), m_speedUp(options.speedUp.value_or(1.0)),
           m_json(json)
     {
         if (options.seconds)
@@ -80,12 +82,17 @@ public:
                     return done;
             if (m_until && now >= *m_until)
                 break;
-            if (const auto done = secondPassed(m_sources.recorded() ? m_sample.time : m_sources.now()); !done)
+            const Seconds passed = m_sources.recorded() ? m_sample.time : m_sources.now();
+            if (const auto done = m_keeper ? m_keeper->look(passed) : false; !done)
+                return fail(done.error());
+            if (const auto done = secondPassed(passed); !done)
                 return done;
             m_sources.wait(kLook);
         }
         m_level.finish();
-        return tell();
+        if (const auto done = tell(); !done)
+            return done;
+        return endDrive();
     }
 
 private:
@@ -94,6 +101,8 @@ private:
         m_recording.add(sample);
         m_sample = sample;
         m_level.take(sample);
+        if (const auto done = m_keeper ? m_keeper->take(sample, m_mode) : false; !done)
+            return fail(done.error());
         return secondPassed(sample.time);
     }
     // Once a second of the sources' time, or where their clock went back.
@@ -116,7 +125,16 @@ private:
             printWatchText(moment);
         std::cout.flush();
         m_notices.tell(m_sources);
+        // What was driven before fuel went in is before it in the log.
+        if (std::ranges::find(events, TrackerEventKind::refuel, &TrackerEvent::kind) != events.end())
+            if (const auto done = endDrive(); !done)
+                return done;
         return m_recording.flush();
+    }
+    Result<void> endDrive()
+    {
+        const auto done = m_keeper ? m_keeper->end() : false;
+        return done ? Result<void>() : fail(done.error());
     }
 
     void askRange()
@@ -130,6 +148,7 @@ private:
     LiveLevel m_level;
     Knowledge m_car; // none: no law, only litres since drained
     std::string m_mode;
+    DriveKeeper* m_keeper;
     std::optional<WatchRange> m_range;
     Recording m_recording;
     WatchNotices m_notices;
@@ -152,8 +171,19 @@ Result<void> runWatch(const WatchOptions& options, const CliContext& context)
         if (const auto asked = outlook(*followed->car, questionOf({}, options.mode)); !asked)
             return fail(asked.error());
     }
+    Result<Car> car = options.keepTrips ? namedCar(context, OpenMode::readWrite) : Car::none({});
+    if (!car)
+        return fail(car.error());
+    std::optional<DriveKeeper> keeper;
+    if (options.keepTrips) {
+        Result<DriveKeeper> started = DriveKeeper::start(*car);
+        if (!started)
+            return fail(started.error());
+        keeper.emplace(std::move(*started));
+    }
     catchStop();
-    return Watch(std::move(*sources), std::move(*followed), options, context.json).run();
+    return Watch(std::move(*sources), std::move(*followed), keeper ? &*keeper : nullptr, options, context.json)
+        .run();
 }
 
 void addWatchOptions(CLI::App& command, WatchOptions& options)
@@ -163,6 +193,7 @@ void addWatchOptions(CLI::App& command, WatchOptions& options)
     addPath(command, "--record", options.record, "keep what came, as samples CSV", "FILE.csv");
     addNumber(command, "--for", options.seconds, kPositive, "seconds to watch; else until it ends or Ctrl-C");
     addNumber(command, "--speed-up", options.speedUp, kPositive, "plays so many times as fast (1)");
+    addFlag(command, "--keep-trips", options.keepTrips, "write what is driven into the logbook, a trip a mode and drive");
     addText(command, "--mode", options.mode, "driving mode of the road ahead; else the usual mix", "MODE");
 }
 

@@ -4,6 +4,7 @@
 // (cli_watch_print.cpp).
 #pragma once
 
+#include "app/car/drive_keeper.h"
 #include "app/car/live_level.h"
 #include "app/cli/cli_level.h"
 #include "app/cli/cli_logbook.h"
@@ -17,6 +18,7 @@ struct WatchOptions {
     std::filesystem::path record;
     std::optional<double> seconds, speedUp;
     std::string mode;
+    bool keepTrips = false;
 };
 
 // How far, from the level as it is followed.

@@ -4747,6 +4747,10 @@
         <source>of %1 of %2 pumps the map tells no opening hours: ask before you count on one</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>another program keeps this car&apos;s drive</source>
+        <translation>ein anderes Programm führt die Fahrt dieses Autos</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

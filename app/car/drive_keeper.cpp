@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/drive_keeper.h"
+
+#include "app/car/told.h"
+#include "engine/logbook/uuid.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace undermark {
+
+namespace {
+
+constexpr Seconds kNoteEvery{10.0};
+constexpr const char* kJournalName = "drive-journal.jsonl";
+
+} // namespace
+
+Result<DriveKeeper> DriveKeeper::start(Car& car)
+{
+    const Result<VehicleLog> log = car.log();
+    Result<DriveJournal> journal =
+        log ? DriveJournal::open(car.folder() / kJournalName) : Result<DriveJournal>(fail(log.error()));
+    if (!journal)
+        return fail(journal.error());
+    DriveKeeper keeper(car, std::move(*journal));
+    keeper.m_driven = log->vehicle.id.uuid;
+    for (const Entry<Mode>& mode : log->modes)
+        keeper.m_modes.push_back(mode.value.name);
+    if (const auto left = keeper.m_journal.drive())
+        if (const auto recorded = keeper.record(*left); !recorded)
+            return fail(recorded.error());
+    return keeper;
+}
+
+// The journal goes only once all is in the logbook, which takes no journal id twice.
+Result<bool> DriveKeeper::record(const JournalDrive& drive)
+{
+    const std::string shown = m_car->shownCar();
+    if (drive.car != shown)
+        if (const auto turned = m_car->showCar(drive.car); !turned)
+            return fail(turned.error());
+    Result<bool> done = true;
+    for (const Trip& trip : tripsOf(drive)) {
+        const auto kept = m_car->record(trip);
+        if (!kept && !(kept.error().code == ErrorCode::badInput && kept.error().found == Part(*trip.journalId)))
+            done = fail(kept.error());
+    }
+    if (drive.car != shown)
+        (void)m_car->showCar(shown);
+    if (done)
+        if (const auto cleared = m_journal.clear(); !cleared)
+            return fail(cleared.error());
+    return done;
+}
+
+std::string DriveKeeper::modeOf(const Sample& sample, const std::string& said)
+{
+    if (sample.speed)
+        m_speedMode.add(sample.time, *sample.speed);
+    const std::string mode = said.empty() ? m_speedMode.mode().value_or("") : said;
+    return std::ranges::find(m_modes, mode) != m_modes.end() ? mode : m_modes.front();
+}
+
+Result<bool> DriveKeeper::take(const Sample& sample, const std::string& mode)
+{
+    const Result<bool> over = look(sample.time);
+    m_ways.add(sample, modeOf(sample, mode));
+    if (!over)
+        return over;
+    const bool due = !m_notedAt || std::abs((sample.time - *m_notedAt).count()) >= kNoteEvery.count();
+    if (due && !m_ways.ways().empty())
+        if (const auto noted = note(sample.time); !noted)
+            return fail(noted.error());
+    return over;
+}
+
+Result<void> DriveKeeper::note(Seconds now)
+{
+    m_notedAt = now;
+    if (m_id.empty())
+        m_id = logbook::newUuid();
+    const Result<VehicleLog> log = m_car->log();
+    const Instant latest = log ? lastRecorded(*log).value_or(Instant{}) : Instant{};
+    return m_journal.note({m_id, m_driven, std::max(m_car->time(), latest), m_ways.ways()});
+}
+
+Result<bool> DriveKeeper::look(Seconds now)
+{
+    return m_ways.over(now) ? end() : false;
+}
+
+Result<bool> DriveKeeper::end()
+{
+    if (m_ways.ways().empty())
+        return false;
+    if (const auto noted = note(m_notedAt.value_or(Seconds{})); !noted)
+        return fail(noted.error());
+    const auto drive = m_journal.drive();
+    m_ways.startAnew();
+    m_id.clear();
+    m_notedAt.reset();
+    return drive ? record(*drive) : false;
+}
+
+} // namespace undermark

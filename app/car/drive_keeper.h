@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The trips that a car writes by itself: one a mode and drive, counted by its sources,
+// through a journal (drive_journal.h) that a kill does not harm.
+//
+// Guarantees (each has a test in tests/app/car/drive_keeper_test.cpp):
+//  * a drive is in the logbook 10 s after it has fallen silent at a halt, or at end();
+//  * killed at any instant: no trip twice, none missing, at most 10 s of the way lost;
+//  * a trip is never older than what the log has already, whatever the clock says.
+#pragma once
+
+#include "app/car/car.h"
+#include "app/car/drive_journal.h"
+#include "engine/tracking/speed_mode.h"
+
+namespace undermark {
+
+class DriveKeeper {
+public:
+    // What an earlier program left is in the logbook after. `car` outlives it. Errors: as
+    // DriveJournal::open, and as Car::record.
+    static Result<DriveKeeper> start(Car& car);
+
+    // `mode`: as the driver said; empty: as the speed says, else the car's first. Errors of
+    // this and the next: as DriveJournal::note and Car::record; whether a trip was recorded.
+    Result<bool> take(const Sample& sample, const std::string& mode);
+    // Nothing may have come: is the drive over?
+    Result<bool> look(Seconds now);
+    // The program ends, or fuel goes in: what was driven is recorded.
+    Result<bool> end();
+
+private:
+    DriveKeeper(Car& car, DriveJournal journal) : m_car(&car), m_journal(std::move(journal)) {}
+    Result<bool> record(const JournalDrive& drive);
+    Result<void> note(Seconds now);
+    std::string modeOf(const Sample& sample, const std::string& said);
+
+    Car* m_car;
+    DriveJournal m_journal;
+    DrivenWays m_ways;
+    SpeedMode m_speedMode;
+    std::string m_driven;             // the car's UUID
+    std::vector<std::string> m_modes; // its
+    std::string m_id;                 // of the drive; empty: none is under way
+    std::optional<Seconds> m_notedAt;
+};
+
+} // namespace undermark
