@@ -662,6 +662,10 @@
         <source>Go on with the calibration</source>
         <translation>Weiter kalibrieren</translation>
     </message>
+    <message>
+        <source>No fuel went in</source>
+        <translation>Es wurde nicht getankt</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -1330,10 +1334,6 @@
         <translation>nicht gelesene Zeilen</translation>
     </message>
     <message>
-        <source>%1, the last: %2</source>
-        <translation>%1, die letzte: %2</translation>
-    </message>
-    <message>
         <source>What each lobe holds tells how far their unequal emptying can mislead.</source>
         <translation>Was jede Kammer fasst, sagt, wie weit ungleiches Leeren täuschen kann.</translation>
     </message>
@@ -1392,6 +1392,10 @@
     <message>
         <source>Leave it as it was</source>
         <translation>So lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>%1, the first: %2</source>
+        <translation>%1, die erste: %2</translation>
     </message>
 </context>
 <context>
@@ -1654,6 +1658,29 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowLive</name>
+    <message>
+        <source>source silent for %1 s</source>
+        <translation>Quelle stumm seit %1 s</translation>
+    </message>
+    <message>
+        <source>by consumption alone; sender %1 s ago</source>
+        <translation>nur nach Verbrauch; Geber vor %1 s</translation>
+    </message>
+    <message>
+        <source>sender %1 s ago</source>
+        <translation>Geber vor %1 s</translation>
+    </message>
+    <message>
+        <source>%1 %2 went in: log it</source>
+        <translation>%1 %2 getankt: eintragen</translation>
+    </message>
+    <message>
+        <source>%1, by the speed: take it</source>
+        <translation>%1, nach der Geschwindigkeit: übernehmen</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowLoad</name>
     <message>
         <source>towing</source>
@@ -1800,6 +1827,10 @@
     <message>
         <source>burns more</source>
         <translation>braucht mehr</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -4693,63 +4724,87 @@
     </message>
     <message>
         <source>this is no tile of heights</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist keine Kachel mit Höhen</translation>
     </message>
     <message>
         <source>1201 or 3601 rows and columns of two bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>1201 oder 3601 Zeilen und Spalten zu zwei Bytes</translation>
     </message>
     <message>
         <source>this is no folder</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist kein Ordner</translation>
     </message>
     <message>
         <source>stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>angehalten</translation>
     </message>
     <message>
         <source>the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei kann nicht gelesen werden</translation>
     </message>
     <message>
         <source>this is no sound extract: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist kein heiler Kartenauszug: %1</translation>
     </message>
     <message>
         <source>an OpenStreetMap extract (.osm.pbf)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Auszug aus OpenStreetMap (.osm.pbf)</translation>
     </message>
     <message>
         <source>no pump along the track is called this</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Tankstelle an der Strecke heißt so</translation>
     </message>
     <message>
         <source>a name or id that is listed</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Name oder eine Kennung aus der Liste</translation>
     </message>
     <message>
         <source>too many roads within reach: detours are estimated from the straight line</source>
-        <translation type="unfinished"></translation>
+        <translation>zu viele Straßen in Reichweite: Umwege sind aus der Luftlinie geschätzt</translation>
     </message>
     <message>
         <source>%1 of the track are outside the map: pumps there are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Strecke liegen außerhalb der Karte: Tankstellen dort sind nicht bekannt</translation>
     </message>
     <message>
         <source>the map has no pump within %1 of the track</source>
-        <translation type="unfinished"></translation>
+        <translation>die Karte hat keine Tankstelle näher als %1 an der Strecke</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is closed when you pass and is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ hat zu, wenn man vorbeikommt, und ist weggelassen</translation>
     </message>
     <message>
         <source>of %1 of %2 pumps the map tells no opening hours: ask before you count on one</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1 von %2 Tankstellen nennt die Karte keine Öffnungszeiten: fragen, bevor man damit rechnet</translation>
     </message>
     <message>
         <source>another program keeps this car&apos;s drive</source>
         <translation>ein anderes Programm führt die Fahrt dieses Autos</translation>
+    </message>
+    <message>
+        <source>The source&apos;s clock jumped: the level goes on from what it shows now.</source>
+        <translation>Die Uhr der Quelle ist gesprungen: der Stand geht von dem aus weiter, was sie jetzt zeigt.</translation>
+    </message>
+    <message>
+        <source>The sender saw %1 go in, give or take %2: what does the pump show? If none went in, say so on Now.</source>
+        <translation>Der Geber sah %1 hineinlaufen, auf %2 genau: Was zeigt die Zapfsäule? Wurde nicht getankt, sagen Sie es auf Jetzt.</translation>
+    </message>
+    <message>
+        <source>%1: not understood: &apos;%2&apos;</source>
+        <translation>%1: nicht verstanden: „%2“</translation>
+    </message>
+    <message>
+        <source>%1: the device was lost; it is tried again</source>
+        <translation>%1: das Gerät ging verloren; es wird wieder versucht</translation>
+    </message>
+    <message>
+        <source>%1 comes from several senders: the first is heard, the others are left out</source>
+        <translation>%1 kommt von mehreren Sendern: der erste wird gehört, die anderen bleiben weg</translation>
+    </message>
+    <message>
+        <source>values that cannot be are left out</source>
+        <translation>Werte, die nicht sein können, bleiben weg</translation>
     </message>
 </context>
 <context>

@@ -662,6 +662,10 @@
         <source>Go on with the calibration</source>
         <translation>Continuer l&apos;étalonnage</translation>
     </message>
+    <message>
+        <source>No fuel went in</source>
+        <translation>Rien n’a été ajouté</translation>
+    </message>
 </context>
 <context>
     <name>NumberPad</name>
@@ -1330,10 +1334,6 @@
         <translation>lignes non lues</translation>
     </message>
     <message>
-        <source>%1, the last: %2</source>
-        <translation>%1, la dernière : %2</translation>
-    </message>
-    <message>
         <source>What each lobe holds tells how far their unequal emptying can mislead.</source>
         <translation>Ce que contient chaque poche dit combien leur vidage inégal peut tromper.</translation>
     </message>
@@ -1392,6 +1392,10 @@
     <message>
         <source>Leave it as it was</source>
         <translation>Laisser tel quel</translation>
+    </message>
+    <message>
+        <source>%1, the first: %2</source>
+        <translation>%1, la première : %2</translation>
     </message>
 </context>
 <context>
@@ -1654,6 +1658,29 @@
     </message>
 </context>
 <context>
+    <name>undermark::NowLive</name>
+    <message>
+        <source>source silent for %1 s</source>
+        <translation>source muette depuis %1 s</translation>
+    </message>
+    <message>
+        <source>by consumption alone; sender %1 s ago</source>
+        <translation>par la consommation seule ; jauge il y a %1 s</translation>
+    </message>
+    <message>
+        <source>sender %1 s ago</source>
+        <translation>jauge il y a %1 s</translation>
+    </message>
+    <message>
+        <source>%1 %2 went in: log it</source>
+        <translation>%1 %2 ajoutés : noter</translation>
+    </message>
+    <message>
+        <source>%1, by the speed: take it</source>
+        <translation>%1, d’après la vitesse : prendre</translation>
+    </message>
+</context>
+<context>
     <name>undermark::NowLoad</name>
     <message>
         <source>towing</source>
@@ -1800,6 +1827,10 @@
     <message>
         <source>burns more</source>
         <translation>consomme plus</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -4693,63 +4724,87 @@
     </message>
     <message>
         <source>this is no tile of heights</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas une tuile d’altitudes</translation>
     </message>
     <message>
         <source>1201 or 3601 rows and columns of two bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>1201 ou 3601 lignes et colonnes de deux octets</translation>
     </message>
     <message>
         <source>this is no folder</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas un dossier</translation>
     </message>
     <message>
         <source>stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>arrêté</translation>
     </message>
     <message>
         <source>the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier ne peut pas être lu</translation>
     </message>
     <message>
         <source>this is no sound extract: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas un extrait de carte sain : %1</translation>
     </message>
     <message>
         <source>an OpenStreetMap extract (.osm.pbf)</source>
-        <translation type="unfinished"></translation>
+        <translation>un extrait d’OpenStreetMap (.osm.pbf)</translation>
     </message>
     <message>
         <source>no pump along the track is called this</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune pompe le long du trajet ne porte ce nom</translation>
     </message>
     <message>
         <source>a name or id that is listed</source>
-        <translation type="unfinished"></translation>
+        <translation>un nom ou un identifiant de la liste</translation>
     </message>
     <message>
         <source>too many roads within reach: detours are estimated from the straight line</source>
-        <translation type="unfinished"></translation>
+        <translation>trop de routes à portée : les détours sont estimés d’après la ligne droite</translation>
     </message>
     <message>
         <source>%1 of the track are outside the map: pumps there are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du trajet sont hors de la carte : les pompes y sont inconnues</translation>
     </message>
     <message>
         <source>the map has no pump within %1 of the track</source>
-        <translation type="unfinished"></translation>
+        <translation>la carte n’a aucune pompe à moins de %1 du trajet</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is closed when you pass and is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est fermée au passage et laissée de côté</translation>
     </message>
     <message>
         <source>of %1 of %2 pumps the map tells no opening hours: ask before you count on one</source>
-        <translation type="unfinished"></translation>
+        <translation>pour %1 pompes sur %2 la carte ne donne pas d’horaires : demandez avant de compter dessus</translation>
     </message>
     <message>
         <source>another program keeps this car&apos;s drive</source>
         <translation>un autre programme tient le trajet de cette voiture</translation>
+    </message>
+    <message>
+        <source>The source&apos;s clock jumped: the level goes on from what it shows now.</source>
+        <translation>L’horloge de la source a sauté : le niveau repart de ce qu’elle montre maintenant.</translation>
+    </message>
+    <message>
+        <source>The sender saw %1 go in, give or take %2: what does the pump show? If none went in, say so on Now.</source>
+        <translation>La jauge a vu entrer %1, à %2 près : qu’affiche la pompe ? Si rien n’a été ajouté, dites-le sur Ici.</translation>
+    </message>
+    <message>
+        <source>%1: not understood: &apos;%2&apos;</source>
+        <translation>%1 : pas compris : « %2 »</translation>
+    </message>
+    <message>
+        <source>%1: the device was lost; it is tried again</source>
+        <translation>%1 : l’appareil a été perdu ; nouvel essai en cours</translation>
+    </message>
+    <message>
+        <source>%1 comes from several senders: the first is heard, the others are left out</source>
+        <translation>%1 vient de plusieurs émetteurs : le premier est écouté, les autres sont écartés</translation>
+    </message>
+    <message>
+        <source>values that cannot be are left out</source>
+        <translation>les valeurs impossibles sont écartées</translation>
     </message>
 </context>
 <context>
