@@ -39,7 +39,7 @@ EvenGrid {
             width: root.share
             height: Math.max(Theme.touch, root.buttonHeight)
             text: modelData
-            chosen: index === root.current || root.marked.includes(index)
+            chosen: index === root.current || root.marked.indexOf(index) >= 0
             tab: root.tabs
             onClicked: root.chosen(index)
         }
