@@ -28,6 +28,8 @@ public:
     Result<bool> look(Seconds now);
     // The program ends, or fuel goes in: what was driven is recorded.
     Result<bool> end();
+    // UUID of the car whose drives these are.
+    const std::string& car() const { return m_driven; }
 
 private:
     DriveKeeper(Car& car, DriveJournal journal) : m_car(&car), m_journal(std::move(journal)) {}

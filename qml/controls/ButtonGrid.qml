@@ -8,7 +8,7 @@ EvenGrid {
 
     required property list<string> names
     property int current: -1
-    property list<int> marked  // where several may be chosen
+    property var marked: []  // numbers, where several may be chosen
     property real buttonHeight: Theme.touch
     property bool tabs: false
 

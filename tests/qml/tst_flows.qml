@@ -97,7 +97,7 @@ PageCase {
         touch("Save this calibration");
         compare(root.window.pageItem.tab, TankViewModel.Curve);
         verify(Fixture.tank.calibrated);
-        verify(Fixture.tank.curveFacts[1].value.startsWith("5.0 L"));
+        verify(Fixture.tank.curveFacts[2].value.startsWith("5.0 L"));
     }
 
     function test_anEntryIsOpenedAndTakenOutByTouch() {

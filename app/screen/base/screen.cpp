@@ -18,7 +18,7 @@ Car& remembered(Car& car, const ScreenSettings& settings)
 Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
       now(car, {}, settingsFile), pump(car), ahead(car, {}, roots), tank(car), logbook(car, {}, roots),
-      m_car(car)
+      m_car(car), m_trips(car, feed, [this] { return now.live()->mode(); })
 {
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
     connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
@@ -63,6 +63,9 @@ void Screen::follow()
             pump.proposeSeen(live.refuel());
         seen = live.refuel().has_value();
     });
+    connect(&live, &NowLive::refuelSeen, &m_trips, &TripWriter::end);
+    connect(&m_trips, &TripWriter::recorded, this, [this] { readAnew(nullptr); });
+    connect(&m_trips, &TripWriter::failed, &live, [this, &live] { live.setTripProblem(m_trips.problem()); });
     connect(&pump, &PumpViewModel::filled, &live, [&live](const Fill& fill) { live.tellFill(fill.volume); });
 }
 
@@ -103,6 +106,8 @@ void Screen::startOver()
 {
     settings.keepCar(QString::fromStdString(m_car.shownCar()));
     listCars();
+    m_trips.startOver();
+    now.live()->setTripProblem({});
     for (PageModel* view : m_views)
         view->startOver();
 }

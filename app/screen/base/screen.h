@@ -11,6 +11,7 @@
 #include "app/screen/base/pages.h"
 #include "app/screen/base/screen_settings.h"
 #include "app/screen/base/setup_view_model.h"
+#include "app/screen/base/trip_writer.h"
 #include "app/screen/logbook/logbook_view_model.h"
 #include "app/screen/now/now_view_model.h"
 #include "app/screen/pump/pump_view_model.h"
@@ -71,6 +72,7 @@ private:
     void startOver(); // with another car
 
     Car& m_car;
+    TripWriter m_trips;
     std::vector<PageModel*> m_views; // of all pages
     QTimer m_watch;
 };

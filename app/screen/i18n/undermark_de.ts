@@ -4806,6 +4806,10 @@
         <source>values that cannot be are left out</source>
         <translation>Werte, die nicht sein können, bleiben weg</translation>
     </message>
+    <message>
+        <source>What is driven is not written into the logbook: %1</source>
+        <translation>Was gefahren wird, steht nicht im Logbuch: %1</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

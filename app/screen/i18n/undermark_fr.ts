@@ -4806,6 +4806,10 @@
         <source>values that cannot be are left out</source>
         <translation>les valeurs impossibles sont écartées</translation>
     </message>
+    <message>
+        <source>What is driven is not written into the logbook: %1</source>
+        <translation>Ce qui est roulé n’est pas inscrit au carnet : %1</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

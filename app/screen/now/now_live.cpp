@@ -141,6 +141,9 @@ std::vector<Notice> NowLive::notices() const
         all.push_back({Severity::error, faultText(fault)});
     if (m_clockJumpAt)
         all.push_back({Severity::info, Sentence::of("The source's clock jumped: the level goes on from what it shows now.")});
+    if (m_tripProblem)
+        all.push_back({Severity::warning, Sentence::of("What is driven is not written into the logbook: %1",
+                                                       sentenceOf(*m_tripProblem))});
     for (Sentence& complaint : m_feed->sources().complaints())
         all.push_back({Severity::info, std::move(complaint)});
     return all;
@@ -190,6 +193,12 @@ QString NowLive::modeWord() const
 {
     const std::string mode = proposedMode();
     return mode.empty() ? QString() : tr("%1, by the speed: take it").arg(modeName(mode));
+}
+
+void NowLive::setTripProblem(const std::optional<Error>& problem)
+{
+    m_tripProblem = problem;
+    emit changed();
 }
 
 void NowLive::setMode(const std::string& mode)

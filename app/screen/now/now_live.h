@@ -57,6 +57,9 @@ public:
     QString modeWord() const;
     // The driver has said in which mode it is driven; empty: the usual mix.
     void setMode(const std::string& mode);
+    const std::string& mode() const { return m_mode; }
+    // Why what is driven is not written into the logbook.
+    void setTripProblem(const std::optional<Error>& problem);
 
 signals:
     void changed(); // what is said or asked
@@ -87,6 +90,7 @@ private:
     std::optional<Estimate<Volume>> m_refuel;
     Seconds m_refuelAt{};
     std::optional<Seconds> m_clockJumpAt;
+    std::optional<Error> m_tripProblem;
     bool m_stands = true;
     bool m_spoke = false;          // there was a level at the last look
     std::size_t m_complaints = 0;  // of the sources, at the last look

@@ -271,8 +271,9 @@ private slots:
         const json first = car("merge " + bundle + " --json").json();
         QVERIFY(first["added"].get<int>() > 0);
         QCOMPARE(car("merge " + bundle + " --json").json()["added"].get<int>(), 0);
-        // With the odometer: kilometres that nobody logged grow with every second between the two.
-        const QString asked = "range --odometer-km 104100 --json";
+        // With the odometer and a day: the season, and kilometres that nobody logged, grow with every
+        // second between the two.
+        const QString asked = "range --odometer-km 104100 --date 2026-10-01 --json";
         QCOMPARE(car(asked).out, phone(asked).out);
         QCOMPARE(car("merge " + phone.file("x.txt", "no logbook")).exitCode, 1);
     }

@@ -237,8 +237,8 @@ private slots:
         const auto rows = planRows(request, *answer, {}, [&](const Sentence& words) {
             return sentenceText(words, american).toStdString();
         });
-        QCOMPARE(QString::fromStdString(rows[1].note), "kein Zurück nach 80,8 mi; vorbei nur mit 3,7 gal; höchstens 4,6 gal; 8 min");
-        QCOMPARE(QString::fromStdString(planRows(request, *answer)[1].note), "no return after 130.0 km; past only with 14.0 L; at most 17.5 L; 8 min");
+        QCOMPARE(QString::fromStdString(rows[1].note), "kein Zurück nach 80,8 mi; vorbei nur mit 3,7 gal; höchstens 4,6 gal; 8 min; wenn zu, ist nichts anderes sicher zu erreichen");
+        QCOMPARE(QString::fromStdString(planRows(request, *answer)[1].note), "no return after 130.0 km; past only with 14.0 L; at most 17.5 L; 8 min; if closed nothing else is sure to be reached");
         translations.use("en");
     }
 };
