@@ -261,7 +261,8 @@ private:
         const double top = m_y, high = (top - kMargin) / kPhotoRows;
         for (std::size_t i = 0; i < m_what.photos.size() && i < kMostPhotos; ++i) {
             m_x = kMargin + double(i % 2) * (m_column + kGap);
-            m_y = top - double(i / 2) * high;
+            const std::size_t row = i / 2;
+            m_y = top - double(row) * high;
             const Photo& photo = m_what.photos[i].photo;
             std::string words = day(photo.time) + ", " + wordOf(photo.step);
             if (photo.added)
