@@ -13,9 +13,12 @@
 #include <osmium/io/pbf_input.hpp>
 #include <osmium/io/reader.hpp>
 #include <osmium/osm.hpp>
+#include <stdexcept>
 #include <string>
 #include <unordered_map>
 #include <unordered_set>
+#include <utility>
+#include <vector>
 
 namespace undermark {
 
@@ -40,7 +43,38 @@ bool isOneOf(const char* value, std::initializer_list<const char*> words)
     return value && std::ranges::any_of(words, [value](const char* word) { return !std::strcmp(value, word); });
 }
 
-bool isDrivable(const osmium::TagList& tags)
+// Tags as they lie in the library's buffer, text after text, each ended by a 0. Its own iterator
+// runs beyond the end where a damaged text has a 0 inside (found by fuzzing); this one throws.
+class Tags {
+public:
+    explicit Tags(const osmium::TagList& tags)
+    {
+        const char* at = reinterpret_cast<const char*>(tags.data()) + sizeof(osmium::TagList);
+        const char* const end = reinterpret_cast<const char*>(tags.data()) + tags.byte_size();
+        const auto text = [&] {
+            const auto* zero = at < end ? std::memchr(at, 0, std::size_t(end - at)) : nullptr;
+            if (!zero)
+                throw std::runtime_error("a tag has no end");
+            return std::exchange(at, static_cast<const char*>(zero) + 1);
+        };
+        while (at < end) {
+            const char* key = text();
+            m_tags.emplace_back(key, text());
+        }
+    }
+    const char* operator[](std::string_view key) const
+    {
+        const auto found = std::ranges::find(m_tags, key, [](const auto& tag) { return std::string_view(tag.first); });
+        return found == m_tags.end() ? nullptr : found->second;
+    }
+    auto begin() const { return m_tags.begin(); }
+    auto end() const { return m_tags.end(); }
+
+private:
+    std::vector<std::pair<const char*, const char*>> m_tags;
+};
+
+bool isDrivable(const Tags& tags)
 {
     const char* highway = tags["highway"];
     return highway &&
@@ -51,7 +85,7 @@ bool isDrivable(const osmium::TagList& tags)
 
 enum class Ways { both, along, against };
 
-Ways waysOf(const osmium::TagList& tags)
+Ways waysOf(const Tags& tags)
 {
     const char* oneway = tags["oneway"];
     if (isOneOf(oneway, {"yes", "true", "1"}))
@@ -72,7 +106,7 @@ std::string oneLine(const char* text)
 
 MapPump pumpFrom(const osmium::OSMObject& object, const char* kind)
 {
-    const osmium::TagList& tags = object.tags();
+    const Tags tags(object.tags());
     MapPump pump;
     pump.id = std::string(kind) + " " + std::to_string(object.id());
     pump.name = pump.id;
@@ -83,17 +117,16 @@ MapPump pumpFrom(const osmium::OSMObject& object, const char* kind)
         }
     }
     pump.hours = oneLine(tags["opening_hours"]);
-    for (const osmium::Tag& tag : tags) {
-        const std::string_view key = tag.key();
-        if (key.starts_with("fuel:") && isOneOf(tag.value(), {"yes", "no"}))
-            pump.fuels[oneLine(tag.key() + 5)] = tag.value()[0] == 'y';
+    for (const auto& [key, value] : tags) {
+        if (std::string_view(key).starts_with("fuel:") && isOneOf(value, {"yes", "no"}))
+            pump.fuels[oneLine(key + 5)] = value[0] == 'y';
     }
     return pump;
 }
 
 bool isPump(const osmium::OSMObject& object)
 {
-    return isOneOf(object.tags()["amenity"], {"fuel"});
+    return !object.tags().empty() && isOneOf(Tags(object.tags())["amenity"], {"fuel"});
 }
 
 // A box around places, wherever the antimeridian lies.
@@ -268,9 +301,10 @@ private:
         };
         CompactList<RoadEdge> edges;
         eachObject<osmium::Way>(3, type::way, [&](const osmium::Way& way) {
-            if (!isDrivable(way.tags()))
+            const Tags tags(way.tags());
+            if (!isDrivable(tags))
                 return;
-            const Ways ways = waysOf(way.tags());
+            const Ways ways = waysOf(tags);
             std::uint32_t before = unused;
             for (const osmium::NodeRef& node : way.nodes()) {
                 const std::uint32_t here = indexOf(node.ref());
