@@ -33,11 +33,10 @@ CarFile carFileOf(const VehicleLog& log, Instant now)
     bool passed = false;
     if (log.calibration)
         file.calibrated = log.calibration->value.time;
-    for (const Entry<VerificationRecord>& tried : log.verifications)
-        if (!tried.value.tank && file.calibrated && tried.value.time >= *file.calibrated) {
-            file.verified = tried.value.time;
-            passed = tried.value.passed;
-        }
+    if (const VerificationRecord* tried = log.latestVerification()) {
+        file.verified = tried->time;
+        passed = tried->passed;
+    }
     if (!log.handOvers.empty())
         file.handedOver = log.handOvers.back().value.time;
     file.due = whatIsDue(file, passed, now);

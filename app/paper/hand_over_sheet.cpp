@@ -247,7 +247,7 @@ private:
 
     const VerificationRecord* verified() const
     {
-        return m_what.verification ? &*m_what.verification : latestVerification(m_car.log);
+        return m_what.verification ? &*m_what.verification : m_car.log.latestVerification();
     }
 
     // Two in a row, each with what it shows.
@@ -314,15 +314,6 @@ SheetPhotos sheetPhotos(const VehicleLog& log, const std::filesystem::path& logb
             photos.missing.push_back(bytes.error());
     }
     return photos;
-}
-
-const VerificationRecord* latestVerification(const VehicleLog& log)
-{
-    const auto latest = std::find_if(log.verifications.rbegin(), log.verifications.rend(),
-                                     [](const auto& each) { return !each.value.tank; });
-    const bool isOfIt = latest != log.verifications.rend() && log.calibration
-                        && latest->value.time >= log.calibration->value.time;
-    return isOfIt ? &latest->value : nullptr;
 }
 
 Result<void> writeHandOverSheet(const HandOver& what, const std::filesystem::path& file,

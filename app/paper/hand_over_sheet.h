@@ -30,9 +30,6 @@ struct SheetPhotos {
 };
 SheetPhotos sheetPhotos(const VehicleLog& log, const std::filesystem::path& logbook);
 
-// The latest verification of the vehicle's own tank that is of its present calibration.
-const VerificationRecord* latestVerification(const VehicleLog& log);
-
 // The car and its sender, the steps as poured with their readings, the curve with the band
 // in which the level is with 90 %, findings, a gauge table of ten points, zero mark, hidden
 // reserve with its evidence and its sure kilometres, verification and cautions; the fitter's

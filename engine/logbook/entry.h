@@ -61,6 +61,8 @@ struct VehicleLog {
 
     // The latest of a tank; absent: the vehicle's own.
     const Entry<Calibration>* latestCalibration(const std::optional<std::string>& tank) const;
+    // The latest of the vehicle's own tank that is of its present calibration; or null.
+    const VerificationRecord* latestVerification() const;
 };
 
 } // namespace undermark

@@ -33,6 +33,15 @@ const Entry<Calibration>* VehicleLog::latestCalibration(const std::optional<std:
     return latest == calibrations.rend() ? nullptr : &*latest;
 }
 
+const VerificationRecord* VehicleLog::latestVerification() const
+{
+    const auto latest = std::find_if(verifications.rbegin(), verifications.rend(),
+                                     [](const auto& each) { return !each.value.tank; });
+    const bool isOfIt =
+        latest != verifications.rend() && calibration && latest->value.time >= calibration->value.time;
+    return isOfIt ? &latest->value : nullptr;
+}
+
 Logbook::Logbook(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
 Logbook::Logbook(Logbook&&) noexcept = default;
 Logbook& Logbook::operator=(Logbook&&) noexcept = default;

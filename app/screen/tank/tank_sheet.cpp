@@ -28,7 +28,7 @@ void TankViewModel::writeSheet()
 
 QString TankViewModel::verifiedText() const
 {
-    const VerificationRecord* tried = m_known ? latestVerification(m_known->log) : nullptr;
+    const VerificationRecord* tried = m_known ? m_known->log.latestVerification() : nullptr;
     if (!tried)
         return tr("not yet");
     return (tried->passed ? tr("passed, %1") : tr("NOT PASSED, %1")).arg(dateText(tried->time));
