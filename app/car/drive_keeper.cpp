@@ -34,12 +34,14 @@ Result<DriveKeeper> DriveKeeper::start(Car& car)
 }
 
 // The journal goes only once all is in the logbook, which takes no journal id twice.
-Result<bool> DriveKeeper::record(const JournalDrive& drive)
+Result<bool> DriveKeeper::record(JournalDrive drive)
 {
     const std::string shown = m_car->shownCar();
     if (drive.car != shown)
         if (const auto turned = m_car->showCar(drive.car); !turned)
             return fail(turned.error());
+    if (const Result<VehicleLog> log = m_car->log())
+        drive.time = std::max(drive.time, lastRecorded(*log).value_or(drive.time));
     Result<bool> done = true;
     for (const Trip& trip : tripsOf(drive)) {
         const auto kept = m_car->record(trip);
@@ -80,9 +82,7 @@ Result<void> DriveKeeper::note(Seconds now)
     m_notedAt = now;
     if (m_id.empty())
         m_id = logbook::newUuid();
-    const Result<VehicleLog> log = m_car->log();
-    const Instant latest = log ? lastRecorded(*log).value_or(Instant{}) : Instant{};
-    return m_journal.note({m_id, m_driven, std::max(m_car->time(), latest), m_ways.ways()});
+    return m_journal.note({m_id, m_driven, m_car->time(), m_ways.ways()});
 }
 
 Result<bool> DriveKeeper::look(Seconds now)

@@ -33,7 +33,7 @@ public:
 
 private:
     DriveKeeper(Car& car, DriveJournal journal) : m_car(&car), m_journal(std::move(journal)) {}
-    Result<bool> record(const JournalDrive& drive);
+    Result<bool> record(JournalDrive drive);
     Result<void> note(Seconds now);
     std::string modeOf(const Sample& sample, const std::string& said);
 
