@@ -48,6 +48,11 @@ public:
         return true;
     }
 
+    bool isAtOneOf(const auto& words) const
+    {
+        return std::ranges::any_of(words, [this](std::string_view word) { return isAt(word); });
+    }
+
     template <std::size_t N>
     std::optional<unsigned> takeOneOf(const std::array<std::string_view, N>& words)
     {
@@ -96,33 +101,20 @@ private:
     std::size_t m_at = 0;
 };
 
-// "Mo-Fr,Su" as bits; a range may pass the end ("Fr-Mo").
+// "Mo-Fr", or "Su" alone, as bits; it may pass the end ("Fr-Mo").
 template <std::size_t N>
-std::optional<unsigned> takeSet(HoursReader& reader, const std::array<std::string_view, N>& words,
-                                bool& commaLeft)
+std::optional<unsigned> takeRange(HoursReader& reader, const std::array<std::string_view, N>& words)
 {
+    const auto first = reader.takeOneOf(words);
+    const auto last = first && reader.take("-") ? reader.takeOneOf(words) : first;
+    if (!first || !last)
+        return std::nullopt;
     unsigned bits = 0;
-    commaLeft = false;
-    do {
-        const auto first = reader.takeOneOf(words);
-        if (!first) {
-            commaLeft = bits != 0; // "Mo-Fr,PH": what follows the comma is something else
-            return bits != 0 ? std::optional(bits) : std::nullopt;
-        }
-        unsigned last = *first;
-        if (reader.take("-")) {
-            const auto end = reader.takeOneOf(words);
-            if (!end)
-                return std::nullopt;
-            last = *end;
-        }
-        for (unsigned i = *first;; i = (i + 1) % N) {
-            bits |= 1u << i;
-            if (i == last)
-                break;
-        }
-    } while (reader.take(","));
-    return bits;
+    for (unsigned i = *first;; i = (i + 1) % N) {
+        bits |= 1u << i;
+        if (i == *last)
+            return bits;
+    }
 }
 
 // "06:00" or "6:00", up to 24:00, and up to 48:00 where a span ends.
@@ -161,45 +153,51 @@ bool takeSpans(HoursReader& reader, std::vector<Span>& spans, bool& commaLeft)
     return true;
 }
 
-// "PH", "SH" or "PH,SH", and whether a comma with weekdays follows.
-bool takeHolidays(HoursReader& reader, bool& commaLeft)
+bool takeMonths(HoursReader& reader, Rule& rule)
 {
-    bool any = false;
-    commaLeft = false;
-    while (reader.take("PH") || reader.take("SH")) {
-        any = true;
-        commaLeft = reader.take(",");
-        if (!commaLeft)
-            break;
-    }
-    return any;
+    rule.months = 0;
+    do {
+        const auto months = takeRange(reader, kMonths);
+        if (!months)
+            return false;
+        rule.months |= *months;
+    } while (reader.take(","));
+    reader.take(":");
+    return !reader.isAtDigit() || reader.isAtTime(); // else "Apr 01-Oct 15"
+}
+
+// "Mo-Fr,Su", "Mo-Fr,PH", "PH": `holidays` says whether any are named.
+bool takeWeekdays(HoursReader& reader, Rule& rule, bool& holidays)
+{
+    unsigned bits = 0;
+    do {
+        if (reader.take("PH") || reader.take("SH")) {
+            holidays = true;
+            continue;
+        }
+        const auto weekdays = takeRange(reader, kWeekdays);
+        if (!weekdays)
+            return false;
+        bits |= *weekdays;
+    } while (reader.take(","));
+    rule.holidays = bits == 0;
+    if (bits != 0)
+        rule.weekdays = bits;
+    return true;
 }
 
 // The days of a rule; false where they are not understood. `days` is set where any are named.
 bool takeDays(HoursReader& reader, Rule& rule, bool& days, bool& holidays)
 {
-    bool comma = false;
-    if (const auto months = takeSet(reader, kMonths, comma)) {
-        if (comma || (reader.isAtDigit() && !reader.isAtTime())) // "Apr 01-Oct 15"
-            return false;
-        rule.months = *months;
+    if (reader.isAtOneOf(kMonths)) {
         days = true;
-        reader.take(":");
-    }
-    holidays = takeHolidays(reader, comma);
-    const bool needed = holidays && comma;
-    const auto weekdays = takeSet(reader, kWeekdays, comma);
-    if (weekdays) {
-        rule.weekdays = *weekdays;
-        days = true;
-        if (comma && !takeHolidays(reader, comma))
+        if (!takeMonths(reader, rule))
             return false;
-        holidays = holidays || reader.isAt("PH");
-    } else if (needed) {
-        return false;
     }
-    rule.holidays = holidays && !weekdays; // "Mo-Fr,PH" is for weekdays as well
-    return !comma;
+    if (!reader.isAtOneOf(kWeekdays) && !reader.isAt("PH") && !reader.isAt("SH"))
+        return true;
+    days = true;
+    return takeWeekdays(reader, rule, holidays);
 }
 
 bool overlap(const Rule& a, const Rule& b)
@@ -258,7 +256,7 @@ std::optional<OpeningHours> OpeningHours::parse(std::string_view text)
         }
         const bool closed = reader.takeWord("off") || reader.takeWord("closed");
         const bool open = !closed && reader.takeWord("open");
-        if (!timed && !closed && !open && !days && !holidays)
+        if (!timed && !closed && !open && !days)
             return std::nullopt;
         if (closed && (timed || comma)) // a part of the day cut out: not understood
             return std::nullopt;

@@ -96,6 +96,8 @@ private slots:
     void holidaysAreNotKnown()
     {
         QVERIFY(OpeningHours::parse("Mo-Su 06:00-22:00; PH off")->namesHolidays());
+        QVERIFY(OpeningHours::parse("Mo-Fr,PH 06:00-22:00")->namesHolidays());
+        QVERIFY(OpeningHours::parse("PH,Mo-Fr 06:00-22:00")->isOpen(kMonday, 12 * 60));
         QVERIFY(!OpeningHours::parse("Mo-Su 06:00-22:00")->namesHolidays());
         QVERIFY(OpeningHours::parse("Mo-Su 06:00-22:00; PH off")->isOpen(kMonday, 12 * 60));
     }
