@@ -5,12 +5,12 @@
 #include "app/car/plan_rows.h"
 #include "app/car/plan_sentences.h"
 #include "app/cli/cli_sources.h"
+#include "app/cli/status_line.h"
 #include "app/cli/terminal_words.h"
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -178,28 +178,20 @@ namespace {
 class Patience {
 public:
     Patience() { catchStop(); }
-    ~Patience()
-    {
-        if (m_shown)
-            std::fprintf(stderr, "\r%78s\r", "");
-    }
     bool goOn(std::optional<double> gap)
     {
         const std::chrono::duration<double> since = std::chrono::steady_clock::now() - m_begin;
-        if (m_terminal && since.count() > 1) {
-            std::fprintf(stderr, "\rplanning, %.0f s: %s; Ctrl-C takes it%s ", since.count(),
-                         gap ? format("a plan is there, another saves %.4g at most", *gap).c_str()
-                             : "looking for a first plan",
-                         gap ? "" : " when it is there");
-            m_shown = true;
-        }
+        if (since.count() > 1)
+            m_line.say(format("planning, %.0f s: %s; Ctrl-C takes it%s", since.count(),
+                              gap ? format("a plan is there, another saves %.4g at most", *gap).c_str()
+                                  : "looking for a first plan",
+                              gap ? "" : " when it is there"));
         return !stopAsked();
     }
 
 private:
     std::chrono::steady_clock::time_point m_begin = std::chrono::steady_clock::now();
-    bool m_terminal = isatty(STDERR_FILENO) != 0;
-    bool m_shown = false;
+    StatusLine m_line;
 };
 
 // All that `plan` answers.

@@ -4,7 +4,6 @@
 #include "app/cli/cli_logbook.h"
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/route_csv.h"
-#include "engine/tables/route_file.h"
 
 #include <algorithm>
 #include <cmath>
@@ -232,10 +231,8 @@ Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, con
     if (!found)
         return fail(found.error());
     RouteWithPumps with = withPumps(std::move(file), found->pumps, *clock);
-    for (const Sentence& note : found->notes)
-        warn(note);
-    for (const Sentence& note : with.notes)
-        warn(note);
+    warn(found->notes);
+    warn(with.notes);
     return std::move(with.file);
 }
 
@@ -244,12 +241,8 @@ Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
     GpxOptions gpxOptions;
     gpxOptions.fuelWaypoints = options.fuelWaypoints;
     gpxOptions.which = options.track;
-    Result<RouteFile> file = readRouteFile(options.route, gpxOptions);
-    if (!file)
-        return fail(file.error());
-    for (const Sentence& text : file->warnings)
-        warn(text);
-    if (!options.pumps.extract.empty())
+    Result<RouteFile> file = readRouteAndWarn(options.route, gpxOptions);
+    if (file && !options.pumps.extract.empty())
         file = withPumpsOfMap(options, std::move(*file), context);
     if (!file)
         return fail(file.error());

@@ -3,13 +3,13 @@
 // undermark-cli pumps: the fuel stations of a map along a track.
 #include "app/cli/cli_pumps.h"
 #include "app/cli/cli_logbook.h"
+#include "app/cli/status_line.h"
 #include "app/cli/terminal_words.h"
 #include "engine/tables/route_csv_writer.h"
 #include "engine/tables/route_file.h"
 #include "engine/tables/route_gpx_writer.h"
 
 #include <cstdio>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -22,22 +22,6 @@ struct PumpsOptions {
     std::filesystem::path track, gpx, csv;
     std::string which;
 };
-
-// On a terminal only; the line is taken away again at the end.
-std::function<bool(double)> progressOnTerminal()
-{
-    if (!isatty(STDERR_FILENO))
-        return {};
-    return [last = -1](double share) mutable {
-        if (const int percent = int(100 * share); percent != last) {
-            std::fprintf(stderr, "\rreading the map %3d %% ", percent);
-            last = percent;
-        }
-        if (share >= 1)
-            std::fprintf(stderr, "\r%-30s\r", "");
-        return true;
-    };
-}
 
 std::string hoursText(const PumpAlong& pump)
 {
@@ -75,6 +59,7 @@ Json pumpsJson(const PumpsAlong& found, const std::optional<DriveClock>& clock)
                  {"detour_by", pump.byRoad ? "road" : "line"},
                  {"opening_hours", pump.pump.hours.empty() ? Json() : Json(pump.pump.hours)},
                  {"hours_understood", pump.hours.has_value()},
+                 {"hours_name_holidays", pump.hours && pump.hours->namesHolidays()}, // which days: not known here
                  {"fuels", pump.pump.fuels}};
         if (clock)
             row.update(arrivalJson(found, pump, *clock));
@@ -112,11 +97,9 @@ Result<void> runPumps(const PumpsOptions& options, const CliContext& context)
 {
     GpxOptions gpx;
     gpx.which = options.which;
-    Result<RouteFile> file = readRouteFile(options.track, gpx);
+    const Result<RouteFile> file = readRouteAndWarn(options.track, gpx);
     if (!file)
         return fail(file.error());
-    for (const Sentence& text : file->warnings)
-        warn(text);
     const auto clock = clockOf(options.flags);
     if (!clock)
         return fail(clock.error());
@@ -125,8 +108,7 @@ Result<void> runPumps(const PumpsOptions& options, const CliContext& context)
         return fail(found.error());
     if (!options.gpx.empty() || !options.csv.empty()) {
         const RouteWithPumps with = withPumps(*file, found->pumps, *clock);
-        for (const Sentence& note : with.notes)
-            warn(note);
+        warn(with.notes);
         if (!options.gpx.empty())
             if (const auto written = writeRouteGpx(with.file, options.gpx); !written)
                 return written;
@@ -157,6 +139,20 @@ void addPumpsFlags(CLI::App& command, PumpsOptions& options)
 
 } // namespace
 
+void warn(const std::vector<Sentence>& notes)
+{
+    for (const Sentence& note : notes)
+        warn(note);
+}
+
+Result<RouteFile> readRouteAndWarn(const std::filesystem::path& file, const GpxOptions& options)
+{
+    Result<RouteFile> route = readRouteFile(file, options);
+    if (route)
+        warn(route->warnings);
+    return route;
+}
+
 void addPumpFlags(CLI::App& command, PumpFlags& flags)
 {
     addNumber(command, "--within-km", flags.withinKm, kWithin, "pumps so far from the track, straight (2)");
@@ -173,7 +169,11 @@ Result<PumpsAlong> pumpsAlong(const PumpFlags& flags, const RouteFile& file)
     question.within = Distance::fromKm(flags.withinKm.value_or(2));
     question.fuel = flags.fuel;
     question.leaveOut = flags.leaveOut;
-    question.progress = progressOnTerminal();
+    StatusLine line;
+    question.progress = [&line](double share) {
+        line.say(format("reading the map %d %%", int(100 * share)));
+        return true;
+    };
     return findPumpsAlong(file.line, flags.extract, question);
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/cli/cli_command.h"
 #include "engine/roads/route_with_pumps.h"
+#include "engine/tables/route_gpx.h"
 
 namespace undermark {
 
@@ -16,6 +17,10 @@ struct PumpFlags {
     std::string fuel, departure, date;
     std::vector<std::string> leaveOut;
 };
+
+// A route whose warnings went to stderr. Errors: as readRouteFile.
+Result<RouteFile> readRouteAndWarn(const std::filesystem::path& file, const GpxOptions& options);
+void warn(const std::vector<Sentence>& notes);
 
 // --within-km, --fuel and --leave-out; the other fields are flags that each command has.
 void addPumpFlags(CLI::App& command, PumpFlags& flags);

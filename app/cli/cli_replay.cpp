@@ -2,11 +2,11 @@
 #include "app/cli/cli_replay.h"
 
 #include "app/cli/cli_command.h"
+#include "app/cli/status_line.h"
 #include "engine/tracking/gauge_tracker.h"
 
 #include <fstream>
 #include <iostream>
-#include <unistd.h>
 
 namespace undermark {
 
@@ -65,28 +65,7 @@ private:
     std::ofstream m_out;
 };
 
-// Only a person at a terminal is told how far a long file has got; the line is
-// wiped before the answer.
-class Progress {
-public:
-    void at(long samples)
-    {
-        if (!m_terminal || samples % kEvery != 0)
-            return;
-        std::cerr << format("\r%ld million samples", samples / kEvery) << std::flush;
-        m_shown = true;
-    }
-    ~Progress()
-    {
-        if (m_shown)
-            std::cerr << "\r                              \r" << std::flush;
-    }
-
-private:
-    static constexpr long kEvery = 1000000;
-    bool m_terminal = isatty(STDERR_FILENO) != 0;
-    bool m_shown = false;
-};
+constexpr long kSamplesTold = 1'000'000; // between two words of how far a long file has got
 
 Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSettings& settings,
                          TrackFile& track)
@@ -95,7 +74,7 @@ Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSett
     out.prior = gauge.isPrior();
     GaugeTracker follower(gauge, settings);
     const LevelTracker& tracker = follower.level();
-    Progress progress;
+    StatusLine line;
     long blocks = 0;
     const auto take = [&](std::span<const TrackerEvent> events) {
         out.events.insert(out.events.end(), events.begin(), events.end());
@@ -120,7 +99,8 @@ Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSett
         out.equalTimes += out.samples > 0 && now.time == before;
         before = now.time;
         take(follower.add(now));
-        progress.at(++out.samples);
+        if (++out.samples % kSamplesTold == 0)
+            line.say(format("%ld million samples", out.samples / kSamplesTold));
     }
     take(follower.finish());
     out.last = tracker.state();
