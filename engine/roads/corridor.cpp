@@ -11,7 +11,6 @@ namespace {
 
 constexpr int kCellsPerDegree = 100;
 constexpr int kColumns = 360 * kCellsPerDegree;
-constexpr double kKmPerDegree = 110.0; // a little short: reaches a little further
 
 int row(double latitude)
 {
@@ -33,7 +32,7 @@ std::uint32_t cell(int row, int column)
 
 Corridor::Corridor(const GeoLine& line, Distance reach)
 {
-    const double degrees = reach.km() / kKmPerDegree;
+    const double degrees = reach.km() / kLeastKmPerDegree;
     const auto& places = line.places();
     for (std::size_t i = 0; i < places.size(); ++i) {
         include(places[i].position, degrees);

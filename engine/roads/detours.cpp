@@ -6,7 +6,6 @@
 #include <boost/graph/dijkstra_shortest_paths_no_color_map.hpp>
 #include <cmath>
 #include <limits>
-#include <numbers>
 #include <vector>
 
 namespace undermark {
@@ -110,25 +109,16 @@ struct Detours::Graph {
 
 std::optional<Snap> Detours::Graph::snap(const GeoPosition& place) const
 {
-    const double narrow = std::cos(place.latitude * std::numbers::pi / 180);
-    const double kmPerDegree = 111.2; // mean; only compares edges that are some metres off
-    const double reach = kRoadSnap.km() / kmPerDegree;
+    const double reach = kRoadSnap.km() / kLeastKmPerDegree;
     std::optional<Snap> best;
     for (std::size_t i = 0; i < roads.edges.size(); ++i) {
         const GeoPosition &a = roads.nodes[roads.edges[i].from], &b = roads.nodes[roads.edges[i].to];
         if (std::min(a.latitude, b.latitude) > place.latitude + reach ||
             std::max(a.latitude, b.latitude) < place.latitude - reach)
             continue;
-        const auto x = [&](const GeoPosition& p) {
-            return std::remainder(p.longitude - place.longitude, 360.0) * narrow;
-        };
-        const double ax = x(a), ay = a.latitude - place.latitude;
-        const double dx = x(b) - ax, dy = b.latitude - a.latitude;
-        const double square = dx * dx + dy * dy;
-        const double part = square > 0 ? std::clamp(-(ax * dx + ay * dy) / square, 0.0, 1.0) : 0.0;
-        const double off = std::hypot(ax + part * dx, ay + part * dy) * kmPerDegree;
-        if (off <= (best ? best->offKm : kRoadSnap.km()))
-            best = Snap{i, part, off};
+        const SectionFoot foot = footOnSection(place, a, b);
+        if (foot.roughKm <= (best ? best->offKm : kRoadSnap.km()))
+            best = Snap{i, foot.part, foot.roughKm};
     }
     return best;
 }

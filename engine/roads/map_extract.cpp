@@ -129,32 +129,6 @@ bool isPump(const osmium::OSMObject& object)
     return !object.tags().empty() && isOneOf(Tags(object.tags())["amenity"], {"fuel"});
 }
 
-// A box around places, wherever the antimeridian lies.
-struct Around {
-    std::optional<GeoPosition> first;
-    double south = 90, north = -90, west = 0, east = 0; // west, east: from the first
-
-    void include(const GeoPosition& place)
-    {
-        if (!first)
-            first = place;
-        const double x = std::remainder(place.longitude - first->longitude, 360.0);
-        west = std::min(west, x);
-        east = std::max(east, x);
-        south = std::min(south, place.latitude);
-        north = std::max(north, place.latitude);
-    }
-    GeoPosition middle() const
-    {
-        return {(south + north) / 2, std::remainder(first->longitude + (west + east) / 2, 360.0)};
-    }
-    bool holds(const GeoPosition& place) const
-    {
-        const double x = std::remainder(place.longitude - first->longitude, 360.0);
-        return place.latitude >= south && place.latitude <= north && x >= west && x <= east;
-    }
-};
-
 struct RoadNode {
     NodeId id = 0;
     std::int32_t x = 0, y = 0; // as the map keeps them: 1e-7 degrees
@@ -211,7 +185,7 @@ private:
             m_box.include(positionOf(box.bottom_left()));
             m_box.include(positionOf(box.top_right()));
         }
-        m_boxIsTold = m_box.first.has_value();
+        m_boxIsTold = !m_box.isEmpty();
     }
 
     void noteArea(const osmium::Relation& relation)
@@ -274,7 +248,7 @@ private:
     void placeAreas()
     {
         for (Area& area : m_areas) {
-            if (!area.around.first)
+            if (area.around.isEmpty())
                 continue;
             area.pump.position = area.around.middle();
             if (m_near.holds(area.pump.position.latitude, area.pump.position.longitude))
@@ -324,7 +298,7 @@ private:
         Distance out;
         const auto& places = m_line.places();
         for (std::size_t i = 1; i < places.size(); ++i) {
-            if (!m_box.first || !m_box.holds(places[i].position))
+            if (m_box.isEmpty() || !m_box.isNear(places[i].position, Distance()))
                 out += places[i].at - places[i - 1].at;
         }
         return out;
@@ -332,14 +306,14 @@ private:
 
     struct Area {
         MapPump pump;
-        Around around;
+        GeoBox around;
     };
 
     std::filesystem::path m_file;
     const GeoLine& m_line;
     const ExtractOptions& m_options;
     Corridor m_near, m_nearRoads;
-    Around m_box; // of the extract: as its header tells, else of its nodes
+    GeoBox m_box; // of the extract: as its header tells, else of its nodes
     bool m_boxIsTold = false;
     std::unordered_set<std::string> m_seen; // stations: an extract may hold an object twice
     std::vector<Area> m_areas;

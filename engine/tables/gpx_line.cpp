@@ -10,7 +10,7 @@ namespace undermark {
 
 namespace {
 
-constexpr double kKmPerDegree = 110.0; // rough, and a little short: to skip what is far
+constexpr double kMeanKmPerDegree = 111.2;
 constexpr std::size_t kPlacesPerBox = 64;
 
 double cosine(double latitude)
@@ -28,36 +28,58 @@ Distance geodesicLength(const GeoPosition& from, const GeoPosition& to)
     return Distance::fromMetres(metres);
 }
 
-void GeoLine::Box::include(const GeoPosition& position)
+void GeoBox::include(const GeoPosition& place)
 {
-    const double x = std::remainder(position.longitude - east, 360.0);
-    left = std::min(left, x);
-    right = std::max(right, x);
-    south = std::min(south, position.latitude);
-    north = std::max(north, position.latitude);
+    if (isEmpty())
+        m_origin = place.longitude;
+    const double x = std::remainder(place.longitude - m_origin, 360.0);
+    m_west = std::min(m_west, x);
+    m_east = std::max(m_east, x);
+    m_south = std::min(m_south, place.latitude);
+    m_north = std::max(m_north, place.latitude);
 }
 
-bool GeoLine::Box::isNear(const GeoPosition& position, Distance reach) const
+bool GeoBox::isNear(const GeoPosition& place, Distance reach) const
 {
-    const double degrees = reach.km() / kKmPerDegree;
-    if (position.latitude < south - degrees || position.latitude > north + degrees)
+    const double degrees = reach.km() / kLeastKmPerDegree;
+    if (place.latitude < m_south - degrees || place.latitude > m_north + degrees)
         return false;
-    const double narrow = cosine(std::min(std::fabs(position.latitude) + degrees, 90.0));
+    const double narrow = cosine(std::min(std::fabs(place.latitude) + degrees, 90.0));
     if (degrees > 90 * narrow) // near a pole every longitude is near
         return true;
-    const double x = std::remainder(position.longitude - east, 360.0);
+    const double x = std::remainder(place.longitude - m_origin, 360.0);
     const double wide = degrees / narrow;
     const auto within = [&](double turned) {
-        return turned >= left - wide && turned <= right + wide;
+        return turned >= m_west - wide && turned <= m_east + wide;
     };
     return within(x) || within(x - 360) || within(x + 360);
+}
+
+GeoPosition GeoBox::middle() const
+{
+    return {(m_south + m_north) / 2, std::remainder(m_origin + (m_west + m_east) / 2, 360.0)};
+}
+
+SectionFoot footOnSection(const GeoPosition& place, const GeoPosition& from, const GeoPosition& to)
+{
+    const double narrow = cosine(place.latitude);
+    const auto x = [&](const GeoPosition& p) {
+        return std::remainder(p.longitude - place.longitude, 360.0) * narrow;
+    };
+    const double ax = x(from), ay = from.latitude - place.latitude;
+    const double dx = x(to) - ax, dy = to.latitude - from.latitude;
+    const double square = dx * dx + dy * dy;
+    const double part = square > 0 ? std::clamp(-(ax * dx + ay * dy) / square, 0.0, 1.0) : 0.0;
+    const double turn = std::remainder(to.longitude - from.longitude, 360.0);
+    return {part, std::hypot(ax + part * dx, ay + part * dy) * kMeanKmPerDegree,
+            {from.latitude + part * dy, from.longitude + part * turn}};
 }
 
 void GeoLine::add(const Place& place)
 {
     const GeoPosition& position = place.position;
     if (m_places.size() % kPlacesPerBox == 0)
-        m_boxes.push_back({position.longitude, position.latitude, position.latitude});
+        m_boxes.emplace_back();
     if (!m_places.empty())
         m_boxes.back().include(back());
     m_boxes.back().include(position);
@@ -102,26 +124,14 @@ std::optional<GeoLine::Foot> GeoLine::nearest(const GeoPosition& place, Distance
 // Takes the section that ends at `index` where it is nearer than `best`.
 void GeoLine::compare(std::size_t index, const GeoPosition& place, Foot& best) const
 {
-    const double narrow = cosine(place.latitude);
-    const auto x = [&](const GeoPosition& p) {
-        return std::remainder(p.longitude - place.longitude, 360.0) * narrow;
-    };
-    const auto y = [&](const GeoPosition& p) { return p.latitude - place.latitude; };
     const Place& b = m_places[index];
     const Place& a = index > 0 && !b.afterGap ? m_places[index - 1] : b;
-    const double dx = x(b.position) - x(a.position);
-    const double dy = y(b.position) - y(a.position);
-    const double square = dx * dx + dy * dy;
-    const double along = -(x(a.position) * dx + y(a.position) * dy);
-    const double part = square > 0 ? std::clamp(along / square, 0.0, 1.0) : 0.0;
-    const double rough = std::hypot(x(a.position) + part * dx, y(a.position) + part * dy);
-    if (rough * kKmPerDegree > best.off.km() * 1.1 + 0.01)
+    const SectionFoot foot = footOnSection(place, a.position, b.position);
+    if (foot.roughKm > best.off.km() * 1.1 + 0.01)
         return;
-    const double turn = std::remainder(b.position.longitude - a.position.longitude, 360.0);
-    const GeoPosition foot{a.position.latitude + part * dy, a.position.longitude + part * turn};
-    const Distance off = geodesicLength(place, foot);
+    const Distance off = geodesicLength(place, foot.position);
     if (off < best.off)
-        best = {off, a.at + (b.at - a.at) * part};
+        best = {off, a.at + (b.at - a.at) * foot.part};
 }
 
 } // namespace undermark

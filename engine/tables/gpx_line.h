@@ -23,6 +23,32 @@ struct GeoPosition {
 // Length of the WGS84 geodesic between two places.
 Distance geodesicLength(const GeoPosition& from, const GeoPosition& to);
 
+// How far one goes for a degree of latitude, at least: rough, to leave out what is far.
+inline constexpr double kLeastKmPerDegree = 110.0;
+
+// A box around places, wherever the antimeridian lies.
+class GeoBox {
+public:
+    void include(const GeoPosition& place);
+    bool isEmpty() const { return m_south > m_north; }
+    // A little more than that around it.
+    bool isNear(const GeoPosition& place, Distance reach) const;
+    GeoPosition middle() const; // of a box that is not empty
+
+private:
+    double m_origin = 0.0; // longitude from which west and east are counted
+    double m_south = 90.0, m_north = -90.0, m_west = 0.0, m_east = 0.0;
+};
+
+// The nearest point to a place of the straight section between two others, on a plane around the
+// place: sections are short against the globe.
+struct SectionFoot {
+    double part = 0.0;    // of the section, from its beginning
+    double roughKm = 0.0; // to the place, right to some per mille
+    GeoPosition position;
+};
+SectionFoot footOnSection(const GeoPosition& place, const GeoPosition& from, const GeoPosition& to);
+
 class GeoLine {
 public:
     // Adds a place at the end, joined to the one before by the geodesic, or by the
@@ -44,8 +70,7 @@ public:
     Distance length() const; // of the joined parts
 
     // The nearest joined part of the line, not further off than `reach`: how far it
-    // is, and where along the line. Sections are short against the globe: the foot is
-    // found on a plane around the place, its distance by geodesic. Boxes around each
+    // is, and where along the line: the foot by footOnSection, its distance by geodesic. Boxes around each
     // 64 places are looked at first: O(size / 64) where the line is far.
     struct Foot {
         Distance off;
@@ -54,18 +79,11 @@ public:
     std::optional<Foot> nearest(const GeoPosition& place, Distance reach) const;
 
 private:
-    // Around the sections that end at 64 places; longitudes are counted from `east`.
-    struct Box {
-        double east, south, north;
-        double left = 0.0, right = 0.0;
-        void include(const GeoPosition& position);
-        bool isNear(const GeoPosition& position, Distance reach) const;
-    };
     void add(const Place& place);
     void compare(std::size_t index, const GeoPosition& place, Foot& best) const;
 
     std::vector<Place> m_places;
-    std::vector<Box> m_boxes;
+    std::vector<GeoBox> m_boxes; // each around the sections that end at 64 places
 };
 
 } // namespace undermark
