@@ -208,48 +208,6 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
         both.rates.idling = FlowRate::fromLitresPerHour(*options.idleRate);
 }
 
-// With the pumps of the map. Of the logbook's car its fuel is asked for, unless one is named.
-Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, const CliContext& context)
-{
-    PumpFlags flags = options.pumps;
-    flags.departure = options.departure;
-    flags.date = options.date;
-    flags.speedKmh = options.speedKmh;
-    if (flags.fuel.empty() && !options.capacity && !options.rate) {
-        const Result<Car> car = namedCar(context, OpenMode::readOnly);
-        if (!car)
-            return fail(car.error());
-        const Result<Entry<Vehicle>> vehicle = car->vehicle();
-        if (!vehicle)
-            return fail(vehicle.error());
-        flags.fuel = wordOf(vehicle->value.fuel);
-    }
-    const auto clock = clockOf(flags);
-    if (!clock)
-        return fail(clock.error());
-    const auto found = pumpsAlong(flags, file);
-    if (!found)
-        return fail(found.error());
-    RouteWithPumps with = withPumps(std::move(file), found->pumps, *clock);
-    warn(found->notes);
-    warn(with.notes);
-    return std::move(with.file);
-}
-
-Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
-{
-    GpxOptions gpxOptions;
-    gpxOptions.fuelWaypoints = options.fuelWaypoints;
-    gpxOptions.which = options.track;
-    Result<RouteFile> file = readRouteAndWarn(options.route, gpxOptions);
-    if (file && !options.pumps.extract.empty())
-        file = withPumpsOfMap(options, std::move(*file), context);
-    if (!file)
-        return fail(file.error());
-    Route route = std::move(file->route);
-    return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
-}
-
 std::optional<Aim> aimOf(const std::string& word)
 {
     for (const auto& [name, aim] :
@@ -286,6 +244,49 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
         return fail(clock.error());
     request.departure = *clock;
     return {};
+}
+
+// With the pumps of the map. Of the logbook's car its fuel is asked for, unless one is named.
+Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, const CliContext& context)
+{
+    PumpFlags flags = options.pumps;
+    if (flags.fuel.empty() && !options.capacity && !options.rate) {
+        const Result<Car> car = namedCar(context, OpenMode::readOnly);
+        if (!car)
+            return fail(car.error());
+        const Result<Entry<Vehicle>> vehicle = car->vehicle();
+        if (!vehicle)
+            return fail(vehicle.error());
+        flags.fuel = wordOf(vehicle->value.fuel);
+    }
+    PlanRequest way;
+    way.route = file.route;
+    if (const auto timed = addTimes(options, way); !timed)
+        return fail(timed.error());
+    const auto clock = clockOf(std::move(way), options.date, Distance::fromKm(options.fromKm.value_or(0)));
+    if (!clock)
+        return fail(clock.error());
+    const auto found = pumpsAlong(flags, file);
+    if (!found)
+        return fail(found.error());
+    RouteWithPumps with = withPumps(std::move(file), found->pumps, *clock);
+    warn(found->notes);
+    warn(with.notes);
+    return std::move(with.file);
+}
+
+Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
+{
+    GpxOptions gpxOptions;
+    gpxOptions.fuelWaypoints = options.fuelWaypoints;
+    gpxOptions.which = options.track;
+    Result<RouteFile> file = readRouteAndWarn(options.route, gpxOptions);
+    if (file && !options.pumps.extract.empty())
+        file = withPumpsOfMap(options, std::move(*file), context);
+    if (!file)
+        return fail(file.error());
+    Route route = std::move(file->route);
+    return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
 }
 
 // The route's km are the car's meter's, and so are those that the logbook learnt its rates by.

@@ -20,7 +20,8 @@ const NumberRange kWithin{0.01, 50, Sentence::just("km from 0.01 to 50")};
 struct PumpsOptions {
     PumpFlags flags;
     std::filesystem::path track, gpx, csv;
-    std::string which;
+    std::string which, departure, date;
+    std::optional<double> speedKmh;
 };
 
 std::string hoursText(const PumpAlong& pump)
@@ -39,7 +40,7 @@ const char* wordOfArrival(OnArrival state)
 Json arrivalJson(const PumpsAlong& found, const PumpAlong& pump, const DriveClock& clock)
 {
     const OnArrival state = arrivalAt(pump, clock).state;
-    return {{"passed_at_min", passing(clock, pump.at).count()},
+    return {{"passed_at_min", clock.passing(pump.at).count()},
             {"on_arrival", wordOfArrival(state)},
             {"open_chance", state == OnArrival::unknown ? chanceOfBeingOpen(found.pumps, clock, pump.at)
                                                         : (state == OnArrival::open ? 1.0 : 0.0)}};
@@ -100,7 +101,16 @@ Result<void> runPumps(const PumpsOptions& options, const CliContext& context)
     const Result<RouteFile> file = readRouteAndWarn(options.track, gpx);
     if (!file)
         return fail(file.error());
-    const auto clock = clockOf(options.flags);
+    PlanRequest way;
+    way.route = file->route;
+    way.speed = Speed::fromKmPerHour(options.speedKmh.value_or(kUsualSpeedKmh));
+    if (!options.departure.empty()) {
+        const Result<Minutes> departure = parseClock(options.departure);
+        if (!departure)
+            return fail(departure.error());
+        way.departure = *departure;
+    }
+    const auto clock = clockOf(std::move(way), options.date, {});
     if (!clock)
         return fail(clock.error());
     const auto found = pumpsAlong(options.flags, *file);
@@ -130,9 +140,9 @@ void addPumpsFlags(CLI::App& command, PumpsOptions& options)
     addText(command, "--track", options.which,
             "GPX with several tracks or routes: name or number of the one that is driven");
     addPumpFlags(command, options.flags);
-    addText(command, "--depart", options.flags.departure, "HH:MM: says which are open when passed", "HH:MM");
-    addText(command, "--date", options.flags.date, "the day of the departure; default today");
-    addNumber(command, "--speed-kmh", options.flags.speedKmh, kPositive, "of the whole way, for the hours (60)");
+    addText(command, "--depart", options.departure, "HH:MM: says which are open when passed", "HH:MM");
+    addText(command, "--date", options.date, "the day of the departure; default today");
+    addNumber(command, "--speed-kmh", options.speedKmh, kPositive, "of the whole way, for the hours (60)");
     addPath(command, "--gpx", options.gpx, "also write the route with its pumps as GPX");
     addPath(command, "--csv", options.csv, "also write it as a route table");
 }
@@ -177,17 +187,14 @@ Result<PumpsAlong> pumpsAlong(const PumpFlags& flags, const RouteFile& file)
     return findPumpsAlong(file.line, flags.extract, question);
 }
 
-Result<std::optional<DriveClock>> clockOf(const PumpFlags& flags)
+Result<std::optional<DriveClock>> clockOf(PlanRequest way, const std::string& date, Distance from)
 {
-    if (flags.departure.empty())
+    if (!way.departure)
         return std::nullopt;
-    const Result<Minutes> departure = parseClock(flags.departure);
-    if (!departure)
-        return fail(departure.error());
-    const Result<Instant> when = instantOr(flags.date, now());
+    const Result<Instant> when = instantOr(date, now());
     if (!when)
         return fail(when.error());
-    return DriveClock{std::chrono::floor<std::chrono::days>(*when), *departure, Speed::fromKmPerHour(flags.speedKmh.value_or(kUsualSpeedKmh))};
+    return DriveClock(std::chrono::floor<std::chrono::days>(*when), std::move(way), from);
 }
 
 void addPumpsCommand(CLI::App& app, CliContext& context)

@@ -13,8 +13,8 @@ inline constexpr double kUsualSpeedKmh = 60; // of the whole way, where none is 
 
 struct PumpFlags {
     std::filesystem::path extract;
-    std::optional<double> withinKm, speedKmh;
-    std::string fuel, departure, date;
+    std::optional<double> withinKm;
+    std::string fuel;
     std::vector<std::string> leaveOut;
 };
 
@@ -22,14 +22,14 @@ struct PumpFlags {
 Result<RouteFile> readRouteAndWarn(const std::filesystem::path& file, const GpxOptions& options);
 void warn(const std::vector<Sentence>& notes);
 
-// --within-km, --fuel and --leave-out; the other fields are flags that each command has.
+// --within-km, --fuel and --leave-out; each command has a flag of its own for the extract.
 void addPumpFlags(CLI::App& command, PumpFlags& flags);
 
 // Those along the file's track, and on a terminal how far the map is read. badInput where the
 // file has no track: a table has no places.
 Result<PumpsAlong> pumpsAlong(const PumpFlags& flags, const RouteFile& file);
 
-// From --depart, --date (today) and --speed-kmh (60); nothing without --depart.
-Result<std::optional<DriveClock>> clockOf(const PumpFlags& flags);
+// Of the day `date` (empty: today); nothing where no departure is told. Errors: as instantOr.
+Result<std::optional<DriveClock>> clockOf(PlanRequest way, const std::string& date, Distance from);
 
 } // namespace undermark

@@ -30,6 +30,18 @@ Speed speedIn(const PlanRequest& request, const std::string& mode)
     return own != request.modeSpeeds.end() ? own->speed : *request.speed;
 }
 
+std::vector<Minutes> timesOnTheWay(const PlanRequest& request)
+{
+    const auto& points = request.route.points;
+    std::vector<Minutes> times(points.size(), Minutes{});
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const RoutePoint& from = points[i - 1];
+        times[i] = times[i - 1] + (from.idle.value_or(Minutes{}) + from.rest.value_or(Minutes{})) +
+                   drivingTime(speedIn(request, from.mode), points[i].at - from.at);
+    }
+    return times;
+}
+
 Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point)
 {
     const bool takesTime = point.detour && request.speed;

@@ -89,6 +89,9 @@ Minutes pouringTime(const PlanRequest& request, Volume poured);
 
 Minutes drivingTime(Speed speed, Distance way);
 Speed speedIn(const PlanRequest& request, const std::string& mode); // request.speed must be there
+// To each point from the first one: driven, idled and rested, without stops. request.speed must
+// be there.
+std::vector<Minutes> timesOnTheWay(const PlanRequest& request);
 
 // What stopping at a point takes, without the pouring: the stop itself, and the detour
 // where the request knows the speed.

@@ -13,13 +13,6 @@ namespace {
 
 constexpr int kMinutesOfDay = 24 * 60;
 
-// The day, and the minute of it.
-std::pair<std::chrono::year_month_day, int> dayAndMinute(const DriveClock& clock, Distance at)
-{
-    const int minutes = int(passing(clock, at).count());
-    return {std::chrono::sys_days(clock.day) + std::chrono::days(minutes / kMinutesOfDay), minutes % kMinutesOfDay};
-}
-
 std::vector<std::string> distinctNames(const std::vector<PumpAlong>& pumps)
 {
     std::map<std::string, int> count;
@@ -40,16 +33,37 @@ std::vector<std::string> distinctNames(const std::vector<PumpAlong>& pumps)
 
 } // namespace
 
-Minutes passing(const DriveClock& clock, Distance at)
+DriveClock::DriveClock(std::chrono::year_month_day day, PlanRequest way, Distance from)
+    : m_day(day), m_way(std::move(way)), m_times(timesOnTheWay(m_way)), m_from(from)
 {
-    return clock.departure + Minutes(60 * at.km() / clock.speed.kmPerHour());
+}
+
+Minutes DriveClock::since(Distance at) const
+{
+    const auto& points = m_way.route.points;
+    const auto behind = std::ranges::lower_bound(points, at, {}, &RoutePoint::at); // not before it
+    if (behind == points.begin() || behind == points.end())
+        return behind == points.begin() ? Minutes{} : m_times.back();
+    const auto i = std::size_t(behind - points.begin());
+    return m_times[i] - drivingTime(speedIn(m_way, points[i - 1].mode), points[i].at - at);
+}
+
+Minutes DriveClock::passing(Distance at) const
+{
+    return *m_way.departure + std::max(since(at) - since(m_from), Minutes{});
+}
+
+std::pair<std::chrono::year_month_day, int> DriveClock::dayAndMinute(Distance at) const
+{
+    const int minutes = int(passing(at).count());
+    return {std::chrono::sys_days(m_day) + std::chrono::days(minutes / kMinutesOfDay), minutes % kMinutesOfDay};
 }
 
 Arrival arrivalAt(const PumpAlong& pump, const DriveClock& clock)
 {
     if (!pump.hours)
         return {};
-    const auto [day, minute] = dayAndMinute(clock, pump.at);
+    const auto [day, minute] = clock.dayAndMinute(pump.at);
     const auto spans = pump.hours->on(day);
     const auto next = std::ranges::find_if(spans, [now = minute](const auto& span) { return now < span.to; });
     if (next == spans.end())
@@ -62,7 +76,7 @@ Arrival arrivalAt(const PumpAlong& pump, const DriveClock& clock)
 
 double chanceOfBeingOpen(const std::vector<PumpAlong>& pumps, const DriveClock& clock, Distance at)
 {
-    const auto [day, minute] = dayAndMinute(clock, at);
+    const auto [day, minute] = clock.dayAndMinute(at);
     constexpr double kPriorWorth = 2;
     const bool byDay = minute >= 6 * 60 && minute < 22 * 60;
     double open = kPriorWorth * (byDay ? 0.9 : 0.5);

@@ -3,21 +3,31 @@
 // A route with the fuel stations found along its track as points where one may stop.
 #pragma once
 
+#include "engine/planning/plan.h"
 #include "engine/roads/pumps_along.h"
 #include "engine/tables/route_csv.h"
 
 namespace undermark {
 
-// When one drives: where the day is known, pumps that are closed on arrival are left out, and
-// the others get the hours of that day.
-struct DriveClock {
-    std::chrono::year_month_day day{}; // of the departure
-    Minutes departure{};               // since that day's midnight
-    Speed speed;                       // above 0, of the whole way
-};
+// When one drives, by the planner's own clock but for the stops, which are not planned yet.
+class DriveClock {
+public:
+    // `way`: route, departure and speeds of a request; all have to be there. One starts at `from`.
+    DriveClock(std::chrono::year_month_day day, PlanRequest way, Distance from = {});
 
-// When the track's `at` is passed without a stop: minutes since the midnight of the day of departure.
-Minutes passing(const DriveClock& clock, Distance at);
+    // Minutes since the midnight of the day of departure. What lies before `from` is passed there.
+    Minutes passing(Distance at) const;
+    // The day, and the minute of it.
+    std::pair<std::chrono::year_month_day, int> dayAndMinute(Distance at) const;
+
+private:
+    Minutes since(Distance at) const; // the route's start
+
+    std::chrono::year_month_day m_day;
+    PlanRequest m_way;
+    std::vector<Minutes> m_times;
+    Distance m_from;
+};
 
 enum class OnArrival { open, closed, unknown };
 
@@ -33,7 +43,8 @@ Arrival arrivalAt(const PumpAlong& pump, const DriveClock& clock);
 // else .5 (common practice, no source).
 double chanceOfBeingOpen(const std::vector<PumpAlong>& pumps, const DriveClock& clock, Distance at);
 
-// Names that several bear get their kilometre behind them. Without a clock every pump is taken
+// With a clock pumps that are closed when passed are left out, and the others get the hours of
+// that day. Names that several bear get their kilometre behind them. Without a clock every pump is taken
 // and none has hours. Notes say what was left out, and of how many the hours are not known.
 struct RouteWithPumps {
     RouteFile file;

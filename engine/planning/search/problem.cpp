@@ -146,13 +146,10 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
     table.startLitres = problem.start;
     table.mostWait = request.mostWait.count();
     table.perMinuteWaited = request.aim == Aim::time ? 1.0 : kTie;
-    double way = 0.0; // driven, idled and rested
+    for (const Minutes& way : timesOnTheWay(request))
+        table.onTheWay.push_back(way.count());
     for (std::size_t i = 0; i < problem.offers.size(); ++i) {
         const RoutePoint& point = request.route.points[i];
-        table.onTheWay.push_back(way);
-        way += (point.idle.value_or(Minutes{}) + point.rest.value_or(Minutes{})).count();
-        if (i + 1 < problem.offers.size())
-            way += drivingTime(speedIn(request, point.mode), request.route.points[i + 1].at - point.at).count();
         const double halfDetour =
             drivingTime(speedIn(request, point.mode), point.detour.value_or(Distance())).count() / 2;
         table.hours.push_back({point.opens.value_or(Minutes(0)).count() - halfDetour,

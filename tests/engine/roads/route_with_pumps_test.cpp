@@ -35,8 +35,18 @@ RouteFile road()
     return file;
 }
 
-// Monday, 23 March 2026, at eight; 60 km/h.
-const DriveClock kClock{2026y / 3 / 23, Minutes(8 * 60), Speed::fromKmPerHour(60)};
+// Monday, 23 March 2026; 60 km/h.
+DriveClock clockAt(int hour, Distance from = {}, std::vector<ModeSpeed> modeSpeeds = {}, Minutes rest = {})
+{
+    PlanRequest way;
+    way.route = road().route;
+    way.route.points[1].rest = rest;
+    way.departure = Minutes(60.0 * hour);
+    way.speed = Speed::fromKmPerHour(60);
+    way.modeSpeeds = std::move(modeSpeeds);
+    return {2026y / 3 / 23, std::move(way), from};
+}
+const DriveClock kClock = clockAt(8);
 
 } // namespace
 
@@ -85,8 +95,22 @@ private slots:
         QCOMPARE(with.notes.size(), std::size_t(3)); // two closed, one that tells no hours
         QCOMPARE(int(arrivalAt(pumpAt(40, "Later", "Mo-Fr 09:00-20:00"), kClock).state), int(OnArrival::closed));
         QCOMPARE(int(arrivalAt(pumpAt(30, "Silent"), kClock).state), int(OnArrival::unknown));
-        // 1,440 km further it is Tuesday.
-        QCOMPARE(int(arrivalAt(pumpAt(1470, "Tuesday", "Tu 06:00-20:00"), kClock).state), int(OnArrival::open));
+        // After a rest of a day it is Tuesday.
+        const DriveClock rested = clockAt(8, {}, {}, Minutes(24 * 60));
+        QCOMPARE(int(arrivalAt(pumpAt(90, "Tuesday", "Tu 06:00-20:00"), rested).state), int(OnArrival::open));
+    }
+
+    // By hand: 60 km at 60, then at 120 km/h behind a rest of half an hour; from km 30 half an hour less.
+    void passedByThePlannersClock()
+    {
+        const auto passed = [](const DriveClock& clock, double km) { return clock.passing(Distance::fromKm(km)).count(); };
+        QCOMPARE(passed(kClock, 30), 8 * 60 + 30.0);
+        const std::vector<ModeSpeed> fast{{"motorway", Speed::fromKmPerHour(120)}};
+        const DriveClock way = clockAt(8, {}, fast, Minutes(30));
+        QCOMPARE(passed(way, 60), 9 * 60.0);
+        QCOMPARE(passed(way, 100), 9 * 60 + 30 + 20.0);
+        QCOMPARE(passed(clockAt(8, Distance::fromKm(30), fast, Minutes(30)), 100), 9 * 60 + 20.0);
+        QCOMPARE(passed(clockAt(8, Distance::fromKm(30)), 10), 8 * 60.0);
     }
 
     // (2 x prior + open) / (2 + known)
@@ -94,8 +118,7 @@ private slots:
     {
         const std::vector<PumpAlong> pumps{pumpAt(1, "a", "06:00-20:00"), pumpAt(2, "b", "10:00-20:00"), pumpAt(3, "c")};
         QVERIFY(std::fabs(chanceOfBeingOpen(pumps, kClock, Distance::fromKm(30)) - (1.8 + 1) / 4) < 1e-12);
-        DriveClock night = kClock;
-        night.departure = Minutes(60);
+        const DriveClock night = clockAt(1);
         QVERIFY(std::fabs(chanceOfBeingOpen(pumps, night, Distance::fromKm(3)) - 1.0 / 4) < 1e-12);
         QVERIFY(std::fabs(chanceOfBeingOpen({}, kClock, Distance()) - .9) < 1e-12);
     }
