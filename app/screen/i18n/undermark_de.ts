@@ -1679,6 +1679,14 @@
         <source>%1, by the speed: take it</source>
         <translation>%1, nach der Geschwindigkeit: übernehmen</translation>
     </message>
+    <message>
+        <source>a sender without a calibration</source>
+        <translation>ein Geber ohne Kalibrierung</translation>
+    </message>
+    <message>
+        <source>listening to the sender</source>
+        <translation>der Geber wird abgehört</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>

@@ -1679,6 +1679,14 @@
         <source>%1, by the speed: take it</source>
         <translation>%1, d’après la vitesse : prendre</translation>
     </message>
+    <message>
+        <source>a sender without a calibration</source>
+        <translation>une jauge sans étalonnage</translation>
+    </message>
+    <message>
+        <source>listening to the sender</source>
+        <translation>la jauge est écoutée</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>

@@ -128,7 +128,11 @@ QString NowLive::age() const
     const QString seconds = QString::number(int(sender->count()));
     if (m_feed->quietFor() > kSilentAfter)
         return tr("source silent for %1 s").arg(seconds);
-    const bool alone = m_level && m_level->state().mode == TrackerMode::consumptionOnly;
+    if (!m_level)
+        return tr("a sender without a calibration");
+    if (!m_level->known()) // the first half minute is averaged
+        return tr("listening to the sender");
+    const bool alone = m_level->state().mode == TrackerMode::consumptionOnly;
     return alone ? tr("by consumption alone; sender %1 s ago").arg(seconds) : tr("sender %1 s ago").arg(seconds);
 }
 

@@ -53,7 +53,9 @@ private slots:
         QVERIFY(at.speaking.isOpen());
         QVERIFY(!at.live.level());
         QVERIFY(at.screen.now.age().startsWith("log"));
-        at.drive(72, 120, 40);
+        at.drive(72, 10, 40);
+        QVERIFY(at.screen.now.age().startsWith("listening to the sender: log"));
+        at.drive(72, 110, 40);
         QVERIFY(at.live.level());
         QVERIFY(std::abs(at.live.level()->mean.litres() - 40) < 1.5);
         QCOMPARE(at.screen.now.age(), "sender 0 s ago");
