@@ -197,7 +197,10 @@ private slots:
         land.node(10, 4, "amenity=fuel name=North");
         // A bow from 15 to 25, and a pump in its middle: leaving at 15 and returning at 25 costs
         // 2 x 3 up and down more than the track.
-        land.way({main[3], land.node(15, 3), land.node(25, 3), main[5]}, "highway=service oneway=yes");
+        const int west = land.node(15, 3), east = land.node(25, 3);
+        land.way({main[3], west}, "highway=service");
+        land.way({west, east}, "highway=service oneway=yes");
+        land.way({east, main[5]}, "highway=service");
         land.node(20, 3, "amenity=fuel name=Bow");
         // At the road itself.
         land.node(33, 0.1, "amenity=fuel name=Beside");
@@ -218,6 +221,10 @@ private slots:
         QVERIFY(std::fabs(north->at.km() - 10 * kStep) < .001);
         const auto* bow = called(*found, "Bow");
         QVERIFY(std::fabs(bow->detour.km() - 6 * kStep) < .01 && bow->byRoad);
+        // Driven the other way, one is past it at 15 and comes back to 25: 8 + 8 by road, 10 again.
+        const auto turned = findPumpsAlong(lineThrough({{0, .04}, {0, .02}, {0, 0}}), extract, {});
+        QVERIFY(turned);
+        QVERIFY(std::fabs(called(*turned, "Bow")->detour.km() - 26 * kStep) < .01);
         const auto* beside = called(*found, "Beside");
         QVERIFY(std::fabs(beside->detour.km() - .2 * kStep) < .01 && beside->byRoad);
         for (const char* name : {"Over", "Private"}) {
@@ -308,9 +315,11 @@ private slots:
         Land land(folder.path());
         land.node(179'995, 1, "amenity=fuel name=West");
         land.node(-179'995, 1, "amenity=fuel name=East");
+        land.node(180'000, 1, "amenity=fuel name=Edge");
         const auto found = findPumpsAlong(lineThrough({{0, 179.99}, {0, -179.99}}), land.written(), {});
         QVERIFY(found);
-        QCOMPARE(found->pumps.size(), std::size_t(2));
+        QCOMPARE(found->pumps.size(), std::size_t(3));
+        QVERIFY(std::fabs(called(*found, "Edge")->at.km() - 10 * kStep) < .001);
         QVERIFY(std::fabs(called(*found, "West")->at.km() - 5 * kStep) < .001);
         QVERIFY(std::fabs(called(*found, "East")->at.km() - 15 * kStep) < .001);
     }
