@@ -76,6 +76,11 @@ Result<PumpsAlong> findPumpsAlong(const GeoLine& line, const std::filesystem::pa
                                            amount(map->outside, 1)));
     if (found.pumps.empty())
         found.notes.push_back(Sentence::of("the map has no pump within %1 of the track", amount(question.within, 1)));
+    const bool anySells = std::ranges::any_of(
+        found.pumps, [](const PumpAlong& pump) { return pump.offer == Offer::yes; });
+    if (!question.fuel.empty() && !found.pumps.empty() && !anySells)
+        found.notes.push_back(Sentence::of("the map says of none of them that it sells %1: ask before you count on one",
+                                           question.fuel));
     return found;
 }
 

@@ -4818,6 +4818,10 @@
         <source>What is driven is not written into the logbook: %1</source>
         <translation>Was gefahren wird, steht nicht im Logbuch: %1</translation>
     </message>
+    <message>
+        <source>the map says of none of them that it sells %1: ask before you count on one</source>
+        <translation>von keiner sagt die Karte, dass sie %1 verkauft: fragen, bevor man damit rechnet</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

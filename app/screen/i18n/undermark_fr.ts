@@ -4818,6 +4818,10 @@
         <source>What is driven is not written into the logbook: %1</source>
         <translation>Ce qui est roulé n’est pas inscrit au carnet : %1</translation>
     </message>
+    <message>
+        <source>the map says of none of them that it sells %1: ask before you count on one</source>
+        <translation>la carte ne dit d’aucune qu’elle vend %1 : demandez avant de compter dessus</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

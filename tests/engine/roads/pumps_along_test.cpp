@@ -294,6 +294,10 @@ private slots:
         QCOMPARE(petrol->pumps.size(), std::size_t(2)); // Many denies it
         QCOMPARE(int(petrol->pumps[0].offer), int(Offer::unknown));
         QCOMPARE(int(petrol->pumps[1].offer), int(Offer::yes));
+        QCOMPARE(petrol->notes.size(), all->notes.size());
+        question.fuel = "disel"; // a slip: nothing is left out, and that is said
+        QCOMPARE(findPumpsAlong(line, extract, question)->pumps.size(), std::size_t(3));
+        QCOMPARE(findPumpsAlong(line, extract, question)->notes.size(), all->notes.size() + 1);
         question.fuel = "lpg";
         QCOMPARE(findPumpsAlong(line, extract, question)->pumps.size(), std::size_t(2));
         question.fuel.clear();
