@@ -28,6 +28,7 @@ libgeographiclib-dev|distances on the WGS84 ellipsoid
 libosmium2-dev|reading OpenStreetMap extracts
 libprotozero-dev|their packing
 zlib1g-dev|and their compression
+nettle-dev|the hash that a photo is known by
 "
 screen_packages="
 qt6-base-dev|the touch screen
