@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cmath>
 
 namespace undermark {
 
@@ -32,7 +33,7 @@ std::optional<double> degrees(std::string_view text, std::string_view half, doub
     const auto number = numberIn(text);
     if (!number || *number < 0.0 || half.size() != 1)
         return std::nullopt;
-    const double whole = static_cast<double>(static_cast<long>(*number / 100.0));
+    const double whole = std::floor(*number / 100.0); // of any size: a cast to a whole number would not do
     const double value = whole + (*number - 100.0 * whole) / 60.0;
     const bool negative = half == "S" || half == "W";
     if (value > most || (!negative && half != "N" && half != "E"))

@@ -70,6 +70,16 @@ private slots:
             QCOMPARE(parseNmea(line, fix), Heard::garbled);
     }
 
+    // Found by fuzzing: more digits than a whole number holds are no place.
+    void aPlaceOfFiftyDigitsIsUnknown()
+    {
+        NmeaFix fix;
+        QCOMPARE(parseNmea(withSum("GPRMC,123519,A,4" + std::string(50, '9') + "07.038,N,01131.000,E,022.4,084.4,230394,003.1,W"),
+                           fix), Heard::value);
+        QVERIFY(!fix.place);
+        QVERIFY(fix.speed);
+    }
+
     void anImpossibleTimeOrSpeedIsUnknown()
     {
         NmeaFix fix;
