@@ -59,6 +59,10 @@ libkopeninghours-dev|an independent evaluator that opening hours are compared wi
 qtbase5-dev|which it stands on
 osmium-tool|an independent reader that found pumps are compared with
 python3-canmatrix|an independent reader that DBC files are compared with
+python3-can|a control unit at the other end of an adapter's line
+socat|the line between the two
+gpsd|a satellite receiver's daemon, played to by gpsfake
+gpsd-clients|gpsfake and gpspipe, the other end of an NMEA source
 libxml2-utils|checks the GPX that is written
 poppler-utils|reads back the PDFs that are written
 libbenchmark-dev|the benchmarks

@@ -79,8 +79,8 @@ public:
 
     // --- recorded (car_records.cpp)
 
-    // A new entry. T: Mode, Calibration, Fill, Trip, Proof, VerificationRecord, Photo or
-    // HandOverRecord. Errors: as Logbook::add.
+    // A new entry. T: Mode, Calibration, Fill, Trip, Proof, VerificationRecord, LiveSource,
+    // Photo or HandOverRecord. Errors: as Logbook::add.
     template <class T> Result<EntryId> record(const T& value);
     // A fill, and what it taught. Errors: as Logbook::add; once it is stored, none: what
     // keeps the answer back is among the lesson's flags.

@@ -37,6 +37,7 @@ template Result<EntryId> Car::record(const Fill&);
 template Result<EntryId> Car::record(const Trip&);
 template Result<EntryId> Car::record(const Proof&);
 template Result<EntryId> Car::record(const VerificationRecord&);
+template Result<EntryId> Car::record(const LiveSource&);
 template Result<EntryId> Car::record(const Photo&);
 template Result<EntryId> Car::record(const HandOverRecord&);
 template Result<void> Car::revise(const EntryId&, const Vehicle&);

@@ -60,14 +60,19 @@ std::string DriveKeeper::modeOf(const Sample& sample, const std::string& said)
 {
     if (sample.speed)
         m_speedMode.add(sample.time, *sample.speed);
-    const std::string mode = said.empty() ? m_speedMode.mode().value_or("") : said;
+    if (said.empty() && !m_speedMode.mode())
+        return {};
+    const std::string mode = said.empty() ? *m_speedMode.mode() : said;
     return std::ranges::find(m_modes, mode) != m_modes.end() ? mode : m_modes.front();
 }
 
 Result<bool> DriveKeeper::take(const Sample& sample, const std::string& mode)
 {
     const Result<bool> over = look(sample.time);
-    m_ways.add(sample, modeOf(sample, mode));
+    const std::string known = modeOf(sample, mode);
+    m_ways.add(sample, known);
+    if (!known.empty()) // its first half minute was driven so, too
+        m_ways.rename({}, known);
     if (!over)
         return over;
     const bool due = !m_notedAt || std::abs((sample.time - *m_notedAt).count()) >= kNoteEvery.count();
@@ -82,7 +87,9 @@ Result<void> DriveKeeper::note(Seconds now)
     m_notedAt = now;
     if (m_id.empty())
         m_id = logbook::newUuid();
-    return m_journal.note({m_id, m_driven, m_car->time(), m_ways.ways()});
+    DrivenWays ways = m_ways;
+    ways.rename({}, m_modes.front());
+    return m_journal.note({m_id, m_driven, m_car->time(), ways.ways()});
 }
 
 Result<bool> DriveKeeper::look(Seconds now)

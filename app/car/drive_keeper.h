@@ -21,7 +21,8 @@ public:
     // DriveJournal::open, and as Car::record.
     static Result<DriveKeeper> start(Car& car);
 
-    // `mode`: as the driver said; empty: as the speed says, else the car's first. Errors of
+    // `mode`: as the driver said; empty: as the speed says, which takes half a minute that then
+    // is that mode's, too; the car's first where no speed is heard. Errors of
     // this and the next: as DriveJournal::note and Car::record; whether a trip was recorded.
     Result<bool> take(const Sample& sample, const std::string& mode);
     // Nothing may have come: is the drive over?

@@ -1,37 +1,82 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/live_level.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace undermark {
 
-void LiveLevel::take(const Sample& sample) { keep(m_tracker.add(sample)); }
+void LiveLevel::take(const Sample& sample)
+{
+    if (m_before) {
+        m_since.push_back(sample);
+        const Seconds since = sample.time - m_since.front().time;
+        if (since >= LevelTracker::kFillWindow || since < Seconds{}) { // (or its clock went back)
+            m_before.reset();
+            m_since = {};
+        }
+    }
+    follow(sample);
+}
+
+void LiveLevel::follow(const Sample& sample) { keep(m_now.tracker.add(sample)); }
+
+void LiveLevel::finish() { keep(m_now.tracker.finish()); }
 
 void LiveLevel::keep(std::span<const TrackerEvent> events)
 {
     for (const TrackerEvent& event : events) {
         if (event.kind == TrackerEventKind::refuel) {
-            m_atFill = state().driven;
-            m_refuelled = event.time;
+            m_now.atFill = state().driven;
+            m_now.refuel = {event.time, event.litres};
+        } else if (event.kind == TrackerEventKind::faultCleared) {
+            std::erase(m_now.faults, event.fault);
+        } else if (event.kind == TrackerEventKind::fault
+                   && std::ranges::find(m_now.faults, event.fault) == m_now.faults.end()) {
+            m_now.faults.push_back(event.fault);
         }
         m_events.push_back(event);
     }
 }
 
+std::optional<Estimate<Volume>> LiveLevel::refuel() const
+{
+    if (!m_now.refuel || state().time - m_now.refuel->time >= LevelTracker::kFillWindow)
+        return std::nullopt;
+    return m_now.refuel->litres;
+}
+
 void LiveLevel::tellFill(Estimate<Volume> litres)
 {
-    const auto noticed = std::exchange(m_refuelled, std::nullopt);
-    if (!known() || (noticed && state().time - *noticed >= LevelTracker::kFillWindow))
+    const bool late = m_now.refuel && !refuel();
+    if (!known() || late) {
+        m_now.refuel.reset();
         return;
-    m_tracker.level().tellFill(litres);
-    m_atFill = state().driven;
+    }
+    m_before = m_now;
+    m_since.clear();
+    m_now.refuel.reset();
+    m_now.tracker.level().tellFill(litres);
+    m_now.atFill = state().driven;
+    m_asked.reset();
+}
+
+void LiveLevel::takeBackFill()
+{
+    if (!m_before)
+        return;
+    m_now = *std::exchange(m_before, std::nullopt);
+    const std::size_t said = m_events.size();
+    for (const Sample& sample : std::exchange(m_since, {}))
+        follow(sample);
+    m_events.resize(said); // what happened since was said when it did
     m_asked.reset();
 }
 
 void LiveLevel::denyFill()
 {
-    m_refuelled.reset();
-    keep(m_tracker.level().denyFill());
+    m_now.refuel.reset();
+    keep(m_now.tracker.level().denyFill());
     m_asked.reset();
 }
 

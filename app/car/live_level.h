@@ -3,6 +3,10 @@
 // What is made of a car's samples while they come: the level that is followed, the way since
 // the last refuel, what happened, and when the range is worth asking anew. `watch` and the
 // screen stand on it alike.
+//
+// Guarantees (each has a test in tests/app/car/live_level_test.cpp):
+//  * a refuel is asked about as long as it can be spoken of, and once spoken of no longer;
+//  * a fill told and taken back leaves all as if it had never been told.
 #pragma once
 
 #include "app/car/car_answers.h"
@@ -15,34 +19,52 @@ namespace undermark {
 class LiveLevel {
 public:
     explicit LiveLevel(Observation start)
-        : m_tracker(std::move(start.gauge), start.settings)
+        : m_now{GaugeTracker(std::move(start.gauge), start.settings)}
     {
     }
 
     void take(const Sample& sample);
-    void finish() { keep(m_tracker.finish()); }
+    void finish();
     // A fill of so many litres by the pump, where it was noticed lately, or not at all: the
     // level is told. Noticed earlier it is in the level already.
     void tellFill(Estimate<Volume> litres);
+    // There was no such fill, the one told last: what came since is followed anew from before
+    // it. After LevelTracker::kFillWindow nothing, the sender has had its word by then.
+    void takeBackFill();
     // No fuel went in where a refuel was noticed lately.
     void denyFill();
 
     // What happened since this was asked last.
     std::vector<TrackerEvent> takeEvents() { return std::exchange(m_events, {}); }
-    const TrackState& state() const { return m_tracker.level().state(); }
+    const TrackState& state() const { return m_now.tracker.level().state(); }
     bool known() const { return state().mode != TrackerMode::waiting; }
+    // What was noticed going in and can still be spoken of; nothing: nothing was.
+    std::optional<Estimate<Volume>> refuel() const;
+    // Those that are not over, in the order in which they were found.
+    const std::vector<FaultCode>& faults() const { return m_now.faults; }
     // Driven since the refuel noticed or told last, or the start.
-    Distance sinceFill() const { return state().driven - m_atFill; }
+    Distance sinceFill() const { return state().driven - m_now.atFill; }
     // Whether so much has changed since this said so last that the range is worth asking
     // anew (30 s, 0.2 L or 1 km), because an answer costs some ms.
     bool worthAsking();
 
 private:
+    struct Noticed {
+        Seconds time{};
+        Estimate<Volume> litres;
+    };
+    struct Followed {
+        GaugeTracker tracker;
+        Distance atFill{};
+        std::optional<Noticed> refuel{}; // that nobody has spoken of
+        std::vector<FaultCode> faults{};
+    };
+    void follow(const Sample& sample);
     void keep(std::span<const TrackerEvent> events);
 
-    GaugeTracker m_tracker;
-    Distance m_atFill;
-    std::optional<Seconds> m_refuelled; // when one was noticed that nobody has spoken of
+    Followed m_now;
+    std::optional<Followed> m_before;  // the fill told last, while it may be taken back
+    std::vector<Sample> m_since;       // that
     std::optional<TrackState> m_asked;
     std::vector<TrackerEvent> m_events;
 };

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/live_sources.h"
 
+#include "app/car/kept_source.h"
+
 #include <algorithm>
 #include <array>
-#include <fstream>
 #include <poll.h>
-#include <sstream>
 
 namespace undermark {
 
@@ -13,59 +13,36 @@ namespace {
 
 constexpr std::array<Seconds, 4> kTryAfter{Seconds(1), Seconds(2), Seconds(5), Seconds(10)};
 constexpr int kPartsAtOnce = 16; // of a device that says more than is read at once: 128 KiB a look
-constexpr std::uintmax_t kLargestText = 16u << 20; // a DBC file, a map
-
-Result<std::string> wholeText(const std::filesystem::path& file)
+// Those named; where none is, those kept.
+Result<std::vector<LiveSource>> asked(const SourceOptions& options)
 {
-    std::error_code problem;
-    const auto size = std::filesystem::file_size(file, problem);
-    std::ifstream in(file, std::ios::binary);
-    if (problem || !in)
-        return fail(ErrorCode::fileAccess, Sentence::just("cannot open the file"), {file.string()});
-    if (size > kLargestText)
-        return fail(ErrorCode::badInput, Sentence::just("the file is too large"), {file.string()},
-                    Sentence::just("16 MiB at most"));
-    std::ostringstream text;
-    text << in.rdbuf();
-    return std::move(text).str();
-}
-
-Result<FrameRules> rulesOf(const SourceSpec& spec, const SourceOptions& options)
-{
-    FrameRules rules = frameRulesOf(spec, options.fuel);
-    if (!spec.carriesFrames() || (options.map.empty() && spec.language != FrameLanguage::dbc))
-        return rules;
-    if (options.map.empty())
-        return failInput(Sentence::just("a DBC file names signals, but not which of them is the level"),
-                         Sentence::just("--map MAP.json"), spec.dbcFile);
-    std::optional<Dbc> dbc;
-    if (spec.language == FrameLanguage::dbc) {
-        const Result<std::string> text = wholeText(spec.dbcFile);
-        Result<Dbc> read = text ? Dbc::parse(*text, spec.dbcFile) : fail(text.error());
-        if (!read)
-            return fail(read.error());
-        dbc = std::move(*read);
+    if (options.sources.empty())
+        return options.kept;
+    std::vector<LiveSource> named;
+    for (const std::string& name : options.sources) {
+        Result<LiveSource> source = readSource(name, options.map);
+        if (!source)
+            return fail(source.error());
+        named.push_back(std::move(*source));
     }
-    const Result<std::string> map = wholeText(options.map);
-    Result<std::vector<FrameRule>> mapped =
-        map ? parseFrameMap(*map, options.map.string(), dbc ? &*dbc : nullptr) : fail(map.error());
-    if (!mapped)
-        return fail(mapped.error());
-    rules.rules = std::move(*mapped);
-    return rules;
+    return named;
 }
 
 } // namespace
 
 Result<LiveSources> LiveSources::open(const SourceOptions& options)
 {
+    const Result<std::vector<LiveSource>> sources = asked(options);
+    if (!sources)
+        return fail(sources.error());
     LiveSources all;
-    for (const std::string& name : options.sources) {
-        const Result<SourceSpec> spec = parseSourceSpec(name);
-        const Result<FrameRules> rules = spec ? rulesOf(*spec, options) : fail(spec.error());
+    for (const LiveSource& source : *sources) {
+        const Result<SourceSpec> spec = parseSourceSpec(source.spec);
+        const Result<FrameRules> rules = spec ? rulesOf(source, options.fuel, options.map.string()) : fail(spec.error());
         if (!rules)
             return fail(rules.error());
-        Result<SourceDevice> device = SourceDevice::open(*spec);
+        const auto filters = options.heardWhole ? std::vector<CanFilter>() : filtersOf(*rules);
+        Result<SourceDevice> device = SourceDevice::open(*spec, filters);
         const bool away = !device && options.mayBeAway && device.error().code == ErrorCode::fileAccess;
         if (!device && !away)
             return fail(device.error());
@@ -74,7 +51,7 @@ Result<LiveSources> LiveSources::open(const SourceOptions& options)
         SourceDecoder decoder(spec->kind, *rules,
                               own ? SourceDecoder::Times::own : SourceDecoder::Times::reader,
                               static_cast<std::uint32_t>(all.m_sources.size()));
-        all.m_sources.push_back({*spec, name, std::nullopt, std::move(decoder)});
+        all.m_sources.push_back({*spec, source.spec, std::nullopt, std::move(decoder), filters});
         if (device)
             all.m_sources.back().device = std::move(*device);
     }
@@ -132,7 +109,7 @@ void LiveSources::tryAgain(Source& source)
 {
     if (m_now < source.tryAt)
         return;
-    Result<SourceDevice> device = SourceDevice::open(source.spec);
+    Result<SourceDevice> device = SourceDevice::open(source.spec, source.filters);
     if (device) {
         source.device = std::move(*device);
         return;

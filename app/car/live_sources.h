@@ -17,6 +17,7 @@
 #pragma once
 
 #include "app/car/source_device.h"
+#include "engine/base/records.h"
 #include "engine/signals/joiner.h"
 #include "engine/signals/source_decoder.h"
 
@@ -25,10 +26,12 @@
 namespace undermark {
 
 struct SourceOptions {
-    std::vector<std::string> sources;        // source_spec.h; one at least
-    std::filesystem::path map;               // of frames to channels; empty: by the source's word
+    std::vector<std::string> sources;        // source_spec.h; none: those kept with the car
+    std::filesystem::path map;               // of their frames to channels; empty: by the source's word
     std::optional<FuelKind> fuel = {};       // of the car
+    bool heardWhole = false;                 // a bus also says what nobody understands
     bool mayBeAway = false;                  // a device that is not there yet is waited for
+    std::vector<LiveSource> kept = {};       // with the car
 };
 
 class LiveSources {
@@ -65,6 +68,7 @@ private:
         std::string name;
         std::optional<SourceDevice> device;
         SourceDecoder decoder;
+        std::vector<CanFilter> filters;
         std::vector<TimedValue> values = {}; // not yet joined, from `next` on
         std::size_t next = 0;
         int lost = 0, tries = 0;

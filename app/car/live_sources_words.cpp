@@ -13,6 +13,8 @@ std::vector<Sentence> LiveSources::complaints() const
             all.push_back(Sentence::of("%1: not understood: '%2'", each.source, each.counts.firstGarbled));
         if (each.lost > 0)
             all.push_back(Sentence::of("%1: the device was lost; it is tried again", each.source));
+        else if (!each.there)
+            all.push_back(Sentence::of("%1: the device is not there yet; it is tried again", each.source));
     }
     for (const Channel channel : kChannels) {
         if (m_joiner.leftOut(channel) > 0)

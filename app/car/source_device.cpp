@@ -9,12 +9,14 @@
 #include <linux/can.h>
 #include <linux/can/raw.h>
 #include <net/if.h>
+#include <poll.h>
 #include <sys/ioctl.h>
 #include <sys/socket.h>
 #include <sys/stat.h>
 #include <termios.h>
 #include <unistd.h>
 #include <utility>
+#include <vector>
 
 namespace undermark {
 
@@ -86,11 +88,11 @@ void SourceDevice::close()
     m_handle = -1;
 }
 
-Result<SourceDevice> SourceDevice::open(const SourceSpec& spec)
+Result<SourceDevice> SourceDevice::open(const SourceSpec& spec, std::span<const CanFilter> filters)
 {
     SourceDevice device;
     device.m_bus = spec.kind == SourceKind::can;
-    const auto opened = device.m_bus ? device.openBus(spec.place) : device.openPlace(spec);
+    const auto opened = device.m_bus ? device.openBus(spec.place, filters) : device.openPlace(spec);
     if (!opened)
         return fail(opened.error());
     return device;
@@ -148,10 +150,18 @@ Result<void> SourceDevice::makeRaw(const SourceSpec& spec)
     return {};
 }
 
-Result<void> SourceDevice::openBus(const std::string& name)
+Result<void> SourceDevice::openBus(const std::string& name, std::span<const CanFilter> filters)
 {
     m_handle = ::socket(PF_CAN, SOCK_RAW | SOCK_NONBLOCK | SOCK_CLOEXEC, CAN_RAW);
     if (m_handle < 0)
+        return failDevice("can:" + name);
+    // Before it is bound, so that nothing else gets in between.
+    std::vector<can_filter> passed;
+    for (const CanFilter& filter : filters)
+        passed.push_back({filter.id | (filter.extended ? CAN_EFF_FLAG : 0u), filter.mask | CAN_EFF_FLAG | CAN_RTR_FLAG});
+    if (!passed.empty() && passed.size() <= CAN_RAW_FILTER_MAX // (more: all are heard)
+        && setsockopt(m_handle, SOL_CAN_RAW, CAN_RAW_FILTER, passed.data(),
+                      static_cast<socklen_t>(passed.size() * sizeof(can_filter))) != 0)
         return failDevice("can:" + name);
     // By this socket: if_nametoindex() would open another one.
     ifreq request{};
@@ -195,6 +205,10 @@ Result<std::size_t> SourceDevice::read(std::span<char> out)
         return std::size_t{0};
     if (m_bus)
         return readFrames(out);
+    // What is piped in is not ours to be made non-blocking: others may hold it, too.
+    pollfd piped{m_handle, POLLIN, 0};
+    if (!m_own && ::poll(&piped, 1, 0) == 0)
+        return std::size_t{0};
     const ssize_t count = ::read(m_handle, out.data(), out.size());
     if (count > 0)
         return static_cast<std::size_t>(count);

@@ -19,8 +19,9 @@ namespace undermark {
 
 class SourceDevice {
 public:
-    // fileAccess where it cannot be opened, badInput for a speed that no line has.
-    static Result<SourceDevice> open(const SourceSpec& spec);
+    // Of a bus the kernel passes on what a filter passes; none: everything. fileAccess where it
+    // cannot be opened, badInput for a speed that no line has.
+    static Result<SourceDevice> open(const SourceSpec& spec, std::span<const CanFilter> filters = {});
     SourceDevice(SourceDevice&&) noexcept;
     SourceDevice& operator=(SourceDevice&&) noexcept;
     ~SourceDevice();
@@ -41,7 +42,7 @@ private:
     SourceDevice() = default;
     std::size_t readFrames(std::span<char> out);
     Result<void> openPlace(const SourceSpec& spec);
-    Result<void> openBus(const std::string& name);
+    Result<void> openBus(const std::string& name, std::span<const CanFilter> filters);
     Result<void> makeRaw(const SourceSpec& spec);
     void close();
 

@@ -19,19 +19,29 @@ void addSourceFlags(CLI::App& command, SourceOptions& options)
 {
     addTexts(command, "--source", options.sources,
              "where values come from: can:IFACE, slcan:DEV[@KBIT], candump:FILE, asc:FILE (each with "
-             ",obd ,j1939 or ,dbc=FILE behind it), nmea:FILE|DEV[@BAUD], lines:FILE|DEV[@BAUD]; may be repeated",
+             ",obd ,j1939 or ,dbc=FILE behind it), nmea:FILE|DEV[@BAUD], lines:FILE|DEV[@BAUD]; may be repeated; "
+             "else those of vehicle source add",
              "SOURCE");
     addPath(command, "--map", options.map, "which signal of a DBC file or frame is what", "MAP.json");
 }
 
 Result<LiveSources> openSources(SourceOptions options, const CliContext& context)
 {
-    if (options.sources.empty())
-        return wrongUse("no source is named", "--source SOURCE");
-    if (const Result<Car> car = namedCar(context, OpenMode::readOnly)) {
-        if (const auto vehicle = car->vehicle())
-            options.fuel = vehicle->value.fuel;
+    const bool named = !options.sources.empty();
+    if (!named && !options.map.empty())
+        return wrongUse("a map, and no source is named", "--source SOURCE beside --map");
+    const Result<Car> car = namedCar(context, OpenMode::readOnly);
+    const Result<VehicleLog> log = car ? car->log() : fail(car.error());
+    if (log) {
+        options.fuel = log->vehicle.value.fuel;
+        for (const Entry<LiveSource>& source : log->sources)
+            options.kept.push_back(source.value);
     }
+    if (!named && !log && log.error().code == ErrorCode::badInput) // (which of several cars)
+        return fail(log.error());
+    if (!named && options.kept.empty())
+        return wrongUse("no source is named, and none is kept with a car",
+                        "--source SOURCE, or vehicle source add SOURCE before");
     return LiveSources::open(options);
 }
 

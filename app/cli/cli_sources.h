@@ -10,8 +10,8 @@ namespace undermark {
 
 void addSourceFlags(CLI::App& command, SourceOptions& options);
 
-// The kind of fuel is that of the logbook's car, where there is one. badInput where no source
-// is named.
+// The kind of fuel is that of the logbook's car, where there is one; its sources are heard
+// where none is named. badInput where there are none at all.
 Result<LiveSources> openSources(SourceOptions options, const CliContext& context);
 
 // SIGINT and SIGTERM end the work instead of the program: true from then on.

@@ -307,6 +307,9 @@ Result<void> runShow(const CliContext& context)
         json["modes"] = Json::array();
         for (const auto& mode : log->modes)
             json["modes"].push_back(mode.value.name);
+        json["sources"] = Json::array();
+        for (const auto& source : log->sources)
+            json["sources"].push_back(source.value.spec);
         json["calibration_zero_at_l"] =
             log->calibration ? Json(log->calibration->value.zeroMark.litres()) : Json();
         print(json);
@@ -333,6 +336,8 @@ Result<void> runShow(const CliContext& context)
         line("surge margin", fixed(margin.litres()) + " L on " + mode);
     for (const auto& mode : log->modes)
         line("driving mode", mode.value.name);
+    for (const auto& source : log->sources)
+        line("source", source.value.spec);
     return {};
 }
 

@@ -111,10 +111,10 @@ struct HandOverRecord {
 };
 
 // A source of live readings: where it is, in the words of engine/signals/source_spec.h, and
-// which of its values is the tank's reading.
+// which of its values are the tank's reading and what else is heard.
 struct LiveSource {
     std::string spec;
-    std::optional<std::string> reading;         // name of the signal; absent: the source's own
+    std::optional<std::string> reading;         // the text of its map (frame_values.h); absent: the source's own
     std::optional<std::string> dbc;             // the text of its DBC file, kept with the car
     std::optional<std::string> tank{};            // name of an ExtraTank; absent: the vehicle's own
     friend bool operator==(const LiveSource&, const LiveSource&) = default;

@@ -32,8 +32,8 @@ enum class CellType { integer, real, text };
 
 // Of texts: one of the record's own words, or a person's words that may be none or not; a
 // currency by its three capital letters (ISO 4217); a SHA-256 in 64 hexadecimal digits; a
-// whole small file of up to 1 MiB.
-enum class TextRule { word, filled, anyText, currency, hash, document };
+// whole small file of up to 1 MiB, in the file with that bound or without.
+enum class TextRule { word, filled, anyText, currency, hash, document, longText };
 
 // What the file keeps in a column, whatever the record.
 struct ColumnShape {

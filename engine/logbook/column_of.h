@@ -43,7 +43,7 @@ inline std::optional<double> numberIn(const Cell& cell)
 // What holds of a text, $ for the column; by TextRule.
 inline constexpr std::array kTextSql{
     "", "length($) > 0", "", "$ GLOB '[A-Z][A-Z][A-Z]'",
-    "length($) = 64 AND $ NOT GLOB '*[^0-9a-f]*'", "length($) BETWEEN 1 AND 1048576"};
+    "length($) = 64 AND $ NOT GLOB '*[^0-9a-f]*'", "length($) BETWEEN 1 AND 1048576", "length($) > 0"};
 
 template <class T>
 class ColumnOf {

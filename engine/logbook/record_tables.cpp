@@ -157,7 +157,7 @@ const Table<LiveSource>& tableOf<LiveSource>()
     static const Table<LiveSource> sources = table<LiveSource>(
         "source", "sources",
         {C::text<&LiveSource::spec>("spec", "source"),
-         C::text<&LiveSource::reading>("reading", "reading"),
+         C::text<&LiveSource::reading>("reading", "map of signals", TextRule::longText),
          C::text<&LiveSource::dbc>("dbc", "DBC file", TextRule::document),
          C::text<&LiveSource::tank>("tank", "tank")});
     return sources;

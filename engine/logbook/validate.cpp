@@ -71,6 +71,7 @@ Result<void> possibleText(const ColumnShape& column, const std::string& text)
         return refuseUnless(isHash(text), column.said,
                             Sentence::of("64 hexadecimal digits in lower case"), printable(text));
     case TextRule::document:
+    case TextRule::longText:
         return refuseUnless(!text.empty() && text.size() <= kLongestDocument
                                 && text.find('\0') == std::string::npos,
                             column.said, Sentence::of("text of 1 to 1048576 bytes"),

@@ -23,6 +23,17 @@ struct CanFrame {
     friend bool operator==(const CanFrame&, const CanFrame&) = default;
 };
 
+// Frames whose ids agree in the bits of the mask.
+struct CanFilter {
+    std::uint32_t id = 0, mask = 0;
+    bool extended = false;
+
+    bool passes(const CanFrame& frame) const
+    {
+        return frame.extended == extended && ((frame.id ^ id) & mask) == 0;
+    }
+};
+
 struct TimedFrame {
     std::optional<Seconds> time; // since any start; nothing: it is now
     std::uint32_t bus = 0;       // which of several buses in one recording; any number

@@ -64,11 +64,13 @@ std::uint32_t groupOf(std::uint32_t id)
     return (group >> 8 & 0xFFu) < 240 ? group & 0x3FF00u : group;
 }
 
-bool FrameMatch::matches(const CanFrame& frame) const
+CanFilter FrameMatch::filter() const
 {
     if (!isGroup)
-        return frame.id == id && frame.extended == extended;
-    return frame.extended && groupOf(frame.id) == id && (!source || *source == (frame.id & 0xFFu));
+        return {id, kMostExtendedId, extended};
+    // The low byte of a group below 240 is whom it is sent to (SAE J1939-21, as groupOf).
+    const std::uint32_t group = (id >> 8 & 0xFFu) < 240 ? 0x3FF0000u : 0x3FFFF00u;
+    return {id << 8 | source.value_or(0), group | (source ? 0xFFu : 0u), true};
 }
 
 std::optional<double> FrameSignal::valueIn(const CanFrame& frame) const

@@ -35,7 +35,8 @@ struct FrameMatch {
     bool isGroup = false;
     std::optional<std::uint8_t> source = {}; // of a group: the sender's address
 
-    bool matches(const CanFrame& frame) const;
+    bool matches(const CanFrame& frame) const { return filter().passes(frame); }
+    CanFilter filter() const; // that passes these frames and no other
 };
 
 // The parameter group of a 29-bit id (SAE J1939-21): 18 bits from bit 8 on; below PDU format

@@ -17,8 +17,7 @@ constexpr double kPollsGood = 2.5;
 constexpr Seconds kLongestInterval{30.0};
 constexpr double kPetrolType = 1.0, kDieselType = 4.0;
 constexpr std::uint8_t kRefusal = 0x7F, kAnswer = 0x41, kMode = 0x01, kWait = 0x78;
-constexpr std::uint32_t kFirstUnit = 0x7E8, kLastUnit = 0x7EF, kAllUnits = 0x7DF;
-constexpr std::uint32_t kTesterOf29 = 0x18DAF100, kAllUnitsOf29 = 0x18DB33F1;
+constexpr std::uint32_t kAllUnits = 0x7DF, kAllUnitsOf29 = 0x18DB33F1;
 
 std::size_t bytesOf(std::uint8_t pid)
 {
@@ -56,9 +55,7 @@ ObdConversation::ObdConversation(Part part, std::optional<FuelKind> fuel)
 
 ObdConversation::Unit* ObdConversation::unitOf(const CanFrame& frame)
 {
-    const bool answers = frame.extended ? (frame.id & 0xFFFFFF00u) == kTesterOf29
-                                        : frame.id >= kFirstUnit && frame.id <= kLastUnit;
-    if (!answers)
+    if (std::ranges::none_of(kAnswers, [&](const CanFilter& answers) { return answers.passes(frame); }))
         return nullptr;
     const auto known = std::span(m_units).first(m_unitCount);
     const auto found = std::ranges::find_if(known, [&](const Unit& unit) {

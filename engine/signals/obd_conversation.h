@@ -30,6 +30,8 @@ namespace undermark {
 class ObdConversation {
 public:
     enum class Part : std::uint8_t { asks, listens };
+    // What units answer with: 7E8 to 7EF, and of 29 bits those to the tester F1 (ISO 15765-4).
+    static constexpr std::array kAnswers{CanFilter{0x7E8, 0x7F8, false}, CanFilter{0x18DAF100, 0x1FFFFF00, true}};
     // `fuel` is what is known of the car; it may say so itself (PID 51).
     ObdConversation(Part part, std::optional<FuelKind> fuel);
 

@@ -41,6 +41,16 @@ FrameRules frameRulesOf(const SourceSpec& spec, std::optional<FuelKind> fuel)
     return out;
 }
 
+std::vector<CanFilter> filtersOf(const FrameRules& rules)
+{
+    std::vector<CanFilter> filters;
+    for (const FrameRule& rule : rules.rules)
+        filters.push_back(rule.signal.match.filter());
+    if (rules.obd)
+        filters.insert(filters.end(), ObdConversation::kAnswers.begin(), ObdConversation::kAnswers.end());
+    return filters;
+}
+
 SourceDecoder::SourceDecoder(SourceKind kind, const FrameRules& rules, Times times, std::uint32_t number)
     : m_kind(kind), m_times(times), m_number(number), m_frames(rules.rules)
 {

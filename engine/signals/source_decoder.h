@@ -37,6 +37,8 @@ struct FrameRules {
 };
 // Of a source without a map: by its word.
 FrameRules frameRulesOf(const SourceSpec& spec, std::optional<FuelKind> fuel);
+// All frames that these understand, and no other, for a bus that sends thousands a second.
+std::vector<CanFilter> filtersOf(const FrameRules& rules);
 
 class SourceDecoder {
 public:

@@ -12,7 +12,26 @@ constexpr Seconds kStands{1.5};        // without moving: steps of a wheel's cou
 constexpr Seconds kEndsAfter{10.0};
 constexpr Seconds kEndsAnywhere{600.0};
 
+void addWay(std::vector<ModeWay>& ways, const std::string& mode, Distance way)
+{
+    const auto known = std::ranges::find(ways, mode, &ModeWay::mode);
+    if (known == ways.end())
+        ways.push_back({mode, way});
+    else
+        known->way += way;
+}
+
 } // namespace
+
+void DrivenWays::rename(const std::string& mode, const std::string& another)
+{
+    if (std::ranges::find(m_ways, mode, &ModeWay::mode) == m_ways.end())
+        return;
+    std::vector<ModeWay> ways;
+    for (const ModeWay& way : m_ways)
+        addWay(ways, way.mode == mode ? another : way.mode, way.way);
+    m_ways = std::move(ways);
+}
 
 void DrivenWays::add(const Sample& sample, const std::string& mode)
 {
@@ -24,11 +43,7 @@ void DrivenWays::add(const Sample& sample, const std::string& mode)
     if (!(way > Distance{}))
         return;
     m_moved = sample.time;
-    const auto known = std::ranges::find(m_ways, mode, &ModeWay::mode);
-    if (known == m_ways.end())
-        m_ways.push_back({mode, way});
-    else
-        known->way += way;
+    addWay(m_ways, mode, way);
 }
 
 bool DrivenWays::over(Seconds now) const

@@ -26,6 +26,8 @@ class DrivenWays {
 public:
     // What the sample's distance went on by was driven in `mode`.
     void add(const Sample& sample, const std::string& mode);
+    // What was driven in `mode` was driven in `another`.
+    void rename(const std::string& mode, const std::string& another);
     // By `now` of the samples' clock.
     bool over(Seconds now) const;
     // In the order in which the modes were driven first; empty: it has not moved.

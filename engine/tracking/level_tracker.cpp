@@ -89,6 +89,7 @@ void LevelTracker::closeBlock()
     const BlockDrive past = m_past;
     m_past = BlockDrive{};
     m_state.reading.reset();
+    m_state.rising = false;
     if (block.kind == BlockKind::exact || block.kind == BlockKind::atMost
         || block.kind == BlockKind::atLeast)
         m_state.reading = Volume::fromLitres(block.levelL);
@@ -170,6 +171,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
 void LevelTracker::levelTold(double litres)
 {
     m_refuel.atS = -1e9;
+    m_state.rising = false;
     m_shown.set(litres);
     m_still.forget();
     m_jump.forget();

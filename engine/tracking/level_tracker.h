@@ -20,8 +20,9 @@
 // Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp;
 // of the parts tracker_watches_test.cpp):
 //  * the level never rises, but by a refuel or a correction that is said;
-//  * a step upwards while the car stands is asked about, never smoothed away, but where
-//    it only comes back to what the last minutes let expect;
+//  * a step upwards while the car stands is asked about within two minutes (it has to stay
+//    for up to three blocks), never smoothed away, but where it only comes back to what the
+//    last minutes let expect; until then the state says that it is rising;
 //  * on a fault the level goes on by consumption alone, its spread grows, and
 //    the sender is taken back once it agrees again: at once where a wire healed or
 //    a float came loose, after a shift only once the reading has stepped back;

@@ -95,8 +95,9 @@ void LevelTracker::watchContact(const BlockSummary& block)
 bool LevelTracker::takeRise(const BlockSummary& block, const BlockDrive& past)
 {
     const StandingRise::Seen rise = m_rise.add(block, past);
+    m_state.rising = rise.verdict == StandingRise::Rise::flowing;
     if (rise.verdict != StandingRise::Rise::risen)
-        return rise.verdict == StandingRise::Rise::flowing;
+        return m_state.rising;
     if (m_recent.comesBack(block.levelL - rise.litres, block.levelL, m_now))
         return false;
     Moment before = m_now;
@@ -126,6 +127,7 @@ bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const Blo
         || m_now.timeS - m_lastStandS < kFuelStopS;
     const Verdict verdict = m_jump.add(block, compare(m_now.filter, block, noiseL2), noiseL2, past,
                                        m_now, {.afterGap = m_afterGap, .ofFuel = ofFuel});
+    m_state.rising = verdict == Verdict::waiting && !m_jump.falls();
     const double beforeL = m_now.filter.levelL();
     const bool back = verdict == Verdict::fuel
         && m_recent.comesBack(m_now.filter.expectedReadingL(), block.levelL, m_now);

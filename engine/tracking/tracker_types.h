@@ -92,6 +92,7 @@ struct TrackState {
     long blocks = 0;
     Volume used;                         // since the start, by the source, scaled
     Distance driven;
+    bool rising = false;                 // the reading has risen, and it is not clear yet whether it stays
 };
 
 // "stuck", "open", ... as in JSON.

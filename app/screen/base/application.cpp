@@ -109,8 +109,10 @@ Result<void> follow(const LaunchOptions& options, const Car& car, Screen& screen
     else if (const auto followed = screen.lock.follow(options.speeds); !followed)
         return followed;
     SourceOptions live = options.live;
-    if (live.sources.empty())
+    if (live.sources.empty()) {
+        screen.hearKeptSources();
         return {};
+    }
     if (const auto vehicle = car.vehicle())
         live.fuel = vehicle->value.fuel;
     return screen.feed.follow(live);

@@ -51,7 +51,9 @@ void DrivingLock::listen(LiveFeed& feed, Channel channel)
         if (const auto age = feed.age(channel))
             look(feed, feed.now() - *age, *age <= kKnownFor);
     });
-    connect(&feed, &LiveFeed::ended, this, [this] { setSpeed(std::nullopt); });
+    const auto unknown = [this] { setSpeed(std::nullopt); };
+    connect(&feed, &LiveFeed::ended, this, unknown);
+    connect(&feed, &LiveFeed::opened, this, unknown);
 }
 
 void DrivingLock::look(const LiveFeed& feed, Seconds valueAt, bool fresh)

@@ -30,6 +30,16 @@ Result<void> LiveFeed::follow(const SourceOptions& options)
     return {};
 }
 
+void LiveFeed::leave()
+{
+    m_looks.stop();
+    if (!m_sources)
+        return;
+    m_sources.reset();
+    emit opened();
+    emit looked();
+}
+
 Seconds LiveFeed::now() const
 {
     return m_sources->recorded() ? m_newest : m_sources->now();

@@ -24,22 +24,25 @@ public:
 
     // Instead of what was followed before. Errors: as LiveSources::open.
     Result<void> follow(const SourceOptions& options);
+    // Nothing is followed any more.
+    void leave();
     // The clock of live devices and of how fast recordings are played.
     void setClock(std::function<Seconds()> clock) { m_clock = std::move(clock); }
     void look(); // ten times a second by itself
     bool there() const { return m_sources.has_value(); }
 
-    // Of the clock of all that follows: of the sources' opening, or what recordings say.
+    // Of the clock of all that follows: of the sources' opening, or what recordings say. Only
+    // while there() is true, as is the quiet.
     Seconds now() const;
     // Since the newest value; nothing before the first.
     std::optional<Seconds> age(Channel channel) const;
     // Since any value, or the opening.
     Seconds quietFor() const;
-    // Only while there() is true.
+    // Only while there() is true, too.
     const LiveSources& sources() const { return *m_sources; }
 
 signals:
-    void opened();
+    void opened(); // others than before are followed, or none
     void sampled(const undermark::Sample& sample);
     void looked(); // after each look, sampled or not
     void ended();  // recordings only

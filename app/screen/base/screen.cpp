@@ -47,6 +47,7 @@ Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
         if (m_car.writtenElsewhere()) {
             readAnew(nullptr);
             listCars();
+            followKept();
         }
     });
     m_watch.start(kWatch);
@@ -66,7 +67,33 @@ void Screen::follow()
     connect(&live, &NowLive::refuelSeen, &m_trips, &TripWriter::end);
     connect(&m_trips, &TripWriter::recorded, this, [this] { readAnew(nullptr); });
     connect(&m_trips, &TripWriter::failed, &live, [this, &live] { live.setTripProblem(m_trips.problem()); });
-    connect(&pump, &PumpViewModel::filled, &live, [&live](const Fill& fill) { live.tellFill(fill.volume); });
+    connect(&pump, &PumpViewModel::filled, &live, &NowLive::tellFill);
+}
+
+void Screen::hearKeptSources()
+{
+    m_kept.emplace();
+    followKept();
+}
+
+void Screen::followKept()
+{
+    if (!m_kept)
+        return;
+    SourceOptions options;
+    options.mayBeAway = true; // an adapter in the car wakes up later than the screen
+    if (const auto log = m_car.log()) {
+        options.fuel = log->vehicle.value.fuel;
+        for (const Entry<LiveSource>& source : log->sources)
+            options.kept.push_back(source.value);
+    }
+    if (options.kept == *m_kept)
+        return;
+    m_kept = options.kept;
+    const auto followed = m_kept->empty() ? Result<void>() : feed.follow(options);
+    if (!followed || m_kept->empty())
+        feed.leave();
+    now.live()->setSourceProblem(followed ? std::optional<Error>() : followed.error());
 }
 
 void Screen::setFormat()
@@ -110,6 +137,7 @@ void Screen::startOver()
     now.live()->setTripProblem({});
     for (PageModel* view : m_views)
         view->startOver();
+    followKept();
 }
 
 void Screen::readAnew(const PageModel* writer)

@@ -55,6 +55,9 @@ public:
     DrivingLock* theLock() { return &lock; }
     SetupViewModel* theSetup() { return &setup; }
 
+    // Listens to the sources kept with the car that is shown, whichever that is and whatever
+    // they become; Now tells where they cannot be heard.
+    void hearKeptSources();
     // Units and language anew, in every text.
     void setFormat();
     // The cars of the logbook, for the settings.
@@ -70,9 +73,11 @@ private:
     void readAnew(const PageModel* writer);
     void showCar(int row);
     void startOver(); // with another car
+    void followKept();
 
     Car& m_car;
     TripWriter m_trips;
+    std::optional<std::vector<LiveSource>> m_kept; // that are followed; nothing: others are
     std::vector<PageModel*> m_views; // of all pages
     QTimer m_watch;
 };

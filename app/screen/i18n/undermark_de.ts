@@ -1687,6 +1687,10 @@
         <source>listening to the sender</source>
         <translation>der Geber wird abgehört</translation>
     </message>
+    <message>
+        <source>the level has risen: does it stay? sender %1 s ago</source>
+        <translation>der Stand ist gestiegen: bleibt er? Geber vor %1 s</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>
@@ -4821,6 +4825,14 @@
     <message>
         <source>the map says of none of them that it sells %1: ask before you count on one</source>
         <translation>von keiner sagt die Karte, dass sie %1 verkauft: fragen, bevor man damit rechnet</translation>
+    </message>
+    <message>
+        <source>The sources kept with the car are not heard: %1</source>
+        <translation>Die beim Auto geführten Quellen werden nicht gehört: %1</translation>
+    </message>
+    <message>
+        <source>%1: the device is not there yet; it is tried again</source>
+        <translation>%1: das Gerät ist noch nicht da; es wird wieder versucht</translation>
     </message>
 </context>
 <context>

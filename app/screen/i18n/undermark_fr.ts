@@ -1687,6 +1687,10 @@
         <source>listening to the sender</source>
         <translation>la jauge est écoutée</translation>
     </message>
+    <message>
+        <source>the level has risen: does it stay? sender %1 s ago</source>
+        <translation>le niveau a monté : reste-t-il ? capteur il y a %1 s</translation>
+    </message>
 </context>
 <context>
     <name>undermark::NowLoad</name>
@@ -4821,6 +4825,14 @@
     <message>
         <source>the map says of none of them that it sells %1: ask before you count on one</source>
         <translation>la carte ne dit d’aucune qu’elle vend %1 : demandez avant de compter dessus</translation>
+    </message>
+    <message>
+        <source>The sources kept with the car are not heard: %1</source>
+        <translation>Les sources gardées avec la voiture ne sont pas écoutées : %1</translation>
+    </message>
+    <message>
+        <source>%1: the device is not there yet; it is tried again</source>
+        <translation>%1 : l’appareil n’est pas encore là ; nouvel essai en cours</translation>
     </message>
 </context>
 <context>

@@ -33,13 +33,27 @@ void NowLive::look(const CarKnowledge& car)
     if (car.log.calibration)
         followed.calibration = car.log.calibration->value;
     if (followed == m_followed)
-        return;
+        return lookAtTold(car.log.fills);
     m_followed = std::move(followed);
     m_level.reset();
-    m_faults.clear();
-    m_refuel.reset();
+    m_told.reset();
     if (auto start = observationOf(car))
         m_level.emplace(std::move(*start));
+}
+
+// Whoever takes the fill back, or corrects it, on whichever page or in another program.
+void NowLive::lookAtTold(const std::vector<Entry<Fill>>& fills)
+{
+    if (!m_told || !m_level)
+        return;
+    const auto stands = std::ranges::find(fills, m_told->fill, &Entry<Fill>::id);
+    if (stands != fills.end() && stands->value.volume == m_told->litres)
+        return;
+    m_level->takeBackFill();
+    const auto told = std::exchange(m_told, std::nullopt);
+    if (stands != fills.end())
+        tell(told->fill, stands->value.volume);
+    emit changed();
 }
 
 void NowLive::hear(const Sample& sample)
@@ -64,19 +78,13 @@ void NowLive::take(const TrackerEvent& event)
 {
     switch (event.kind) {
     case TrackerEventKind::refuel:
-        m_refuelAt = event.time;
-        setRefuel(event.litres);
         emit refuelSeen();
         break;
     case TrackerEventKind::fault:
-        if (std::ranges::find(m_faults, event.fault) == m_faults.end())
-            m_faults.push_back(event.fault);
-        break;
     case TrackerEventKind::faultCleared:
-        std::erase(m_faults, event.fault);
         break;
     case TrackerEventKind::clockJump:
-        m_clockJumpAt = m_feed->sources().now();
+        m_clockJumpAt = m_feed->now();
         break;
     case TrackerEventKind::gap:
     case TrackerEventKind::correction:
@@ -90,13 +98,14 @@ void NowLive::take(const TrackerEvent& event)
 // Ten times a second: what only the passing of time changes.
 void NowLive::lookAtFeed()
 {
-    if (m_refuel && m_level->state().time - m_refuelAt >= LevelTracker::kFillWindow)
-        setRefuel(std::nullopt);
-    if (m_clockJumpAt && m_feed->sources().now() - *m_clockJumpAt > kJumpShownFor) {
+    const bool asks = refuel().has_value();
+    if (std::exchange(m_asks, asks) != asks)
+        emit changed();
+    if (m_clockJumpAt && (!m_feed->there() || m_feed->now() - *m_clockJumpAt > kJumpShownFor)) {
         m_clockJumpAt.reset();
         emit changed();
     }
-    const std::size_t complaints = m_feed->sources().complaints().size();
+    const std::size_t complaints = m_feed->there() ? m_feed->sources().complaints().size() : 0;
     if (std::exchange(m_complaints, complaints) != complaints)
         emit changed();
     const bool speaks = level().has_value();
@@ -109,7 +118,7 @@ void NowLive::lookAtFeed()
 
 std::optional<Estimate<Volume>> NowLive::level() const
 {
-    if (!m_level || !m_level->known() || !m_feed || m_feed->quietFor() > kSilentAfter)
+    if (!m_level || !m_level->known() || !m_feed || !m_feed->there() || m_feed->quietFor() > kSilentAfter)
         return std::nullopt;
     return m_level->state().level;
 }
@@ -132,6 +141,8 @@ QString NowLive::age() const
         return tr("a sender without a calibration");
     if (!m_level->known()) // the first half minute is averaged
         return tr("listening to the sender");
+    if (m_level->state().rising)
+        return tr("the level has risen: does it stay? sender %1 s ago").arg(seconds);
     const bool alone = m_level->state().mode == TrackerMode::consumptionOnly;
     return alone ? tr("by consumption alone; sender %1 s ago").arg(seconds) : tr("sender %1 s ago").arg(seconds);
 }
@@ -139,10 +150,14 @@ QString NowLive::age() const
 std::vector<Notice> NowLive::notices() const
 {
     std::vector<Notice> all;
+    if (m_sourceProblem)
+        all.push_back({Severity::warning, Sentence::of("The sources kept with the car are not heard: %1",
+                                                       sentenceOf(*m_sourceProblem))});
     if (!m_feed || !m_feed->there())
         return all;
-    for (const FaultCode fault : m_faults)
-        all.push_back({Severity::error, faultText(fault)});
+    if (m_level)
+        for (const FaultCode fault : m_level->faults())
+            all.push_back({Severity::error, faultText(fault)});
     if (m_clockJumpAt)
         all.push_back({Severity::info, Sentence::of("The source's clock jumped: the level goes on from what it shows now.")});
     if (m_tripProblem)
@@ -153,35 +168,41 @@ std::vector<Notice> NowLive::notices() const
     return all;
 }
 
-void NowLive::setRefuel(std::optional<Estimate<Volume>> litres)
+std::optional<Estimate<Volume>> NowLive::refuel() const
 {
-    m_refuel = litres;
-    emit changed();
+    return m_level ? m_level->refuel() : std::nullopt;
 }
 
 QString NowLive::refuelWord() const
 {
-    return m_refuel ? tr("%1 %2 went in: log it").arg(m_format.volume(m_refuel->mean), m_format.volumeUnit())
-                    : QString();
+    const auto litres = refuel();
+    return litres ? tr("%1 %2 went in: log it").arg(m_format.volume(litres->mean), m_format.volumeUnit())
+                  : QString();
 }
 
-void NowLive::tellFill(Volume litres)
+void NowLive::tellFill(const Entry<Fill>& fill)
 {
     if (!m_level)
         return;
-    m_level->tellFill({litres, litres * kPumpSd});
-    setRefuel(std::nullopt);
+    tell(fill.id, fill.value.volume);
+    emit changed();
     emit moved();
+}
+
+void NowLive::tell(const EntryId& fill, Volume litres)
+{
+    m_level->tellFill({litres, litres * kPumpSd});
+    m_told = Told{fill, litres};
 }
 
 void NowLive::denyFill()
 {
-    if (!m_refuel)
+    if (!refuel())
         return;
     m_level->denyFill();
     for (const TrackerEvent& event : m_level->takeEvents())
         take(event);
-    setRefuel(std::nullopt);
+    emit changed();
     emit moved();
 }
 
@@ -202,6 +223,12 @@ QString NowLive::modeWord() const
 void NowLive::setTripProblem(const std::optional<Error>& problem)
 {
     m_tripProblem = problem;
+    emit changed();
+}
+
+void NowLive::setSourceProblem(const std::optional<Error>& problem)
+{
+    m_sourceProblem = problem;
     emit changed();
 }
 

@@ -6,7 +6,8 @@
 // Guarantees (each has a test in tests/app/screen/now/now_live_test.cpp):
 //  * of a source silent for 3 s the age is greyed; after 10 s the log answers, which is said;
 //  * a refuel is asked about as long as it can be spoken of, and what the pump showed, or
-//    that none went in, teaches the level;
+//    that none went in, teaches the level; so does the log, where the fill is taken back or
+//    corrected;
 //  * faults are notices until they are over;
 //  * a mode is proposed by the speed, and taken by a touch only.
 #pragma once
@@ -46,9 +47,10 @@ public:
     std::vector<Notice> notices() const;
 
     // What went in unspoken of; nothing: nothing did.
-    const std::optional<Estimate<Volume>>& refuel() const { return m_refuel; }
+    std::optional<Estimate<Volume>> refuel() const;
     QString refuelWord() const; // "12.3 L went in: log it"; empty: nothing did
-    void tellFill(Volume litres);
+    // It is in the log. Taken back or corrected there, the level follows.
+    void tellFill(const Entry<Fill>& fill);
     Q_INVOKABLE void denyFill();
 
     // What the speed says, where that is another mode than the one at hand and was not
@@ -60,6 +62,8 @@ public:
     const std::string& mode() const { return m_mode; }
     // Why what is driven is not written into the logbook.
     void setTripProblem(const std::optional<Error>& problem);
+    // Why the sources kept with the car cannot be followed.
+    void setSourceProblem(const std::optional<Error>& problem);
 
 signals:
     void changed(); // what is said or asked
@@ -74,10 +78,15 @@ private:
         Sender sender;
         friend bool operator==(const Followed&, const Followed&) = default;
     };
+    struct Told {
+        EntryId fill;
+        Volume litres;
+    };
     void hear(const Sample& sample);
     void lookAtFeed();
     void take(const TrackerEvent& event);
-    void setRefuel(std::optional<Estimate<Volume>> litres);
+    void lookAtTold(const std::vector<Entry<Fill>>& fills);
+    void tell(const EntryId& fill, Volume litres);
 
     const LiveFeed* m_feed = nullptr;
     UnitFormat m_format;
@@ -86,12 +95,11 @@ private:
     SpeedMode m_speedMode;
     std::string m_mode, m_refusedMode; // at hand; what the speed said when that was touched
     std::vector<std::string> m_modes;  // of the car
-    std::vector<FaultCode> m_faults;
-    std::optional<Estimate<Volume>> m_refuel;
-    Seconds m_refuelAt{};
+    std::optional<Told> m_told;        // the fill that the level was told last
     std::optional<Seconds> m_clockJumpAt;
-    std::optional<Error> m_tripProblem;
+    std::optional<Error> m_tripProblem, m_sourceProblem;
     bool m_stands = true;
+    bool m_asks = false;           // there was a refuel to ask about at the last look
     bool m_spoke = false;          // there was a level at the last look
     std::size_t m_complaints = 0;  // of the sources, at the last look
     QString m_age;

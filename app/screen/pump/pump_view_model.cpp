@@ -206,7 +206,7 @@ void PumpViewModel::save()
     m_mended = false;
     form()->setLocked(true);
     if (!m_edited && m_car.time() - fill->time < std::chrono::hours(1))
-        emit filled(*fill);
+        emit filled({m_lesson->entry, {}, *fill});
     emit changed();
     emit stored();
 }

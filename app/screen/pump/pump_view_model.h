@@ -98,7 +98,7 @@ public:
 
 signals:
     void changed();
-    void filled(const undermark::Fill& fill); // just now, not some days ago
+    void filled(const undermark::Entry<undermark::Fill>& fill); // just now, not some days ago
 
 private:
     QString readingUnit() const;

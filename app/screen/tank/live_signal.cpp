@@ -25,10 +25,13 @@ void LiveSignal::follow(LiveFeed& feed)
     connect(&feed, &LiveFeed::sampled, this, &LiveSignal::hear);
     connect(&feed, &LiveFeed::ended, this, &LiveSignal::end);
     const auto wait = [this] {
-        m_state = State::waiting;
+        m_moments.stop();
+        m_state = m_feed->there() ? State::waiting : State::none;
         m_readingAt.reset();
         m_lastAt = m_clock();
-        m_moments.start(kMomentMs);
+        if (m_feed->there())
+            m_moments.start(kMomentMs);
+        forget();
     };
     connect(&feed, &LiveFeed::opened, this, wait);
     if (feed.there())

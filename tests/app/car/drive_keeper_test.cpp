@@ -72,11 +72,34 @@ private slots:
         const auto trips = ownTrips(car);
         // the first sample says from where
         QVERIFY(std::abs(kmOf(trips) - (drive.km - 0.01)) < 1e-9);
-        QVERIFY(trips.size() >= 2 && trips.size() <= 3);
+        QCOMPARE(trips.size(), std::size_t(3)); // over the open road to the motorway
         for (const Trip& trip : trips)
             QVERIFY(trip.mode == kTown || trip.mode == kOpenRoad || trip.mode == kMotorway);
         QVERIFY(!*keeper->look(Seconds(drive.now + 1000)));
         QVERIFY(!*keeper->end());
+    }
+    // Nobody has said how it is driven, and the speed tells after half a minute.
+    void theFirstHalfMinuteIsOfTheModeThatTheSpeedThenSays()
+    {
+        DemoCar car;
+        auto keeper = DriveKeeper::start(car);
+        KeptGoing drive;
+        QVERIFY(drive.go(*keeper, 125, 301));
+        QVERIFY(*keeper->end());
+        const auto trips = ownTrips(car);
+        QCOMPARE(trips.size(), std::size_t(1));
+        QCOMPARE(trips[0].mode, kMotorway);
+        QVERIFY(std::abs(trips[0].distance.km() - 300 * 125 / 3600.0) < 1e-9);
+    }
+    void aDriveTooShortToTellIsOfTheFirstMode()
+    {
+        DemoCar car;
+        auto keeper = DriveKeeper::start(car);
+        KeptGoing drive;
+        QVERIFY(drive.go(*keeper, 125, 20));
+        QVERIFY(*keeper->end());
+        QCOMPARE(ownTrips(car).size(), std::size_t(1));
+        QCOMPARE(ownTrips(car)[0].mode, car.log()->modes.front().value.name);
     }
     void theDriversModeIsTaken()
     {

@@ -311,6 +311,18 @@ private slots:
         QCOMPARE(lines.back()["mode"].get<std::string>(), std::string("waiting"));
     }
 
+    // A pipe that says nothing for a while does not hold up what is told each second.
+    void aSilentPipeIsNoReasonToFallSilent()
+    {
+        QProcess cli;
+        cli.start("bash", {"-c", "(echo 2.5; sleep 5) | " UNDERMARK_CLI " --logbook " + m_run.logbook()
+                                     + " watch --json --for 3 --calibration " + points() + " --source lines:-"});
+        QVERIFY(cli.waitForFinished(15000));
+        const auto lines = linesOf(cli.readAllStandardOutput());
+        QVERIFY2(lines.size() >= 3, qPrintable(QString::number(lines.size())));
+        QVERIFY(lines.back()["age_s"]["signal"].get<double>() > 1.5);
+    }
+
     void wrongUseIsOneLineAndExitTwo()
     {
         for (const QString& wrong : {QString("watch"), QString("watch --source usb:x"), QString("vehicle source test"),
@@ -320,6 +332,67 @@ private slots:
             QCOMPARE(answer.errorLines(), 1);
         }
         QCOMPARE(m_run("watch --source lines:/nonexistent --calibration " + points()).exitCode, 1);
+    }
+
+    // Added from its own folder, heard from any; what is kept is understood without its files.
+    void aVehiclesSourcesAreKeptAndHeardWhereNoneIsNamed()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString dbc = run.file("car.dbc", "BO_ 496 Tank: 8 X\n SG_ Level : 7|8@0+ (0.4,0) [0|100] \"%\" X\n");
+        const QString map = run.file("map.json", R"({"signal":{"dbc":"Tank.Level","factor":0.02,"offset":0.5}})");
+        QByteArray frames;
+        for (int t = 0; t < 100; ++t)
+            frames += "(" + QByteArray::number(1000 + t) + ".0) can0 1F0#AA00000000000000\n"; // 170 · 0.4 % = 68 %
+        const QString log = run.file("tank.log", frames);
+        const auto added = run("vehicle source add --json candump:" + log + ",dbc=" + dbc + " --map " + map);
+        QVERIFY2(added.exitCode == 0, added.err.constData());
+        const QString speeds = run.file("speed.csv", "t_s,speed_kmh\n0,36\n1,36\n99,36\n");
+        QCOMPARE(run("vehicle source add " + speeds).exitCode, 0);
+        QVERIFY(QFile::remove(dbc) && QFile::remove(map));
+        const auto kept = run("vehicle source list --json").json()["sources"];
+        QCOMPARE(kept.size(), std::size_t(2));
+        QCOMPARE(kept[0]["source"].get<std::string>(), ("candump:" + log + ",dbc=" + dbc).toStdString());
+        QVERIFY(kept[0]["map"].get<std::string>().find("Tank.Level") != std::string::npos);
+        QVERIFY(run("vehicle show").out.contains("speed.csv"));
+
+        bool heard = false;
+        for (const auto& line : linesOf(run("watch --json --speed-up 1000000").out))
+            heard = heard || (line["signal"].is_number() && std::abs(line["signal"].get<double>() - (68 * 0.02 + 0.5)) < 1e-9);
+        QVERIFY(heard);
+        const auto tested = run("vehicle source test --json --for 2").json();
+        QCOMPARE(tested["sources"].size(), std::size_t(2));
+        QCOMPARE(tested["speed_kmh"].get<double>(), 36.0);
+        // One that is named is heard alone.
+        QCOMPARE(run("vehicle source test --json --for 2 --source " + speeds).json()["sources"].size(), std::size_t(1));
+
+        const CliAnswer twice = run("vehicle source add " + speeds);
+        QCOMPARE(twice.exitCode, 2);
+        QCOMPARE(twice.errorLines(), 1);
+        QCOMPARE(run("vehicle source remove " + speeds).exitCode, 0);
+        QCOMPARE(run("vehicle source remove " + speeds).exitCode, 2);
+        QCOMPARE(run("vehicle source remove " + QString::fromStdString(kept[0]["id"].get<std::string>()).left(8)).exitCode, 0);
+        QVERIFY(run("vehicle source list").out.contains("No source yet"));
+        QCOMPARE(run("watch").exitCode, 2);
+    }
+
+    void aSourceThatCannotBeUnderstoodIsNotKept()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString dbc = run.file("car.dbc", "BO_ 496 Tank: 8 X\n SG_ Level : 7|8@0+ (0.4,0) [0|100] \"%\" X\n");
+        const QString map = run.file("map.json", R"({"signal":{"dbc":"Tank.Fuel"}})");
+        for (const QString& wrong : {QString("usb:x"), QString("candump:-"), "can:can0,dbc=" + dbc,
+                                     "can:can0,dbc=" + dbc + " --map " + map}) {
+            const CliAnswer answer = run("vehicle source add " + wrong);
+            QVERIFY2(answer.exitCode == 2, qPrintable(wrong));
+            QCOMPARE(answer.errorLines(), 1);
+        }
+        QCOMPARE(run("vehicle source add can:can0,dbc=/nonexistent.dbc --map " + map).exitCode, 1);
+        QVERIFY(run("vehicle source list --json").json()["sources"].empty());
+        // A bus that this machine has not may be kept all the same: the car has it.
+        QCOMPARE(run("vehicle source add can:can0,j1939").exitCode, 0);
+        QCOMPARE(run("vehicle source list --json").json()["sources"][0]["source"].get<std::string>(), std::string("can:can0,j1939"));
     }
 
     void aSourceIsTested()

@@ -53,6 +53,36 @@ class SourceDecoderTest : public QObject {
     Q_OBJECT
 
 private slots:
+    // Against the group's number and the ids of the answers, over random ids.
+    void theFiltersOfABusPassWhatIsUnderstoodAndNothingElse()
+    {
+        const auto filters = filtersOf(frameRulesOf(*parseSourceSpec("can:can0"), {}));
+        const auto passes = [&](std::uint32_t id, bool extended) {
+            const CanFrame frame{.id = id, .extended = extended, .length = 8};
+            return std::ranges::any_of(filters, [&](const CanFilter& filter) { return filter.passes(frame); });
+        };
+        const std::array<std::uint32_t, 5> groups{65276, 65266, 65265, 65248, 65217}; // SAE J1939-71
+        std::mt19937 random(7);
+        for (int i = 0; i < 20000; ++i) {
+            std::uint32_t id = random() & kMostExtendedId;
+            if (i % 2 == 0)
+                id = (id & 0x1C0000FFu) | groups[random() % groups.size()] << 8;
+            const bool ofGroup = std::ranges::find(groups, id >> 8 & 0x3FFFF) != groups.end();
+            const bool answer = (id & 0x1FFFFF00u) == 0x18DAF100u;
+            QCOMPARE(passes(id, true), ofGroup || answer);
+        }
+        for (std::uint32_t id = 0; id <= kMostStandardId; ++id)
+            QCOMPARE(passes(id, false), id >= 0x7E8 && id <= 0x7EF);
+        const auto one = parseFrameMap(R"({"speed_kmh":{"pgn":65265,"spn":84,"sa":11},"signal":{"id":"0x1F0","bits":"8|8@1+"}})", "", nullptr);
+        QVERIFY(one);
+        const auto two = filtersOf({*one, {}, {}});
+        QCOMPARE(two.size(), std::size_t(2));
+        const auto heard = [&](std::uint32_t id, bool extended) {
+            return two[0].passes({.id = id, .extended = extended}) || two[1].passes({.id = id, .extended = extended});
+        };
+        QVERIFY(heard(0x18FEF10B, true) && heard(0x0CFEF10B, true) && heard(0x1F0, false));
+        QVERIFY(!heard(0x18FEF100, true) && !heard(0x1F0, true) && !heard(0x1F1, false));
+    }
     void theSameComesOutWhereverTheBytesWereSplit()
     {
         for (const Recording& recording : kRecordings) {

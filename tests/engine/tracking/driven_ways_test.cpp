@@ -64,6 +64,19 @@ private slots:
         drive.ways.add(unknown, "town");
         QVERIFY(std::abs(drive.kmIn(0) - 6.196) < 1e-9);
     }
+    void aWayMayTurnOutToBeOfAnotherMode()
+    {
+        Going drive;
+        drive.go(0, 5, "");
+        drive.go(36, 50, "");
+        drive.go(36, 100, "town");
+        drive.ways.rename("", "town");
+        QCOMPARE(drive.ways.ways().size(), std::size_t(1));
+        QCOMPARE(drive.ways.ways()[0].mode, std::string("town"));
+        QVERIFY(std::abs(drive.kmIn(0) - 1.5) < 1e-9);
+        drive.ways.rename("motorway", "town"); // of which there is none
+        QVERIFY(std::abs(drive.kmIn(0) - 1.5) < 1e-9);
+    }
     void itIsOverAfterTenSecondsOfSilenceThatBeganAtAHalt()
     {
         Going drive;

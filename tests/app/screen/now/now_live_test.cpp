@@ -21,6 +21,15 @@ double voltsAt(double litres)
     return kVolts[below] + (kVolts[below + 1] - kVolts[below]) * (litres / 5 - double(below));
 }
 
+Fill fillOf(double litres)
+{
+    Fill fill;
+    fill.time = systemTime();
+    fill.volume = Volume::fromLitres(litres);
+    fill.extent = FillExtent::partial;
+    return fill;
+}
+
 struct LiveScreen {
     test::DemoCar car;
     Screen screen{car};
@@ -138,8 +147,78 @@ private slots:
         at.drive(72, 700, 40.8);
         QVERIFY(at.live.refuelWord().isEmpty());
         const double before = at.live.level()->mean.litres();
-        at.live.tellFill(Volume::fromLitres(12));
+        at.live.tellFill({{}, {}, fillOf(12)});
         QCOMPARE(at.live.level()->mean.litres(), before);
+    }
+    // Only what lasts is asked about: the reading has to stay for whole blocks of half a minute,
+    // three where it rose before it had come to rest. So the question comes within two minutes,
+    // and the page says within one that the level has risen.
+    void aSuddenRiseIsSaidWithinAMinuteAndAskedAboutWithinTwo()
+    {
+        for (const double stoodS : {20.0, 45.0, 75.0, 120.0, 200.0}) {
+            for (const double phaseS : {0.0, 9.0, 17.0, 26.0}) {
+                LiveScreen at(30);
+                at.drive(72, 600 + phaseS, 30);
+                const double left = 30 - 0.002 * (600 + phaseS);
+                at.speaking.drive(0, stoodS, voltsAt(left));
+                at.speaking.drive(0, 1, voltsAt(left + 10));
+                double said = 0, asked = 0;
+                for (double s = 1; s <= 120 && asked == 0; s += 1) {
+                    at.speaking.drive(0, 1, voltsAt(left + 10));
+                    if (said == 0 && at.screen.now.age().startsWith("the level has risen"))
+                        said = s;
+                    if (!at.live.refuelWord().isEmpty())
+                        asked = s;
+                }
+                const QString told = QString("stood %1 s, %2 s into a block: said after %3 s, asked after %4 s")
+                                         .arg(stoodS).arg(phaseS).arg(said).arg(asked);
+                QVERIFY2(said > 0 && said <= 60 && asked > said, qPrintable(told));
+                QVERIFY2(std::abs(at.live.refuel()->mean.litres() - 10) < 1.0, qPrintable(told));
+            }
+        }
+    }
+    // Undone on whichever page, or corrected: the level is what it would be had it been so from
+    // the beginning, and the question is open again.
+    void aFillTakenBackOrCorrectedIsUnlearnt()
+    {
+        LiveScreen at(30);
+        at.drive(72, 600, 30);
+        at.drive(0, 120, 28.8);
+        at.speaking.drive(0, 90, voltsAt(40.8));
+        at.speaking.drive(0, 240, voltsAt(40.8));
+        const double seen = at.live.level()->mean.litres();
+        const QString question = at.live.refuelWord();
+        at.screen.pump.form()->select(0);
+        for (const QChar key : QString("8"))
+            at.screen.pump.form()->press(key);
+        at.screen.pump.save();
+        QVERIFY(at.live.level()->mean.litres() < seen - 3);
+        at.screen.pump.undo();
+        QCOMPARE(at.live.level()->mean.litres(), seen);
+        QCOMPARE(at.live.refuelWord(), question);
+        const auto id = at.car.record(fillOf(8));
+        QVERIFY(id);
+        at.live.tellFill({*id, {}, fillOf(8)});
+        QVERIFY(at.car.revise(*id, fillOf(11.5)));
+        at.screen.now.refresh();
+        QVERIFY(std::abs(at.live.level()->mean.litres() - (28.8 + 11.5)) < 0.5);
+        QVERIFY(at.live.refuelWord().isEmpty());
+    }
+    // Twenty litres that never went in are believed, then the sender's word is a fault; taken
+    // back there is none.
+    void aFillThatNeverWasMakesNoFaultOnceItIsTakenBack()
+    {
+        LiveScreen at(20);
+        at.drive(72, 300, 20);
+        const auto id = at.car.record(fillOf(20));
+        QVERIFY(id);
+        at.live.tellFill({*id, {}, fillOf(20)});
+        at.drive(72, 300, 19.4);
+        QVERIFY(at.says("shifted in one step"));
+        QVERIFY(at.car.takeBack(*id));
+        at.screen.now.refresh();
+        QVERIFY(!at.says("shifted in one step"));
+        QVERIFY(std::abs(at.live.level()->mean.litres() - 18.8) < 1.0);
     }
     void aModeIsProposedByTheSpeedAndTakenByATouchOnly()
     {
