@@ -13,8 +13,10 @@
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QSurfaceFormat>
+#include <QTimer>
 #include <QtPlugin>
 #include <atomic>
+#include <csignal>
 #include <cstdio>
 
 namespace undermark {
@@ -23,6 +25,11 @@ namespace {
 
 std::atomic<int> g_warnings = 0; // Qt's message handler takes no context
 QtMessageHandler g_defaultHandler = nullptr;
+
+volatile std::sig_atomic_t g_leaveAsked = 0;
+constexpr std::chrono::milliseconds kLookWhetherAsked{200};
+
+void askToLeave(int) { g_leaveAsked = 1; }
 
 void countWarnings(QtMsgType type, const QMessageLogContext& context, const QString& text)
 {
@@ -143,6 +150,15 @@ int show(QGuiApplication& application, const LaunchOptions& options, Car& car)
         return selfTest(*window, screen);
     if (!options.grab.isEmpty())
         return grab(*window, options.grab);
+    // A session that ends asks by SIGTERM: what is being driven is written before.
+    std::signal(SIGTERM, askToLeave);
+    std::signal(SIGINT, askToLeave);
+    QTimer asked;
+    QObject::connect(&asked, &QTimer::timeout, &application, [] {
+        if (g_leaveAsked != 0)
+            QCoreApplication::quit();
+    });
+    asked.start(kLookWhetherAsked);
     return application.exec();
 }
 
