@@ -6,6 +6,7 @@
 #include "engine/base/record_words.h"
 #include "engine/calibration/gauge_table.h"
 #include "engine/logbook/photo_store.h"
+#include "engine/logbook/picture.h"
 #include "engine/outlook/outlook.h"
 
 #include <algorithm>
@@ -144,6 +145,10 @@ private:
             fact(Sentence::of("supply"), number(*sender.supplyVolts, 1, "V"));
         if (sender.pullUpOhms)
             fact(Sentence::of("pull-up"), number(*sender.pullUpOhms, 0, "ohm"));
+        if (!m_car.log.handOvers.empty())
+            fact(Sentence::of("handed over before"), day(m_car.log.handOvers.back().value.time));
+        for (const Entry<ExtraTank>& tank : m_car.log.tanks)
+            fact(Sentence::of("further tank"), tank.value.name + ", " + litres(tank.value.capacity) + ", " + wordOf(tank.value.feed));
         for (auto fill = m_car.log.fills.rbegin(); fill != m_car.log.fills.rend(); ++fill)
             if (fill->value.odometer) {
                 fact(Sentence::of("odometer, last noted"),
@@ -270,8 +275,10 @@ private:
             if (photo.note)
                 words += ": " + *photo.note;
             m_page.text(m_x, m_y, words, kLetters, PdfPage::Weight::normal, kLeft, m_column);
-            if (!m_page.picture(m_x, m_y - high + 2 * kLine, m_column, high - 2.5 * kLine, m_what.photos[i].bytes,
-                                photo.format == PhotoFormat::jpeg))
+            const std::string& bytes = m_what.photos[i].bytes;
+            const bool isJpeg = photo.format == PhotoFormat::jpeg;
+            if (!m_page.picture(m_x, m_y - high + 2 * kLine, m_column, high - 2.5 * kLine, bytes, isJpeg,
+                                isJpeg ? orientationOf(bytes) : 1))
                 m_page.text(m_x, m_y - kLine, m_write(Sentence::of("This picture cannot be drawn.")), kLetters);
         }
         m_x = kMargin;

@@ -3,8 +3,10 @@
 
 #include "app/paper/pdf_letters.h"
 
+#include <algorithm>
 #include <hpdf.h>
 #include <string_view>
+#include <utility>
 
 namespace undermark {
 
@@ -166,8 +168,32 @@ void PdfPage::line(double x1, double y1, double x2, double y2, double width, dou
     HPDF_Page_SetGrayStroke(m_document->page, 0);
 }
 
+namespace {
+
+// A picture's unit square, x along its rows, y up, on the one in which it is shown.
+struct Turned {
+    int a, b, c, d, e, f; // x' = a x + c y + e, y' = b x + d y + f
+};
+
+// By where Exif says that row 0 and column 0 are to be seen.
+Turned turned(int orientation)
+{
+    switch (orientation) {
+    case 2: return {-1, 0, 0, 1, 1, 0};   // top, right
+    case 3: return {-1, 0, 0, -1, 1, 1};  // bottom, right
+    case 4: return {1, 0, 0, -1, 0, 1};   // bottom, left
+    case 5: return {0, -1, -1, 0, 1, 1};  // left, top
+    case 6: return {0, -1, 1, 0, 0, 1};   // right, top
+    case 7: return {0, 1, 1, 0, 0, 0};    // right, bottom
+    case 8: return {0, 1, -1, 0, 1, 0};   // left, bottom
+    default: return {1, 0, 0, 1, 0, 0};   // top, left
+    }
+}
+
+} // namespace
+
 bool PdfPage::picture(double x, double y, double width, double height, const std::string& bytes,
-                      bool isJpeg)
+                      bool isJpeg, int orientation)
 {
     const HPDF_STATUS before = m_document->problem;
     const auto* data = reinterpret_cast<const HPDF_BYTE*>(bytes.data());
@@ -179,10 +205,17 @@ bool PdfPage::picture(double x, double y, double width, double height, const std
         m_document->problem = before;
         return false;
     }
-    const double wide = HPDF_Image_GetWidth(image), high = HPDF_Image_GetHeight(image);
+    double wide = HPDF_Image_GetWidth(image), high = HPDF_Image_GetHeight(image);
+    if (orientation >= 5) // a quarter turned
+        std::swap(wide, high);
     const double scale = std::min(width / wide, height / high);
-    HPDF_Page_DrawImage(m_document->page, image, real(x + (width - scale * wide) / 2),
-                        real(y + (height - scale * high) / 2), real(scale * wide), real(scale * high));
+    const double w = scale * wide, h = scale * high;
+    const Turned turn = turned(orientation);
+    HPDF_Page_GSave(m_document->page);
+    HPDF_Page_Concat(m_document->page, real(turn.a * w), real(turn.b * h), real(turn.c * w), real(turn.d * h),
+                     real(x + (width - w) / 2 + turn.e * w), real(y + (height - h) / 2 + turn.f * h));
+    HPDF_Page_ExecuteXObject(m_document->page, image);
+    HPDF_Page_GRestore(m_document->page);
     return true;
 }
 

@@ -51,9 +51,9 @@ public:
     void line(double x1, double y1, double x2, double y2, double width, double grey = 0.0);
 
     // A JPEG or PNG as large as fits there, in the middle. False, and nothing is drawn, where
-    // it cannot be decoded.
+    // it cannot be decoded. `orientation`: how it is to be turned, as Exif counts, 1 to 8.
     bool picture(double x, double y, double width, double height, const std::string& bytes,
-                 bool isJpeg);
+                 bool isJpeg, int orientation = 1);
 
     // fileAccess where it cannot be written.
     Result<void> save(const std::filesystem::path& file);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace undermark {
 
@@ -66,10 +67,51 @@ std::string_view takeScan(Bytes& bytes)
     return bytes.take(length);
 }
 
+constexpr std::string_view kExif{"Exif\0\0", 6};
+constexpr std::size_t kOrientationTag = 0x0112;
+
+// Of an APP1 segment, its marker and length included: 1 to 8; 0 where it says nothing sound.
+int orientationIn(std::string_view segment)
+{
+    if (segment.substr(0, 10).substr(4) != kExif)
+        return 0;
+    const std::string_view tiff = segment.substr(10);
+    const bool little = tiff.starts_with("II");
+    if (!little && !tiff.starts_with("MM"))
+        return 0;
+    const auto number = [&](std::size_t at, std::size_t bytes) -> std::optional<std::size_t> {
+        if (at > tiff.size() || tiff.size() - at < bytes)
+            return std::nullopt;
+        std::size_t value = 0;
+        for (std::size_t i = 0; i < bytes; ++i)
+            value = value << 8 | static_cast<unsigned char>(tiff[at + (little ? bytes - 1 - i : i)]);
+        return value;
+    };
+    const auto directory = number(4, 4);
+    const auto fields = directory ? number(*directory, 2) : std::nullopt;
+    for (std::size_t i = 0; fields && i < *fields; ++i) {
+        const std::size_t at = *directory + 2 + 12 * i;
+        const auto tag = number(at, 2), value = number(at + 8, 2);
+        if (!tag || !value)
+            break;
+        if (*tag == kOrientationTag)
+            return *value >= 1 && *value <= 8 ? int(*value) : 0;
+    }
+    return 0;
+}
+
+// A whole APP1 segment that says nothing else.
+std::string orientationSegment(int orientation)
+{
+    std::string segment("\xff\xe1\0\x22" "Exif\0\0" "MM\0*\0\0\0\x08" "\0\x01" "\x01\x12\0\x03\0\0\0\x01\0", 29);
+    segment += char(orientation);
+    return segment + std::string(6, '\0'); // the rest of the value, and no further directory
+}
+
 std::optional<std::string> jpegIn(Bytes bytes)
 {
     std::string kept(bytes.take(2));
-    bool sized = false, drawn = false;
+    bool sized = false, drawn = false, told = false;
     while (bytes.has(2) && bytes.byte() == kMark) {
         const unsigned marker = bytes.byte(1);
         if (marker == kEnd)   // what follows is not of this picture
@@ -84,6 +126,8 @@ std::optional<std::string> jpegIn(Bytes bytes)
         const std::string_view segment = bytes.take(length);
         if (!isCamerasNote(marker))
             kept += segment;
+        else if (const int turned = marker == 0xe1 && !std::exchange(told, true) ? orientationIn(segment) : 0; turned > 1)
+            kept += orientationSegment(turned);
         if (marker == kStartOfScan) {
             drawn = true;
             kept += takeScan(bytes);
@@ -121,6 +165,23 @@ std::optional<std::string> pngIn(Bytes bytes)
 }
 
 } // namespace
+
+int orientationOf(std::string_view jpeg)
+{
+    for (std::size_t at = 2; at + 4 <= jpeg.size();) {
+        const auto byte = [&](std::size_t ahead) { return static_cast<unsigned char>(jpeg[at + ahead]); };
+        if (byte(0) != kMark || byte(1) == kStartOfScan)
+            break;
+        const std::size_t length = 2 + (std::size_t(byte(2)) << 8 | byte(3));
+        if (length < 4)
+            break;
+        const int turned = byte(1) == 0xe1 ? orientationIn(jpeg.substr(at, length)) : 0;
+        if (turned > 0)
+            return turned;
+        at += length;
+    }
+    return 1;
+}
 
 std::optional<Picture> pictureIn(std::string_view bytes)
 {

@@ -6,6 +6,8 @@
 #include "tests/support/test_main.h"
 
 #include <QFileInfo>
+#include <QProcess>
+#include <QRect>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTest>
@@ -107,6 +109,40 @@ private slots:
         const QString listed = QString::fromUtf8(images.readAllStandardOutput());
         QCOMPARE(listed.trimmed().count('\n'), 3); // two lines of headings, two pictures
         QVERIFY2(listed.contains("jpeg"), qPrintable(listed));
+    }
+    // Held upright: 16 by 12 points of the camera stand as 12 by 16 on the page.
+    void aPhotoIsTurnedAsTheCameraWasHeld()
+    {
+        const auto drawnAs = [](const std::string& bytes) {
+            const CliRunner run;
+            if (!run.prepareCar()
+                || run("photo add --step full " + run.file("m.jpg", QByteArray::fromStdString(bytes))).exitCode != 0)
+                return QString();
+            const QString pdf = inFolder(run, "sheet.pdf");
+            run("sheet " + pdf);
+            QProcess draw;
+            draw.start("pdftoppm", {"-f", "2", "-l", "2", "-r", "72", pdf});
+            draw.waitForFinished();
+            // P6, width, height, 255, then three bytes a point.
+            const QByteArray page = draw.readAllStandardOutput();
+            const QList<QByteArray> head = page.left(40).simplified().split(' ');
+            const int wide = head.value(1).toInt(), high = head.value(2).toInt();
+            const QByteArray points = page.right(3 * wide * high);
+            const QRect where(36, 66, 250, 230); // of the first photo, of the page in points
+            int left = wide, right = 0, top = high, bottom = 0;
+            for (int y = where.top(); y < where.bottom(); ++y)
+                for (int x = where.left(); x < where.right(); ++x)
+                    if (const auto* point = points.constData() + 3 * (y * wide + x); uchar(point[0]) < 235 || uchar(point[2]) < 235) {
+                        left = std::min(left, x), right = std::max(right, x);
+                        top = std::min(top, y), bottom = std::max(bottom, y);
+                    }
+            return QString(right - left > bottom - top ? "lying" : "upright");
+        };
+        const QByteArray turned("MM\0*\0\0\0\x08\0\1\x01\x12\0\3\0\0\0\1\0\6\0\0\0\0\0\0", 26);
+        const QString as = drawnAs(jpegPicture());
+        const QString clockwise = drawnAs(jpegPicture(std::string("Exif\0\0", 6) + turned.toStdString()));
+        QCOMPARE(as, QString("lying"));
+        QCOMPARE(clockwise, QString("upright"));
     }
     void aHandOverIsNoted()
     {

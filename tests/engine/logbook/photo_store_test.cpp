@@ -64,6 +64,33 @@ private slots:
         QVERIFY(*photoBytes(at("log.sqlite"), *png) == pngPicture());
     }
 
+    // How the camera was held is all that stays of its notes, and stays when kept again.
+    void howAPictureIsTurnedIsKept_data()
+    {
+        QTest::addColumn<QByteArray>("tiff");
+        QTest::addColumn<int>("turned");
+        const QByteArray big("MM\0*\0\0\0\x08\0\2\x01\x0f\0\2\0\0\0\4GPS\0\x01\x12\0\3\0\0\0\1\0\6\0\0\0\0\0\0", 38);
+        const QByteArray little("II*\0\x08\0\0\0\1\0\x12\x01\3\0\1\0\0\0\3\0\0\0\0\0\0\0", 26);
+        QTest::newRow("a quarter clockwise, behind another field") << big << 6;
+        QTest::newRow("upside down, least significant first") << little << 3;
+        QTest::newRow("as it is") << QByteArray(big).replace(30, 2, QByteArray("\0\1", 2)) << 1;
+        QTest::newRow("no such way") << QByteArray(big).replace(30, 2, QByteArray("\0\x09", 2)) << 1;
+        QTest::newRow("cut short") << big.left(24) << 1;
+        QTest::newRow("a directory beyond the end") << QByteArray(little).replace(4, 1, "\xf0") << 1;
+    }
+    void howAPictureIsTurnedIsKept()
+    {
+        QFETCH(QByteArray, tiff);
+        QFETCH(int, turned);
+        const std::string bytes = jpegPicture(std::string("Exif\0\0", 6) + tiff.toStdString());
+        const auto kept = pictureIn(bytes);
+        QVERIFY(kept);
+        QCOMPARE(orientationOf(kept->bytes), turned);
+        QCOMPARE(kept->bytes.size(), jpegPicture().size() + (turned == 1 ? 0 : 36));
+        QVERIFY(kept->bytes.find("GPS") == std::string::npos);
+        QVERIFY(pictureIn(kept->bytes)->bytes == kept->bytes);
+    }
+
     void whatIsNoPictureIsRefused_data()
     {
         QTest::addColumn<QByteArray>("bytes");
