@@ -15,6 +15,24 @@ CalibrationStage after(CalibrationStage stage)
     return CalibrationStage(int(stage) + 1);
 }
 
+bool isTakenOut(const DraftLevel& level) { return level.poured < Volume(); }
+
+// Points of a calibration as the levels that they were, up to where fuel was taken out again.
+std::vector<DraftLevel> levelsOf(const std::vector<CalibrationPoint>& points)
+{
+    std::vector<DraftLevel> levels;
+    Volume before;
+    for (const CalibrationPoint& point : points) {
+        DraftLevel level{point.added - before, {}};
+        if (isTakenOut(level))
+            break;
+        level.readings.push_back({{}, point.signal, point.signal2, point.signalSd, point.readings, true});
+        levels.push_back(std::move(level));
+        before = point.added;
+    }
+    return levels;
+}
+
 } // namespace
 
 CalibrationSession::CalibrationSession(CalibrationDraft draft) : m_draft(std::move(draft))
@@ -109,10 +127,53 @@ std::optional<Sentence> CalibrationSession::doubt(std::size_t level,
     return doubtOf(std::span(points).first(points.size() - 1), points.back(), capacity);
 }
 
-Result<void> CalibrationSession::next(std::optional<Volume> moved)
+Result<void> CalibrationSession::checkCautions() const
 {
     if (isPreparing() && std::ranges::find(m_draft.acknowledged, false) != m_draft.acknowledged.end())
         return failInput(Sentence::of("Touch every caution once it holds here."));
+    return {};
+}
+
+Result<void> CalibrationSession::takeUp(const Calibration& kept)
+{
+    if (auto sound = checkCautions(); !sound)
+        return sound;
+    if (kept.points.empty())
+        return failInput(Sentence::of("There is no calibration to take up."));
+    m_draft.levels = levelsOf(kept.points);
+    m_draft.wiring = kept.points.front().signal2 ? TankWiring::twoSignals
+        : kept.lobes                              ? TankWiring::inSeries
+                                                  : TankWiring::oneSender;
+    m_draft.zeroMark = kept.zeroMark;
+    m_draft.firstLobe = m_draft.secondLobe = std::nullopt;
+    if (kept.lobes) {
+        m_draft.firstLobe = kept.lobes->first;
+        m_draft.secondLobe = kept.lobes->second;
+    }
+    moveTo(CalibrationStage::verify);
+    return {};
+}
+
+bool CalibrationSession::isAsIn(const Calibration& kept) const
+{
+    constexpr Volume kSame = Volume::fromLitres(1e-9); // pours are added up again
+    const auto poured = [](const std::vector<DraftLevel>& levels) {
+        return pointsOf({levels.begin(), std::ranges::find_if(levels, isTakenOut)});
+    };
+    const auto same = [&](const CalibrationPoint& a, const CalibrationPoint& b) {
+        return abs(a.added - b.added) < kSame && a.signal == b.signal && a.signal2 == b.signal2;
+    };
+    std::optional<LobeVolumes> lobes;
+    if (m_draft.firstLobe && m_draft.secondLobe)
+        lobes = LobeVolumes{*m_draft.firstLobe, *m_draft.secondLobe};
+    return m_draft.zeroMark == kept.zeroMark && lobes == kept.lobes
+        && std::ranges::equal(poured(m_draft.levels), poured(levelsOf(kept.points)), same);
+}
+
+Result<void> CalibrationSession::next(std::optional<Volume> moved)
+{
+    if (auto sound = checkCautions(); !sound)
+        return sound;
     if (isReviewing())
         return {};
     return finish(stage() == CalibrationStage::pours ? stage() : after(stage()), moved);

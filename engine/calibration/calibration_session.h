@@ -11,7 +11,8 @@
 //  * what was taken comes back step by step, in the order in which it was taken, and any
 //    level can be corrected where it stands;
 //  * a slip is asked about before it is believed, and refused never;
-//  * what allows no curve is not handed out as a calibration.
+//  * what allows no curve is not handed out as a calibration;
+//  * a calibration that is kept can be taken up again, tried and corrected.
 #pragma once
 
 #include "engine/calibration/calibration_draft.h"
@@ -66,6 +67,13 @@ public:
     std::optional<Sentence> doubt(std::size_t level, const std::optional<DraftReading>& reading,
                                   std::optional<Volume> moved, Volume capacity) const;
     Result<void> next(std::optional<Volume> moved);   // the next pour, or the next step
+    // While preparing: a calibration that is kept, as it stood when the tank was full. From there fuel
+    // is taken out to try it, any level is corrected, and back() leads on to its pours. badInput:
+    // a caution was not acknowledged, or the calibration has no points.
+    Result<void> takeUp(const Calibration& kept);
+    // Whether what was poured and read, and what it means, is as there: then only the levels at
+    // which fuel was taken out are new.
+    bool isAsIn(const Calibration& kept) const;
     Result<void> skip(std::optional<Volume> moved);   // pours: now fill it up; verify: without
     // Takes the last reading back, else opens the level before again.
     void back();
@@ -102,6 +110,7 @@ private:
     bool isTaken(std::size_t level) const { return level < m_draft.levels.size(); }
     std::optional<DraftLevel> changed(std::size_t level, const std::optional<DraftReading>& reading,
                                       std::optional<Volume> moved) const;
+    Result<void> checkCautions() const;
     Result<void> finish(CalibrationStage next, std::optional<Volume> moved);
     void moveTo(CalibrationStage next);
     std::vector<TimedSignal> series(std::size_t signal) const;

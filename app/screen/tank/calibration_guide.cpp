@@ -164,6 +164,8 @@ void CalibrationGuide::other()
     if (m_doubted)
         return keepDoubted();
     m_problem.reset();
+    if (preparing())
+        return takeUpKept();
     if (m_session.canSkip() && !m_corrected)
         goFurther(&CalibrationSession::skip);
 }
@@ -243,9 +245,16 @@ void CalibrationGuide::save()
     auto calibration = m_session.calibration(sender(), m_format.volumeFrom(m_form.text(Zero)));
     if (calibration)
         calibration->time = m_car.time();
-    const auto saved = calibration ? m_car.record(*calibration) : fail(calibration.error());
-    if (!accept(saved ? keepSender() : fail(saved.error())))
+    if (!calibration) {
+        accept(fail(calibration.error()));
         return;
+    }
+    const auto kept = keptCalibration();
+    if (!kept || !m_session.isAsIn(*kept)) {
+        const auto saved = m_car.record(*calibration);
+        if (!accept(saved ? keepSender() : fail(saved.error())))
+            return;
+    }
     // Kept beside the calibration, which is stored whatever comes of this.
     if (const auto tried = m_session.verification(sender(), kJugSd, m_car.time()); tried && *tried)
         (void)m_car.record(**tried);
@@ -253,6 +262,26 @@ void CalibrationGuide::save()
     m_saved = true;
     emit changed();
     emit stored();
+}
+
+std::optional<Calibration> CalibrationGuide::keptCalibration() const
+{
+    const auto log = m_car.log();
+    if (!log || !log->calibration || log->calibration->value.points.empty())
+        return std::nullopt;
+    return log->calibration->value;
+}
+
+void CalibrationGuide::takeUpKept()
+{
+    const auto kept = keptCalibration();
+    if (!kept || !accept(m_session.takeUp(*kept)))
+        return;
+    m_problem = Notice{Severity::info,
+                       Sentence::of("The calibration of the logbook: touch a level to correct it; to try it fill up "
+                                    "to the first click, take some out and read.")};
+    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
+    showNextLevel();
 }
 
 // What the readings were taken in belongs to the car from now on.

@@ -10,6 +10,8 @@
 //  * of a live source only a settled reading is taken, and only at a touch;
 //  * a slip is asked about before it is believed: the way on changes it, the other keeps it;
 //  * any level can be opened again, and corrected or left as it was;
+//  * a calibration of the logbook is taken up again, to try it or to correct any of its levels;
+//    what was only tried leaves it as it is;
 //  * nothing reaches the logbook before save().
 #pragma once
 
@@ -113,7 +115,8 @@ public:
     Q_INVOKABLE void takeLive();
     // What goWord() says: takes the reading that is typed, else goes on to the next level.
     Q_INVOKABLE void go();
-    // What otherWord() says. Pours: the tank is full now. Verify: skip it.
+    // What otherWord() says. Prepare: take up the calibration that is kept. Pours: the tank is
+    // full now. Verify: skip it.
     Q_INVOKABLE void other();
     // Takes the last reading back, else opens the level before again.
     Q_INVOKABLE void back();
@@ -149,6 +152,8 @@ private:
     Result<DraftReading> typedReading();
     void take(const DraftReading& reading);
     void save();
+    void takeUpKept();
+    std::optional<Calibration> keptCalibration() const; // of which there are points
     Result<void> keepSender();
     std::optional<Volume> typedLitres() const;
     QList<Fact> reviewFacts() const;

@@ -178,6 +178,8 @@ QString CalibrationGuide::otherWord() const
         return tr("Keep it");
     if (m_corrected)
         return {};
+    if (preparing())
+        return keptCalibration() ? tr("Take up the last one") : QString();
     if (m_session.stage() == CalibrationStage::pours)
         return tr("Now fill it up");
     return m_session.stage() == CalibrationStage::verify ? tr("Without verifying") : QString();

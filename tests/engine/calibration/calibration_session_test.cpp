@@ -56,6 +56,28 @@ private slots:
         QCOMPARE(session.stage(), CalibrationStage::drained);
     }
 
+    // A year later: tried by what is taken out, and corrected where it stands.
+    void aKeptCalibrationIsTakenUpAgain()
+    {
+        Calibration kept = *poured().calibration({}, litres(5));
+        CalibrationSession session;
+        QVERIFY(!session.takeUp(kept)); // cautions first
+        for (std::size_t i = 0; i < CalibrationSession::kCautions; ++i)
+            session.acknowledge(i);
+        QVERIFY(!session.takeUp(Calibration{})); // nothing was poured
+        QVERIFY(session.takeUp(kept).has_value());
+        QVERIFY(session.stage() == CalibrationStage::verify && session.takesOut());
+        QVERIFY(session.isAsIn(kept));
+        QCOMPARE(session.points().size(), kept.points.size());
+        level(session, 0.81, litres(5));
+        const auto tried = session.verification({}, Volume::fromLitres(0.2), {});
+        QVERIFY(tried && *tried && (*tried)->levels.size() == 1);
+        QVERIFY(session.isAsIn(kept)); // it was only tried
+        QVERIFY(session.correct(1, std::nullopt, litres(6)).has_value());
+        QVERIFY(!session.isAsIn(kept));
+        QCOMPARE(session.points()[3].added.litres(), 51.0); // those above it move along
+    }
+
     void aLevelNeedsItsLitresAndAReading()
     {
         CalibrationSession session = prepared();
