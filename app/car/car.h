@@ -79,14 +79,14 @@ public:
 
     // --- recorded (car_records.cpp)
 
-    // A new entry. T: Mode, Calibration, Fill, Trip, Proof, VerificationRecord, LiveSource,
-    // Photo or HandOverRecord. Errors: as Logbook::add.
+    // A new entry. T: Mode, Calibration, Fill, Trip, Proof, ExtraTank, VerificationRecord,
+    // LiveSource, Photo or HandOverRecord. Errors: as Logbook::add.
     template <class T> Result<EntryId> record(const T& value);
     // A fill, and what it taught. Errors: as Logbook::add; once it is stored, none: what
     // keeps the answer back is among the lesson's flags.
     Result<FillLesson> recordFill(const Fill& fill);
-    // Replaces an entry, also one that was taken back. T: Vehicle, Mode, Calibration, Fill,
-    // Trip or Proof.
+    // Replaces an entry, also one that was taken back. T: Vehicle, Mode, ExtraTank,
+    // Calibration, Fill, Trip or Proof.
     // Errors: as Logbook::supersede.
     template <class T> Result<void> revise(const EntryId& entry, const T& value);
     Result<void> revise(const EntryId& entry, const LogValue& value);

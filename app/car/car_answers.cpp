@@ -30,9 +30,14 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
             {Severity::warning, Sentence::of("a fill is kept out: %1", flag.text)});
     for (const ProofFlag& flag : car.proofFlags)
         notices.push_back({Severity::warning, Sentence::of("a proof: %1", flag.text)});
-    for (const Finding& finding : car.gauge.findings())
-        if (finding.severity == Severity::error)
-            notices.push_back({Severity::error, finding.text});
+    const auto noteErrors = [&](const CarKnowledge& tank) {
+        for (const Finding& finding : tank.gauge.findings())
+            if (finding.severity == Severity::error)
+                notices.push_back({Severity::error, finding.text});
+    };
+    noteErrors(car);
+    for (const CarKnowledge& tank : car.further)
+        noteErrors(tank);
     return notices;
 }
 
@@ -58,7 +63,8 @@ Result<Observation> observationOf(const CarKnowledge& car)
         return fail(ErrorCode::notFound,
                     Sentence::of("the level cannot be followed before the sender is calibrated"));
     Observation start{car.gauge, trackerSettings(car.gauge)};
-    start.settings.rate = car.consumption.model.forecast().rate;
+    const Estimate<Consumption> rate = car.consumption.model.forecast().rate;
+    start.settings.rate = {car.burnShare * rate.mean, car.burnShare * rate.sd};
     return start;
 }
 
@@ -74,16 +80,15 @@ Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question)
         fill.volume = car.vehicle().capacity;
         return fill;
     }
-    fill.volume = std::max(Volume(), car.reserve.usableCapacity().mean - outlook->usable.mean);
-    const auto last = std::find_if(log.fills.rbegin(), log.fills.rend(), [](const auto& entry) {
-        return entry.value.extent != FillExtent::partial;
-    });
+    fill.volume = std::max(Volume(), car.usableCapacity().mean - outlook->usable.mean);
+    const auto last = std::find_if(car.fills.rbegin(), car.fills.rend(),
+                                   [](const Fill& each) { return each.extent != FillExtent::partial; });
     std::optional<Distance> since = outlook->sinceFill;
     if (since && outlook->unlogged && outlook->unlogged->road)
         *since += outlook->unlogged->road->mean;
-    if (last != log.fills.rend() && last->value.odometer && since)
+    if (last != car.fills.rend() && last->odometer && since)
         // whole km: that is what an odometer shows
-        fill.odometer = Distance::fromKm(std::floor((*last->value.odometer + *since).km()));
+        fill.odometer = Distance::fromKm(std::floor((*last->odometer + *since).km()));
     else
         fill.sinceLast = since;
     return fill;
@@ -94,7 +99,7 @@ FillLesson lessonOf(const EntryId& id, const CarKnowledge& before, const CarKnow
     FillLesson lesson;
     lesson.entry = id;
     lesson.rate = {before.consumption.model.forecast().rate, after.consumption.model.forecast().rate};
-    lesson.reserve = {before.reserve.reserve(), after.reserve.reserve()};
+    lesson.reserve = {before.hiddenReserve(), after.hiddenReserve()};
     for (const FillFlag& flag : after.consumption.flags) {
         const Entry<Fill>& entry = after.log.fills[flag.fill];
         if (!(entry.id == id))

@@ -24,7 +24,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     if (!now)
         return fail(now.error());
     const JointLaw& law = now->law;
-    const Estimate<Volume> capacity = car.reserve.usableCapacity();
+    const Estimate<Volume> capacity = car.usableCapacity();
     TankAndRate both;
     both.tank.capacity = capacity.mean;
     both.tank.start = {now->usable.mean, law.usable.sd};

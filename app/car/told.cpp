@@ -96,7 +96,9 @@ Question questionOf(const std::optional<Told>& told, const std::optional<Load>& 
         question.signal2 = told->signal2;
         break;
     case Told::What::needleAtZero:
-        question.usable = leftSinceZero(told->since.value_or(Distance()), car, question);
+        // The needle is that of the vehicle's own tank.
+        (car.further.empty() ? question.usable : question.tanks[std::string()].usable) =
+            leftSinceZero(told->since.value_or(Distance()), car, question);
         break;
     }
     return question;

@@ -5,10 +5,14 @@
 // shape is known.
 #include "app/cli/cli_calibrate.h"
 
+#include "app/cli/cli_kept_calibration.h"
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
+#include "engine/calibration/calibration_doubt.h"
 #include "engine/tank/reserve_prior.h"
 
+#include <algorithm>
 #include <set>
 
 namespace undermark {
@@ -76,7 +80,8 @@ Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Send
 }
 
 // From measured points: one signal, or the two of a saddle tank.
-Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender& sender)
+Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender& sender,
+                                   const std::optional<Calibration>& kept)
 {
     if (options.file.empty())
         return wrongUse("nothing to calibrate from", "POINTS.csv, or --shape");
@@ -85,6 +90,13 @@ Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender
         return fail(file.error());
     CalibrateAnswer answer;
     answer.file = std::move(*file);
+    if (options.overKept) {
+        auto laid = laidOver(*kept, answer.file.points, sender);
+        if (!laid)
+            return fail(laid.error());
+        answer.file.points = std::move(laid->points);
+        answer.file.warnings.insert(answer.file.warnings.end(), laid->said.begin(), laid->said.end());
+    }
     answer.sender = sender;
     auto gauge = Gauge::calibrate(answer.file.points, sender, {.loaded = answer.file.loaded});
     if (!gauge) {
@@ -148,29 +160,34 @@ Result<void> tryLevels(const CalibrateOptions& options, CalibrateAnswer& answer)
     return {};
 }
 
-// The calibration of the logbook.
-Result<CalibrateAnswer> computeKept(const CarKnowledge& car)
+// The calibration of the logbook, or as it is with one level corrected.
+Result<CalibrateAnswer> computeKept(const CalibrateOptions& options, const std::optional<Calibration>& kept,
+                                    const Sender& sender)
 {
-    if (!car.gauge.isKnown())
+    if (!kept)
         return wrongUse("there is no calibration to verify", "POINTS.csv, or a calibrated vehicle");
+    auto gauge = Gauge::of(*kept, sender);
+    if (!gauge)
+        return fail(gauge.error());
     CalibrateAnswer answer;
-    answer.sender = car.vehicle().sender;
-    answer.gauge = car.gauge;
-    answer.zero = car.log.calibration->value.zeroMark;
-    answer.zeroReason = "as calibrated";
+    answer.file.points = kept->points;
+    answer.sender = sender;
+    answer.gauge = std::move(*gauge);
+    answer.zero = options.zeroLitres ? Volume::fromLitres(*options.zeroLitres) : kept->zeroMark;
+    answer.zeroReason = options.zeroLitres ? "as given" : "as calibrated";
     return answer;
 }
 
 Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& sender,
-                                const CarKnowledge* kept)
+                                const std::optional<Calibration>& kept)
 {
     const bool shape = options.shape.given();
     if (const auto sound = checkShapeFlags(options.shape); !sound)
         return fail(sound.error());
     if (shape && !options.file.empty())
         return wrongUse("measured points need no shape", "either POINTS.csv or --shape");
-    Result<CalibrateAnswer> answer = kept ? computeKept(*kept)
-                                     : shape ? computePrior(options, sender) : computeFit(options, sender);
+    Result<CalibrateAnswer> answer = options.ofTheLogbook() ? computeKept(options, kept, sender)
+                                     : shape ? computePrior(options, sender) : computeFit(options, sender, kept);
     if (!answer)
         return answer;
     if (const auto tried = tryLevels(options, *answer); !tried)
@@ -193,79 +210,172 @@ std::optional<std::string> noteOf(const CalibrateOptions& options)
     return options.note.empty() ? std::nullopt : std::optional(options.note);
 }
 
-// Keeps the points as they were read, and the sender where flags changed it.
-Result<void> save(Car& car, Entry<Vehicle> vehicle, const CalibrateAnswer& answer,
-                  const CalibrateOptions& options)
+// The car, and which of its tanks is meant.
+struct TankAtHand {
+    Car car;
+    VehicleLog log;
+    std::optional<Entry<ExtraTank>> further; // none: the vehicle's own
+    Volume capacity() const { return further ? further->value.capacity : log.vehicle.value.capacity; }
+    const Sender& sender() const { return further ? further->value.sender : log.vehicle.value.sender; }
+};
+
+Result<TankAtHand> tankAtHand(const CalibrateOptions& options, const CliContext& context)
 {
-    if (!(vehicle.value.sender == answer.sender)) {
-        vehicle.value.sender = answer.sender;
-        if (const auto done = car.revise(vehicle.id, vehicle.value); !done)
-            return done;
+    auto car = namedCar(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
+    auto log = car ? car->log() : fail(car.error());
+    if (!log)
+        return fail(log.error());
+    std::optional<Entry<ExtraTank>> further;
+    if (!options.tank.empty()) {
+        auto found = furtherTank(*log, options.tank);
+        if (!found)
+            return fail(found.error());
+        further = std::move(*found);
     }
+    return TankAtHand{std::move(*car), std::move(*log), std::move(further)};
+}
+
+// Where flags changed it.
+Result<void> saveSender(TankAtHand& at, const Sender& sender)
+{
+    if (at.sender() == sender)
+        return {};
+    if (at.further) {
+        at.further->value.sender = sender;
+        return at.car.revise(at.further->id, at.further->value);
+    }
+    at.log.vehicle.value.sender = sender;
+    return at.car.revise(at.log.vehicle.id, at.log.vehicle.value);
+}
+
+// What cannot be is not kept: three and a half hundred litres in a tank of twenty.
+Result<void> checkPossible(const CalibrateAnswer& answer, Volume capacity)
+{
+    const Volume most = answer.file.points.empty()
+        ? answer.gauge.full()
+        : std::ranges::max(answer.file.points, {}, &CalibrationPoint::added).added;
+    if (most <= kImpossibleOfCapacity * capacity)
+        return {};
+    return fail(ErrorCode::badInput,
+                Sentence::of("%1 in a tank that takes %2 to the first click cannot be: correct the levels, or the "
+                             "tank with vehicle set --capacity-l",
+                             amount(most), amount(capacity)));
+}
+
+// Keeps the points as they were read, or the shape as it was stated.
+Result<void> save(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
+{
+    if (const auto possible = checkPossible(answer, at.capacity()); !possible)
+        return possible;
+    if (const auto done = saveSender(at, answer.sender); !done)
+        return done;
     Calibration calibration;
-    calibration.time = car.time();
+    calibration.time = at.car.time();
     calibration.points = answer.file.points;
     calibration.zeroMark = answer.zero;
+    calibration.tank = tankName(options.tank);
+    if (options.shape.given())
+        calibration.shape = statedShapeFrom(options.shape).value();
     if (options.lobe1 && options.lobe2)
         calibration.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
     calibration.note = noteOf(options);
-    if (const auto id = car.record(calibration); !id)
-        return fail(id.error());
-    return {};
+    const auto id = at.car.record(calibration);
+    return id ? Result<void>() : fail(id.error());
+}
+
+// The logbook's calibration with a level, zero mark or words corrected; its day stays.
+Result<void> saveCorrected(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
+{
+    if (const auto possible = checkPossible(answer, at.capacity()); !possible)
+        return possible;
+    if (const auto done = saveSender(at, answer.sender); !done)
+        return done;
+    const Entry<Calibration>& kept = *at.log.latestCalibration(tankName(options.tank));
+    Calibration corrected = kept.value;
+    corrected.points = answer.file.points;
+    corrected.zeroMark = answer.zero;
+    if (options.lobe1 && options.lobe2)
+        corrected.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
+    if (options.verify.empty() && !options.note.empty())
+        corrected.note = options.note;
+    return corrected == kept.value ? Result<void>() : at.car.revise(kept.id, corrected);
 }
 
 Result<void> saveVerification(Car& car, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
     VerificationRecord record = recordOf(*answer.verified, car.time());
+    record.tank = tankName(options.tank);
     record.note = noteOf(options);
     const auto id = car.record(record);
     return id ? Result<void>() : fail(id.error());
 }
 
-Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
+Result<void> keep(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
-    if (options.save && options.shape.given())
-        return wrongUse("a prior is not saved: pour, read, and save that",
-                        "no --save with --shape");
+    if (const auto possible = needCurve(answer); !possible)
+        return possible;
+    const auto saved = options.ofTheLogbook() ? saveCorrected(at, answer, options) : save(at, answer, options);
+    if (!saved)
+        return saved;
+    return answer.verified ? saveVerification(at.car, answer, options) : Result<void>();
+}
+
+Result<void> checkKeptFlags(const CalibrateOptions& options)
+{
+    const bool ofStep = options.stepLitres || options.stepSignal || options.stepSignal2 || options.leaveOut;
     if (!options.note.empty() && !options.save)
         return wrongUse("a note goes with what is kept", "--save");
+    if (ofStep != options.step.has_value())
+        return wrongUse("a level of the logbook's calibration is corrected by its number",
+                        "--step N with --total-l, --signal, --signal2 or --leave-out");
+    if ((options.kept || options.step) && (!options.file.empty() || options.shape.given()))
+        return wrongUse("the logbook's calibration needs no other", "no POINTS.csv and no --shape");
+    if (options.overKept && options.file.empty())
+        return wrongUse("nothing to lay over the logbook's calibration", "POINTS.csv");
+    return {};
+}
+
+// The tank's present calibration in the logbook, with the level corrected that the flags name.
+Result<std::optional<Calibration>> keptOf(const TankAtHand& at, const CalibrateOptions& options)
+{
+    const Entry<Calibration>* latest = at.log.latestCalibration(tankName(options.tank));
+    if (!latest)
+        return wrongUse(options.verify.empty() ? "the logbook has no calibration of this tank" : "there is no calibration to verify",
+                        "POINTS.csv, or a calibrated vehicle");
+    if (!options.step)
+        return latest->value;
+    StepCorrection step{*options.step, options.stepLitres, options.stepSignal, options.stepSignal2, options.leaveOut};
+    auto corrected = withStep(latest->value, step);
+    return corrected ? Result<std::optional<Calibration>>(std::move(*corrected)) : fail(corrected.error());
+}
+
+Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
+{
+    if (const auto sound = checkKeptFlags(options); !sound)
+        return sound;
+    const bool asksKept = options.ofTheLogbook() || options.overKept;
+    std::optional<TankAtHand> at;
+    if (options.save || asksKept || !context.vehicle.empty() || !options.tank.empty()) {
+        auto found = tankAtHand(options, context);
+        if (!found)
+            return fail(found.error());
+        at.emplace(std::move(*found));
+    }
+    Result<std::optional<Calibration>> kept = std::nullopt;
+    if (asksKept)
+        kept = keptOf(*at, options);
+    if (!kept)
+        return fail(kept.error());
     Sender known;
     known.unit.clear();
-    std::optional<Car> car;
-    Entry<Vehicle> vehicle;
-    const bool ofTheLogbook = !options.verify.empty() && options.file.empty() && !options.shape.given();
-    if (options.save || ofTheLogbook || !context.vehicle.empty()) {
-        auto open = namedCar(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
-        const auto shown = open ? open->vehicle() : fail(open.error());
-        if (!shown)
-            return fail(shown.error());
-        vehicle = *shown;
-        known = vehicle.value.sender;
-        car = std::move(*open);
-    }
-    std::optional<Knowledge> kept;
-    if (ofTheLogbook) {
-        auto learnt = car->knowledge();
-        if (!learnt)
-            return fail(learnt.error());
-        kept = *learnt;
-    }
-    const Result<CalibrateAnswer> answer =
-        compute(options, senderOf(options, known), kept ? kept->get() : nullptr);
+    const Result<CalibrateAnswer> answer = compute(options, senderOf(options, at ? at->sender() : known), *kept);
     if (!answer)
         return fail(answer.error());
     for (const Sentence& text : answer->file.warnings)
         warn(text);
-    if (options.save) {
-        if (const auto possible = needCurve(*answer); !possible)
-            return possible;
-        if (!ofTheLogbook)
-            if (const auto saved = save(*car, vehicle, *answer, options); !saved)
-                return saved;
-        if (answer->verified)
-            if (const auto saved = saveVerification(*car, *answer, options); !saved)
-                return saved;
-    }
+    if (options.save)
+        if (const auto saved = keep(*at, *answer, options); !saved)
+            return saved;
     if (context.json)
         printCalibrationJson(*answer, options);
     else
@@ -301,7 +411,17 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
     addText(command, "--verify", options.verify,
             std::string(kVerifyHelp) + "; without POINTS.csv against the logbook's calibration",
             "LEVELS.csv");
-    addFlag(command, "--save", options.save, "keep this calibration, and what was verified, in the logbook");
+    addFlag(command, "--kept", options.kept, "the logbook's calibration, instead of POINTS.csv");
+    addFlag(command, "--over-kept", options.overKept,
+            "a later session: the levels of POINTS.csv over those of the logbook's calibration");
+    addCount(command, "--step", options.step, {1, 1000, "1 to 1000"},
+             "a level of the logbook's calibration, counted from 1, as it should have been");
+    addNumber(command, "--total-l", options.stepLitres, kNotNegative, "with --step: litres since drained");
+    addNumber(command, "--signal", options.stepSignal, kAnyNumber, "with --step: its reading");
+    addNumber(command, "--signal2", options.stepSignal2, kAnyNumber, "with --step: and the second lobe's");
+    addFlag(command, "--leave-out", options.leaveOut, "with --step: without that level");
+    addTankOption(command, options.tank, "the tank that it is of");
+    addFlag(command, "--save", options.save, "keep this calibration or shape, and what was verified, in the logbook");
     addText(command, "--note", options.note, "with --save: your own words, which the hand-over sheet shows");
 }
 

@@ -13,7 +13,7 @@
 namespace undermark {
 
 struct CalibrateOptions {
-    std::string file, verify, note;
+    std::string file, verify, note, tank;
     std::optional<double> at, noise, zeroLitres, fullLitres;
     std::optional<int> tablePoints, decimals;
     std::string tableUnit = "percent", circuit, signalUnit;
@@ -21,6 +21,13 @@ struct CalibrateOptions {
     ShapeFlags shape;                    // instead of a file
     std::optional<double> at2, lobe1, lobe2;   // of a saddle tank
     bool save = false;
+    bool kept = false;                   // the logbook's calibration, instead of a file
+    bool overKept = false;               // the file's levels over those of the logbook
+    std::optional<int> step;             // of the logbook's: one level as it should have been
+    std::optional<double> stepLitres, stepSignal, stepSignal2;
+    bool leaveOut = false;
+
+    bool ofTheLogbook() const { return kept || step || (!verify.empty() && file.empty() && !shape.given()); }
 };
 
 struct CalibrateAnswer {

@@ -5,6 +5,7 @@
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
 #include "app/cli/cli_record.h"
+#include "app/cli/cli_tank.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
@@ -77,7 +78,8 @@ Result<Fill> fillFrom(const FillOptions& o)
     if (int(o.full) + int(o.partial) + int(o.neck) != 1)
         return wrongUse("say how far the tank was filled", "one of --full, --partial, --neck");
     Fill fill = o.columns.record();
-    if (!fill.odometer && !fill.sinceLast)
+    // A further tank is filled at the halt of the vehicle's own, which says it.
+    if (!fill.odometer && !fill.sinceLast && !fill.tank)
         return wrongUse("say how far the car had driven", "--odometer-km or --trip-meter-km");
     const auto time = instantOr(o.date, now());
     if (!time)
@@ -132,7 +134,7 @@ Result<void> runTrip(const TripOptions& o, const CliContext& context)
 
 struct ProofOptions : Common {
     std::optional<double> litres, litresSd, leftBehind, leftBehindSd, signal, distance, distanceSd;
-    std::string mode;
+    std::string mode, tank;
 };
 
 Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& context)
@@ -153,6 +155,7 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
         proof.distance = Estimate<Distance>{*km(o.distance), km(o.distanceSd).value_or(kTripMeterSd)};
     if (!o.mode.empty())
         proof.mode = o.mode;
+    proof.tank = tankName(o.tank);
     if (kind == ProofKind::drained && !proof.volume && !proof.leftBehind)
         return wrongUse("say what was measured", "--litres drained, or --left-behind-l, or both");
     const auto stored = store(proof, context);
@@ -161,7 +164,7 @@ Result<void> runProof(ProofKind kind, const ProofOptions& o, const CliContext& c
     const CarKnowledge& car = *stored->known;
     const std::size_t index = indexOf(car.log.proofs, stored->id);
     warnAbout(flagsOfProof(car, index));
-    const Estimate<Volume> reserve = car.reserve.reserve();
+    const Estimate<Volume> reserve = car.hiddenReserve();
     if (context.json)
         print(proofJson(car, index));
     else
@@ -202,6 +205,7 @@ void addProof(CLI::App& proof, CliContext& context, ProofKind kind, const char* 
                 addDrainedOrBase(command, o, kind);
             else
                 addDriven(command, o);
+            addTankOption(command, o.tank, "the tank that it is of");
             addCommon(command, o);
         },
         [kind](const ProofOptions& o, const CliContext& asked) { return runProof(kind, o, asked); });

@@ -2,6 +2,7 @@
 //
 // undermark-cli photo add|list|show: photos of the calibration's steps, kept beside the logbook.
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_tank.h"
 #include "engine/base/record_words.h"
 #include "engine/logbook/photo_store.h"
 
@@ -12,7 +13,7 @@ namespace undermark {
 namespace {
 
 struct PhotoOptions {
-    std::string file, step, note, date;
+    std::string file, step, note, date, tank;
     std::optional<double> added;
 };
 
@@ -23,6 +24,7 @@ Json photoJson(const CliContext& context, const Entry<Photo>& photo)
             {"step", wordOf(photo.value.step)},
             {"total_l", photo.value.added ? Json(photo.value.added->litres()) : Json()},
             {"note", photo.value.note ? Json(*photo.value.note) : Json()},
+            {"tank", photo.value.tank ? Json(*photo.value.tank) : Json()},
             {"sha256", photo.value.sha256},
             {"format", wordOf(photo.value.format)},
             {"file", photoFile(context.logbook, photo.value).string()}};
@@ -51,6 +53,7 @@ Result<void> runPhotoAdd(const PhotoOptions& options, const CliContext& context)
         photo->added = Volume::fromLitres(*options.added);
     if (!options.note.empty())
         photo->note = options.note;
+    photo->tank = tankName(options.tank);
     const auto id = car->record(*photo);
     if (!id)
         return fail(id.error());
@@ -110,6 +113,7 @@ void addPhotoOptions(CLI::App& command, PhotoOptions& options)
                          "drained, base, reading, full, verification or other");
     addNumber(command, "--total-l", options.added, kNotNegative, "litres since drained when it was taken");
     addText(command, "--note", options.note, "what it shows");
+    addTankOption(command, options.tank, "the tank that it is of");
     addText(command, "--date", options.date, "when it was taken, UTC; default now");
 }
 

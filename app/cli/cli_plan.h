@@ -7,6 +7,7 @@
 #include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_command.h"
 #include "app/cli/cli_pumps.h"
+#include "app/cli/cli_tank.h"
 #include "engine/planning/any_closure.h"
 
 #include <filesystem>
@@ -22,6 +23,7 @@ struct PlanOptions {
     std::optional<double> signal, signal2, odometerKm;                          // of the level
     std::optional<double> rate, rateSd;                                         // L/100 km
     std::optional<double> legSd;                                                // L per sqrt(km)
+    TankReadings tanks;                                                         // of the level
     BurnsMore burnsMore;
     std::optional<double> idleRate;                                             // L/h
     std::optional<double> stopCost, leastStop, confidence, stageConfidence, tripConfidence,

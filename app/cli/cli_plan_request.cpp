@@ -24,6 +24,7 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
     addNumber(command, "--signal", options.signal, kAnyNumber, "the sender's reading at the start");
     addNumber(command, "--signal2", options.signal2, kAnyNumber,
               "and the second lobe's, of a saddle tank with two senders");
+    addTankReadings(command, options.tanks);
     addNumber(command, "--odometer-km", options.odometerKm, kNotNegative,
               "the odometer at the start");
     addNumber(command, "--zero-at-l", options.zeroAt, kNotNegative,
@@ -129,6 +130,8 @@ Result<TankAndRate> tankFromLogbook(const PlanOptions& options, const CliContext
         question.signal2 = Signal::of(*options.signal2);
     if (options.odometerKm)
         question.odometer = Distance::fromKm(*options.odometerKm);
+    if (const auto told = ask(options.tanks, *car, question); !told)
+        return fail(told.error());
     question.now.burnsMore = byWord(options.burnsMore);
     if (options.start)
         question.usable = {Volume::fromLitres(*options.start),

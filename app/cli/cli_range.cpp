@@ -6,6 +6,7 @@
 #include "app/cli/cli_burns_more.h"
 #include "app/cli/cli_corrections.h"
 #include "app/cli/cli_shape.h"
+#include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 
 #include <cmath>
@@ -19,6 +20,7 @@ namespace {
 struct RangeOptions {
     std::optional<double> signal, signal2, signalSd, litres, litresSd, odometer, rate, rateSd, zero, legSd;
     std::optional<double> lobe1, lobe2;
+    TankReadings tanks;
     BurnsMore burnsMore;
     ShapeFlags shape;
     std::string mode, date;
@@ -52,6 +54,10 @@ void addDetails(const Outlook& now, Json& json)
     json["unlogged_days"] = now.unlogged ? now.unlogged->silence.count() : 0;
     const auto road = now.unlogged ? now.unlogged->road : std::nullopt;
     json["unlogged_km"] = road ? estimateJson(road->mean.km(), road->sd.km()) : Json();
+    json["tanks"] = Json::array();
+    for (const TankLevel& tank : now.tanks)
+        json["tanks"].push_back({{"tank", tank.tank.empty() ? Json() : Json(tank.tank)},
+                                 {"usable_l", estimateJson(tank.usable.mean.litres(), tank.usable.sd.litres())}});
     json["warnings"] = Json::array();
     for (const Sentence& warning : now.warnings)
         json["warnings"].push_back(said(warning));
@@ -211,6 +217,11 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
                            o.litresSd ? Volume::fromLitres(*o.litresSd) : fullFillSd(*car)};
     if (o.odometer)
         question.odometer = Distance::fromKm(*o.odometer);
+    if (o.signal && o.odometer && car->further.empty())
+        return wrongUse("the level can be told in one way only",
+                        "one of --signal, --litres, --odometer-km");
+    if (const auto told = ask(o.tanks, *car, question); !told)
+        return told;
     question.mode = o.mode;
     if (const auto asked = askFor(o.date, question); !asked)
         return asked;
@@ -231,7 +242,7 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
                   (o.shape.given() ? "level by the tank's shape (prior)" : said(now->why)) +
                       "; " + mode + rateWords(*car, o),
                   &*now,
-                  o.shape.given(),
+                  o.shape.given() || (o.signal && car->gauge.isPrior()),
                   {}};
     if (!anyOf(o.corrections)) {
         answer(a, context);
@@ -255,7 +266,8 @@ Result<void> rangeFromLog(const RangeOptions& o, const CliContext& context)
 
 Result<void> runRange(const RangeOptions& o, const CliContext& context)
 {
-    if (int(o.signal.has_value()) + int(o.litres.has_value()) + int(o.odometer.has_value()) > 1)
+    // (The odometer besides a reading goes with several tanks, once they are known.)
+    if (o.litres && (o.signal || o.odometer))
         return wrongUse("the level can be told in one way only",
                         "one of --signal, --litres, --odometer-km");
     if (const auto sound = checkShapeFlags(o.shape); !sound)
@@ -271,9 +283,12 @@ Result<void> runRange(const RangeOptions& o, const CliContext& context)
                         "--signal-sd or --moving");
     if (o.litresSd && !o.litres)
         return wrongUse("--litres-sd goes with --litres");
+    if (!o.tanks.signals.empty() || !o.tanks.litres.empty())
+        if (o.litres || o.shape.given())
+            return wrongUse("--litres is the sum of all tanks", "no --tank-signal and --tank-litres");
     if (!o.rate && (o.rateSd || o.zero || o.legSd))
         return wrongUse("--rate-sd, --zero-at-l and --leg-sd-per-sqrt-km go with --rate");
-    const bool ofTheCar = !o.rate || o.odometer || (o.signal && !o.shape.given());
+    const bool ofTheCar = !o.rate || o.odometer || !o.tanks.signals.empty() || !o.tanks.litres.empty() || (o.signal && !o.shape.given());
     if (o.rate && ofTheCar && (o.zero || o.legSd))
         return wrongUse("--zero-at-l and --leg-sd-per-sqrt-km go with --litres and --rate",
                         "a reading and the odometer ask the car that the logbook knows");
@@ -302,6 +317,7 @@ void addRangeCommand(CLI::App& app, CliContext& context)
     addShapeFlags(range, o->shape);
     addNumber(range, "--litres", o->litres, kNotNegative, "usable litres now");
     addNumber(range, "--litres-sd", o->litresSd, kNotNegative, "their uncertainty (the logbook's car: as after a full fill)");
+    addTankReadings(range, o->tanks);
     addNumber(range, "--odometer-km", o->odometer, kNotNegative, "the odometer now");
     addText(range, "--mode", o->mode, "driving mode ahead; default the usual mix");
     addNumber(range, "--rate", o->rate, kPositive, "consumption, L/100 km, instead of what the log taught; with --litres no logbook is needed");

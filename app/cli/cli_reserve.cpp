@@ -2,6 +2,7 @@
 //
 // undermark-cli reserve: how far the hidden reserve goes, and on what evidence.
 #include "app/cli/cli_range.h"
+#include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 #include "engine/outlook/outlook.h"
 #include "engine/tank/next_proof.h"
@@ -25,9 +26,38 @@ const char* proofWord(EvidenceKind kind)
     return "";
 }
 
+// Of a car of several tanks, by tank.
+Json tanksJson(const CarKnowledge& car)
+{
+    Json tanks = Json::array();
+    const auto add = [&](const Json& name, const CarKnowledge& tank, bool inUse) {
+        const Estimate<Volume> reserve = tank.reserve.reserve();
+        tanks.push_back({{"tank", name}, {"in_use", inUse},
+                         {"reserve_l", estimateJson(reserve.mean.litres(), reserve.sd.litres())}});
+    };
+    add(Json(), car, true);
+    for (std::size_t i = 0; i < car.further.size(); ++i)
+        add(car.log.tanks[i].value.name, car.further[i], car.further[i].inUse.has_value());
+    return tanks;
+}
+
+void printTanks(const CarKnowledge& car)
+{
+    if (car.further.empty())
+        return;
+    const auto line = [](const std::string& name, const CarKnowledge& tank, const char* besides) {
+        const Estimate<Volume> reserve = tank.reserve.reserve();
+        std::cout << format("  %-24s %.2f ± %.2f L%s\n", name.c_str(), reserve.mean.litres(), reserve.sd.litres(), besides);
+    };
+    line("the vehicle's own tank", car, "");
+    for (std::size_t i = 0; i < car.further.size(); ++i)
+        line(car.log.tanks[i].value.name, car.further[i],
+             car.further[i].inUse ? "" : ", not counted before its first fill");
+}
+
 Json reserveJson(const CarKnowledge& car, const Distances& past, const std::optional<NextProof>& next)
 {
-    const Estimate<Volume> reserve = car.reserve.reserve();
+    const Estimate<Volume> reserve = car.hiddenReserve();
     Json json{{"reserve_l", estimateJson(reserve.mean.litres(), reserve.sd.litres())},
               {"past_zero_km", distancesJson(past)},
               {"evidence", Json::array()}};
@@ -39,6 +69,8 @@ Json reserveJson(const CarKnowledge& car, const Distances& past, const std::opti
              {"before_l", estimateJson(item.before.mean.litres(), item.before.sd.litres())},
              {"after_l", estimateJson(item.after.mean.litres(), item.after.sd.litres())},
              {"surprise_sd", item.surprise}});
+    if (!car.further.empty())
+        json["tanks"] = tanksJson(car);
     if (next)
         json["next_proof"] = {{"text", said(next->text)},
                               {"caution", said(next->caution)},
@@ -73,11 +105,12 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
         print(reserveJson(car, *past, next));
         return {};
     }
-    const Estimate<Volume> reserve = car.reserve.reserve();
+    const Estimate<Volume> reserve = car.hiddenReserve();
     std::cout << format("%s km past the zero mark are sure (99 %%), %s even, %s hopeful.\n",
                         kmDown(past->p99).c_str(), kmDown(past->p50).c_str(), kmDown(past->p10).c_str())
               << format("Hidden reserve: %.2f ± %.2f L (estimate).\n", reserve.mean.litres(),
                         reserve.sd.litres());
+    printTanks(car);
     std::cout << (car.reserve.evidence().empty() ? withoutEvidence(car) : "Evidence:\n");
     for (const EvidenceItem& item : car.reserve.evidence())
         std::cout << format("  %-17s %-44s %5.2f ± %4.2f -> %5.2f ± %4.2f L\n",
@@ -93,18 +126,32 @@ Result<void> printReserve(const CarKnowledge& car, const std::string& mode, bool
     return {};
 }
 
-static Result<void> runReserve(const std::string& mode, const CliContext& context)
+namespace {
+
+struct ReserveOptions {
+    std::string mode, tank;
+};
+
+Result<void> runReserve(const ReserveOptions& o, const CliContext& context)
 {
     const Result<CarKnowledge> car = learnVehicle(context);
-    return car ? printReserve(*car, mode, context.json) : fail(car.error());
+    if (!car)
+        return fail(car.error());
+    if (o.tank.empty())
+        return printReserve(*car, o.mode, context.json);
+    const Result<CarKnowledge> tank = carOfTank(*car, o.tank);
+    return tank ? printReserve(*tank, o.mode, context.json) : fail(tank.error());
 }
+
+} // namespace
 
 void addReserveCommand(CLI::App& app, CliContext& context)
 {
-    addCommand<std::string>(
+    addCommand<ReserveOptions>(
         app, context, "reserve", "how far the hidden reserve goes, and on what evidence",
-        [](CLI::App& reserve, std::string& mode) {
-            addText(reserve, "--mode", mode, "driving mode; default the usual mix");
+        [](CLI::App& reserve, ReserveOptions& options) {
+            addText(reserve, "--mode", options.mode, "driving mode; default the usual mix");
+            addText(reserve, "--tank", options.tank, "that of one further tank; default all tanks together", "NAME");
         },
         runReserve);
 }

@@ -78,16 +78,25 @@ Result<TankShape> shapeFrom(const ShapeFlags& flags)
     return TankShape::make(*dimensions);
 }
 
-Result<LevelCurve> priorCurveFrom(const ShapeFlags& flags)
+Result<StatedShape> statedShapeFrom(const ShapeFlags& flags)
 {
-    const Result<TankShape> shape = shapeFrom(flags);
-    if (!shape)
-        return fail(shape.error());
+    const Result<TankDimensions> dimensions = dimensionsFrom(flags);
+    if (!dimensions)
+        return fail(dimensions.error());
     if (const auto empty = need(flags.emptySignal, "--empty-signal"); !empty)
         return fail(empty.error());
     if (const auto full = need(flags.fullSignal, "--full-signal"); !full)
         return fail(full.error());
-    return priorCurve(*shape, Signal::of(*flags.emptySignal), Signal::of(*flags.fullSignal));
+    return StatedShape{*dimensions, Signal::of(*flags.emptySignal), Signal::of(*flags.fullSignal)};
+}
+
+Result<LevelCurve> priorCurveFrom(const ShapeFlags& flags)
+{
+    const Result<TankShape> shape = shapeFrom(flags);
+    const Result<StatedShape> stated = shape ? statedShapeFrom(flags) : fail(shape.error());
+    if (!stated)
+        return fail(stated.error());
+    return priorCurve(*shape, stated->atFloor, stated->atRoof);
 }
 
 void addSeriesFlags(CLI::App& command, std::optional<double>& lobe1, std::optional<double>& lobe2)

@@ -27,6 +27,8 @@ void addShapeFlags(CLI::App& command, ShapeFlags& flags);
 
 // badInput: a dimension missing or impossible, or one given without --shape.
 Result<void> checkShapeFlags(const ShapeFlags& flags);
+// The shape and the signals at its floor and roof, as they are kept.
+Result<StatedShape> statedShapeFrom(const ShapeFlags& flags);
 Result<TankShape> shapeFrom(const ShapeFlags& flags);
 Result<LevelCurve> priorCurveFrom(const ShapeFlags& flags);
 

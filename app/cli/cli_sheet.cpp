@@ -3,6 +3,7 @@
 // undermark-cli sheet: the car's calibration on one page, for whoever drives it next.
 #include "app/cli/cli_calibrate.h"
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_tank.h"
 #include "app/paper/hand_over_sheet.h"
 
 #include <cstdio>
@@ -13,7 +14,7 @@ namespace {
 
 struct SheetOptions {
     std::filesystem::path out;
-    std::string verify, note;
+    std::string verify, note, tank;
     bool handedOver = false;
 };
 
@@ -33,7 +34,8 @@ Result<void> runSheet(const SheetOptions& options, const CliContext& context)
 {
     if (!options.note.empty() && !options.handedOver)
         return wrongUse("a note goes with the hand-over", "--handed-over");
-    const Result<CarKnowledge> car = learnVehicle(context);
+    const Result<CarKnowledge> all = learnVehicle(context);
+    const Result<CarKnowledge> car = all ? carOfTank(*all, options.tank) : fail(all.error());
     if (!car)
         return fail(car.error());
     std::optional<VerificationRecord> verified;
@@ -67,6 +69,7 @@ void addSheetCommand(CLI::App& app, CliContext& context)
                              [](CLI::App& command, SheetOptions& options) {
                                  required(addPath(command, "file", options.out, "PDF file to write"));
                                  addText(command, "--verify", options.verify, kVerifyHelp, "LEVELS.csv");
+                                 addTankOption(command, options.tank, "the tank whose sheet it is");
                                  addFlag(command, "--handed-over", options.handedOver,
                                          "note in the logbook that the car was handed over today");
                                  addText(command, "--note", options.note, "with --handed-over: to whom, what was said");

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// undermark-cli vehicle add|set|rename|list|show|source: tank and sender.
+// undermark-cli vehicle add|set|rename|list|show: tank and sender; source and tank are
+// files of their own.
 #include "app/car/car_file.h"
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 
 #include <iostream>
@@ -13,52 +15,24 @@ namespace undermark {
 namespace {
 
 struct VehicleOptions {
-    std::string name, fuel, circuit, signalUnit, currency;
+    std::string name, fuel, currency;
     std::vector<std::string> surge;
-    std::optional<double> capacity, zero, leftBehind, leftBehindSd, unusable, unusableSd, lamp;
-    std::optional<double> supply, pullUp, resolution;
+    std::optional<double> lamp;
+    TankFlags tank;
 };
 
 // A new vehicle must state its capacity and its fuel.
 void addVehicleFlags(CLI::App& command, VehicleOptions& o, bool isNew)
 {
-    CLI::Option& capacity =
-        addNumber(command, "--capacity-l", o.capacity, kPositive, "litres to the first click");
+    addTankFlags(command, o.tank, isNew);
     CLI::Option& fuel =
         addWordOf<FuelKind>(command, "--fuel", o.fuel, "petrol, diesel, lpg or ethanol");
-    if (isNew) {
-        required(capacity);
+    if (isNew)
         required(fuel);
-    }
-    addNumber(command, "--zero-at-l", o.zero, kNotNegative,
-              "litres at the zero mark: usable ones, or since drained where there is a calibration");
-    addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
-              "litres still there when the pump spits");
-    addNumber(command, "--left-behind-sd-l", o.leftBehindSd, kNotNegative, "their uncertainty");
-    addNumber(command, "--unusable-l", o.unusable, kNotNegative,
-              "litres still there when the engine starves");
-    addNumber(command, "--unusable-sd-l", o.unusableSd, kNotNegative, "their uncertainty");
     addTexts(command, "--surge-margin-l", o.surge,
              "MODE=LITRES that surge makes unusable; may be repeated", "MODE=LITRES");
     addNumber(command, "--lamp-l", o.lamp, kNotNegative, "usable litres at which the lamp lights");
-    addWordOf<CircuitKind>(command, "--circuit", o.circuit,
-                           "direct, resistive, ratiometric, percent or counts");
-    addNumber(command, "--supply-v", o.supply, kPositive, "supply of the sender, V");
-    addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
-    addText(command, "--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
-    addNumber(command, "--resolution", o.resolution, kPositive, "one step of the reading");
     addText(command, "--currency", o.currency, "of prices that state none, by its three letters (ISO 4217)");
-}
-
-// A new estimate where the mean or the spread is given; 0.7 L where no spread is.
-void setEstimate(std::optional<Estimate<Volume>>& target, const std::optional<double>& mean,
-                 const std::optional<double>& sd)
-{
-    constexpr double kUsualSdL = 0.7;
-    if (mean)
-        target = Estimate<Volume>{Volume::fromLitres(*mean), Volume::fromLitres(sd.value_or(kUsualSdL))};
-    else if (sd && target)
-        target->sd = Volume::fromLitres(*sd);
 }
 
 Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<Entry<Mode>>& modes,
@@ -89,26 +63,11 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
 
 void apply(const VehicleOptions& o, Vehicle& vehicle)
 {
-    if (o.capacity)
-        vehicle.capacity = Volume::fromLitres(*o.capacity);
+    applyTankFlags(o.tank, vehicle);
     if (!o.fuel.empty())
         vehicle.fuel = *fromWord<FuelKind>(o.fuel);
-    setEstimate(vehicle.leftBehind, o.leftBehind, o.leftBehindSd);
-    setEstimate(vehicle.unusable, o.unusable, o.unusableSd);
-    if (o.zero)
-        vehicle.zeroMark = Volume::fromLitres(*o.zero);
     if (o.lamp)
         vehicle.lamp = Volume::fromLitres(*o.lamp);
-    if (!o.circuit.empty())
-        vehicle.sender.circuit = *fromWord<CircuitKind>(o.circuit);
-    if (o.supply)
-        vehicle.sender.supplyVolts = *o.supply;
-    if (o.pullUp)
-        vehicle.sender.pullUpOhms = *o.pullUp;
-    if (!o.signalUnit.empty())
-        vehicle.sender.unit = o.signalUnit;
-    if (o.resolution)
-        vehicle.sender.resolution = Signal::of(*o.resolution);
     if (!o.currency.empty())
         vehicle.currency = o.currency;
 }
@@ -153,9 +112,9 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
     if (const auto set = setSurge(o.surge, log->modes, vehicle); !set)
         return set;
     // With a calibration the zero mark is a point of its curve.
-    if (o.zero && log->calibration) {
+    if (o.tank.zero && log->calibration) {
         Calibration calibration = log->calibration->value;
-        calibration.zeroMark = Volume::fromLitres(*o.zero);
+        calibration.zeroMark = Volume::fromLitres(*o.tank.zero);
         vehicle.zeroMark = log->vehicle.value.zeroMark;
         if (const auto done = car->revise(log->calibration->id, calibration); !done)
             return fail(done.error());
@@ -310,6 +269,9 @@ Result<void> runShow(const CliContext& context)
         json["sources"] = Json::array();
         for (const auto& source : log->sources)
             json["sources"].push_back(source.value.spec);
+        json["tanks"] = Json::array();
+        for (const auto& tank : log->tanks)
+            json["tanks"].push_back(tank.value.name);
         json["calibration_zero_at_l"] =
             log->calibration ? Json(log->calibration->value.zeroMark.litres()) : Json();
         print(json);
@@ -334,6 +296,8 @@ Result<void> runShow(const CliContext& context)
              : std::string("none yet"));
     for (const auto& [mode, margin] : v.surgeMargin)
         line("surge margin", fixed(margin.litres()) + " L on " + mode);
+    for (const auto& tank : log->tanks)
+        line("further tank", furtherTankLine(tank.value, *log));
     for (const auto& mode : log->modes)
         line("driving mode", mode.value.name);
     for (const auto& source : log->sources)
@@ -345,7 +309,7 @@ Result<void> runShow(const CliContext& context)
 
 void addVehicleCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, rename, list, show, source");
+    CLI::App& vehicle = addGroup(app, "vehicle", "tank and sender: add, set, rename, list, show, tank, source");
     addCommand<VehicleOptions>(
         vehicle, context, "add", "a new vehicle",
         [](CLI::App& add, VehicleOptions& options) {
@@ -362,6 +326,7 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
     CLI::App& show = addSubcommand(vehicle, "show", "one vehicle");
     addJson(show, context);
     onRun(show, context, [&context] { return runShow(context); });
+    addTankCommands(vehicle, context);
     addSourceCommands(vehicle, context);
 }
 

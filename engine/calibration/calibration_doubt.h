@@ -15,6 +15,8 @@ namespace undermark {
 // A stated capacity is to the first click; to the neck some litres more go in, and the
 // handbook is out by some per cent. More than this share of it is a slip.
 inline constexpr double kMostOfCapacity = 1.15;
+// More than this share of it cannot be: no neck and no handbook explain it (judgement, no source).
+inline constexpr double kImpossibleOfCapacity = 1.5;
 // A slip of the decimal point is a factor of ten. The section of one tank, and so the litres
 // that a volt stands for, differs by three at most (judgement, no source).
 inline constexpr double kFarFromCurve = 4.0;

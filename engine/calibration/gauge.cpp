@@ -2,6 +2,7 @@
 #include "engine/calibration/gauge.h"
 
 #include "engine/calibration/lobes.h"
+#include "engine/calibration/tank_shape.h"
 
 #include <algorithm>
 #include <cmath>
@@ -62,6 +63,22 @@ Result<Gauge> Gauge::calibrate(std::span<const CalibrationPoint> points, const S
         return fail(std::move(fit.error()));
     gauge.m_fit = std::move(*fit);
     return gauge;
+}
+
+Result<Gauge> Gauge::of(const Calibration& calibration, const Sender& sender)
+{
+    Result<Gauge> gauge = Gauge();
+    if (const auto& shape = calibration.shape) {
+        const Result<TankShape> tank = TankShape::make(*shape);
+        Result<LevelCurve> curve = tank ? priorCurve(*tank, shape->atFloor, shape->atRoof) : fail(tank.error());
+        if (!curve)
+            return fail(std::move(curve.error()));
+        gauge = prior(std::move(*curve));
+    } else {
+        gauge = calibrate(calibration.points, sender);
+    }
+    const auto& lobes = calibration.lobes;
+    return gauge && lobes ? gauge->inSeries(undermark::seriesSpread(lobes->first, lobes->second)) : gauge;
 }
 
 Gauge Gauge::prior(LevelCurve curve)

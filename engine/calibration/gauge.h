@@ -33,6 +33,9 @@ public:
     // fitCalibration() and fitLobes() say.
     static Result<Gauge> calibrate(std::span<const CalibrationPoint> points, const Sender& sender,
                                    const CalibrationOptions& options = {});
+    // As it was recorded: its points, or the tank's shape where there are none; with its lobes.
+    // badInput as calibrate() and TankShape::make() say.
+    static Result<Gauge> of(const Calibration& calibration, const Sender& sender);
     // A curve that nobody poured, from the tank's shape.
     static Gauge prior(LevelCurve curve);
     // The same with senders in series whose lobes empty unequally (seriesSpread()).

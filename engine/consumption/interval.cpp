@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/interval.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace undermark {
@@ -29,6 +30,8 @@ public:
         for (std::size_t i = 0; i < m_fills.size(); ++i) {
             addStep(i);
             const bool isFull = m_fills[i].extent != FillExtent::partial;
+            if (std::ranges::binary_search(m_options.anew, i))
+                m_begin.reset();
             if (isFull) {
                 close(fullLevel(i));
                 start(fullLevel(i));

@@ -38,6 +38,9 @@ struct IntervalOptions {
     LevelOf levelOf;
     // What levelOf gives at the first click; needed with levelOf.
     Volume fullLevel;
+    // Positions of fills, in order, at which no stretch ends: what was in the tanks before is not
+    // known. The next one begins there.
+    std::vector<std::size_t> anew{};
 };
 
 // Full-to-full stretches in order. `fills` and `trips` must be sorted by time;

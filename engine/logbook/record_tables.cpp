@@ -105,7 +105,7 @@ const Table<Fill>& tableOf<Fill>()
          ruling(),
          C::text<&Fill::currency>("currency", "currency", TextRule::currency)
              .asked("of the price, by its three letters (ISO 4217); the vehicle's own if not said"),
-         C::text<&Fill::tank>("tank", "tank")});
+         C::text<&Fill::tank>("tank", "tank").asked("the further tank that was filled; the vehicle's own if not said")});
     return fills;
 }
 

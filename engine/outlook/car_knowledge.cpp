@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/car_knowledge.h"
 
-#include "engine/calibration/lobes.h"
+#include "engine/outlook/several_tanks.h"
 #include "engine/outlook/weigh_proofs.h"
 
 #include <algorithm>
@@ -24,7 +24,12 @@ std::optional<CalibrationSummary> summaryOf(const Gauge& gauge, const VehicleLog
 
 HiddenReserve beforeEvidence(const Gauge& gauge, const VehicleLog& log, Volume clickSd)
 {
-    return HiddenReserve::fromPrior(priorFor(log.vehicle.value, summaryOf(gauge, log, clickSd)));
+    ReservePrior prior = priorFor(log.vehicle.value, summaryOf(gauge, log, clickSd));
+    if (gauge.isPrior()) { // litres count from the empty tank, not from the drained one
+        prior.leftBehind = {};
+        prior.linked = 0.0;
+    }
+    return HiddenReserve::fromPrior(prior);
 }
 
 // The level before a fill whose reading was noted and lay on no stop.
@@ -41,7 +46,7 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
 {
     for (const Entry<Fill>& entry : log.fills) {
         const Fill& fill = entry.value;
-        if (fill.extent != FillExtent::full || !fill.signalBefore
+        if (fill.tank || fill.extent != FillExtent::full || !fill.signalBefore
             || fill.counted == std::optional(false))
             continue;
         const auto level = exactLevel(gauge, *fill.signalBefore);
@@ -63,15 +68,19 @@ std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
     return values;
 }
 
-Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
-                          const Gauge& gauge)
+Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills, const Gauge& gauge,
+                          const WholeFills& whole)
 {
     ScreenOptions options;
     options.capacity = std::max(log.vehicle.value.capacity,
                                 beforeEvidence(gauge, log, Volume()).usableCapacity().mean);
+    for (const Entry<ExtraTank>& tank : log.tanks)
+        if (whole.inUse.contains(tank.value.name))
+            *options.capacity += tank.value.capacity;
     for (const Entry<Fill>& entry : log.fills)
         options.rulings.push_back(entry.value.counted);
-    if (gauge.curve()) {
+    options.intervals.anew = whole.anew;
+    if (gauge.curve() && log.tanks.empty()) { // one reading tells the level
         options.intervals.fullLevel = gauge.full();
         options.intervals.levelOf = [&gauge](Signal signal) { return exactLevel(gauge, signal); };
     }
@@ -79,6 +88,40 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills,
     setup.modes = valuesOf(log.modes);
     setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
+}
+
+Result<Gauge> gaugeOf(const VehicleLog& log)
+{
+    return log.calibration ? Gauge::of(log.calibration->value, log.vehicle.value.sender) : Gauge();
+}
+
+// The proofs of further tanks are flagged as the car's own are.
+void flagAsOwn(const CarKnowledge& tank, CarKnowledge& car)
+{
+    for (const ProofFlag& flag : tank.proofFlags) {
+        const auto proof = std::ranges::find(car.log.proofs, tank.log.proofs[flag.proof].id, &Entry<Proof>::id);
+        car.proofFlags.push_back({std::size_t(proof - car.log.proofs.begin()), flag.text});
+    }
+}
+
+// A car of this tank alone, with the rates of the whole car.
+Result<CarKnowledge> learnFurther(const CarKnowledge& car, const ExtraTank& tank, const WholeFills& whole)
+{
+    VehicleLog log = logOfTank(car.log, tank);
+    Result<Gauge> gauge = gaugeOf(log);
+    if (!gauge)
+        return fail(gauge.error());
+    const Volume clickSd = kUsualClickSd; // that of the log is of all tanks together
+    HiddenReserve reserve = withFills(beforeEvidence(*gauge, log, clickSd), log, *gauge, clickSd);
+    CarKnowledge further{std::move(log), std::move(*gauge), std::move(reserve),
+                         {car.consumption.model, {}, {}, {}}, {}, {}};
+    further.fills = valuesOf(further.log.fills);
+    further.feed = tank.feed;
+    further.burnShare = burnShare(car.log, tank.name);
+    if (const auto since = whole.inUse.find(tank.name); since != whole.inUse.end())
+        further.inUse = since->second;
+    weighProofs(further);
+    return further;
 }
 
 } // namespace
@@ -89,31 +132,54 @@ Volume CarKnowledge::surgeMargin(const std::string& mode) const
     return found == vehicle().surgeMargin.end() ? Volume() : found->second;
 }
 
+Estimate<Volume> CarKnowledge::hiddenReserve() const
+{
+    return withFurther(reserve.reserve(), *this, [](const auto& tank) { return tank.reserve.reserve(); });
+}
+
+Estimate<Volume> CarKnowledge::usableCapacity() const
+{
+    return withFurther(reserve.usableCapacity(), *this,
+                       [](const auto& tank) { return tank.reserve.usableCapacity(); });
+}
+
+const CarKnowledge* CarKnowledge::tank(const std::string& name) const
+{
+    for (std::size_t i = 0; i < further.size(); ++i)
+        if (log.tanks[i].value.name == name)
+            return &further[i];
+    return nullptr;
+}
+
 Volume fullFillSd(const CarKnowledge& car)
 {
-    return Volume::fromLitres(std::hypot(car.reserve.usableCapacity().sd.litres(),
+    return Volume::fromLitres(std::hypot(car.usableCapacity().sd.litres(),
                                          car.consumption.model.clickSd().litres()));
 }
 
 Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
 {
-    Gauge gauge;
-    if (log.calibration) {
-        auto calibrated = Gauge::calibrate(log.calibration->value.points, log.vehicle.value.sender);
-        if (!calibrated)
-            return fail(calibrated.error());
-        gauge = std::move(*calibrated);
-        if (const auto& lobes = log.calibration->value.lobes)
-            gauge = gauge.inSeries(seriesSpread(lobes->first, lobes->second));
-    }
+    Result<Gauge> gauge = gaugeOf(log);
+    if (!gauge)
+        return fail(gauge.error());
+    WholeFills whole = wholeFills(log);
     corrections.fuel = log.vehicle.value.fuel;
-    CorrectedFills corrected = correctFills(valuesOf(log.fills), corrections);
-    Screened consumption = learnConsumption(log, corrected.fills, gauge);
+    CorrectedFills corrected = correctFills(whole.fills, corrections);
+    Screened consumption = learnConsumption(log, corrected.fills, *gauge, whole);
     const Volume clickSd = consumption.model.clickSd();
-    HiddenReserve reserve = withFills(beforeEvidence(gauge, log, clickSd), log, gauge, clickSd);
-    CarKnowledge car{std::move(log),         std::move(gauge),     std::move(reserve),
-                     std::move(consumption), std::move(corrected), {}, {}};
+    HiddenReserve reserve = withFills(beforeEvidence(*gauge, log, clickSd), log, *gauge, clickSd);
+    CarKnowledge car{std::move(log),         std::move(*gauge),    std::move(reserve),
+                     std::move(consumption), std::move(corrected), {}};
+    car.fills = std::move(whole.fills);
+    car.burnShare = burnShare(car.log, {});
     weighProofs(car);
+    for (const Entry<ExtraTank>& tank : car.log.tanks) {
+        Result<CarKnowledge> further = learnFurther(car, tank.value, whole);
+        if (!further)
+            return fail(further.error());
+        flagAsOwn(*further, car);
+        car.further.push_back(std::move(*further));
+    }
     return car;
 }
 

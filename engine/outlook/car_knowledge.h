@@ -14,6 +14,7 @@
 #include "engine/logbook/logbook.h"
 #include "engine/tank/hidden_reserve.h"
 
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,9 @@ struct ProofFlag {
     Sentence text;
 };
 
+// Of a car of several tanks gauge and reserve are its own tank's, and each further tank is a car of
+// its own (several_tanks.h) whose rates are the whole car's. The sums below are of all tanks in
+// use: their errors are the tanks' own, so the variances add.
 struct CarKnowledge {
     VehicleLog log;
     Gauge gauge;                         // of the latest calibration
@@ -35,17 +39,40 @@ struct CarKnowledge {
     std::vector<ProofFlag> proofFlags;
     // The day for which everybody asks who names no other: of the season, for the rates.
     // Without it that of the last fill.
-    std::optional<Instant> today;
+    std::optional<Instant> today{};
+    std::vector<Fill> fills{};           // of all tanks together: WholeFills
+    TankFeed feed = TankFeed::chosen;    // of a further tank
+    std::optional<Instant> inUse{};      // of a further tank: since when there may be fuel in it
+    double burnShare = 1.0;              // of what the car burns, while this tank feeds
+    std::vector<CarKnowledge> further{}; // in order of recording
     Circumstances now() const { return {.begin = today, .days = {}, .burnsMore = {}}; }
 
     const Vehicle& vehicle() const { return log.vehicle.value; }
     // Litres that surge makes unusable in a mode; none for the usual mix.
     Volume surgeMargin(const std::string& mode) const;
+    Estimate<Volume> hiddenReserve() const;  // usable litres below the zero marks
+    Estimate<Volume> usableCapacity() const; // to the first clicks
+    // The further tank of this name; null: there is none.
+    const CarKnowledge* tank(const std::string& name) const;
 };
 
 // Of the level after a full fill: where the pump clicks, and how much the tank holds then. Litres
 // that are told without their spread are known no better.
 Volume fullFillSd(const CarKnowledge& car);
+
+// `one` and what the further tanks in use add to it, which `of` says of each.
+template <class Of>
+Estimate<Volume> withFurther(Estimate<Volume> one, const CarKnowledge& car, Of&& of)
+{
+    for (const CarKnowledge& tank : car.further) {
+        if (!tank.inUse)
+            continue;
+        const Estimate<Volume> more = of(tank);
+        one = {one.mean + more.mean,
+               Volume::fromLitres(std::hypot(one.sd.litres(), more.sd.litres()))};
+    }
+    return one;
+}
 
 // Errors: badInput where a stored calibration cannot be fitted.
 // Cost: O(fills * modes^3 + trips + points^2).

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/level.h"
 
+#include "engine/outlook/levels_of_tanks.h"
 #include "engine/outlook/sender_bias.h"
+#include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,13 +24,13 @@ struct SinceFull {
 SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
 {
     SinceFull since;
-    for (const Entry<Fill>& entry : car.log.fills) {
-        if (entry.value.extent != FillExtent::partial) {
-            since.full = &entry.value;
+    for (const Fill& fill : car.fills) {
+        if (fill.extent != FillExtent::partial) {
+            since.full = &fill;
             since.partials = Volume();
             since.partialCount = 0;
         } else {
-            since.partials += entry.value.volume;
+            since.partials += fill.volume;
             ++since.partialCount;
         }
     }
@@ -53,9 +55,9 @@ SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
 std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full)
 {
     std::optional<Distance> latest;
-    for (const Entry<Fill>& entry : car.log.fills)
-        if (entry.value.time >= full.time && entry.value.odometer && !entry.value.odometerReset)
-            latest = std::max(latest.value_or(*entry.value.odometer), *entry.value.odometer);
+    for (const Fill& fill : car.fills)
+        if (fill.time >= full.time && fill.odometer && !fill.odometerReset)
+            latest = std::max(latest.value_or(*fill.odometer), *fill.odometer);
     return latest;
 }
 
@@ -65,6 +67,34 @@ Volume burntOver(const Mix& driven, const RateModel& rates)
     for (const auto& [mode, distance] : driven)
         burnt += rates.mean[rates.indexOf(mode).value_or(rates.modes.size() - 1)] * distance;
     return burnt;
+}
+
+// What the tanks held when all of them were full; one that was filled for the first time since
+// then has at first to be filled to where it gives anything.
+Estimate<Volume> usableAtFull(const CarKnowledge& car, Instant full)
+{
+    return withFurther(car.reserve.usableCapacity(), car, [&](const CarKnowledge& tank) {
+        if (*tank.inUse > full) {
+            const Estimate<Volume> unusable = unusableOf(tank.vehicle());
+            return Estimate<Volume>{-1.0 * unusable.mean, unusable.sd};
+        }
+        const Estimate<Volume> capacity = tank.reserve.usableCapacity();
+        return Estimate<Volume>{capacity.mean, Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualClickSd.litres()))};
+    });
+}
+
+// The same above the zero marks; of a full tank the offset cancels.
+Estimate<Volume> aboveZeroAtFull(const CarKnowledge& car, Instant full)
+{
+    return withFurther(car.reserve.zeroToFull(), car, [&](const CarKnowledge& tank) {
+        if (*tank.inUse > full) {
+            const Estimate<Volume> unusable = unusableOf(tank.vehicle()), reserve = tank.reserve.reserve();
+            return Estimate<Volume>{-1.0 * (unusable.mean + reserve.mean),
+                                    Volume::fromLitres(std::hypot(unusable.sd.litres(), reserve.sd.litres()))};
+        }
+        const Estimate<Volume> span = tank.reserve.zeroToFull();
+        return Estimate<Volume>{span.mean, Volume::fromLitres(std::hypot(span.sd.litres(), kUsualClickSd.litres()))};
+    });
 }
 
 Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, const ModeRates& rates)
@@ -100,8 +130,8 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     };
     Level level;
     level.source = LevelSource::log;
-    level.aboveZero = after(car.reserve.zeroToFull());
-    level.usable = after(car.reserve.usableCapacity());
+    level.aboveZero = after(aboveZeroAtFull(car, since.full->time));
+    level.usable = after(usableAtFull(car, since.full->time));
     level.driven = since.driven;
     level.sinceFill = total(since.driven);
     const Part way = amount(*level.sinceFill, 1);
@@ -111,34 +141,9 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     return level;
 }
 
-// The log taken on to today: the level is lower by the road that no record tells, and less sure.
-Result<Level> levelToday(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
-                         const RateModel& rates, std::vector<Sentence>& warnings)
-{
-    Result<Level> level = levelFromLog(car, question, learnt);
-    if (!level || question.odometer)
-        return level;
-    const Consumption usualMix = rates.mean.back();
-    const Volume left = level->usable.mean - burntOver(level->driven, rates);
-    level->unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix);
-    if (!level->unlogged)
-        return level;
-    if (level->unlogged->longerThanUsual || level->unlogged->mayBeAll)
-        warnings.push_back(sentenceOf(*level->unlogged));
-    const auto& road = level->unlogged->road;
-    if (!road)
-        return level;
-    level->driven[""] += road->mean;
-    for (Estimate<Volume>* litres : {&level->usable, &level->aboveZero})
-        litres->sd = Volume::fromLitres(std::hypot(litres->sd.litres(), (usualMix * road->sd).litres()));
-    level->why = Sentence::of("%1, then about %2 that nobody wrote down", level->why,
-                              amount(road->mean));
-    return level;
-}
-
 Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
 {
-    const Estimate<Volume> reserve = car.reserve.reserve();
+    const Estimate<Volume> reserve = car.hiddenReserve();
     Level level;
     level.usable = usable;
     level.aboveZero = {usable.mean - reserve.mean,
@@ -273,29 +278,67 @@ Distance total(const Mix& mix)
     return sum;
 }
 
-Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
-                        const RateModel& rates, std::vector<Sentence>& warnings)
+// The log taken on to today: the level is lower by the road that no record tells, and less sure.
+Result<Level> levelByLog(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                         const RateModel& rates, std::vector<Sentence>& warnings)
+{
+    Result<Level> level = levelFromLog(car, question, learnt);
+    if (!level || question.odometer)
+        return level;
+    const Consumption usualMix = rates.mean.back();
+    const Volume left = level->usable.mean - burntOver(level->driven, rates);
+    level->unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix);
+    if (!level->unlogged)
+        return level;
+    if (level->unlogged->longerThanUsual || level->unlogged->mayBeAll)
+        warnings.push_back(sentenceOf(*level->unlogged));
+    const auto& road = level->unlogged->road;
+    if (!road)
+        return level;
+    level->driven[""] += road->mean;
+    for (Estimate<Volume>* litres : {&level->usable, &level->aboveZero})
+        litres->sd = Volume::fromLitres(std::hypot(litres->sd.litres(), (usualMix * road->sd).litres()));
+    level->why = Sentence::of("%1, then about %2 that nobody wrote down", level->why,
+                              amount(road->mean));
+    return level;
+}
+
+Result<std::optional<Level>> toldLevel(const CarKnowledge& car, const Question& question,
+                                       std::vector<Sentence>& warnings)
 {
     if (question.usable)
         return levelFromUsable(car, *question.usable);
     if (question.followed)
         return levelFromAdded(car, *question.followed);
     if (!question.signal)
-        return levelToday(car, question, learnt, rates, warnings);
+        return std::nullopt;
     if (const auto fault = car.gauge.faultOf(readingOf(question), car.vehicle().sender)) {
         warnings.push_back(
             Sentence::of("%1; the distance is from the log alone", faultText(*fault)));
-        return levelToday(car, question, learnt, rates, warnings);
+        return std::nullopt;
     }
     if (const auto sound = checkSignals(car, question); !sound)
         return fail(sound.error());
-    const Level reading = levelFromSignal(car, question);
     if (const auto warning = biasWarning(car))
         warnings.push_back(*warning);
+    return levelFromSignal(car, question);
+}
+
+Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                        const RateModel& rates, std::vector<Sentence>& warnings)
+{
+    if (!question.usable && hasSeveralTanks(car, question))
+        return levelOfTanks(car, question, learnt, rates, warnings);
+    const Result<std::optional<Level>> told = toldLevel(car, question, warnings);
+    if (!told)
+        return fail(told.error());
+    if (!*told)
+        return levelByLog(car, question, learnt, rates, warnings);
+    const Level& reading = **told;
     if (reading.bound == LevelBound::exact)
         return reading;
     std::vector<Sentence> ofTheLog;
-    Result<Level> log = levelToday(car, question, learnt, rates, ofTheLog);
+    Result<Level> log = levelByLog(car, question, learnt, rates, ofTheLog);
     if (log && agrees(*log, reading, rates)) {
         log->bound = reading.bound;
         log->boundAt = reading.boundAt;

@@ -19,11 +19,22 @@ struct Level {
     Mix driven;
     std::optional<Distance> sinceFill;
     std::optional<Unlogged> unlogged;  // of the log: its road is in `driven`, its spread in the litres
+    std::vector<TankLevel> tanks{};    // of several: those that were told or follow from one that was
     Sentence why;
 };
 
 Distance total(const Mix& mix);
 
+// What the litres or the reading of a question say of the vehicle's own tank; nothing where none is
+// told, or the sender cannot give it, which is a warning. Errors: badInput as of findLevel.
+Result<std::optional<Level>> toldLevel(const CarKnowledge& car, const Question& question,
+                                       std::vector<Sentence>& warnings);
+
+// Of all tanks in use, by the log alone. Errors: badInput where it holds no full fill.
+Result<Level> levelByLog(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
+                         const RateModel& rates, std::vector<Sentence>& warnings);
+
+// Of a car of several tanks the level is that of all together (levels_of_tanks.h).
 // Litres given come before a reading, a reading before the log. A reading that the
 // circuit cannot give is said in `warnings` and the log answers; so it does where the
 // float rests on its stop and the log agrees. The log is taken on to today, unless the odometer is

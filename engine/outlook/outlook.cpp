@@ -52,13 +52,14 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
                    level->boundAt,
                    law.now(level->usable),
                    law.now(level->aboveZero),
-                   car.reserve.reserve(),
+                   car.hiddenReserve(),
                    law.rates.rateOf(*ahead),
                    level->sinceFill,
                    level->unlogged,
                    std::move(*toZero),
                    std::move(*toDry),
                    std::move(law),
+                   level->tanks,
                    std::move(warnings),
                    level->why};
 }
@@ -69,7 +70,7 @@ Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode,
     Question atZero;
     atZero.now = now;
     atZero.mode = mode;
-    atZero.usable = car.reserve.reserve();
+    atZero.usable = car.hiddenReserve();
     const Result<Outlook> there = outlook(car, atZero);
     if (!there)
         return fail(there.error());

@@ -9,13 +9,23 @@
 #include "engine/outlook/joint_law.h"
 #include "engine/outlook/unlogged.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace undermark {
 
-// At most one of signal, followed, usable and odometer; none asks the log.
+// What is told of one of several tanks: a reading, or litres.
+struct TankTold {
+    std::optional<Signal> signal;
+    std::optional<Signal> signal2;            // of two senders
+    std::optional<Estimate<Volume>> usable;   // litres of this tank down to dry
+};
+
+// At most one of signal, followed, usable and odometer; none asks the log. Of a car of several
+// tanks signal and followed are of the vehicle's own, usable is the sum, and the odometer may be
+// told besides: by it the log says what is in tanks of which nothing is told.
 struct Question {
     std::optional<Signal> signal;
     std::optional<Signal> signalSd;           // noise of the reading, else by `motion`
@@ -26,12 +36,19 @@ struct Question {
     std::optional<Estimate<Volume>> followed; // litres since drained, as a tracker has them
     std::optional<Estimate<Volume>> usable;   // litres down to dry on a level road
     std::optional<Distance> odometer;
-    std::string mode;                         // empty: the usual mix
+    std::map<std::string, TankTold> tanks{};  // by name; empty: the vehicle's own, litres only
+    std::string mode{};                       // empty: the usual mix
     std::optional<Estimate<Consumption>> rate; // as stated, of every mode: instead of the log's
     Circumstances now;                        // today (else the car's), and the user's word on what burns more
 };
 
 enum class LevelSource { signal, given, log };
+
+// Of one of several tanks.
+struct TankLevel {
+    std::string tank;                         // empty: the vehicle's own
+    Estimate<Volume> usable;                  // down to where it gives no more
+};
 
 struct Outlook {
     std::string mode;
@@ -47,6 +64,7 @@ struct Outlook {
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off
     JointLaw law;                             // what all of the above are read off
+    std::vector<TankLevel> tanks;             // of several: those that were told
     std::vector<Sentence> warnings;
     Sentence why; // one line: what the answer rests on
 };

@@ -44,7 +44,7 @@ std::vector<SenderCheck> senderChecks(const CarKnowledge& car)
     const Instant since = car.log.calibration->value.time;
     for (const Entry<Fill>& entry : car.log.fills) {
         const Fill& fill = entry.value;
-        if (fill.extent != FillExtent::full || !fill.signalBefore || fill.time <= since
+        if (fill.tank || fill.extent != FillExtent::full || !fill.signalBefore || fill.time <= since
             || fill.counted == false)
             continue;
         const auto level = car.gauge.readDriving({*fill.signalBefore, std::nullopt});

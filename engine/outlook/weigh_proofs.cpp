@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace undermark {
 
@@ -20,9 +21,9 @@ ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
     const std::string mode = proof.mode.value_or(std::string());
     const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
     const RateForecast rate = car.consumption.model.forecast(ahead);
-    context.rate = rate.rate;
-    context.routeVarianceL2PerKm = rate.tauSquaredPerKm;
-    context.surgeMargin = car.surgeMargin(mode);
+    context.rate = Estimate<Consumption>{rate.rate.mean * car.burnShare, rate.rate.sd * car.burnShare};
+    context.routeVarianceL2PerKm = rate.tauSquaredPerKm * car.burnShare * car.burnShare;
+    context.surgeMargin = car.burnShare * car.surgeMargin(mode);
     context.readsHigh = car.gauge.readsHigh();
     if (proof.signal)
         if (const auto level = car.gauge.readDriving({*proof.signal, std::nullopt});
@@ -31,14 +32,16 @@ ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
     return context;
 }
 
-std::vector<ProofUse> usesIn(const CarKnowledge& car)
+// Of the proofs at these positions.
+std::vector<ProofUse> usesOf(std::span<const std::size_t> own, const CarKnowledge& car)
 {
     std::vector<Instant> fills;
     for (const Entry<Fill>& fill : car.log.fills)
-        fills.push_back(fill.value.time);
+        if (!fill.value.tank)
+            fills.push_back(fill.value.time);
     std::vector<Proof> proofs;
-    for (const Entry<Proof>& proof : car.log.proofs)
-        proofs.push_back(proof.value);
+    for (const std::size_t at : own)
+        proofs.push_back(car.log.proofs[at].value);
     return usesOfProofs(proofs, std::move(fills), [&car](const Proof& proof) {
         const ProofContext context = contextOf(proof, car);
         return context.rate->mean * proof.distance->mean + context.surgeMargin;
@@ -129,13 +132,17 @@ private:
 
 void weighProofs(CarKnowledge& car)
 {
-    const std::vector<ProofUse> uses = usesIn(car);
+    std::vector<std::size_t> own; // those of further tanks are weighed on their own reserves
+    for (std::size_t i = 0; i < car.log.proofs.size(); ++i)
+        if (!car.log.proofs[i].value.tank)
+            own.push_back(i);
+    const std::vector<ProofUse> uses = usesOf(own, car);
     ProofScales scales(car);
     for (std::size_t i = 0; i < uses.size(); ++i) {
         if (uses[i] == ProofUse::counts)
-            scales.weigh(i);
+            scales.weigh(own[i]);
         else if (uses[i] == ProofUse::sameDrive)
-            scales.flag(i,
+            scales.flag(own[i],
                         Sentence::of("the same drive past zero as another entry: it counts once"));
     }
     scales.flagWaiting();

@@ -1397,6 +1397,10 @@
         <source>%1, the first: %2</source>
         <translation>%1, die erste: %2</translation>
     </message>
+    <message>
+        <source>Take up the last one</source>
+        <translation>Letzte wieder aufnehmen</translation>
+    </message>
 </context>
 <context>
     <name>undermark::CarSheet</name>
@@ -4833,6 +4837,30 @@
     <message>
         <source>%1: the device is not there yet; it is tried again</source>
         <translation>%1: das Gerät ist noch nicht da; es wird wieder versucht</translation>
+    </message>
+    <message>
+        <source>The calibration of the logbook: touch a level to correct it; to try it fill up to the first click, take some out and read.</source>
+        <translation>Die Kalibrierung des Logbuchs: einen Stand antippen, um ihn zu berichtigen; zum Prüfen bis zum ersten Klick volltanken, etwas entnehmen und ablesen.</translation>
+    </message>
+    <message>
+        <source>handed over before</source>
+        <translation>zuvor übergeben</translation>
+    </message>
+    <message>
+        <source>further tank</source>
+        <translation>weiterer Tank</translation>
+    </message>
+    <message>
+        <source>There is no calibration to take up.</source>
+        <translation>Es gibt keine Kalibrierung zum Aufnehmen.</translation>
+    </message>
+    <message>
+        <source>the tanks read</source>
+        <translation>die Tanks abgelesen</translation>
+    </message>
+    <message>
+        <source>the vehicle has no tank of this name</source>
+        <translation>das Fahrzeug hat keinen Tank dieses Namens</translation>
     </message>
 </context>
 <context>

@@ -1397,6 +1397,10 @@
         <source>%1, the first: %2</source>
         <translation>%1, la première : %2</translation>
     </message>
+    <message>
+        <source>Take up the last one</source>
+        <translation>Reprendre le dernier</translation>
+    </message>
 </context>
 <context>
     <name>undermark::CarSheet</name>
@@ -4833,6 +4837,30 @@
     <message>
         <source>%1: the device is not there yet; it is tried again</source>
         <translation>%1 : l’appareil n’est pas encore là ; nouvel essai en cours</translation>
+    </message>
+    <message>
+        <source>The calibration of the logbook: touch a level to correct it; to try it fill up to the first click, take some out and read.</source>
+        <translation>L’étalonnage du journal : touchez un niveau pour le corriger ; pour le vérifier, faites le plein jusqu’au premier déclic, retirez-en un peu et lisez.</translation>
+    </message>
+    <message>
+        <source>handed over before</source>
+        <translation>remis auparavant</translation>
+    </message>
+    <message>
+        <source>further tank</source>
+        <translation>autre réservoir</translation>
+    </message>
+    <message>
+        <source>There is no calibration to take up.</source>
+        <translation>Il n’y a pas d’étalonnage à reprendre.</translation>
+    </message>
+    <message>
+        <source>the tanks read</source>
+        <translation>les réservoirs lus</translation>
+    </message>
+    <message>
+        <source>the vehicle has no tank of this name</source>
+        <translation>le véhicule n’a pas de réservoir de ce nom</translation>
     </message>
 </context>
 <context>

@@ -99,7 +99,6 @@ private slots:
                                              "--radius-m .2 --empty-signal 0 --full-signal 4";
         QTest::newRow("dimension without a shape") << "calibrate POINTS --width-m 0.4";
         QTest::newRow("points and a shape") << "calibrate POINTS " + kCylinder;
-        QTest::newRow("a prior saved") << "calibrate --save " + kCylinder;
         QTest::newRow("nothing") << "calibrate";
         QTest::newRow("shape without a reading") << "range --rate 8 " + kCylinder;
         QTest::newRow("one lobe") << "calibrate POINTS --lobe1-l 30";
