@@ -79,13 +79,23 @@ Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Send
     return answer;
 }
 
+// A later session: its litres count from where the logbook's calibration counts, no row is drained anew.
+Result<PointsFile> readLater(const std::string& file, const Calibration& kept, const Sender& sender)
+{
+    const auto earlier = Gauge::of(kept, sender);
+    if (!earlier || !earlier->isKnown())
+        return earlier ? wrongUse("the logbook's calibration has no curve to lay levels over", "POINTS.csv alone")
+                       : fail(earlier.error());
+    return readLevels(file, earlier->full());
+}
+
 // From measured points: one signal, or the two of a saddle tank.
 Result<CalibrateAnswer> computeFit(const CalibrateOptions& options, const Sender& sender,
                                    const std::optional<Calibration>& kept)
 {
     if (options.file.empty())
         return wrongUse("nothing to calibrate from", "POINTS.csv, or --shape");
-    auto file = readPoints(options.file);
+    auto file = options.overKept ? readLater(options.file, *kept, sender) : readPoints(options.file);
     if (!file)
         return fail(file.error());
     CalibrateAnswer answer;
