@@ -80,7 +80,7 @@ public:
     // --- recorded (car_records.cpp)
 
     // A new entry. T: Mode, Calibration, Fill, Trip, Proof, ExtraTank, VerificationRecord,
-    // LiveSource, Photo or HandOverRecord. Errors: as Logbook::add.
+    // LiveSource, Photo, HandOverRecord or OwnPump. Errors: as Logbook::add.
     template <class T> Result<EntryId> record(const T& value);
     // A fill, and what it taught. Errors: as Logbook::add; once it is stored, none: what
     // keeps the answer back is among the lesson's flags.

@@ -41,6 +41,7 @@ template Result<EntryId> Car::record(const LiveSource&);
 template Result<EntryId> Car::record(const Photo&);
 template Result<EntryId> Car::record(const HandOverRecord&);
 template Result<EntryId> Car::record(const ExtraTank&);
+template Result<EntryId> Car::record(const OwnPump&);
 template Result<void> Car::revise(const EntryId&, const ExtraTank&);
 template Result<void> Car::revise(const EntryId&, const Vehicle&);
 template Result<void> Car::revise(const EntryId&, const Mode&);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/plan_request.h"
 
+#include "engine/roads/climb.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -35,6 +37,10 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.surge = law.surge;
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
+    both.fuel = car.vehicle().fuel;
+    ClimbingCar climbing;
+    climbing.fuel = both.fuel;
+    both.rates.climb = *litresPerHeight(climbing); // usual numbers
     both.ofCar = true;
     both.warnings = std::move(now->warnings);
     return both;

@@ -24,6 +24,7 @@ namespace undermark {
 struct TankAndRate {
     Tank tank;
     RateModel rates;
+    FuelKind fuel = FuelKind::petrol;
     bool ofCar = false; // the logbook's: planned for with the usual prices of stopping and of a stage
     std::vector<Sentence> warnings; // of the level
 };

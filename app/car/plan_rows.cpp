@@ -15,6 +15,7 @@ constexpr double kRiskWorthSaying = 0.0005;
 constexpr Minutes kWaitWorthSaying{0.5};
 constexpr double kNineOfTen = 1.645;       // deviations to either side
 constexpr double kSpreadWorthSaying = 0.5; // L
+constexpr Volume kClimbWorthSaying = Volume::fromLitres(0.05);
 
 // A note of several, each in so many words.
 class Note {
@@ -87,6 +88,13 @@ void addTimes(const RoutePoint& point, const Passage& passage, Note& note)
                                 amount(std::max(-late.count(), 0.0), 0)));
 }
 
+// Of the litres to the next row.
+Sentence climbSentence(const Estimate<Volume>& climb)
+{
+    return climb.mean > Volume() ? Sentence::of("the climb takes %1, give or take %2", amount(climb.mean), amount(climb.sd))
+                                 : Sentence::of("downhill saves %1, give or take %2", amount(-1 * climb.mean), amount(climb.sd));
+}
+
 // What one does where the stop turns out to be closed.
 Sentence closedSentence(const PlanRequest& request, const Passage& passage)
 {
@@ -115,6 +123,8 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
         note.add(Sentence::of("pump passed"));
     else if (point.fuel == FuelSource::zone)
         note.add(Sentence::of("zone passed"));
+    if (row.climb.mean > kClimbWorthSaying || -1 * row.climb.mean > kClimbWorthSaying)
+        note.add(climbSentence(row.climb));
     if (passage.dry >= kRiskWorthSaying)
         note.add(Sentence::of("dry %1 %", riskPart(passage.dry)));
     if (point.idle && *point.idle > Minutes{})
@@ -131,9 +141,11 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
 
 namespace {
 
-void addSection(const std::string& mode, Volume used, PlanRow& row)
+void addSection(const std::string& mode, const Passage& behind, PlanRow& row)
 {
-    row.needs += used;
+    row.needs += behind.used;
+    row.climb.mean += behind.climb.mean;
+    row.climb.sd += behind.climb.mean < Volume() ? -1 * behind.climb.sd : behind.climb.sd; // one common error
     if (std::ranges::find(row.modes, mode) == row.modes.end())
         row.modes.push_back(mode);
 }
@@ -156,7 +168,8 @@ std::vector<PlanRow> planRows(const PlanRequest& request, const Plan& plan,
         if (k > 0)
             row.leg = row.at - rows.back().at;
         for (std::size_t i = row.point + 1; k + 1 < count && i <= pointOf(k + 1); ++i)
-            addSection(request.route.points[i - 1].mode, plan.passages[i].used, row);
+            addSection(request.route.points[i - 1].mode, plan.passages[i], row);
+        row.climb.sd = std::max(row.climb.sd, -1 * row.climb.sd);
         row.even = std::max(passage.arrive.mean, Volume());
         row.sure = std::max(passage.sure, Volume());
         row.leave = std::max(passage.leave, Volume()); // rounding may leave it a hair below

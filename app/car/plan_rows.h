@@ -16,6 +16,7 @@ struct PlanRow {
     Distance at;
     Distance leg;                      // since the row before
     Volume needs;                      // mean use to the next row; 0 in the last
+    Estimate<Volume> climb;            // of that, what heights take; below 0 downhill
     std::vector<std::string> modes;    // driven to the next row, each once, in their order
     Volume sure;                       // on arrival with 99 %, 0 or more
     Volume even;                       // on arrival, mean, 0 or more

@@ -101,6 +101,7 @@ void addPumpsCommand(CLI::App& app, CliContext& context);
 void addCardCommand(CLI::App& app, CliContext& context);
 void addSheetCommand(CLI::App& app, CliContext& context);
 void addPhotoCommand(CLI::App& app, CliContext& context);
+void addOwnPumpCommand(CLI::App& app, CliContext& context);
 void addReplayCommand(CLI::App& app, CliContext& context);
 void addWatchCommand(CLI::App& app, CliContext& context);
 

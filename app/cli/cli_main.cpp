@@ -34,7 +34,7 @@ void addCommands(CLI::App& app, CliContext& context)
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
                            addFillCommand, addTripCommand, addProofCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand, addPumpsCommand,
-                           addCardCommand, addSheetCommand, addPhotoCommand, addBacktestCommand, addReplayCommand, addWatchCommand,
+                           addCardCommand, addSheetCommand, addPhotoCommand, addOwnPumpCommand, addBacktestCommand, addReplayCommand, addWatchCommand,
                            addCheckCommand,
                            addImportCommand, addExportCommand, addBackupCommand, addRestoreCommand,
                            addMergeCommand})

@@ -35,6 +35,9 @@ struct PlanOptions {
     std::string aim, date, departure, fuelWaypoints, track;
     bool zonesOnly = false, noCans = false, zoneLimit = false, anyOneClosed = false;
     PumpFlags pumps; // of the map along the track
+    std::filesystem::path heights; // a folder of .hgt tiles; empty: the track's own
+    bool noHeights = false;
+    std::optional<double> massKg, massSdKg, efficiency, efficiencySd; // per cent
     std::vector<std::string> close, repeat, modeSpeeds;
     std::optional<double> rateUp, fillLess;
 };

@@ -58,6 +58,8 @@ Json passageJson(const PlanRequest& request, const Passage& passage,
         if (const auto gauge = gaugeAt(request.tank, passage.goPast->with))
             json["past_with_gauge_percent"] = gauge->percent();
     }
+    if (passage.climb.mean != Volume()) // of used_l
+        json["climb_l"] = estimate(passage.climb);
     if (passage.clock) // of the day of the departure, or a later one
         json["clock_min"] = passage.clock->count();
     if (passage.late)

@@ -2,6 +2,7 @@
 #include "app/cli/cli_plan.h"
 
 #include "app/cli/cli_logbook.h"
+#include "engine/roads/climb.h"
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/route_csv.h"
 
@@ -15,6 +16,7 @@ namespace {
 
 const NumberRange kConfidence{0.5, 0.9999999, Sentence::just("a probability from 0.5 to below 1")};
 const NumberRange kWait{0, 24 * 60, Sentence::just("minutes from 0 to a day's 1440")};
+const NumberRange kEfficiency{1, 99, Sentence::just("per cent from 1 to 99")};
 const NumberRange kRate{1e-9, 1e6, Sentence::just("L/100 km above 0, a million at most")};
 
 void addTankFlags(CLI::App& command, PlanOptions& options)
@@ -57,6 +59,15 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
     addPath(command, "--pumps", options.pumps.extract,
             "GPX: the pumps along it come from this OpenStreetMap extract", "REGION.osm.pbf");
     addPumpFlags(command, options.pumps);
+    addPath(command, "--heights", options.heights,
+            "GPX: heights come from this folder of SRTM tiles (N47E009.hgt), not from the track itself", "FOLDER");
+    addFlag(command, "--no-heights", options.noHeights,
+            "leave out the heights that a track tells (with a stated --rate they are left out unless --heights is given)");
+    addNumber(command, "--mass-kg", options.massKg, kPositive, "what climbs: the car, its load and who sits in it (1500)");
+    addNumber(command, "--mass-sd-kg", options.massSdKg, kNotNegative, "its standard deviation (200)");
+    addNumber(command, "--efficiency", options.efficiency, kEfficiency,
+              "of the fuel's energy at the wheels, per cent (25)");
+    addNumber(command, "--efficiency-sd", options.efficiencySd, kNotNegative, "its standard deviation, per cent (4)");
     addNumber(command, "--from-km", options.fromKm, kNotNegative, "plan on from here");
     addTwoNumbers(command, "--odometer-check", options.check, kPositive,
                   "check section: official km and km shown; the route, and what is printed, is read "
@@ -190,7 +201,25 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
     return both;
 }
 
-void applyTankFlags(const PlanOptions& options, TankAndRate& both)
+// The flags' numbers instead of the usual ones.
+Result<void> setClimb(const PlanOptions& options, FuelKind fuel, RateModel& rates)
+{
+    ClimbingCar car;
+    car.fuel = fuel;
+    car.massKg = options.massKg.value_or(car.massKg);
+    car.massSdKg = options.massSdKg.value_or(car.massSdKg);
+    if (options.efficiency)
+        car.efficiency = *options.efficiency / 100;
+    if (options.efficiencySd)
+        car.efficiencySd = *options.efficiencySd / 100;
+    const auto climb = litresPerHeight(car);
+    if (!climb)
+        return fail(climb.error());
+    rates.climb = *climb;
+    return {};
+}
+
+Result<void> applyTankFlags(const PlanOptions& options, TankAndRate& both)
 {
     const auto set = [](Volume& target, const std::optional<double>& litres) {
         if (litres)
@@ -209,6 +238,7 @@ void applyTankFlags(const PlanOptions& options, TankAndRate& both)
         both.rates.legNoiseSd = *options.legSd;
     if (options.idleRate)
         both.rates.idling = FlowRate::fromLitresPerHour(*options.idleRate);
+    return setClimb(options, both.fuel, both.rates);
 }
 
 std::optional<Aim> aimOf(const std::string& word)
@@ -249,18 +279,23 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
     return {};
 }
 
+bool asksLogbook(const PlanOptions& options)
+{
+    return !options.capacity && !options.rate;
+}
+
 // With the pumps of the map. Of the logbook's car its fuel is asked for, unless one is named.
 Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, const CliContext& context)
 {
     PumpFlags flags = options.pumps;
-    if (flags.fuel.empty() && !options.capacity && !options.rate) {
+    if (asksLogbook(options)) {
         const Result<Car> car = namedCar(context, OpenMode::readOnly);
-        if (!car)
-            return fail(car.error());
-        const Result<Entry<Vehicle>> vehicle = car->vehicle();
-        if (!vehicle)
-            return fail(vehicle.error());
-        flags.fuel = wordOf(vehicle->value.fuel);
+        const Result<VehicleLog> log = car ? car->log() : fail(car.error());
+        if (!log)
+            return fail(log.error());
+        flags.own = pumpsOf(*log);
+        if (flags.fuel.empty())
+            flags.fuel = wordOf(log->vehicle.value.fuel);
     }
     PlanRequest way;
     way.route = file.route;
@@ -278,6 +313,27 @@ Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, con
     return std::move(with.file);
 }
 
+// What the sections climb: by the grid that is named, else by the track, unless the consumption is
+// stated, which then is that of the way as it is.
+Result<void> addHeights(const PlanOptions& options, RouteFile& file)
+{
+    if (options.noHeights && !options.heights.empty())
+        return wrongUse("heights are either left out or read", "one of --heights, --no-heights");
+    if (options.noHeights || (options.heights.empty() && !asksLogbook(options)))
+        return {};
+    if (!options.heights.empty() && file.line.size() < 2)
+        return failInput(Sentence::of("heights are read along a track, and a table has no places"),
+                         Sentence::of("a GPX file"));
+    Result<HeightProfile> profile =
+        options.heights.empty() ? profileOf(file.line) : profileFromGrid(file.line, options.heights);
+    if (!profile)
+        return fail(profile.error());
+    if (profile->empty() && !options.heights.empty())
+        warn("the grid knows no heights along the track");
+    addClimbs(file.route, withoutRipples(*profile), ClimbingCar().rolling);
+    return {};
+}
+
 Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
 {
     GpxOptions gpxOptions;
@@ -288,6 +344,8 @@ Result<Route> readRoute(const PlanOptions& options, const CliContext& context)
         file = withPumpsOfMap(options, std::move(*file), context);
     if (!file)
         return fail(file.error());
+    if (const auto added = addHeights(options, *file); !added)
+        return fail(added.error());
     Route route = std::move(file->route);
     return options.fromKm ? routeFrom(route, Distance::fromKm(*options.fromKm)) : route;
 }
@@ -389,8 +447,13 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     Result<TankAndRate> both = tankFromFlags(options, context);
     if (!both)
         return fail(both.error());
-    applyTankFlags(options, *both);
+    if (const auto applied = applyTankFlags(options, *both); !applied)
+        return fail(applied.error());
     PlanRequest request = planRequest(std::move(*route), *both);
+    if (options.aim.empty() && !options.pumps.extract.empty() && !pricesAreKnown(request.route)) {
+        warn("only some pumps have a price: planned for the fewest stops");
+        request.aim = Aim::stops;
+    }
     if (const auto aim = aimOf(options.aim)) {
         if (*aim == Aim::cost && request.aim != Aim::cost)
             warn("no point states a price: only stop costs count");

@@ -61,7 +61,9 @@ Json pumpsJson(const PumpsAlong& found, const std::optional<DriveClock>& clock)
                  {"opening_hours", pump.pump.hours.empty() ? Json() : Json(pump.pump.hours)},
                  {"hours_understood", pump.hours.has_value()},
                  {"hours_name_holidays", pump.hours && pump.hours->namesHolidays()}, // which days: not known here
-                 {"fuels", pump.pump.fuels}};
+                 {"fuels", pump.pump.fuels},
+                 {"own", pump.own},
+                 {"price_per_l", pump.price ? Json(*pump.price) : Json()}};
         if (clock)
             row.update(arrivalJson(found, pump, *clock));
         list.push_back(std::move(row));
@@ -113,7 +115,11 @@ Result<void> runPumps(const PumpsOptions& options, const CliContext& context)
     const auto clock = clockOf(std::move(way), options.date, {});
     if (!clock)
         return fail(clock.error());
-    const auto found = pumpsAlong(options.flags, *file);
+    PumpFlags flags = options.flags;
+    if (const auto car = namedCar(context, OpenMode::readOnly); car) // none: no list of one's own
+        if (const auto log = car->log())
+            flags.own = pumpsOf(*log);
+    const auto found = pumpsAlong(flags, *file);
     if (!found)
         return fail(found.error());
     if (!options.gpx.empty() || !options.csv.empty()) {
@@ -149,6 +155,14 @@ void addPumpsFlags(CLI::App& command, PumpsOptions& options)
 
 } // namespace
 
+std::vector<OwnPump> pumpsOf(const VehicleLog& log)
+{
+    std::vector<OwnPump> own;
+    for (const Entry<OwnPump>& pump : log.pumps)
+        own.push_back(pump.value);
+    return own;
+}
+
 void warn(const std::vector<Sentence>& notes)
 {
     for (const Sentence& note : notes)
@@ -179,6 +193,7 @@ Result<PumpsAlong> pumpsAlong(const PumpFlags& flags, const RouteFile& file)
     question.within = Distance::fromKm(flags.withinKm.value_or(2));
     question.fuel = flags.fuel;
     question.leaveOut = flags.leaveOut;
+    question.own = flags.own;
     StatusLine line;
     question.progress = [&line](double share) {
         line.say(format("reading the map %d %%", int(100 * share)));

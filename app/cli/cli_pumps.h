@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/cli/cli_command.h"
+#include "engine/logbook/entry.h"
 #include "engine/roads/route_with_pumps.h"
 #include "engine/tables/route_gpx.h"
 
@@ -16,6 +17,7 @@ struct PumpFlags {
     std::optional<double> withinKm;
     std::string fuel;
     std::vector<std::string> leaveOut;
+    std::vector<OwnPump> own; // of the logbook's car, where there is one
 };
 
 // A route whose warnings went to stderr. Errors: as readRouteFile.
@@ -24,6 +26,9 @@ void warn(const std::vector<Sentence>& notes);
 
 // --within-km, --fuel and --leave-out; each command has a flag of its own for the extract.
 void addPumpFlags(CLI::App& command, PumpFlags& flags);
+
+// The driver's own list.
+std::vector<OwnPump> pumpsOf(const VehicleLog& log);
 
 // Those along the file's track, and on a terminal how far the map is read. badInput where the
 // file has no track: a table has no places.

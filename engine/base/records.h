@@ -120,7 +120,8 @@ struct LiveSource {
     friend bool operator==(const LiveSource&, const LiveSource&) = default;
 };
 
-// A pump that no map has: a farm's, a club's, a friend's.
+// A pump that no map has (a farm's, a club's, a friend's), or what a map has wrong of the one
+// that stands there: hours "off" is closed for good.
 struct OwnPump {
     std::string name;
     double latitude = 0;                        // degrees north, WGS 84, -90 to 90
@@ -128,6 +129,7 @@ struct OwnPump {
     std::optional<std::string> hours;           // as OpenStreetMap writes opening hours
     std::optional<FuelKind> fuel;
     std::optional<std::string> note{};
+    std::optional<double> pricePerLitre{};      // >= 0, in the vehicle's currency
     friend bool operator==(const OwnPump&, const OwnPump&) = default;
 };
 

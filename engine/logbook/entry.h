@@ -57,6 +57,7 @@ struct VehicleLog {
     std::vector<Entry<Photo>> photos;
     std::vector<Entry<HandOverRecord>> handOvers;
     std::vector<Entry<LiveSource>> sources;          // in order of recording
+    std::vector<Entry<OwnPump>> pumps;               // in order of recording
     FileState state;                                 // of the file, when this was read
 
     // The latest of a tank; absent: the vehicle's own.

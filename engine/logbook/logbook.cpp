@@ -159,6 +159,7 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         log.tanks = readInForce<ExtraTank>(database, owner->id);
         log.verifications = readInForce<VerificationRecord>(database, owner->id);
         log.photos = readInForce<Photo>(database, owner->id);
+        log.pumps = readInForce<OwnPump>(database, owner->id);
         log.handOvers = readInForce<HandOverRecord>(database, owner->id);
         log.sources = readInForce<LiveSource>(database, owner->id);
         log.state = stateOf(database);

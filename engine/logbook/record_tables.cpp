@@ -174,7 +174,8 @@ const Table<OwnPump>& tableOf<OwnPump>()
          C::number<&OwnPump::longitude, AsItIs>("longitude", kLongitude, "longitude"),
          C::text<&OwnPump::hours>("hours", "hours"),
          C::word<&OwnPump::fuel>("fuel"),
-         C::text<&OwnPump::note>("note", "note")});
+         C::text<&OwnPump::note>("note", "note"),
+         C::number<&OwnPump::pricePerLitre, PerLitre>("price_per_l", kFromZero, "price")});
     return pumps;
 }
 

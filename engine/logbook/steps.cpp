@@ -92,7 +92,8 @@ CREATE TABLE pumps (
   longitude REAL NOT NULL CHECK (longitude BETWEEN -180 AND 180),
   hours TEXT CHECK (length(hours) > 0),
   fuel TEXT CHECK (fuel IN ('petrol', 'diesel', 'lpg', 'ethanol')),
-  note TEXT CHECK (length(note) > 0)
+  note TEXT CHECK (length(note) > 0),
+  price_per_l REAL CHECK (price_per_l BETWEEN 0 AND 1e9)
 ) STRICT;
 CREATE TABLE photos (
   id INTEGER PRIMARY KEY REFERENCES entries (id),

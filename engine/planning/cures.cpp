@@ -83,11 +83,13 @@ Route withPourPlaces(const PlanRequest& request, double price)
         route.points.push_back(points[i]);
         if (i + 1 == points.size())
             break;
+        route.points.back().climb = {}; // no way to the first of the places
         const double length = (points[i + 1].at - points[i].at).km();
         const int places = static_cast<int>(std::min(std::floor(length / step), 1000.0));
         for (int k = 0; k <= places; ++k) {
             RoutePoint pour = pointOnSection(
                 points[i], points[i].at + Distance::fromKm(length * k / (places + 1)), "own can");
+            pour.climb = points[i].climb * (1.0 / (places + 1));
             pour.fuel = FuelSource::can;
             pour.pricePerLitre = price;
             pour.mostPurchase = request.tank.capacity;
@@ -164,6 +166,11 @@ Result<std::optional<Cure>> anotherPump(const PlanRequest& request, const Shortf
     for (const RoutePoint& point : points)
         if (point.pricePerLitre) // the dearest: it is not to be hoped for
             pump.pricePerLitre = std::max(pump.pricePerLitre.value_or(0.0), *point.pricePerLitre);
+    RoutePoint& behind = points[shortfall.from];
+    const Distance section = points[shortfall.from + 1].at - behind.at;
+    const double part = section > Distance() ? (latest - behind.at) / section : 0.0;
+    pump.climb = behind.climb * (1 - part);
+    behind.climb = behind.climb * part;
     points.insert(points.begin() + static_cast<std::ptrdiff_t>(shortfall.from) + 1, pump);
     Result<Plan> proof = plan(asked, goOn);
     if (!proof)

@@ -58,13 +58,18 @@ private:
                 m_plan.litreKm += (m_level - used / 2) * km;
             m_level -= used;
             passage.used = litres(used);
+            if (m_problem.climbMode != kNoMode) {
+                const double height = m_problem.kmBetween(i - 1, i, m_problem.climbMode);
+                const Estimate<Consumption>& rate = m_request.rates.climb;
+                passage.climb = {rate.mean * Distance::fromKm(height), rate.sd * Distance::fromKm(std::fabs(height))};
+            }
             passage.belowFloor =
                 riskBelow(m_level - m_problem.floorAt(i), spread, m_problem.worlds);
             passage.dry = riskBelow(m_level - m_problem.dryAt(i), spread, m_problem.worlds);
             const double margin =
                 m_level - m_problem.leastAt(i) - m_problem.room(m_problem.allowedAt(i), spread);
             passage.margin = litres(margin);
-            const double rate = km > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
+            const double rate = km > 0 && used > 0 ? used / km : m_request.rates.mean.front().litresPerKm();
             passage.marginDistance = Distance::fromKm(margin / rate);
         }
         passage.arrive = {litres(m_level), litres(sd)};

@@ -27,7 +27,7 @@ public:
         for (std::size_t i = 0; i < point; ++i) {
             if (stop != m_plan.stops.end() && stop->point == i)
                 stopAt(*stop++);
-            drive(i, m_request.route.points[i + 1].at - m_request.route.points[i].at);
+            driveOn(i, m_request.route.points[i + 1].at - m_request.route.points[i].at);
         }
     }
 
@@ -37,7 +37,7 @@ public:
         const auto stop = std::ranges::find(m_plan.stops, point, &PlannedStop::point);
         if (stop != m_plan.stops.end())
             stopAt(*stop);
-        drive(point, length);
+        driveOn(point, length);
     }
 
 private:
@@ -51,11 +51,20 @@ private:
         drive(stop.point, detour * (stop.known ? 0.5 : 1.0));
     }
 
-    void drive(std::size_t section, Distance length)
+    // On the way: with its part of the climb.
+    void driveOn(std::size_t section, Distance length)
+    {
+        const auto& points = m_request.route.points;
+        const Distance whole = points[section + 1].at - points[section].at;
+        if (whole > Distance())
+            drive(section, length, points[section].climb.there * (length / whole));
+    }
+
+    void drive(std::size_t section, Distance length, Distance climb = {})
     {
         if (length > Distance())
             m_tank.driven.push_back(
-                {length, *m_request.rates.indexOf(m_request.route.points[section].mode)});
+                {length, *m_request.rates.indexOf(m_request.route.points[section].mode), climb});
     }
 
     const PlanRequest& m_request;

@@ -124,6 +124,7 @@ struct GoPast {
 struct Passage {
     std::size_t point = 0;
     Volume used; // since the point before, mean
+    Estimate<Volume> climb; // of that, what heights took; below 0 where the way led down
     Estimate<Volume> arrive;
     Volume sure;             // on arrival with 99 %; may be below 0
     Volume leave;

@@ -20,7 +20,7 @@ RouteLeg sectionFrom(const PlanRequest& request, std::size_t point)
 {
     const auto& points = request.route.points;
     return {points[point + 1].at - points[point].at,
-            *request.rates.indexOf(points[point].mode)};
+            *request.rates.indexOf(points[point].mode), points[point].climb.there};
 }
 
 LastKnown lastKnown(const PlanRequest& request, const Plan& plan, const Gap& leg)

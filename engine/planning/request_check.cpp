@@ -37,7 +37,7 @@ Result<void> checkByMode(const Tank& tank, const RateModel& rates)
 {
     const std::size_t modes = rates.mean.size();
     for (const RouteLeg& leg : tank.driven) {
-        if (leg.mode >= modes || !isOneOf(leg.length.km(), 0, 1e6))
+        if (leg.mode >= modes || !isOneOf(leg.length.km(), 0, 1e6) || !isFinite(leg.climb))
             return failInput(Sentence::of(
                 "the road since the level was known must have a rate and km of 0 or more"));
     }

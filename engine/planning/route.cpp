@@ -20,6 +20,9 @@ template <class Q> bool isNegative(const std::optional<Q>& amount)
 
 Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
 {
+    if (!(isFinite(point.climb.there) && isFinite(point.climb.back)))
+        return failInput(Sentence::of("%1: the climb is not a number", label(point, index)),
+                         Sentence::of("m"));
     if (!isFinite(point.at))
         return failInput(Sentence::of("%1: the distance is not a number", label(point, index)),
                          Sentence::of("km"));
@@ -111,8 +114,12 @@ Result<Route> routeFrom(const Route& route, Distance here)
                          amount(here, 6));
     const auto next = std::ranges::lower_bound(points, here, {}, &RoutePoint::at);
     Route rest{{next, points.end()}};
-    if (next->at > here)
-        rest.points.insert(rest.points.begin(), pointOnSection(*(next - 1), here, "here"));
+    if (next->at > here) {
+        const RoutePoint& behind = *(next - 1);
+        RoutePoint start = pointOnSection(behind, here, "here");
+        start.climb = behind.climb * ((next->at - here) / (next->at - behind.at));
+        rest.points.insert(rest.points.begin(), std::move(start));
+    }
     return rest;
 }
 
@@ -148,6 +155,7 @@ Result<Route> withSectionRepeated(const Route& route, const std::string& name)
     RoutePoint again =
         pointOnSection(route.points[*index], route.points[*index + 1].at, name + " again");
     again.idle = route.points[*index].idle;
+    again.climb = route.points[*index].climb;
     for (std::size_t i = *index + 1; i < changed.points.size(); ++i)
         changed.points[i].at += length;
     changed.points.insert(changed.points.begin() + static_cast<std::ptrdiff_t>(*index) + 1, again);

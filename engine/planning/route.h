@@ -23,6 +23,20 @@ enum class FuelSource {
     can,  // a place where the car's own cans may be poured in
 };
 
+// What a section's heights cost, as height climbed: all that rises, less what its falls give
+// back; below 0 where it leads down.
+struct SectionClimb {
+    Distance there; // as the route goes
+    Distance back;  // the other way round
+    friend bool operator==(const SectionClimb&, const SectionClimb&) = default;
+};
+
+// Of a part of the section, as if it rose evenly.
+inline SectionClimb operator*(const SectionClimb& climb, double part)
+{
+    return {climb.there * part, climb.back * part};
+}
+
 struct RoutePoint {
     Distance at; // from the start of the route's own count
     std::string name;
@@ -40,6 +54,7 @@ struct RoutePoint {
     std::optional<Minutes> due;  // since midnight: to be here by then
     std::optional<Volume> floor; // never arrive here with less, >= 0; on top of the tank's own
     bool timed = false;          // the section from here on is timed
+    SectionClimb climb;          // of the section from here on; 0 where no heights are known
     friend bool operator==(const RoutePoint&, const RoutePoint&) = default;
 };
 
@@ -48,7 +63,8 @@ struct Route {
     friend bool operator==(const Route&, const Route&) = default;
 };
 
-// A point of the section that begins at `behind`: driven on from as that, without fuel.
+// A point of the section that begins at `behind`: driven on from as that, without fuel. What
+// is left to climb from it on is not known to it.
 RoutePoint pointOnSection(const RoutePoint& behind, Distance at, std::string name);
 
 inline constexpr std::size_t kMostRoutePointsInFile = 200'000;

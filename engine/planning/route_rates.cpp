@@ -28,18 +28,23 @@ Result<RouteRates> ratesOnRoute(const PlanRequest& request)
     const std::size_t count = all.mean.size();
     std::vector<double> kmPast(count, 0.0);
     std::vector<bool> driven(count, false);
+    RouteRates route;
     for (const RouteLeg& leg : tank.driven) {
         kmPast[leg.mode] += leg.length.km();
+        route.climbPast += all.climbKm(leg);
         driven[leg.mode] = true;
     }
+    route.climbs = route.climbPast != 0;
     const auto& points = request.route.points;
     for (std::size_t i = 0; i + 1 < points.size(); ++i) {
         const auto mode = all.indexOf(points[i].mode);
         if (!mode)
             return fail(noRate(all, points[i]));
         driven[*mode] = true;
+        route.climbs = route.climbs || points[i].climb != SectionClimb();
     }
-    RouteRates route;
+    route.climbs = route.climbs && all.climb.mean > Consumption();
+    route.rates.climb = all.climb;
     route.rates.worlds = all.worlds;
     route.rates.legNoiseSd = all.legNoiseSd;
     route.rates.idling = all.idling;

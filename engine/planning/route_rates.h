@@ -10,6 +10,8 @@ namespace undermark::planning {
 struct RouteRates {
     RateModel rates;
     std::vector<double> kmPast; // by these modes, before the route
+    double climbPast = 0.0;     // km of height
+    bool climbs = false;        // heights of the route, or of the road before it, are known
     std::vector<double> surge;  // L by these modes; empty: none
 };
 

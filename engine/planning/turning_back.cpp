@@ -50,7 +50,7 @@ private:
         const auto at = std::size_t(section);
         double driven = 0.0; // of the section, all of it, without idling where it starts
         for (int m = 0; m < m_problem.modes; ++m)
-            driven += m_problem.rates[std::size_t(m)] * m_problem.kmBetween(section, section + 1, m);
+            driven += m_problem.rates[std::size_t(m)] * kmOf(section, m);
         const double out = m_problem.fuelTo[at + 1] - (1 - part) * driven -
                            m_problem.fuelBefore(m_leaving.from);
         const LevelSpread spread = m_problem.spreadOver(
@@ -68,7 +68,8 @@ private:
     }
     double kmBack(int k, int section, double part, int mode) const
     {
-        return m_problem.kmBetween(k, section, mode) + part * kmOf(section, mode);
+        return m_problem.kmBackBetween(k, section, mode) +
+               part * m_problem.kmBackBetween(section, section + 1, mode);
     }
 
     const Problem& m_problem;

@@ -27,7 +27,7 @@ Result<void> check(const RangeBasis& basis)
     const std::size_t modes = basis.rates.mean.size();
     for (const auto* legs : {&basis.driven, &basis.legs}) {
         for (const RouteLeg& leg : *legs) {
-            if (leg.mode >= modes || !notNegative(leg.length.km()))
+            if (leg.mode >= modes || !notNegative(leg.length.km()) || !isFinite(leg.climb))
                 return failInput(
                     Sentence::of("a leg must have a known mode and a length of 0 or more"));
         }
@@ -49,8 +49,10 @@ Result<RangeLaw> RangeLaw::make(RangeBasis basis)
     law.m_segments = segmentsOf(basis);
     for (const RateWorld& world : basis.rates.worlds)
         law.m_worlds.push_back({world, {}});
-    for (const Segment& segment : law.m_segments)
-        law.m_positive = std::min(law.m_positive, law.positive(segment));
+    for (const RouteLeg& leg : basis.legs)
+        law.m_positive = std::min(law.m_positive, law.positive(basis.rates, leg.mode));
+    if (basis.legs.empty())
+        law.m_positive = law.positive(basis.rates, 0);
     law.findPeaks();
     return law;
 }
@@ -70,12 +72,15 @@ std::vector<RangeLaw::Segment> RangeLaw::segmentsOf(const RangeBasis& basis)
     const auto covariance = [&](std::size_t i, std::size_t j) {
         return 0.5 * (rates.covariance[i * n + j] + rates.covariance[j * n + i]);
     };
+    const double climbVariance = std::pow(rates.climb.sd.litresPerKm(), 2);
     std::vector<double> km(n, 0.0);   // driven so far, by mode
+    double climbed = 0.0;             // km
     Segment segment;
     const auto drive = [&](const RouteLeg& leg) {
         km[leg.mode] += leg.length.km();
+        climbed += rates.climbKm(leg);
         segment.noiseKm += leg.length.km();
-        segment.useL += rates.mean[leg.mode].litresPerKm() * leg.length.km();
+        segment.useL += rates.burntOver({&leg, 1}).litres();
     };
     for (const RouteLeg& leg : basis.driven)
         drive(leg);
@@ -83,11 +88,12 @@ std::vector<RangeLaw::Segment> RangeLaw::segmentsOf(const RangeBasis& basis)
     legs.push_back({Distance(), legs.empty() ? 0 : legs.back().mode});
     std::vector<Segment> segments;
     for (const RouteLeg& leg : legs) {
-        segment.rateLPerKm = rates.mean[leg.mode].litresPerKm();
+        const double slope = leg.length > Distance() ? rates.climbKm(leg) / leg.length.km() : 0.0;
+        segment.rateLPerKm = rates.mean[leg.mode].litresPerKm() + slope * rates.climb.mean.litresPerKm();
         segment.surgeL = basis.surge.empty() ? 0.0 : basis.surge[leg.mode].litres();
-        segment.squareL2PerKm2 = covariance(leg.mode, leg.mode);
-        segment.linearL2PerKm = 0.0;
-        segment.constantL2 = 0.0;
+        segment.squareL2PerKm2 = covariance(leg.mode, leg.mode) + slope * slope * climbVariance;
+        segment.linearL2PerKm = 2.0 * climbed * slope * climbVariance;
+        segment.constantL2 = climbed * climbed * climbVariance;
         for (std::size_t i = 0; i < n; ++i) {
             segment.linearL2PerKm += 2.0 * covariance(i, leg.mode) * km[i];
             for (std::size_t j = 0; j < n; ++j)
@@ -100,14 +106,15 @@ std::vector<RangeLaw::Segment> RangeLaw::segmentsOf(const RangeBasis& basis)
     return segments;
 }
 
-double RangeLaw::positive(const Segment& segment) const
+double RangeLaw::positive(const RateModel& rates, std::size_t mode) const
 {
+    const double rate = rates.mean[mode].litresPerKm();
+    const double rateSd = std::sqrt(rates.covariance[mode * rates.mean.size() + mode]);
     double sum = 0.0;
     for (const World& world : m_worlds) {
         const double f = world.factor.factorMean;
-        const double sd = std::hypot(f * std::sqrt(segment.squareL2PerKm2),
-                                     world.factor.factorSd * segment.rateLPerKm);
-        sum += world.factor.weight * (sd > 0 ? normalCdf(f * segment.rateLPerKm / sd) : 1.0);
+        const double sd = std::hypot(f * rateSd, world.factor.factorSd * rate);
+        sum += world.factor.weight * (sd > 0 ? normalCdf(f * rate / sd) : 1.0);
     }
     return sum;
 }
@@ -205,8 +212,8 @@ Distance RangeLaw::madeWith(Probability p) const
         return Distance();
     double low = 0.0;
     const Segment& first = m_segments.front();
-    const double evenKm = (m_fuel.mean.litres() - first.useL) / first.rateLPerKm;
-    double high = std::clamp(evenKm, 1.0, kFarthest.km());
+    const double left = m_fuel.mean.litres() - first.useL;
+    double high = first.rateLPerKm > 0 ? std::clamp(left / first.rateLPerKm, 1.0, kFarthest.km()) : 1.0;
     while (excess(high) <= 0.0) {
         if (high >= kFarthest.km())
             return kFarthest;

@@ -87,7 +87,7 @@ public:
 
 private:
     // Consumption along one leg at the mean rates, t km after its start: use + rate t, and
-    // x'Sx = constant + linear t + square t^2.
+    // x'Sx = constant + linear t + square t^2. A leg's climb is spread evenly over it.
     struct Segment {
         double startKm = 0.0;    // from here
         double noiseKm = 0.0;    // at its start, since the level was known
@@ -112,13 +112,13 @@ private:
 
     RangeLaw() = default;
     static std::vector<Segment> segmentsOf(const RangeBasis& basis);
-    double positive(const Segment& segment) const;   // P(rate > 0)
+    double positive(const RateModel& rates, std::size_t mode) const;   // P(rate > 0)
     void findPeaks();
     Course courseOf(const Segment& segment, const RateWorld& factor) const;
 
     Estimate<Volume> m_fuel;
     double m_routeVarianceL2PerKm = 0.0;
-    double m_positive = 1.0;   // P(rate > 0), of the mode where it is least
+    double m_positive = 1.0;   // P(rate > 0) on the flat, of the mode where it is least
     std::vector<Segment> m_segments;
     std::vector<World> m_worlds;
 };

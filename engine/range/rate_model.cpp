@@ -68,12 +68,14 @@ LevelSpread RateModel::spreadAfter(Volume levelSd, std::span<const RouteLeg> roa
     const std::size_t n = mean.size();
     LevelSpread spread;
     spread.own = levelSd.litres() * levelSd.litres();
+    double climbed = 0.0;
     for (const RouteLeg& a : road) {
+        climbed += climbKm(a);
         spread.own += legNoiseSd * legNoiseSd * a.length.km();
         for (const RouteLeg& b : road)
             spread.residual += a.length.km() * covariance[a.mode * n + b.mode] * b.length.km();
     }
-    spread.residual = std::max(spread.residual, 0.0);
+    spread.residual = std::max(spread.residual, 0.0) + std::pow(climbed * climb.sd.litresPerKm(), 2);
     spread.burnt = burntOver(road).litres();
     return spread;
 }
@@ -82,8 +84,16 @@ Volume RateModel::burntOver(std::span<const RouteLeg> road) const
 {
     Volume burnt;
     for (const RouteLeg& leg : road)
-        burnt += mean[leg.mode] * leg.length;
+        burnt += mean[leg.mode] * leg.length + climb.mean * Distance::fromKm(climbKm(leg));
     return burnt;
+}
+
+double RateModel::climbKm(const RouteLeg& leg) const
+{
+    const double perKm = climb.mean.litresPerKm();
+    if (!(perKm > 0) || leg.climb >= Distance())
+        return perKm > 0 ? leg.climb.km() : 0.0;
+    return std::max(leg.climb.km(), -(mean[leg.mode] * leg.length).litres() / perKm);
 }
 
 Result<void> checkRates(const RateModel& rates)
@@ -101,6 +111,8 @@ Result<void> checkRates(const RateModel& rates)
         if (!std::isfinite(value) || (i % (n + 1) == 0 && value < 0))
             return failInput(Sentence::of("the variance of a rate must be 0 or more"));
     }
+    if (!(isFinite(rates.climb.mean) && rates.climb.mean >= Consumption() && isSpread(rates.climb.sd.litresPerKm())))
+        return failInput(Sentence::of("what a climb takes must be 0 or more"));
     if (!averageToOne(rates.worlds))
         return failInput(Sentence::of("the weights of what the rates may be must sum to 1"));
     if (!(isSpread(rates.legNoiseSd) && rates.legNoiseSd <= 1e6 && rates.idling >= FlowRate()))

@@ -19,6 +19,7 @@ namespace undermark {
 struct RouteLeg {
     Distance length;        // >= 0
     std::size_t mode = 0;
+    Distance climb{};       // of height: what rises less what its falls give back; may be below 0
 };
 
 // In world k the rates are jointly normal: mean f r, covariance f^2 S + s^2 r r', with f
@@ -31,6 +32,9 @@ struct RateModel {
     std::vector<RateWorld> worlds{{1.0, 1.0, 0.0}};
     double legNoiseSd = 0.0; // noise of the road, L per square root of km
     FlowRate idling;         // L/h, for idle minutes at controls
+    // Per km of height climbed, beside the mode's rate: its error is common to all the road and
+    // independent of the modes', each world's factor is on it as well.
+    Estimate<Consumption> climb;
 
     static RateModel single(Estimate<Consumption> rate, double legNoiseSd = 0.0);
 
@@ -41,13 +45,17 @@ struct RateModel {
     // Of the level at the end of this road, known to `levelSd` at its beginning.
     LevelSpread spreadAfter(Volume levelSd, std::span<const RouteLeg> road) const;
     Volume burntOver(std::span<const RouteLeg> road) const; // mean
+    // The leg's, in km, but no more downwards than brings its litres to nothing: no road gives
+    // fuel back.
+    double climbKm(const RouteLeg& leg) const;
 };
 
-// Every rate and its spread so many times as large; `factor` above 0. The road's noise stays.
+// Every mode's rate and its spread so many times as large; `factor` above 0. The road's noise
+// and the climb stay.
 RateModel withRatesTimes(RateModel rates, double factor);
 
 // badInput where a number is not finite, a rate is not above 0, a variance or spread is
-// negative, sizes do not match, or the worlds' weights and factors do not average to 1.
+// negative (the climb's rate too), sizes do not match, or the worlds' weights and factors do not average to 1.
 Result<void> checkRates(const RateModel& rates);
 
 } // namespace undermark

@@ -11,6 +11,7 @@
 
 #include "engine/base/quantity.h"
 #include "engine/base/records.h"
+#include "engine/planning/route.h"
 #include "engine/roads/height_profile.h"
 
 namespace undermark {
@@ -42,11 +43,16 @@ struct Climb {
 
 // From `from` to `to` along the profile (smoothed before, see withoutRipples); heights in between
 // are interpolated. What lies outside the profile, or in a gap, adds nothing. Adds up: two ways
-// one after the other cost what they cost as one, but for a point put into a fall.
+// one after the other cost what they cost as one, but for a point put into a fall. Where `to` lies
+// before `from` the way is driven backwards.
 Climb climbBetween(const HeightProfile& profile, Distance from, Distance to, double rolling);
 
-// Litres beside the flat's, negative where the way leads down; the spread is the mass's and the
-// efficiency's, common to all legs of a trip.
-Estimate<Volume> litresOf(const Climb& climb, const ClimbingCar& car);
+// Beside the flat's rate, per km of height climbed; the spread is the mass's and the efficiency's,
+// common to all legs of a trip. badInput where a mass or a spread is negative or not finite, or the
+// efficiency is not between 0 and 1.
+Result<Estimate<Consumption>> litresPerHeight(const ClimbingCar& car);
+
+// What the sections of a route climb whose km are the profile's.
+void addClimbs(Route& route, const HeightProfile& profile, double rolling);
 
 } // namespace undermark

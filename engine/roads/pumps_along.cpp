@@ -4,22 +4,78 @@
 #include "engine/base/format.h"
 #include "engine/roads/detours.h"
 
+#include "engine/base/record_words.h"
+
 #include <algorithm>
 
 namespace undermark {
 
 namespace {
 
+constexpr const char* kClosedForGood = "off"; // as OpenStreetMap writes it
+
+// What the driver knows better. Hours and fuels that he does not tell are left as they are.
+void correct(MapPump& pump, const OwnPump& own)
+{
+    pump.name = own.name;
+    if (own.hours)
+        pump.hours = *own.hours;
+    if (own.fuel)
+        pump.fuels = {{wordOf(*own.fuel), true}};
+}
+
+const OwnPump* ownAt(const PumpsQuestion& question, const GeoPosition& place)
+{
+    for (const OwnPump& own : question.own)
+        if (geodesicLength({own.latitude, own.longitude}, place) <= kSamePump)
+            return &own;
+    return nullptr;
+}
+
+// Those of the list that the map has not, as the map would have them.
+void addOwn(std::vector<MapPump>& pumps, const PumpsQuestion& question)
+{
+    const std::size_t known = pumps.size();
+    for (const OwnPump& own : question.own) {
+        const GeoPosition place{own.latitude, own.longitude};
+        const bool onMap = std::any_of(pumps.begin(), pumps.begin() + std::ptrdiff_t(known), [&](const MapPump& pump) {
+            return geodesicLength(pump.position, place) <= kSamePump;
+        });
+        if (onMap)
+            continue;
+        MapPump pump;
+        pump.id = "own " + own.name;
+        pump.position = place;
+        pumps.push_back(std::move(pump)); // the rest by correct()
+    }
+}
+
+// Of the driver's fuel or a map's tag.
+Offer offerOf(const MapPump& pump, const OwnPump* own, const std::string& fuel)
+{
+    if (fuel.empty())
+        return Offer::unknown;
+    if (own && own->fuel)
+        return fuel == wordOf(*own->fuel) ? Offer::yes : Offer::no;
+    return offers(pump, fuel);
+}
+
 // Those within reach that may sell the fuel, in order.
 std::vector<PumpAlong> within(const GeoLine& line, std::vector<MapPump>&& pumps, const PumpsQuestion& question)
 {
+    addOwn(pumps, question);
     std::vector<PumpAlong> along;
     for (MapPump& pump : pumps) {
+        const OwnPump* const own = ownAt(question, pump.position);
+        if (own)
+            correct(pump, *own);
         const auto foot = line.nearest(pump.position, question.within);
-        const Offer offer = question.fuel.empty() ? Offer::unknown : offers(pump, question.fuel);
-        if (!foot || offer == Offer::no)
+        const Offer offer = offerOf(pump, own, question.fuel);
+        if (!foot || offer == Offer::no || (own && own->hours == kClosedForGood))
             continue;
         PumpAlong found;
+        found.own = own != nullptr;
+        found.price = own ? own->pricePerLitre : std::nullopt;
         found.at = foot->at;
         found.off = foot->off;
         found.offer = offer;

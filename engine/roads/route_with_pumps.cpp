@@ -107,6 +107,7 @@ RouteWithPumps withPumps(RouteFile file, const std::vector<PumpAlong>& pumps,
         RoutePoint point = pointOnSection(*(place - 1), std::min(pump.at, place->at), names[i]);
         point.fuel = FuelSource::pump;
         point.detour = pump.detour;
+        point.pricePerLitre = pump.price;
         if (clock) {
             const Arrival arrival = arrivalAt(pump, *clock);
             if (arrival.state == OnArrival::closed && !arrival.hours) {

@@ -185,7 +185,7 @@ inline LiveSource fullSource()
 
 inline OwnPump fullPump()
 {
-    return {"Farm at the bend", 61.25, -3.125, "Mo-Fr 08:00-17:00", FuelKind::diesel, "ring first"};
+    return {"Farm at the bend", 61.25, -3.125, "Mo-Fr 08:00-17:00", FuelKind::diesel, "ring first", 1.75};
 }
 
 inline Photo fullPhoto()

@@ -46,10 +46,13 @@ public:
             for (const auto& [section, km] : out) {
                 idle(section);
                 drive(section, km);
+                climb(section, km, points[section].climb.there);
             }
             std::reverse(out.begin(), out.end());
-            for (const auto& [section, km] : out)
+            for (const auto& [section, km] : out) {
                 drive(section, km);
+                climb(section, km, points[section].climb.back);
+            }
             if (const auto& detour = points[gap.from].detour; detour && stopped)
                 drive(gap.from, detour->km() / 2);
             return m_level < litres;
@@ -91,6 +94,7 @@ private:
             }
             m_rates[i] += rates.mean[i].litresPerKm();
         }
+        m_climb = rates.climb.mean.litresPerKm() + rates.climb.sd.litresPerKm() * normal();
         m_level = m_request.tank.start.mean.litres() + m_request.tank.start.sd.litres() * normal();
         m_stop = m_plan.stops.begin();
     }
@@ -99,6 +103,15 @@ private:
     {
         const std::size_t mode = *m_request.rates.indexOf(m_request.route.points[section].mode);
         m_level -= m_rates[mode] * km + m_request.rates.legNoiseSd * std::sqrt(km) * normal();
+    }
+
+    // Of a section of which so many km are driven.
+    void climb(std::size_t section, double km, Distance height)
+    {
+        const auto& points = m_request.route.points;
+        const double whole = (points[section + 1].at - points[section].at).km();
+        if (whole > 0)
+            m_level -= m_climb * height.km() * km / whole;
     }
 
     void idle(std::size_t point)
@@ -139,6 +152,7 @@ private:
                 return false;
             idle(i);
             drive(i, (points[i + 1].at - points[i].at).km());
+            climb(i, (points[i + 1].at - points[i].at).km(), points[i].climb.there);
             if (m_level < litres)
                 return false;
         }
@@ -156,6 +170,7 @@ private:
     std::mt19937_64 m_random;
     std::normal_distribution<double> m_normal;
     std::vector<double> m_rates; // L/km by mode, of this drive
+    double m_climb = 0.0; // L/km of height, of this drive
     double m_level = 0.0;
     std::vector<PlannedStop>::const_iterator m_stop;
 };

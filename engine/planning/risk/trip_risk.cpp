@@ -101,9 +101,9 @@ std::vector<Arrival> arrivalsOf(const Problem& problem, const std::vector<Purcha
             arrivals.push_back({problem.withDetour(run, to, 0.5), to,
                                 supply - stop->detourLitres / 2 - problem.fuelBefore(to)});
         }
-        const bool alike = problem.surgeTo.empty() && problem.floors.empty();
+        const bool alike = problem.surgeTo.empty() && problem.floors.empty() && !problem.falls;
         for (int i = to; i > from && !(alike && dry >= 0); --i) {
-            if (problem.dryAt(i) <= dry && problem.floorAt(i) <= floor)
+            if (problem.dryAt(i) <= dry && problem.floorAt(i) <= floor && !(i < to && problem.isSummit(i)))
                 continue;
             dry = std::max(dry, problem.dryAt(i));
             floor = std::max(floor, problem.floorAt(i));

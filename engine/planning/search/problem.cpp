@@ -114,7 +114,10 @@ private:
     {
         const std::size_t m = *m_rates.indexOf(point.mode);
         const Consumption rate = m_rates.mean[m];
-        m_fuel += (rate * length).litres();
+        const RouteLeg leg{length, m, point.climb.there};
+        m_fuel += m_rates.burntOver({&leg, 1}).litres();
+        if (m_problem.climbMode != kNoMode)
+            climb(leg, point.climb.back);
         if (point.idle)
             m_fuel += m_rates.idling.litresPerHour() * point.idle->count() / 60.0;
         if (point.detour) {
@@ -126,6 +129,17 @@ private:
         if (!m_surge.empty())
             m_problem.surgeTo.push_back(m_surge[m]);
         m_km[m] += length.km();
+    }
+
+    void climb(const RouteLeg& leg, Distance back)
+    {
+        const double there = m_rates.climbKm(leg);
+        m_problem.falls = m_problem.falls || there < 0;
+        m_km[static_cast<std::size_t>(m_problem.climbMode)] += there;
+        auto& backTo = m_problem.climbBackTo;
+        if (backTo.empty())
+            backTo.push_back(0.0);
+        backTo.push_back(backTo.back() + m_rates.climbKm({leg.length, leg.mode, back}));
     }
 
     const PlanRequest& m_request;
@@ -205,6 +219,21 @@ bool needsGrow(const Problem& problem)
            riskBelow(0.0, factorAlone, problem.worlds) > problem.allowed.risk;
 }
 
+// One mode more, independent of the others.
+void addClimb(const RouteRates& route, Problem& problem)
+{
+    const auto n = static_cast<std::size_t>(problem.modes);
+    std::vector<double> wider((n + 1) * (n + 1), 0.0);
+    for (std::size_t i = 0; i < n; ++i)
+        std::copy_n(problem.covariance.begin() + static_cast<std::ptrdiff_t>(i * n), n,
+                    wider.begin() + static_cast<std::ptrdiff_t>(i * (n + 1)));
+    wider.back() = std::pow(route.rates.climb.sd.litresPerKm(), 2);
+    problem.covariance = std::move(wider);
+    problem.rates.push_back(route.rates.climb.mean.litresPerKm());
+    problem.kmPast.push_back(route.climbPast);
+    problem.climbMode = problem.modes++;
+}
+
 Result<RouteRates> addRates(const PlanRequest& request, Problem& problem)
 {
     Result<RouteRates> route = ratesOnRoute(request);
@@ -218,6 +247,8 @@ Result<RouteRates> addRates(const PlanRequest& request, Problem& problem)
     problem.worlds = rates.worlds;
     problem.noisePerKm = rates.legNoiseSd * rates.legNoiseSd;
     problem.kmPast = route->kmPast;
+    if (route->climbs)
+        addClimb(*route, problem);
     problem.needsGrow = needsGrow(problem);
     return route;
 }
@@ -253,6 +284,7 @@ Result<Problem> makeProblem(const PlanRequest& request)
     if (request.aim == Aim::cost && prices->any && prices->missing)
         return failInput(Sentence::of("a price is missing while other points have one"),
                          Sentence::of("a price per litre"), prices->missing->name);
+    problem.needsGrow = problem.needsGrow && !problem.falls;
     applyAim(request, prices->dearest, problem);
     if (request.departure && request.speed)
         problem.timetable = timetableOf(request, problem);

@@ -47,6 +47,7 @@ struct Purchase {
 };
 
 inline constexpr int kStart = -1;
+inline constexpr int kNoMode = -1;
 
 // The road since the level was last known: from the full fill at `since`, or (kStart) from
 // where the level at the start was known.
@@ -57,7 +58,8 @@ struct Run {
 
 struct Problem {
     int points = 0;
-    int modes = 1;
+    int modes = 1;   // where heights are known one more, whose km are of height and make no noise:
+    int climbMode = kNoMode;
     double capacity = 0.0;      // L
     double start = 0.0;         // L
     double startVariance = 0.0; // L^2
@@ -70,6 +72,7 @@ struct Problem {
     int cans = 0;
     bool uncertain = false;     // any spread at all
     bool needsGrow = true;      // a longer run never asks for less
+    bool falls = false;         // some section leads down, which takes some of a climb's spread back
     bool someTimed = false;     // else every section counts as timed
     bool carryingCosts = false; // aim weight
     bool hasHours = false;      // some open offer has opening hours
@@ -80,6 +83,7 @@ struct Problem {
     std::vector<double> fuelTo; // L, to the arrival at each point
     std::vector<double> kmTo;   // km by mode, points x modes; empty where there is one
     std::vector<double> kmPast; // by mode: before the route, since the level was last known
+    std::vector<double> climbBackTo; // km of height, the route driven backwards; empty: none
     std::vector<double> surgeTo; // L that must be there on arrival, by the mode; empty: none
     std::vector<double> floors; // L wished for on arrival at a point; empty: none
     std::vector<char> timed;    // the section from here on
@@ -128,11 +132,19 @@ struct Problem {
     // The km by mode of that run; after a fill with the way back from it.
     double km(int since, int point, int mode) const;
     double km(const Run& run, int point, int mode) const;
+    // Of the road between two points, driven back.
+    double kmBackBetween(int from, int to, int mode) const;
     // The run with so much (a half, or all) of the detour to a stop at `point` in it.
     Run withDetour(Run run, int point, double part) const;
     double fuelBefore(int point) const { return fuelTo[static_cast<std::size_t>(point)]; }
     // Of the road between two points.
     double kmBetween(int from, int to, int mode) const;
+    // Behind it the road leads down, before it did not: the level is known worse than further on.
+    bool isSummit(int point) const
+    {
+        return falls && point > 0 && point + 1 < points && kmBetween(point, point + 1, climbMode) < 0 &&
+               kmBetween(point - 1, point, climbMode) >= 0;
+    }
     // L^2 of the level that a run begins with.
     double knownVariance(int since) const { return since == kStart ? startVariance : fullVariance; }
     // Of a level known to `known` L^2 before a road of kmOf(mode).
@@ -184,7 +196,7 @@ template <class KmOf> LevelSpread Problem::spreadOver(double known, KmOf kmOf) c
     double all = 0.0;
     for (int i = 0; i < modes; ++i) {
         const double x = kmOf(i);
-        all += x;
+        all += i == climbMode ? 0.0 : x;
         spread.burnt += x * rates[static_cast<std::size_t>(i)];
         spread.residual += x * x * common(i, i);
         for (int j = 0; j < i; ++j)

@@ -24,6 +24,13 @@ double Problem::kmBetween(int from, int to, int mode) const
     return kmTo[last * n + m] - kmTo[first * n + m];
 }
 
+double Problem::kmBackBetween(int from, int to, int mode) const
+{
+    if (mode != climbMode)
+        return kmBetween(from, to, mode);
+    return climbBackTo[static_cast<std::size_t>(to)] - climbBackTo[static_cast<std::size_t>(from)];
+}
+
 double Problem::km(int since, int point, int mode) const
 {
     if (since == kStart)
@@ -69,7 +76,7 @@ double Problem::enoughTo(const Run& run, int from, int to) const
     const Run there = withDetour(run, to, 0.5);
     double enough = fuelBefore(to) + offers[static_cast<std::size_t>(to)].detourLitres / 2 +
                     needed(spread(there, to), to);
-    const bool onTheWay = !surgeTo.empty() || !floors.empty() || onStage; // may ask for more than the end does
+    const bool onTheWay = !surgeTo.empty() || !floors.empty() || onStage || falls; // may ask for more than the end does
     for (int i = onTheWay ? from + 1 : to; i < to; ++i)
         enough = std::max(enough, fuelBefore(i) + needed(spread(run, i), i));
     return enough - fuelBefore(from);

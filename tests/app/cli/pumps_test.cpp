@@ -28,6 +28,43 @@ private slots:
             QSKIP("the open map is not here");
     }
 
+    // The driver's list stands above the map: what he says is closed is passed, his price is planned
+    // with, and a pump that no map has is one more.
+    void pumpsOfOnesOwn()
+    {
+        const CliRunner run;
+        const QString track = run.file("valley.gpx", kValley);
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);
+        const QString ask = "pumps " + kMapFile + " --along " + track + " --json";
+        const nlohmann::json before = run(ask).json()["pumps"];
+        const nlohmann::json& first = before[0];
+        const auto near = [&](const char* more) {
+            return run(QString("own-pump add Barn --lat %1 --lon %2 %3 --json")
+                           .arg(first["lat"].get<double>() + .0003, 0, 'f', 6).arg(first["lon"].get<double>(), 0, 'f', 6).arg(more));
+        };
+        const CliAnswer closed = near("--closed");
+        QCOMPARE(closed.exitCode, 0);
+        QCOMPARE(run(ask).json()["pumps"].size(), before.size() - 1);
+        QCOMPARE(run("own-pump remove Barn").exitCode, 0);
+        QVERIFY(run(ask).json()["pumps"] == before);
+        QCOMPARE(near("--price-per-l 1.5 --hours 24/7").exitCode, 0);
+        const nlohmann::json priced = run(ask).json()["pumps"];
+        QCOMPARE(priced.size(), before.size());
+        QVERIFY(priced[0]["own"] == true && priced[0]["price_per_l"] == 1.5 && priced[0]["name"] == "Barn");
+        QVERIFY(priced[0]["opening_hours"] == "24/7" && priced[1]["own"] == false);
+        QCOMPARE(run("own-pump add Farm --lat 47.1 --lon 9.52 --fuel diesel").exitCode, 0);
+        QCOMPARE(run(ask).json()["pumps"].size(), before.size() + 1);
+        QCOMPARE(run(ask + " --fuel petrol").json()["pumps"].size(), run(ask + " --fuel diesel").json()["pumps"].size() - 1);
+        QCOMPARE(run("own-pump list --json").json()["pumps"].size(), std::size_t(2));
+        for (const char* wrong : {"own-pump add X --lat 91 --lon 0", "own-pump add X --lat 0", "own-pump remove Nobody",
+                                  "own-pump add X --lat 0 --lon 0 --closed --hours 24/7",
+                                  "own-pump add X --lat 0 --lon 0 --price-per-l -1"}) {
+            const CliAnswer answer = run(wrong);
+            QVERIFY2(answer.exitCode == 2 && answer.errorLines() == 1, qPrintable(QString(wrong) + ": " + answer.err));
+        }
+        QCOMPARE(run("own-pump list --json").json()["pumps"].size(), std::size_t(2));
+    }
+
     // What `pumps` lists is what `plan --pumps` may stop at, and what the files hold that it writes.
     void listedPlannedAndWritten()
     {

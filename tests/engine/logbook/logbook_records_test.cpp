@@ -88,7 +88,7 @@ private slots:
         QVERIFY(holdsSchema2(*m_book, m_car));
         QVERIFY(stored(leastTank()) == leastTank());
         QVERIFY(stored(LiveSource{"nmea:/dev/ttyUSB0", {}, {}, {}}).dbc == std::nullopt);
-        const OwnPump bare{"Hut", -90, 180, {}, {}, {}};
+        const OwnPump bare{"Hut", -90, 180, {}, {}, {}, {}};
         QVERIFY(stored(bare) == bare);
         Vehicle car = fullVehicle();
         car.currency = "EUR";
@@ -153,8 +153,9 @@ private slots:
         }
         LiveSource source{"can:can0", {}, std::string(1'048'577, 'x'), {}};
         refuses(source, "DBC file");
-        refuses(OwnPump{"x", 90.1, 0, {}, {}, {}}, "latitude");
-        refuses(OwnPump{"x", 0, -180.1, {}, {}, {}}, "longitude");
+        refuses(OwnPump{"x", 90.1, 0, {}, {}, {}, {}}, "latitude");
+        refuses(OwnPump{"x", 0, 0, {}, {}, {}, -.01}, "price");
+        refuses(OwnPump{"x", 0, -180.1, {}, {}, {}, {}}, "longitude");
     }
 
     void everyWordOfEveryEnumerationComesBack()

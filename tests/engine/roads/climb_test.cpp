@@ -28,7 +28,8 @@ Climb whole(const HeightProfile& profile)
 
 double litres(const HeightProfile& profile)
 {
-    return litresOf(whole(profile), ClimbingCar()).mean.litres();
+    const Climb climb = whole(profile);
+    return (litresPerHeight(ClimbingCar())->mean * Distance::fromMetres(climb.up - climb.back)).litres();
 }
 
 // A tile of SRTM3 whose height is `plane` of north and east, 0 to 1.
@@ -59,11 +60,28 @@ private slots:
     {
         const HeightProfile up = heights({{0, 200}, {20, 1200}});
         QVERIFY(std::fabs(litres(up) - 1.8387) < 1e-4);
-        const Estimate<Volume> told = litresOf(whole(up), ClimbingCar());
+        const Estimate<Consumption> told = *litresPerHeight(ClimbingCar());
         QVERIFY(std::fabs(told.sd / told.mean - std::hypot(200.0 / 1500, .04 / .25)) < 1e-12);
         ClimbingCar diesel;
         diesel.fuel = FuelKind::diesel;
-        QVERIFY(std::fabs(litresOf(whole(up), diesel).mean.litres() - 1.8387 * 32 / 36) < 1e-4);
+        QVERIFY(std::fabs(litresPerHeight(diesel)->mean.litresPerKm() - 1.8387 * 32 / 36) < 1e-4);
+        for (ClimbingCar none : {ClimbingCar{-1}, ClimbingCar{1500, 0, 0}, ClimbingCar{1500, 0, 1}, ClimbingCar{1500, NAN}})
+            QCOMPARE(int(litresPerHeight(none).error().code), int(ErrorCode::badInput));
+    }
+
+    // 1,000 m up on 20 km and 100 m down on 20 km: there 900 m net (the fall is gentler than rolling); back
+    // 100 m up, and 240 of the 1,000 given back.
+    void sectionsThereAndBack()
+    {
+        Route route;
+        for (const double km : {0.0, 10.0, 40.0})
+            route.points.emplace_back().at = Distance::fromKm(km);
+        addClimbs(route, heights({{0, 200}, {20, 1200}, {40, 1100}}), .012);
+        QVERIFY(std::fabs(route.points[0].climb.there.metres() - 500) < 1e-9);
+        QVERIFY(std::fabs(route.points[0].climb.back.metres() + 120) < 1e-9);
+        QVERIFY(std::fabs(route.points[1].climb.there.metres() - 400) < 1e-9);
+        QVERIFY(std::fabs(route.points[1].climb.back.metres() - (100 - 120)) < 1e-9);
+        QCOMPARE(route.points[2].climb, SectionClimb());
     }
 
     // Down 1,000 m on 20 km: rolling costs .012 x 20,000 = 240 m of height, the rest is braked.
