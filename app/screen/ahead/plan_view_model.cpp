@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/ahead/plan_view_model.h"
 
+#include "engine/base/record_words.h"
 #include "engine/planning/plannable.h"
 #include "engine/tables/route_file.h"
 
@@ -15,12 +16,13 @@ PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const FileRoots
       m_files(roots, {QStringLiteral("*.csv"), QStringLiteral("*.gpx")},
               QString::fromStdString((car.folder() / "routes").string())),
       m_editor([this](const Route& whole) { return takeChanged(whole); }, car.folder() / "routes"),
-      m_here([this] { return m_editor.route(); }, m_answer), m_whatIfs(m_answer),
+      m_map(roots, [this] { return askOfMap(); }), m_here([this] { return m_editor.route(); }, m_answer), m_whatIfs(m_answer),
       m_card(m_answer, [this] { return m_car.folder(); }, [this] { return cardWishes(); })
 {
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
     connect(&m_editor, &RouteEditModel::renamed, this, &PlanViewModel::changed);
     connect(&m_wishes, &PlanWishes::chosen, this, &PlanViewModel::refresh);
+    connect(&m_map, &PlanMap::routed, this, &PlanViewModel::planOnMap);
     connect(&m_here, &PlanHere::moved, this, &PlanViewModel::planLeft);
     connect(&m_background, &Background::idle, this, &PlanViewModel::settled);
 }
@@ -48,6 +50,7 @@ void PlanViewModel::setFormat(const UnitFormat& format)
 {
     m_format = format;
     m_editor.setFormat(format);
+    m_map.setFormat(format);
     m_here.setFormat(format);
     m_wishes.retranslate();
     m_answer.setFormat(format);
@@ -90,12 +93,22 @@ std::vector<std::string> PlanViewModel::modes()
 
 void PlanViewModel::setRoute(Route route, const QString& name)
 {
+    RouteFile file;
+    file.route = std::move(route);
+    setRoute(std::move(file), name);
+}
+
+void PlanViewModel::setRoute(RouteFile file, const QString& name)
+{
+    m_map.startAnew(std::move(file));
+    const Route route = m_map.route();
     m_editor.load(route, name, modes());
     start(route);
 }
 
 void PlanViewModel::newRoute()
 {
+    m_map.startAnew({});
     m_editor.begin(modes());
     start(m_editor.route());
 }
@@ -118,7 +131,7 @@ void PlanViewModel::pickFile(int row)
         return;
     auto file = readRouteFile(path.toStdString());
     if (file)
-        return setRoute(std::move(file->route), QFileInfo(path).completeBaseName());
+        return setRoute(std::move(*file), QFileInfo(path).completeBaseName());
     m_notices = {noticeOf(file.error())};
     emit changed();
 }
@@ -179,6 +192,26 @@ void PlanViewModel::show(Route route, Result<Planned> planned)
 
 void PlanViewModel::planLeft()
 {
+    if (auto route = m_here.left(m_editor.route()))
+        plan(std::move(*route));
+}
+
+// Of the fuel that the car takes, with what the driver knows better than the map.
+PumpsQuestion PlanViewModel::askOfMap() const
+{
+    PumpsQuestion question;
+    if (const auto log = m_car.log()) {
+        question.fuel = wordOf(log->vehicle.value.fuel);
+        for (const Entry<OwnPump>& pump : log->pumps)
+            question.own.push_back(pump.value);
+    }
+    return question;
+}
+
+// Where the car is, and what was told of its fuel, stays.
+void PlanViewModel::planOnMap()
+{
+    m_editor.load(m_map.route(), m_editor.routeName(), modes());
     if (auto route = m_here.left(m_editor.route()))
         plan(std::move(*route));
 }

@@ -3,7 +3,7 @@
 // The Ahead page: a route, its plan, and what would change it. What is chosen, typed and
 // shown stands in a part of its own; here is how they hang together.
 //
-//   files, editor, here, wishes  ->  a request  ->  planned away from the screen  ->  answer
+//   files, map, editor, here, wishes  ->  a request  ->  planned away from the screen  ->  answer
 //                                                                whatIfs, card  <-
 //
 // Guarantees (each has a test in tests/app/screen/ahead/plan_view_model_test.cpp):
@@ -20,6 +20,7 @@
 #include "app/screen/ahead/fuel_card.h"
 #include "app/screen/ahead/plan_answer.h"
 #include "app/screen/ahead/plan_here.h"
+#include "app/screen/ahead/plan_map.h"
 #include "app/screen/ahead/plan_what_ifs.h"
 #include "app/screen/ahead/plan_wishes.h"
 #include "app/screen/ahead/route_edit_model.h"
@@ -35,6 +36,7 @@ class PlanViewModel : public PageModel {
     QML_UNCREATABLE("made by the application")
     Q_PROPERTY(undermark::FileList* files READ files CONSTANT FINAL)
     Q_PROPERTY(undermark::RouteEditModel* editor READ editor CONSTANT FINAL)
+    Q_PROPERTY(undermark::PlanMap* map READ map CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanHere* here READ here CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanWishes* wishes READ wishes CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanAnswer* answer READ answer CONSTANT FINAL)
@@ -58,6 +60,7 @@ public:
 
     FileList* files() { return &m_files; }
     RouteEditModel* editor() { return &m_editor; }
+    PlanMap* map() { return &m_map; }
     PlanHere* here() { return &m_here; }
     PlanWishes* wishes() { return &m_wishes; }
     PlanAnswer* answer() { return &m_answer; }
@@ -74,6 +77,7 @@ public:
     void refresh() override;
     void setFormat(const UnitFormat& format) override;
     void setRoute(Route route, const QString& name);
+    void setRoute(RouteFile file, const QString& name); // with what is known of the ground
     Q_INVOKABLE void pickFile(int row);
     Q_INVOKABLE void newRoute();   // made from nothing, row by row
     Q_INVOKABLE void otherRoute(); // back to the list of files
@@ -90,6 +94,8 @@ private:
     Result<PlanRequest> request(const Route& route);
     void plan(Route route);
     void planLeft();
+    void planOnMap();
+    PumpsQuestion askOfMap() const;
     void show(Route route, Result<Planned> planned);
     Result<void> takeChanged(const Route& whole);
 
@@ -99,6 +105,7 @@ private:
     std::function<QString()> m_basis;
     FileList m_files;
     RouteEditModel m_editor; // of all of the route
+    PlanMap m_map;
     PlanAnswer m_answer;
     PlanHere m_here;
     PlanWishes m_wishes;

@@ -75,13 +75,14 @@ Result<void> RouteEditor::addAfter(std::size_t row, const std::string& name)
         return failInput(Sentence::of("the route is too long"),
                          Sentence::of("%1 rows at most", counted(kMostRoutePointsInFile)));
     Route route = m_route;
-    const RoutePoint& before = route.points[row];
+    RoutePoint& before = route.points[row];
     const RoutePoint& after = route.points[std::min(row + 1, route.points.size() - 1)];
     RoutePoint point;
     point.name = name;
     point.at = before.at + 0.5 * (after.at - before.at);
     point.mode = before.mode;
     point.timed = before.timed;
+    point.climb = before.climb = before.climb * 0.5;
     route.points.insert(route.points.begin() + static_cast<std::ptrdiff_t>(row) + 1, point);
     return take(std::move(route));
 }
@@ -90,6 +91,10 @@ Result<void> RouteEditor::remove(std::size_t row)
 {
     assert(row < m_route.points.size());
     Route route = m_route;
+    if (row > 0 && row + 1 < route.points.size()) { // its section joins the one before
+        SectionClimb& before = route.points[row - 1].climb;
+        before = {before.there + route.points[row].climb.there, before.back + route.points[row].climb.back};
+    }
     route.points.erase(route.points.begin() + static_cast<std::ptrdiff_t>(row));
     return take(std::move(route));
 }

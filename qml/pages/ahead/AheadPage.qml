@@ -13,9 +13,10 @@ FocusScope {
     property int tab: PlanViewModel.Stops
     property bool choosing: false  // what is wanted of the plan
     property bool naming: false    // the route
+    property bool mapping: false   // pumps from a map
     readonly property bool portrait: height > width
     readonly property bool routed: view.loaded && !view.editor.opened && !naming
-    readonly property bool planned: routed && !choosing
+    readonly property bool planned: routed && !choosing && !mapping
     readonly property bool acting: planned
                                    && (tab === PlanViewModel.Stops || tab === PlanViewModel.Rows)
 
@@ -26,9 +27,9 @@ FocusScope {
             here.take(event);
     }
     Keys.onEscapePressed: event => {
-        event.accepted = root.view.editor.opened || root.choosing || root.naming;
+        event.accepted = root.view.editor.opened || root.choosing || root.naming || root.mapping;
         root.view.editor.close();
-        root.choosing = root.naming = false;
+        root.choosing = root.naming = root.mapping = false;
     }
 
     ColumnLayout {
@@ -84,6 +85,14 @@ FocusScope {
             visible: root.planned && root.tab === PlanViewModel.Stops
             view: root.view
             onWishesWanted: root.choosing = true
+            onMapWanted: root.mapping = true
+        }
+        PlanPumps {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.routed && root.mapping && !root.choosing
+            map: root.view.map
+            onClosed: root.mapping = false
         }
         PlanChoice {
             Layout.fillWidth: true

@@ -12,6 +12,7 @@ PageScroll {
     readonly property PlanAnswer answer: view.answer
 
     signal wishesWanted
+    signal mapWanted
 
     NoticeBar {
         Layout.fillWidth: true
@@ -22,6 +23,13 @@ PageScroll {
         Layout.bottomMargin: -Theme.step
         text: root.view.wishes.line
         onClicked: root.wishesWanted()
+    }
+    SettingLine {
+        Layout.fillWidth: true
+        Layout.bottomMargin: -Theme.step
+        visible: root.view.map.possible
+        text: root.view.map.line
+        onClicked: root.mapWanted()
     }
     WrapText {
         visible: text !== ""

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Undermark.App
+
+// The pumps of a map along the track: the map is chosen, then each pump that it has is taken or
+// left out by a touch.
+ColumnLayout {
+    id: root
+
+    required property PlanMap map
+
+    signal closed
+
+    spacing: Theme.step
+
+    FilePicker {
+        Layout.fillWidth: true
+        Layout.rightMargin: -2 * Theme.step
+        Layout.fillHeight: true
+        visible: !root.map.found && !root.map.reading
+        title: qsTr("Which map?")
+        notices: root.map.notices
+        files: root.map.files
+        hint: qsTr("A map is an OpenStreetMap extract (.osm.pbf) of the region. It may be old: whether a "
+                   + "pump still is there, and is open, is known to who asks there.")
+        onPicked: row => root.map.pick(row)
+    }
+    WrapText {
+        Layout.fillHeight: true
+        visible: root.map.reading
+        text: root.map.progress
+        font.pixelSize: Theme.large
+    }
+    ListView {
+        id: list
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        visible: root.map.found
+        clip: true
+        spacing: Theme.step / 2
+        boundsBehavior: Flickable.StopAtBounds
+        model: root.map.pumps
+        header: Column {
+            width: list.width
+            spacing: Theme.step
+            WrapText {
+                width: list.width
+                text: root.map.line
+                font.pixelSize: Theme.body
+            }
+            NoticeBar {
+                width: list.width
+                notices: root.map.notices
+            }
+        }
+        delegate: Pressable {
+            id: row
+            required property mapPumpRow modelData
+            required property int index
+            readonly property string word: modelData.taken ? qsTr("taken") : qsTr("left out")
+
+            width: list.width
+            height: Math.max(Theme.touch, words.height + Theme.step)
+            Accessible.role: Accessible.CheckBox
+            Accessible.checked: modelData.taken
+            Accessible.name: modelData.name + ", " + modelData.detail + ": " + word
+            onClicked: root.map.toggle(index)
+
+            background: Rectangle {
+                color: row.down ? Theme.track : "transparent"
+                border.width: row.visualFocus ? 4 * Theme.hairline : 0
+                border.color: Theme.ink
+            }
+            Column {
+                id: words
+                y: Theme.step / 2
+                width: row.width - mark.width - 2 * Theme.step
+                Text {
+                    width: words.width
+                    text: row.modelData.name
+                    color: row.modelData.taken ? Theme.ink : Theme.quietInk
+                    font.pixelSize: Theme.body
+                    font.strikeout: !row.modelData.taken
+                    wrapMode: Text.Wrap
+                }
+                Text {
+                    width: words.width
+                    text: row.modelData.detail
+                    color: Theme.quietInk
+                    font.pixelSize: Theme.small
+                    wrapMode: Text.Wrap
+                }
+            }
+            Text {
+                id: mark
+                anchors.right: row.right
+                anchors.verticalCenter: row.verticalCenter
+                text: row.word
+                color: Theme.sure
+                font.pixelSize: Theme.small
+                font.bold: true
+                font.underline: true
+            }
+        }
+    }
+    EvenGrid {
+        id: actions
+        Layout.fillWidth: true
+        columns: root.map.found || root.map.reading ? 2 : 1
+
+        TouchButton {
+            width: actions.share
+            visible: root.map.found || root.map.reading
+            text: root.map.reading ? qsTr("Stop reading") : qsTr("Another map")
+            onClicked: root.map.reading ? root.map.stop() : root.map.anotherMap()
+        }
+        TouchButton {
+            width: actions.share
+            text: qsTr("Back to the plan")
+            leading: true
+            onClicked: root.closed()
+        }
+    }
+}
