@@ -62,6 +62,21 @@ void lostPump(benchmark::State& state)
 }
 BENCHMARK(lostPump)->Args({200, 5})->Args({200, 20})->Unit(benchmark::kMillisecond);
 
+// The same over a pass on every other section, which takes away what lets runs be dropped.
+void lostPumpOverHills(benchmark::State& state)
+{
+    PlanRequest request = test::withRisk(test::longRoute(static_cast<int>(state.range(0)), 2, double(state.range(1))));
+    request.rates.climb = {Consumption::fromLitresPerKm(1.84), Consumption::fromLitresPerKm(.39)};
+    auto& points = request.route.points;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const Distance climb = Distance::fromMetres((i % 2 == 0 ? 40 : -10) * double(state.range(1)) / 5);
+        points[i].climb = {climb, -1 * climb};
+    }
+    for (auto _ : state)
+        benchmark::DoNotOptimize(whatIfClosed(request, points[points.size() / 2].name));
+}
+BENCHMARK(lostPumpOverHills)->Args({200, 5})->Args({200, 20})->Unit(benchmark::kMillisecond);
+
 void repeatedStage(benchmark::State& state)
 {
     const PlanRequest request = wayOf(state);

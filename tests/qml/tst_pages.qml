@@ -40,7 +40,7 @@ PageCase {
     // Every page, and what is opened there, in large letters and in the other languages: opened
     // in one size, then the window takes the others, as a screen that is turned.
     function test_everyLookIsWhole_data() {
-        const opened = ["route", "road", "fuel", "row", "entry", "transfer", "files", "sheet", "proof", "trip"];
+        const opened = ["map", "route", "road", "fuel", "row", "entry", "transfer", "files", "sheet", "proof", "trip"];
         const narrow = [Qt.size(800, 480), Qt.size(480, 800)];
         const wide = [Qt.size(1024, 600), Qt.size(1920, 1080)];
         const rows = [];
@@ -86,7 +86,7 @@ PageCase {
     function openLook(data: var) {
         const isPage = Fixture.pages.includes(data.shown);
         const part = ["road", "fuel", "row"].indexOf(data.shown);
-        const ofRoute = part >= 0 || data.shown === "route";
+        const ofRoute = part >= 0 || ["route", "map"].includes(data.shown);
         const ofTank = ["sheet", "proof"].includes(data.shown);
         open(data.size, data.state, isPage ? data.shown : ofRoute ? "ahead" : ofTank ? "tank" : "logbook",
              data.language, data.percent);
@@ -100,6 +100,8 @@ PageCase {
             root.window.pageItem.tab = data.shown === "sheet" ? TankViewModel.Sheet : TankViewModel.Reserve;
         else
             root.window.pageItem.tab = ofRoute ? PlanViewModel.Rows : LogbookViewModel.Transfer;
+        if (data.shown === "map")
+            root.window.pageItem.mapping = true;
         if (part >= 0) {
             Fixture.ahead.editRow(3);
             Fixture.ahead.editor.selectPart(part);

@@ -44,13 +44,13 @@ QList<MapPumpRow> PlanMap::pumps() const
     QList<MapPumpRow> rows;
     for (std::size_t i = 0; m_found && i < m_found->pumps.size(); ++i) {
         const PumpAlong& pump = m_found->pumps[i];
-        QStringList detail{tr("%1 there and back").arg(m_format.distanceWithUnit(pump.detour))};
+        QStringList detail{tr("%1 there and back").arg(m_format.exactDistance(pump.detour))};
         if (!pump.byRoad)
             detail.append(tr("no road to it is known: estimated"));
         detail.append(pump.pump.hours.empty() ? tr("hours not known") : QString::fromStdString(pump.pump.hours));
         if (pump.own)
             detail.append(tr("your own note"));
-        rows.append({tr("%1 after %2").arg(QString::fromStdString(pump.pump.name), m_format.distanceWithUnit(pump.at)),
+        rows.append({tr("%1 after %2").arg(QString::fromStdString(pump.pump.name), m_format.exactDistance(pump.at)),
                      detail.join(QStringLiteral(" · ")), m_taken[i]});
     }
     return rows;

@@ -13,6 +13,14 @@ ColumnLayout {
 
     signal closed
 
+    // The list stays where it is, though it is made anew.
+    function toggle(pump: int) {
+        const at = list.contentY;
+        root.map.toggle(pump);
+        list.forceLayout();
+        list.contentY = at;
+    }
+
     spacing: Theme.step
 
     FilePicker {
@@ -33,6 +41,17 @@ ColumnLayout {
         text: root.map.progress
         font.pixelSize: Theme.large
     }
+    WrapText {
+        Layout.fillWidth: true
+        visible: root.map.found
+        text: root.map.line
+        font.pixelSize: Theme.body
+    }
+    NoticeBar {
+        Layout.fillWidth: true
+        visible: root.map.found && root.map.notices.length > 0
+        notices: root.map.notices
+    }
     ListView {
         id: list
         Layout.fillWidth: true
@@ -42,19 +61,6 @@ ColumnLayout {
         spacing: Theme.step / 2
         boundsBehavior: Flickable.StopAtBounds
         model: root.map.pumps
-        header: Column {
-            width: list.width
-            spacing: Theme.step
-            WrapText {
-                width: list.width
-                text: root.map.line
-                font.pixelSize: Theme.body
-            }
-            NoticeBar {
-                width: list.width
-                notices: root.map.notices
-            }
-        }
         delegate: Pressable {
             id: row
             required property mapPumpRow modelData
@@ -66,7 +72,7 @@ ColumnLayout {
             Accessible.role: Accessible.CheckBox
             Accessible.checked: modelData.taken
             Accessible.name: modelData.name + ", " + modelData.detail + ": " + word
-            onClicked: root.map.toggle(index)
+            onClicked: root.toggle(index)
 
             background: Rectangle {
                 color: row.down ? Theme.track : "transparent"
@@ -119,7 +125,7 @@ ColumnLayout {
         TouchButton {
             width: actions.share
             text: qsTr("Back to the plan")
-            leading: true
+            leading: root.map.found
             onClicked: root.closed()
         }
     }
