@@ -743,6 +743,37 @@
     </message>
 </context>
 <context>
+    <name>PlanPumps</name>
+    <message>
+        <source>Which map?</source>
+        <translation>Welche Karte?</translation>
+    </message>
+    <message>
+        <source>A map is an OpenStreetMap extract (.osm.pbf) of the region. It may be old: whether a pump still is there, and is open, is known to who asks there.</source>
+        <translation>Eine Karte ist ein OpenStreetMap-Auszug (.osm.pbf) der Gegend. Sie kann alt sein: ob es eine Zapfsäule noch gibt und ob sie offen hat, weiß, wer dort fragt.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>genommen</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>Stop reading</source>
+        <translation>Lesen beenden</translation>
+    </message>
+    <message>
+        <source>Another map</source>
+        <translation>Andere Karte</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+</context>
+<context>
     <name>PlanRoute</name>
     <message>
         <source>Touch a row to change it.</source>
@@ -1968,6 +1999,45 @@
     <message>
         <source>Starts with the fuel that Now says, and what was taken on.</source>
         <translation>Start mit dem Kraftstoff, den „Jetzt“ nennt, und dem Getankten.</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanMap</name>
+    <message>
+        <source>pumps from a map: none chosen</source>
+        <translation>Zapfsäulen aus einer Karte: keine gewählt</translation>
+    </message>
+    <message>
+        <source>pumps from a map: %1 of %2</source>
+        <translation>Zapfsäulen aus einer Karte: %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 left out</source>
+        <translation>%1, %2 ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1 % of the map is read</source>
+        <translation>%1 % der Karte sind gelesen</translation>
+    </message>
+    <message>
+        <source>%1 there and back</source>
+        <translation>%1 hin und zurück</translation>
+    </message>
+    <message>
+        <source>no road to it is known: estimated</source>
+        <translation>keine Straße dorthin bekannt: geschätzt</translation>
+    </message>
+    <message>
+        <source>hours not known</source>
+        <translation>Öffnungszeit nicht bekannt</translation>
+    </message>
+    <message>
+        <source>your own note</source>
+        <translation>eigener Eintrag</translation>
+    </message>
+    <message>
+        <source>%1 after %2</source>
+        <translation>%1 nach %2</translation>
     </message>
 </context>
 <context>
@@ -4861,6 +4931,38 @@
     <message>
         <source>the vehicle has no tank of this name</source>
         <translation>das Fahrzeug hat keinen Tank dieses Namens</translation>
+    </message>
+    <message>
+        <source>the climb takes %1, give or take %2</source>
+        <translation>der Anstieg braucht %1, auf %2 genau</translation>
+    </message>
+    <message>
+        <source>downhill saves %1, give or take %2</source>
+        <translation>bergab spart %1, auf %2 genau</translation>
+    </message>
+    <message>
+        <source>%1: the climb is not a number</source>
+        <translation>%1: der Anstieg ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>what a climb takes must be 0 or more</source>
+        <translation>was ein Anstieg braucht, muss 0 oder mehr sein</translation>
+    </message>
+    <message>
+        <source>a car&apos;s mass must be above 0</source>
+        <translation>die Masse eines Autos muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>kg above 0</source>
+        <translation>kg über 0</translation>
+    </message>
+    <message>
+        <source>an engine&apos;s efficiency must be between 0 and 1</source>
+        <translation>der Wirkungsgrad eines Motors muss zwischen 0 und 1 liegen</translation>
     </message>
 </context>
 <context>

@@ -743,6 +743,37 @@
     </message>
 </context>
 <context>
+    <name>PlanPumps</name>
+    <message>
+        <source>Which map?</source>
+        <translation>Quelle carte ?</translation>
+    </message>
+    <message>
+        <source>A map is an OpenStreetMap extract (.osm.pbf) of the region. It may be old: whether a pump still is there, and is open, is known to who asks there.</source>
+        <translation>Une carte est un extrait OpenStreetMap (.osm.pbf) de la région. Elle peut être ancienne : si une pompe existe encore et si elle est ouverte, on le sait en demandant sur place.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>écartée</translation>
+    </message>
+    <message>
+        <source>Stop reading</source>
+        <translation>Arrêter la lecture</translation>
+    </message>
+    <message>
+        <source>Another map</source>
+        <translation>Autre carte</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Retour au plan</translation>
+    </message>
+</context>
+<context>
     <name>PlanRoute</name>
     <message>
         <source>Touch a row to change it.</source>
@@ -1968,6 +1999,45 @@
     <message>
         <source>Starts with the fuel that Now says, and what was taken on.</source>
         <translation>Départ avec le carburant selon « Maintenant », et ce qui a été pris.</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanMap</name>
+    <message>
+        <source>pumps from a map: none chosen</source>
+        <translation>pompes d’une carte : aucune choisie</translation>
+    </message>
+    <message>
+        <source>pumps from a map: %1 of %2</source>
+        <translation>pompes d’une carte : %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 left out</source>
+        <translation>%1, %2 écartées</translation>
+    </message>
+    <message>
+        <source>%1 % of the map is read</source>
+        <translation>%1 % de la carte sont lus</translation>
+    </message>
+    <message>
+        <source>%1 there and back</source>
+        <translation>%1 aller et retour</translation>
+    </message>
+    <message>
+        <source>no road to it is known: estimated</source>
+        <translation>aucune route connue : estimé</translation>
+    </message>
+    <message>
+        <source>hours not known</source>
+        <translation>horaires inconnus</translation>
+    </message>
+    <message>
+        <source>your own note</source>
+        <translation>votre note</translation>
+    </message>
+    <message>
+        <source>%1 after %2</source>
+        <translation>%1 après %2</translation>
     </message>
 </context>
 <context>
@@ -4861,6 +4931,38 @@
     <message>
         <source>the vehicle has no tank of this name</source>
         <translation>le véhicule n’a pas de réservoir de ce nom</translation>
+    </message>
+    <message>
+        <source>the climb takes %1, give or take %2</source>
+        <translation>la montée prend %1, à %2 près</translation>
+    </message>
+    <message>
+        <source>downhill saves %1, give or take %2</source>
+        <translation>la descente épargne %1, à %2 près</translation>
+    </message>
+    <message>
+        <source>%1: the climb is not a number</source>
+        <translation>%1 : la montée n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>what a climb takes must be 0 or more</source>
+        <translation>ce que prend une montée doit être 0 ou plus</translation>
+    </message>
+    <message>
+        <source>a car&apos;s mass must be above 0</source>
+        <translation>la masse d’une voiture doit être au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>kg above 0</source>
+        <translation>kg au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>an engine&apos;s efficiency must be between 0 and 1</source>
+        <translation>le rendement d’un moteur doit être entre 0 et 1</translation>
     </message>
 </context>
 <context>
