@@ -200,7 +200,7 @@ private:
         const auto known = car.knowledge();
         QVERIFY((*known)->gauge.isKnown());
         QCOMPARE((*known)->log.calibration->value.points.size(), std::size_t(4));
-        const LevelReading half = *(*known)->gauge.read({Signal::of(volts(25))});
+        const LevelReading half = *(*known)->gauge.read({Signal::of(volts(25)), {}});
         QVERIFY2(std::abs(half.added.mean.litres() - 25.0) < 1.5,
                  qPrintable(QString::number(half.added.mean.litres())));
         QCOMPARE(int(std::lround(car.vehicle()->value.capacity.litres() * 10)), 514);

@@ -31,8 +31,8 @@ private slots:
         const CliRunner run;
         QVERIFY(run.prepareCar());
         const QString track = run.file("pass.gpx", kPass);
-        const CliAnswer with = run("plan " + track + " --start-l 40 --json");
-        const CliAnswer without = run("plan " + track + " --start-l 40 --no-heights --json");
+        const CliAnswer with = run("plan " + track + " --start-l 40 --date 2026-11-20 --json");
+        const CliAnswer without = run("plan " + track + " --start-l 40 --date 2026-11-20 --no-heights --json");
         QCOMPARE(with.exitCode, 0);
         const double climb = finish(without) - finish(with);
         const double byHand = 1500 * 9.80665 * (1000 - .012 * 55584) / (.25 * 32e6);
@@ -41,8 +41,8 @@ private slots:
         QVERIFY(std::fabs(told["mean"].get<double>() - climb) < 1e-9);
         QVERIFY(std::fabs(told["sd"].get<double>() / told["mean"].get<double>() - std::hypot(200.0 / 1500, .04 / .25)) < 1e-9);
         QVERIFY(!without.json()["points"].back().contains("climb_l"));
-        QVERIFY(run("plan " + track + " --start-l 40").out.contains("the climb takes 0.6 L, give or take 0.1 L"));
-        const CliAnswer heavy = run("plan " + track + " --start-l 40 --mass-kg 3000 --mass-sd-kg 0 --json");
+        QVERIFY(run("plan " + track + " --start-l 40 --date 2026-11-20").out.contains("the climb takes 0.6 L, give or take 0.1 L"));
+        const CliAnswer heavy = run("plan " + track + " --start-l 40 --date 2026-11-20 --mass-kg 3000 --mass-sd-kg 0 --json");
         QVERIFY(std::fabs(finish(without) - finish(heavy) - 2 * climb) < 1e-9);
     }
 
@@ -50,7 +50,7 @@ private slots:
     void aStatedRateIsTakenAsItIs()
     {
         const CliRunner run;
-        const QString track = run.file("pass.gpx", kPass), flags = " --capacity-l 50 --start-l 40 --rate 8 --json";
+        const QString track = run.file("pass.gpx", kPass), flags = " --capacity-l 50 --start-l 40 --date 2026-11-20 --rate 8 --json";
         const CliAnswer stated = run("plan " + track + flags);
         QVERIFY(!stated.json()["points"].back().contains("climb_l"));
         QVERIFY(std::fabs(finish(stated) - (40 - 1.1116 * 8)) < .02);
