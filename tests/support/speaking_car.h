@@ -18,10 +18,16 @@ public:
     {
         ::mkfifo(place().c_str(), 0600);
         m_feed.setClock([this] { return m_now; });
+        connect();
+    }
+    // The feed's source is opened anew, as another one.
+    void connect()
+    {
         SourceOptions options;
         options.sources = {"lines:" + place()};
         m_open = m_feed.follow(options).has_value();
-        m_pipe.open(place());
+        if (!m_pipe.is_open())
+            m_pipe.open(place());
         write("signal,speed_kmh,distance_km");
         m_feed.look();
     }

@@ -23,7 +23,9 @@ Result<void> LiveFeed::follow(const SourceOptions& options)
     if (!sources)
         return fail(sources.error());
     m_sources = std::move(*sources);
-    m_begin = m_clock();
+    if (!m_begin || m_sources->recorded())
+        m_begin = m_clock();
+    m_openedAt = m_clock() - *m_begin;
     m_newest = {};
     m_looks.start(kLookEvery);
     emit opened();
@@ -52,7 +54,7 @@ std::optional<Seconds> LiveFeed::age(Channel channel) const
 
 Seconds LiveFeed::quietFor() const
 {
-    Seconds quiet = now();
+    Seconds quiet = now() - m_openedAt;
     for (const Channel channel : kChannels)
         quiet = std::min(quiet, age(channel).value_or(quiet));
     return quiet;
@@ -65,7 +67,7 @@ void LiveFeed::look()
         emit ended();
         return;
     }
-    m_sources->take(m_clock() - m_begin);
+    m_sources->take(m_clock() - *m_begin);
     while (const auto sample = m_sources->next()) {
         m_newest = sample->time;
         emit sampled(*sample);

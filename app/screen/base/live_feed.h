@@ -5,7 +5,8 @@
 //
 // Guarantees (each has a test in tests/app/screen/base/live_feed_test.cpp):
 //  * whoever listens hears every sample, in order;
-//  * the end of recordings is told once.
+//  * the end of recordings is told once;
+//  * other devices in the place of those before go on in the same time: no clock jumps.
 #pragma once
 
 #include "app/car/live_sources.h"
@@ -31,8 +32,8 @@ public:
     void look(); // ten times a second by itself
     bool there() const { return m_sources.has_value(); }
 
-    // Of the clock of all that follows: of the sources' opening, or what recordings say. Only
-    // while there() is true, as is the quiet.
+    // Of the clock of all that follows: since devices were first opened, or what recordings
+    // say. Only while there() is true, as is the quiet.
     Seconds now() const;
     // Since the newest value; nothing before the first.
     std::optional<Seconds> age(Channel channel) const;
@@ -50,7 +51,8 @@ signals:
 private:
     std::function<Seconds()> m_clock;
     std::optional<LiveSources> m_sources;
-    Seconds m_begin{};
+    std::optional<Seconds> m_begin; // of now(), by the clock
+    Seconds m_openedAt{};           // by now()
     Seconds m_newest{}; // time of the newest sample
     QTimer m_looks;
 };

@@ -55,6 +55,27 @@ private slots:
         at.stand(700, 0.80);
         QVERIFY(!at.level.refuel());
     }
+    // Who tells a fill while its last litres still run past the float must not be asked about
+    // them as another: for half a minute the pump's word stands alone, and the level by it is
+    // the lower of the two. What rises later is fuel again.
+    void aSecondRiseInTheHaltIsAskedAboutUnlessItIsOfTheFillJustTold()
+    {
+        for (const int afterS : {1, 20, 60, 90, 180}) {
+            Filling at;
+            at.stand(200, 1.62);
+            at.stand(120, 1.08);
+            QVERIFY(at.level.refuel());
+            at.level.tellFill({Volume::fromLitres(10), Volume::fromLitres(0.05)});
+            at.stand(afterS, 1.08);
+            at.stand(120, 0.772); // 5.5 L more
+            QVERIFY(at.level.faults().empty());
+            QCOMPARE(at.level.refuel().has_value(), afterS > 30);
+            if (at.level.refuel())
+                QVERIFY(std::abs(at.level.refuel()->mean.litres() - 5.5) < 0.5);
+            else
+                QVERIFY(std::abs(at.litres() - 40) < 0.5);
+        }
+    }
     // Against one that was never told, sample for sample.
     void aFillTakenBackLeavesAllAsIfItHadNeverBeenTold()
     {

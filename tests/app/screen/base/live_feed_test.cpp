@@ -54,6 +54,24 @@ private slots:
         QCOMPARE(feed.quietFor(), Seconds(28));
         QCOMPARE(*feed.age(Channel::signal), Seconds(28));
     }
+    void otherDevicesGoOnInTheSameTime()
+    {
+        LiveFeed feed;
+        test::SpeakingCar car(feed);
+        std::vector<Seconds> times;
+        connect(&feed, &LiveFeed::sampled, [&](const Sample& sample) { times.push_back(sample.time); });
+        car.drive(50, 10, 2.5);
+        car.connect();
+        QCOMPARE(feed.quietFor(), Seconds(0)); // since the opening
+        QVERIFY(!feed.age(Channel::signal));
+        car.silence(3);
+        QCOMPARE(feed.quietFor(), Seconds(3));
+        feed.leave();
+        car.connect();
+        car.drive(50, 10, 2.4);
+        QVERIFY(times.size() > 150 && std::ranges::is_sorted(times));
+        QCOMPARE(feed.now(), Seconds(23));
+    }
     void whatCannotBeOpenedIsRefused()
     {
         LiveFeed feed;

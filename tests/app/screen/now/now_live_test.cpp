@@ -75,6 +75,21 @@ private slots:
         QVERIFY2(after < before - 40 && after > before - 110, qPrintable(QString("%1 %2").arg(before).arg(after)));
         QVERIFY(at.screen.now.notices().isEmpty());
     }
+    // As when an adapter is exchanged, or another port is kept with the car.
+    void anotherSourceOfTheSameCarGoesOnWithTheLevel()
+    {
+        LiveScreen at;
+        at.drive(72, 300, 40);
+        const double before = at.live.level()->mean.litres();
+        at.speaking.connect();
+        at.drive(72, 120, 39.4);
+        QVERIFY(!at.says("clock jumped"));
+        QVERIFY(at.live.level());
+        QCOMPARE(at.screen.now.age(), "sender 0 s ago");
+        QVERIFY(at.live.level()->mean.litres() < before);
+        QVERIFY(std::abs(at.live.level()->mean.litres() - 39.16) < 0.6);
+        QVERIFY(at.live.refuelWord().isEmpty());
+    }
     void aSilentSourceIsGreyedAndThenTheLogAnswers()
     {
         LiveScreen at;
