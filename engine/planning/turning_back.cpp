@@ -7,6 +7,8 @@ namespace undermark::planning {
 
 namespace {
 
+constexpr int kHalvings = 29; // to 2e-9 of a section
+
 class TurningBack {
 public:
     TurningBack(const Problem& problem, const Leaving& leaving)
@@ -97,7 +99,8 @@ Gap turningBack(const PlanRequest& request, const Problem& problem, const Leavin
         return gap;
     }
     double part = 0.0;
-    for (double step = 0.5; step > 1e-9; step /= 2) {
+    double step = 0.5;
+    for (int halving = 0; halving < kHalvings; ++halving, step /= 2) {
         if (turning.isBack(safe, part + step))
             part += step;
     }
