@@ -89,7 +89,7 @@ private slots:
     {
         const QString file = m_run.file("road.csv", road(100, "open-road"));
         const auto used = [&](const QString& flags) {
-            const CliAnswer answer = m_run("plan " + file + " --json --start-l 18" + flags);
+            const CliAnswer answer = m_run("plan " + file + " --json --start-l 18 --date 2026-09-12" + flags);
             return answer.json().at("points")[1].at("used_l").get<double>();
         };
         QCOMPARE(used(" --odometer-check 9 10"), used(""));
