@@ -69,6 +69,33 @@ private slots:
         QVERIFY(std::fabs(best->passages[2].arrive.sd.litres() - left) < 1e-9);
     }
 
+    // .1 L per square root of km of road: 100 km of it, and none of the height.
+    void heightMakesNoNoise()
+    {
+        PlanRequest request = hillCar(30);
+        request.rates.legNoiseSd = 0.1;
+        request.route.points = {hill(0, 1000, -200), hill(100)};
+        const auto best = plan(request);
+        QVERIFY(best && best->feasible);
+        const double sd = std::sqrt(.16 + .09 + .1521 + .01 * 100);
+        QVERIFY(std::fabs(best->passages[1].arrive.sd.litres() - sd) < 1e-9);
+    }
+
+    // Behind the pump a summit, and a fall that costs nothing: past the pump only with what is
+    // enough to the summit, where less is known than further on.
+    void pastAPumpWithEnoughForTheSummit()
+    {
+        PlanRequest request = hillCar(30);
+        request.route.points = {hill(0), hillPump(10, 2500, -60), hill(60, -1300, 1300), hill(90)};
+        const auto best = plan(request);
+        QVERIFY(best && best->feasible && best->passages[1].goPast);
+        const Passage& summit = best->passages[2];
+        const double enough = summit.used.litres() + 2.3263479 * summit.arrive.sd.litres();
+        QVERIFY2(std::fabs(best->passages[1].goPast->with.litres() - enough) < 1e-5,
+                 qPrintable(QString("%1 %2").arg(best->passages[1].goPast->with.litres()).arg(enough)));
+        QVERIFY(best->passages[3].arrive.sd < summit.arrive.sd);
+    }
+
     void noRoadGivesFuelBack()
     {
         PlanRequest request = hillCar(30);
@@ -99,6 +126,7 @@ private slots:
         QFETCH(double, start);
         PlanRequest request = hillCar(start);
         request.route.points = points;
+        request.rates.legNoiseSd = 0.06; // of the road's km, not of the height's
         request.confidence = Probability::of(0.8);
         const auto best = plan(request);
         QVERIFY2(best && best->feasible, "no plan");
