@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::array<Seconds, 4> kTryAfter{Seconds(1), Seconds(2), Seconds(5), Seconds(10)};
 constexpr int kPartsAtOnce = 16; // of a device that says more than is read at once: 128 KiB a look
+
 // Those named; where none is, those kept.
 Result<std::vector<LiveSource>> asked(const SourceOptions& options)
 {

@@ -20,10 +20,7 @@ namespace {
 
 std::vector<OdometerGap> gapsOf(const CarKnowledge& car)
 {
-    std::vector<Fill> fills;
-    for (const Entry<Fill>& entry : car.log.fills)
-        fills.push_back(entry.value);
-    return odometerGaps(fills, car.consumption.intervals);
+    return odometerGaps(valuesOf(car.log.fills), car.consumption.intervals);
 }
 
 Json suspectJson(const CarKnowledge& car, const FillFlag& flag)

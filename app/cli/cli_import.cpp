@@ -42,10 +42,10 @@ Result<ImportOptions> importOptions(const ImportFlags& o)
     options.rate = kRates.at(o.rateIn);
     options.fahrenheit = o.temperatureIn == "f";
     for (const std::string& pair : o.columns) {
-        const std::size_t equals = pair.find('=');
-        if (equals == std::string::npos || equals == 0 || equals + 1 == pair.size())
+        const auto halves = halvesOf(pair);
+        if (!halves || halves->first.empty() || halves->second.empty())
             return wrongUse("--column takes OURS=THEIRS", "litres=Quantity", pair);
-        options.columns[pair.substr(0, equals)] = pair.substr(equals + 1);
+        options.columns[halves->first] = halves->second;
     }
     return options;
 }

@@ -42,6 +42,12 @@ Result<Car> namedCar(const CliContext& context, OpenMode mode)
     return car;
 }
 
+Result<VehicleLog> readLog(const CliContext& context)
+{
+    const auto car = namedCar(context, OpenMode::readOnly);
+    return car ? car->log() : fail(car.error());
+}
+
 Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections)
 {
     const auto car = namedCar(context, OpenMode::readOnly);

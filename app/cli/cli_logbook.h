@@ -8,6 +8,7 @@
 #include "app/cli/cli_command.h"
 #include "engine/outlook/outlook.h"
 
+#include <iostream>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,27 @@ namespace undermark {
 // The car that the command line means: the one named, or the only one. notFound where
 // there is none of that name, badInput where there are several and none is named.
 Result<Car> namedCar(const CliContext& context, OpenMode mode);
+
+// What is in force of it, for commands that only read. Errors: as namedCar, Car::log.
+Result<VehicleLog> readLog(const CliContext& context);
+
+// What a car keeps of one kind: {KEY: [...]}, or a line each; `none` where there is nothing.
+template <class T, class ToJson, class ToLine>
+void printKept(const CliContext& context, const char* key, const std::vector<Entry<T>>& entries, ToJson toJson,
+               ToLine toLine, const char* none)
+{
+    Json list = Json::array();
+    for (const Entry<T>& entry : entries) {
+        if (context.json)
+            list.push_back(toJson(entry));
+        else
+            std::cout << toLine(entry) << '\n';
+    }
+    if (context.json)
+        print({{key, std::move(list)}});
+    else if (entries.empty())
+        std::cout << none << '\n';
+}
 
 // Everything learnt from its entries, for commands that only ask.
 Result<CarKnowledge> learnVehicle(const CliContext& context, const CorrectionOptions& corrections = {});

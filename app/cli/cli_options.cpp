@@ -147,4 +147,12 @@ CLI::Option& addChoice(CLI::App& command, const std::string& flag, std::string& 
     return addOneOf(command, flag, words, [&target](const std::string& word) { target = word; }, help);
 }
 
+std::optional<std::pair<std::string, std::string>> halvesOf(const std::string& pair)
+{
+    const std::size_t equals = pair.find('=');
+    if (equals == std::string::npos)
+        return std::nullopt;
+    return std::pair(pair.substr(0, equals), pair.substr(equals + 1));
+}
+
 } // namespace undermark

@@ -57,6 +57,9 @@ void addTexts(CLI::App& command, const std::string& flag, std::vector<std::strin
 CLI::Option& addPath(CLI::App& command, const std::string& flag, std::filesystem::path& target,
                      const std::string& help, const std::string& value = "FILE");
 
+// "NAME=VALUE" in its two halves, each maybe empty; nothing where no '=' is.
+std::optional<std::pair<std::string, std::string>> halvesOf(const std::string& pair);
+
 // The value must be a number in `range`: strict as in CSV files (point, no unit, finite).
 CLI::Option& addNumber(CLI::App& command, const std::string& flag, std::optional<double>& target,
                        const NumberRange& range, const std::string& help);

@@ -87,21 +87,11 @@ Result<void> runOwnPumpAdd(const OwnPumpOptions& options, const CliContext& cont
 
 Result<void> runOwnPumpList(const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
-    Json list = Json::array();
-    for (const Entry<OwnPump>& pump : log->pumps) {
-        if (context.json)
-            list.push_back(ownPumpJson(pump));
-        else
-            std::cout << ownPumpLine(pump) << '\n';
-    }
-    if (context.json)
-        print({{"pumps", std::move(list)}});
-    else if (log->pumps.empty())
-        std::cout << "No pump of your own yet: own-pump add NAME --lat DEGREES --lon DEGREES.\n";
+    printKept(context, "pumps", log->pumps, ownPumpJson, ownPumpLine,
+              "No pump of your own yet: own-pump add NAME --lat DEGREES --lon DEGREES.");
     return {};
 }
 

@@ -66,29 +66,18 @@ Result<void> runPhotoAdd(const PhotoOptions& options, const CliContext& context)
 
 Result<void> runPhotoList(const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
-    Json list = Json::array();
-    for (const Entry<Photo>& photo : log->photos) {
-        if (context.json)
-            list.push_back(photoJson(context, photo));
-        else
-            std::cout << photoLine(photo) << '\n';
-    }
-    if (context.json)
-        print({{"photos", std::move(list)}});
-    else if (log->photos.empty())
-        std::cout << "No photo yet: photo add FILE --step drained.\n";
+    printKept(context, "photos", log->photos, [&](const Entry<Photo>& photo) { return photoJson(context, photo); }, photoLine,
+              "No photo yet: photo add FILE --step drained.");
     return {};
 }
 
 // The photo whose id begins so, once its bytes are known to be what was kept.
 Result<void> runPhotoShow(const std::string& id, const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
     for (const Entry<Photo>& photo : log->photos) {

@@ -261,12 +261,11 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
     if (options.speedKmh)
         request.speed = Speed::fromKmPerHour(*options.speedKmh);
     for (const std::string& pair : options.modeSpeeds) {
-        const std::size_t equals = pair.find('=');
-        const Result<double> speed = parseNumber(
-            std::string_view(pair).substr(equals == std::string::npos ? pair.size() : equals + 1), kPositive);
+        const auto halves = halvesOf(pair);
+        const Result<double> speed = parseNumber(halves ? halves->second : std::string(), kPositive);
         if (!speed)
             return wrongUse("--mode-speed takes MODE=SPEED", "special-stage=90", pair);
-        request.modeSpeeds.push_back({pair.substr(0, equals), Speed::fromKmPerHour(*speed)});
+        request.modeSpeeds.push_back({halves->first, Speed::fromKmPerHour(*speed)});
     }
     if (options.mostWaitMin)
         request.mostWait = Minutes(*options.mostWaitMin);
@@ -289,11 +288,10 @@ Result<RouteFile> withPumpsOfMap(const PlanOptions& options, RouteFile file, con
 {
     PumpFlags flags = options.pumps;
     if (asksLogbook(options)) {
-        const Result<Car> car = namedCar(context, OpenMode::readOnly);
-        const Result<VehicleLog> log = car ? car->log() : fail(car.error());
+        const Result<VehicleLog> log = readLog(context);
         if (!log)
             return fail(log.error());
-        flags.own = pumpsOf(*log);
+        flags.own = valuesOf(log->pumps);
         if (flags.fuel.empty())
             flags.fuel = wordOf(log->vehicle.value.fuel);
     }
@@ -330,7 +328,7 @@ Result<void> addHeights(const PlanOptions& options, RouteFile& file)
         return fail(profile.error());
     if (profile->empty() && !options.heights.empty())
         warn("the grid knows no heights along the track");
-    addClimbs(file.route, withoutRipples(*profile), ClimbingCar().rolling);
+    addClimbs(file.route, withoutRipples(*profile));
     return {};
 }
 

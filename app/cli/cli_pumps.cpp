@@ -116,9 +116,8 @@ Result<void> runPumps(const PumpsOptions& options, const CliContext& context)
     if (!clock)
         return fail(clock.error());
     PumpFlags flags = options.flags;
-    if (const auto car = namedCar(context, OpenMode::readOnly); car) // none: no list of one's own
-        if (const auto log = car->log())
-            flags.own = pumpsOf(*log);
+    if (const auto log = readLog(context)) // else there is no list of one's own
+        flags.own = valuesOf(log->pumps);
     const auto found = pumpsAlong(flags, *file);
     if (!found)
         return fail(found.error());
@@ -154,14 +153,6 @@ void addPumpsFlags(CLI::App& command, PumpsOptions& options)
 }
 
 } // namespace
-
-std::vector<OwnPump> pumpsOf(const VehicleLog& log)
-{
-    std::vector<OwnPump> own;
-    for (const Entry<OwnPump>& pump : log.pumps)
-        own.push_back(pump.value);
-    return own;
-}
 
 void warn(const std::vector<Sentence>& notes)
 {

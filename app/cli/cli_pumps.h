@@ -4,7 +4,6 @@
 #pragma once
 
 #include "app/cli/cli_command.h"
-#include "engine/logbook/entry.h"
 #include "engine/roads/route_with_pumps.h"
 #include "engine/tables/route_gpx.h"
 
@@ -26,9 +25,6 @@ void warn(const std::vector<Sentence>& notes);
 
 // --within-km, --fuel and --leave-out; each command has a flag of its own for the extract.
 void addPumpFlags(CLI::App& command, PumpFlags& flags);
-
-// The driver's own list.
-std::vector<OwnPump> pumpsOf(const VehicleLog& log);
 
 // Those along the file's track, and on a terminal how far the map is read. badInput where the
 // file has no track: a table has no places.

@@ -70,21 +70,11 @@ Result<void> runSourceAdd(const NewSource& asked, const CliContext& context)
 
 Result<void> runSourceList(const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
-    Json list = Json::array();
-    for (const Entry<LiveSource>& source : log->sources) {
-        if (context.json)
-            list.push_back(keptJson(source));
-        else
-            std::cout << keptLine(source) << '\n';
-    }
-    if (context.json)
-        print({{"sources", std::move(list)}});
-    else if (log->sources.empty())
-        std::cout << "No source yet: vehicle source add SOURCE.\n";
+    printKept(context, "sources", log->sources, keptJson, keptLine,
+              "No source yet: vehicle source add SOURCE.");
     return {};
 }
 

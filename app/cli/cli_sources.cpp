@@ -30,12 +30,10 @@ Result<LiveSources> openSources(SourceOptions options, const CliContext& context
     const bool named = !options.sources.empty();
     if (!named && !options.map.empty())
         return wrongUse("a map, and no source is named", "--source SOURCE beside --map");
-    const Result<Car> car = namedCar(context, OpenMode::readOnly);
-    const Result<VehicleLog> log = car ? car->log() : fail(car.error());
+    const Result<VehicleLog> log = readLog(context);
     if (log) {
         options.fuel = log->vehicle.value.fuel;
-        for (const Entry<LiveSource>& source : log->sources)
-            options.kept.push_back(source.value);
+        options.kept = valuesOf(log->sources);
     }
     if (!named && !log && log.error().code == ErrorCode::badInput) // (which of several cars)
         return fail(log.error());

@@ -98,27 +98,38 @@ void addTankReadings(CLI::App& command, TankReadings& readings)
              "usable litres in a further tank now; may be repeated", "NAME=LITRES");
 }
 
+namespace {
+
+struct NumberOfTank {
+    std::string tank;
+    double number = 0;
+};
+
+Result<NumberOfTank> numberOfTank(const std::string& pair, const char* flag, const NumberRange& range)
+{
+    const auto halves = halvesOf(pair);
+    if (!halves || halves->first.empty())
+        return wrongUse(std::string(flag) + " takes NAME=NUMBER", "aux=12.5", pair);
+    const auto number = parseNumber(halves->second, range);
+    return number ? Result<NumberOfTank>({halves->first, *number}) : fail(number.error());
+}
+
+} // namespace
+
 Result<void> ask(const TankReadings& readings, const CarKnowledge& car, Question& question)
 {
-    const auto number = [](const std::string& pair, const char* flag, const NumberRange& range) -> Result<double> {
-        const std::size_t equals = pair.find('=');
-        if (equals == std::string::npos || equals == 0)
-            return wrongUse(std::string(flag) + " takes NAME=NUMBER", "aux=12.5", pair);
-        return parseNumber(pair.substr(equals + 1), range);
-    };
-    const auto told = [&](const std::string& pair) -> TankTold& { return question.tanks[pair.substr(0, pair.find('='))]; };
     for (const std::string& pair : readings.signals) {
-        const auto signal = number(pair, "--tank-signal", kAnyNumber);
+        const auto signal = numberOfTank(pair, "--tank-signal", kAnyNumber);
         if (!signal)
             return fail(signal.error());
-        told(pair).signal = Signal::of(*signal);
+        question.tanks[signal->tank].signal = Signal::of(signal->number);
     }
     for (const std::string& pair : readings.litres) {
-        const auto litres = number(pair, "--tank-litres", kNotNegative);
+        const auto litres = numberOfTank(pair, "--tank-litres", kNotNegative);
         if (!litres)
             return fail(litres.error());
-        const CarKnowledge* tank = car.tank(pair.substr(0, pair.find('=')));
-        told(pair).usable = {Volume::fromLitres(*litres), fullFillSd(tank ? *tank : car)};
+        const CarKnowledge* tank = car.tank(litres->tank);
+        question.tanks[litres->tank].usable = {Volume::fromLitres(litres->number), fullFillSd(tank ? *tank : car)};
     }
     return {};
 }
@@ -196,21 +207,11 @@ Result<void> runTankSet(const FurtherTankOptions& o, const CliContext& context)
 
 Result<void> runTankList(const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
-    Json list = Json::array();
-    for (const Entry<ExtraTank>& tank : log->tanks) {
-        if (context.json)
-            list.push_back(furtherJson(tank));
-        else
-            std::cout << furtherTankLine(tank.value, *log) << '\n';
-    }
-    if (context.json)
-        print({{"tanks", std::move(list)}});
-    else if (log->tanks.empty())
-        std::cout << "No tank beside the vehicle's own: vehicle tank add --name NAME --capacity-l LITRES.\n";
+    printKept(context, "tanks", log->tanks, furtherJson, [&](const Entry<ExtraTank>& tank) { return furtherTankLine(tank.value, *log); },
+              "No tank beside the vehicle's own: vehicle tank add --name NAME --capacity-l LITRES --feed shared.");
     return {};
 }
 

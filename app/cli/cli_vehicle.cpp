@@ -39,10 +39,10 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
                       Vehicle& vehicle)
 {
     for (const std::string& pair : surge) {
-        const std::size_t equals = pair.find('=');
-        if (equals == std::string::npos)
+        const auto halves = halvesOf(pair);
+        if (!halves)
             return wrongUse("--surge-margin-l takes MODE=LITRES", "special-stage=2", pair);
-        const std::string mode = pair.substr(0, equals);
+        const auto& [mode, margin] = *halves;
         std::string known;
         bool found = false;
         for (const auto& entry : modes) {
@@ -53,7 +53,7 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
             return fail(ErrorCode::notFound,
                         Sentence::just("there is no driving mode of this name"),
                         {.column = "--surge-margin-l"}, Sentence::just(known), mode);
-        const Result<double> litres = parseNumber(pair.substr(equals + 1), kNotNegative);
+        const Result<double> litres = parseNumber(margin, kNotNegative);
         if (!litres)
             return fail(litres.error());
         vehicle.surgeMargin[mode] = Volume::fromLitres(*litres);
@@ -256,8 +256,7 @@ void addListOptions(CLI::App& command, ListOptions& options)
 
 Result<void> runShow(const CliContext& context)
 {
-    const auto car = namedCar(context, OpenMode::readOnly);
-    const auto log = car ? car->log() : fail(car.error());
+    const auto log = readLog(context);
     if (!log)
         return fail(log.error());
     const Vehicle& v = log->vehicle.value;

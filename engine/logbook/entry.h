@@ -33,6 +33,17 @@ struct Entry {
     T value;
 };
 
+// Without where they stand in the log.
+template <class T>
+std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
+{
+    std::vector<T> values;
+    values.reserve(entries.size());
+    for (const Entry<T>& entry : entries)
+        values.push_back(entry.value);
+    return values;
+}
+
 // One row of an entry's history.
 template <class T>
 struct Version {

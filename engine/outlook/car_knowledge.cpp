@@ -58,16 +58,6 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
     return reserve;
 }
 
-template <class T>
-std::vector<T> valuesOf(const std::vector<Entry<T>>& entries)
-{
-    std::vector<T> values;
-    values.reserve(entries.size());
-    for (const Entry<T>& entry : entries)
-        values.push_back(entry.value);
-    return values;
-}
-
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills, const Gauge& gauge,
                           const WholeFills& whole)
 {

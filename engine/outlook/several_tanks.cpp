@@ -164,10 +164,7 @@ WholeFills wholeFills(const VehicleLog& log)
 {
     if (!log.tanks.empty())
         return HaltWalk(log).walk();
-    WholeFills one;
-    for (const Entry<Fill>& fill : log.fills)
-        one.fills.push_back(fill.value);
-    return one;
+    return {valuesOf(log.fills), {}, {}};
 }
 
 } // namespace undermark

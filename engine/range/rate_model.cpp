@@ -91,8 +91,8 @@ Volume RateModel::burntOver(std::span<const RouteLeg> road) const
 double RateModel::climbKm(const RouteLeg& leg) const
 {
     const double perKm = climb.mean.litresPerKm();
-    if (!(perKm > 0) || leg.climb >= Distance())
-        return perKm > 0 ? leg.climb.km() : 0.0;
+    if (!(perKm > 0))
+        return 0.0;
     return std::max(leg.climb.km(), -(mean[leg.mode] * leg.length).litres() / perKm);
 }
 

@@ -53,6 +53,6 @@ Climb climbBetween(const HeightProfile& profile, Distance from, Distance to, dou
 Result<Estimate<Consumption>> litresPerHeight(const ClimbingCar& car);
 
 // What the sections of a route climb whose km are the profile's.
-void addClimbs(Route& route, const HeightProfile& profile, double rolling);
+void addClimbs(Route& route, const HeightProfile& profile, double rolling = ClimbingCar().rolling);
 
 } // namespace undermark

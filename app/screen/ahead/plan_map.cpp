@@ -85,8 +85,7 @@ Route PlanMap::route() const
         if (m_taken[i])
             taken.push_back(m_found->pumps[i]);
     Route route = withPumps(m_track, taken, std::nullopt).file.route;
-    if (!m_heights.empty())
-        addClimbs(route, m_heights, ClimbingCar().rolling);
+    addClimbs(route, m_heights);
     return route;
 }
 

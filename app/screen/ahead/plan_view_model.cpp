@@ -202,8 +202,7 @@ PumpsQuestion PlanViewModel::askOfMap() const
     PumpsQuestion question;
     if (const auto log = m_car.log()) {
         question.fuel = wordOf(log->vehicle.value.fuel);
-        for (const Entry<OwnPump>& pump : log->pumps)
-            question.own.push_back(pump.value);
+        question.own = valuesOf(log->pumps);
     }
     return question;
 }

@@ -84,8 +84,7 @@ void Screen::followKept()
     options.mayBeAway = true; // an adapter in the car wakes up later than the screen
     if (const auto log = m_car.log()) {
         options.fuel = log->vehicle.value.fuel;
-        for (const Entry<LiveSource>& source : log->sources)
-            options.kept.push_back(source.value);
+        options.kept = valuesOf(log->sources);
     }
     if (options.kept == *m_kept)
         return;

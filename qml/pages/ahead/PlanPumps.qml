@@ -61,54 +61,19 @@ ColumnLayout {
         spacing: Theme.step / 2
         boundsBehavior: Flickable.StopAtBounds
         model: root.map.pumps
-        delegate: Pressable {
-            id: row
+        delegate: SettingLine {
             required property mapPumpRow modelData
             required property int index
-            readonly property string word: modelData.taken ? qsTr("taken") : qsTr("left out")
 
             width: list.width
-            height: Math.max(Theme.touch, words.height + Theme.step)
+            text: modelData.name
+            detail: modelData.detail
+            letters: Theme.body
+            crossed: !modelData.taken
+            way: modelData.taken ? qsTr("taken") : qsTr("left out")
             Accessible.role: Accessible.CheckBox
             Accessible.checked: modelData.taken
-            Accessible.name: modelData.name + ", " + modelData.detail + ": " + word
             onClicked: root.toggle(index)
-
-            background: Rectangle {
-                color: row.down ? Theme.track : "transparent"
-                border.width: row.visualFocus ? 4 * Theme.hairline : 0
-                border.color: Theme.ink
-            }
-            Column {
-                id: words
-                y: Theme.step / 2
-                width: row.width - mark.width - 2 * Theme.step
-                Text {
-                    width: words.width
-                    text: row.modelData.name
-                    color: row.modelData.taken ? Theme.ink : Theme.quietInk
-                    font.pixelSize: Theme.body
-                    font.strikeout: !row.modelData.taken
-                    wrapMode: Text.Wrap
-                }
-                Text {
-                    width: words.width
-                    text: row.modelData.detail
-                    color: Theme.quietInk
-                    font.pixelSize: Theme.small
-                    wrapMode: Text.Wrap
-                }
-            }
-            Text {
-                id: mark
-                anchors.right: row.right
-                anchors.verticalCenter: row.verticalCenter
-                text: row.word
-                color: Theme.sure
-                font.pixelSize: Theme.small
-                font.bold: true
-                font.underline: true
-            }
         }
     }
     EvenGrid {

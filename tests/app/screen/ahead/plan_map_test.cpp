@@ -85,7 +85,7 @@ private slots:
         question.fuel = wordOf(ahead.car.vehicle()->value.fuel);
         const auto found = findPumpsAlong(file->line, kOpenMap.toStdString(), question);
         Route route = withPumps(*file, found->pumps, std::nullopt).file.route;
-        addClimbs(route, heights, ClimbingCar().rolling);
+        addClimbs(route, heights);
         QVERIFY(route.points.size() > bare.points.size() + 3);
         QVERIFY(ahead.plan.answer()->route() == route);
         QVERIFY(ahead.plan.answer()->feasible());
