@@ -54,6 +54,13 @@ bool isFrame(unsigned marker)
     return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
 }
 
+// Markers without a length, which stand only within a scan or about the whole: in the place of a
+// segment they, and the escaped 0 of coded colours, are no picture (ITU-T T.81 B.1.1.3 to B.1.1.5).
+bool standsAlone(unsigned marker)
+{
+    return marker <= 0x01 || (marker >= 0xd0 && marker <= 0xd8);
+}
+
 // The coded colours up to the next marker that is not within them.
 std::string_view takeScan(Bytes& bytes)
 {
@@ -116,7 +123,11 @@ std::optional<std::string> jpegIn(Bytes bytes)
         const unsigned marker = bytes.byte(1);
         if (marker == kEnd)   // what follows is not of this picture
             return sized && drawn ? std::optional(kept += bytes.take(2)) : std::nullopt;
-        if (!bytes.has(4))
+        if (marker == kMark) {   // a byte that fills up to the marker (B.1.1.2)
+            bytes.take(1);
+            continue;
+        }
+        if (standsAlone(marker) || !bytes.has(4))
             break;
         const std::size_t length = 2 + bytes.number(2, 2);
         if (length < 4 || !bytes.has(length))

@@ -91,6 +91,17 @@ private slots:
         QVERIFY(pictureIn(kept->bytes)->bytes == kept->bytes);
     }
 
+    // ITU-T T.81, B.1.1.2: any marker may have bytes of ones before it.
+    void bytesThatFillUpToAMarkerAreNoSegment()
+    {
+        std::string filled = jpegPicture("a note");
+        filled.insert(2, "\xff\xff");
+        filled.insert(filled.size() - 2, "\xff");
+        const auto kept = pictureIn(filled);
+        QVERIFY(kept && pictureIn(kept->bytes)->bytes == kept->bytes);
+        QVERIFY(kept->bytes.find("a note") == std::string::npos);
+    }
+
     void whatIsNoPictureIsRefused_data()
     {
         QTest::addColumn<QByteArray>("bytes");
@@ -98,6 +109,11 @@ private slots:
         QTest::newRow("nothing") << QByteArray();
         QTest::newRow("a JPEG's first bytes") << QByteArray::fromStdString(jpegPicture().substr(0, 40));
         QTest::newRow("a JPEG cut short") << QByteArray::fromStdString(jpegPicture()).chopped(2);
+        // B.1.1.3: what has no length is no segment; taking the note away would join it to the colours before
+        for (const char marker : {'\x00', '\x01', '\xd0', '\xd7', '\xd8'})
+            QTest::addRow("a JPEG with %02x behind a note among its colours", unsigned(std::uint8_t(marker)))
+                << QByteArray::fromStdString(jpegPicture()).chopped(2) + QByteArray("\xff\xfe\0\4ab\xff", 7) + marker
+                       + QByteArray("\0\4cd\xff\xd9", 6);
         QTest::newRow("a PNG cut short") << QByteArray::fromStdString(pngPicture()).chopped(12);
         QTest::newRow("a PNG of a length that lies")
             << QByteArray::fromStdString(pngPicture()).replace(8, 4, QByteArray("\x7f\xff\xff\xff", 4));
