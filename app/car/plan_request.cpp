@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/plan_request.h"
 
-#include "engine/roads/climb.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -15,6 +13,18 @@ namespace {
 constexpr Volume kLeastStop = Volume::fromLitres(2);
 
 constexpr Minutes kMostWait{60}; // at a place that is not open yet: a usual halt (no source)
+
+// Heights, of which the rates hold the usual ones already, become what is beyond them.
+void takeUsualHills(Route& route, double usual)
+{
+    for (std::size_t i = 0; i + 1 < route.points.size(); ++i) {
+        SectionClimb& climb = route.points[i].climb;
+        if (climb == SectionClimb())
+            continue;
+        const Distance hills = (route.points[i + 1].at - route.points[i].at) * usual;
+        climb = {climb.there - hills, climb.back - hills};
+    }
+}
 
 bool statesPrice(const RoutePoint& point) { return point.pricePerLitre.has_value(); }
 
@@ -38,9 +48,6 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
     both.fuel = car.vehicle().fuel;
-    ClimbingCar climbing;
-    climbing.fuel = both.fuel;
-    both.rates.climb = *litresPerHeight(climbing); // usual numbers
     both.ofCar = true;
     both.warnings = std::move(now->warnings);
     return both;
@@ -92,6 +99,7 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.route = std::move(route);
     request.tank = car.tank;
     request.rates = car.rates;
+    takeUsualHills(request.route, car.rates.usualClimb);
     if (car.ofCar) {
         request.leastStop = kLeastStop;
         request.stopCost = usualStopCost(request.route);

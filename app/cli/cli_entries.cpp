@@ -4,8 +4,11 @@
 // input is refused before anything is written; implausible input is stored and
 // flagged with its likely cause.
 #include "app/cli/cli_logbook.h"
+#include "app/cli/cli_pumps.h"
 #include "app/cli/cli_record.h"
 #include "app/cli/cli_tank.h"
+#include "engine/roads/climb.h"
+#include "engine/tables/route_file.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
@@ -113,7 +116,28 @@ Result<void> runFill(const FillOptions& options, const CliContext& context)
 
 struct TripOptions : Common {
     RecordOptions<Trip> columns;
+    std::filesystem::path track, heights;
 };
+
+// Its length and its climb, where neither is told.
+Result<void> addTrack(const TripOptions& o, Trip& trip)
+{
+    const Result<RouteFile> track = readRouteAndWarn(o.track, {});
+    if (!track)
+        return fail(track.error());
+    if (track->line.size() < 2)
+        return failInput(Sentence::of("a drive's track is needed, and a table has no places"), Sentence::of("a GPX file"));
+    const Result<HeightProfile> heights = heightsAlong(track->line, o.heights);
+    if (!heights)
+        return fail(heights.error());
+    if (trip.distance == Distance())
+        trip.distance = track->route.points.back().at;
+    if (heights->empty())
+        warn("no heights are known along the track");
+    else if (!trip.climb)
+        trip.climb = netClimb(*heights);
+    return {};
+}
 
 Result<void> runTrip(const TripOptions& o, const CliContext& context)
 {
@@ -122,6 +146,13 @@ Result<void> runTrip(const TripOptions& o, const CliContext& context)
         return fail(time.error());
     Trip trip = o.columns.record();
     trip.time = *time;
+    if (o.track.empty() && !o.heights.empty())
+        return wrongUse("heights are read along a track", "--track FILE.gpx");
+    if (!o.track.empty())
+        if (const auto added = addTrack(o, trip); !added)
+            return fail(added.error());
+    if (trip.distance == Distance() && !trip.idle)
+        return wrongUse("say how far was driven", "--km or --track");
     const auto stored = store(trip, context);
     if (!stored)
         return fail(stored.error());
@@ -223,6 +254,9 @@ void addFillOptions(CLI::App& command, FillOptions& o)
 void addTripOptions(CLI::App& command, TripOptions& o)
 {
     o.columns.addTo(command);
+    command.get_option("--km")->required(false)->description("km driven; not said: those of --track");
+    addPath(command, "--track", o.track, "GPX track of that drive: its km, and the climb that its heights tell", "FILE.gpx");
+    addPath(command, "--heights", o.heights, "they come from this folder of SRTM tiles, not from the track itself", "FOLDER");
     addCommon(command, o);
 }
 

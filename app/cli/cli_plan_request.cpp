@@ -63,7 +63,7 @@ void addRouteFlags(CLI::App& command, PlanOptions& options)
             "GPX: heights come from this folder of SRTM tiles (N47E009.hgt), not from the track itself", "FOLDER");
     addFlag(command, "--no-heights", options.noHeights,
             "leave out the heights that a track tells (with a stated --rate they are left out unless --heights is given)");
-    addNumber(command, "--mass-kg", options.massKg, kPositive, "what climbs: the car, its load and who sits in it (1500)");
+    addNumber(command, "--mass-kg", options.massKg, kPositive, "what climbs, with its load and who sits in it; not said: what the car's trips taught, or its sheet, or its tank suggests (with --rate 1500)");
     addNumber(command, "--mass-sd-kg", options.massSdKg, kNotNegative, "its standard deviation (200)");
     addNumber(command, "--efficiency", options.efficiency, kEfficiency,
               "of the fuel's energy at the wheels, per cent (25)");
@@ -201,11 +201,13 @@ Result<TankAndRate> tankFromFlags(const PlanOptions& options, const CliContext& 
     return both;
 }
 
-// The flags' numbers instead of the usual ones.
-Result<void> setClimb(const PlanOptions& options, FuelKind fuel, RateModel& rates)
+// The flags' numbers instead of the usual ones; of a car of the logbook only where a flag is given.
+Result<void> setClimb(const PlanOptions& options, const TankAndRate& both, RateModel& rates)
 {
+    if (both.ofCar && !options.massKg && !options.massSdKg && !options.efficiency && !options.efficiencySd)
+        return {};
     ClimbingCar car;
-    car.fuel = fuel;
+    car.fuel = both.fuel;
     car.massKg = options.massKg.value_or(car.massKg);
     car.massSdKg = options.massSdKg.value_or(car.massSdKg);
     if (options.efficiency)
@@ -238,7 +240,7 @@ Result<void> applyTankFlags(const PlanOptions& options, TankAndRate& both)
         both.rates.legNoiseSd = *options.legSd;
     if (options.idleRate)
         both.rates.idling = FlowRate::fromLitresPerHour(*options.idleRate);
-    return setClimb(options, both.fuel, both.rates);
+    return setClimb(options, both, both.rates);
 }
 
 std::optional<Aim> aimOf(const std::string& word)
@@ -322,13 +324,12 @@ Result<void> addHeights(const PlanOptions& options, RouteFile& file)
     if (!options.heights.empty() && file.line.size() < 2)
         return failInput(Sentence::of("heights are read along a track, and a table has no places"),
                          Sentence::of("a GPX file"));
-    Result<HeightProfile> profile =
-        options.heights.empty() ? profileOf(file.line) : profileFromGrid(file.line, options.heights);
+    const Result<HeightProfile> profile = heightsAlong(file.line, options.heights);
     if (!profile)
         return fail(profile.error());
     if (profile->empty() && !options.heights.empty())
         warn("the grid knows no heights along the track");
-    addClimbs(file.route, withoutRipples(*profile));
+    addClimbs(file.route, *profile);
     return {};
 }
 

@@ -71,6 +71,8 @@ Json ratesJson(const RateReport& report, const CarKnowledge& car)
         json["modes"].push_back(lineJson(line, report.trend));
     json["idle_l_per_h"] = estimateJson(report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour());
     json["cold_start_l"] = estimateJson(report.coldStart.mean.litres(), report.coldStart.sd.litres());
+    json["climb_l_per_100m"] = estimateJson(0.1 * report.climb.mean.litresPerKm(), 0.1 * report.climb.sd.litresPerKm());
+    json["usual_climb_m_per_km"] = 1000 * report.usualClimb;
     json["trend"] = report.trend.ratio();
     json["trend_90"] = {{"low", report.trendLow90.ratio()}, {"high", report.trendHigh90.ratio()}};
     json["displayed_scale"] = scaleJson(displayedScale(car));
@@ -97,10 +99,11 @@ void printRates(const RateReport& report, const CarKnowledge& car, double width)
     printLine(report.usual);
     for (const RateLine& line : report.modes)
         printLine(line);
-    std::cout << format("\nidling %.2f ± %.2f L/h, a cold start %.2f ± %.2f L\n"
+    std::cout << format("\nidling %.2f ± %.2f L/h, a cold start %.2f ± %.2f L, 100 m of height %.2f ± %.2f L\n"
                         "these are of the long run; just now the car burns %+.1f %% (90 %%: %+.0f to %+.0f %%)\n",
                         report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour(),
                         report.coldStart.mean.litres(), report.coldStart.sd.litres(),
+                        0.1 * report.climb.mean.litresPerKm(), 0.1 * report.climb.sd.litresPerKm(),
                         report.trend.percent(), report.trendLow90.percent(),
                         report.trendHigh90.percent());
     if (const auto scale = displayedScale(car))

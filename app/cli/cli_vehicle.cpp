@@ -17,7 +17,7 @@ namespace {
 struct VehicleOptions {
     std::string name, fuel, currency;
     std::vector<std::string> surge;
-    std::optional<double> lamp;
+    std::optional<double> lamp, massKg;
     TankFlags tank;
 };
 
@@ -32,6 +32,8 @@ void addVehicleFlags(CLI::App& command, VehicleOptions& o, bool isNew)
     addTexts(command, "--surge-margin-l", o.surge,
              "MODE=LITRES that surge makes unusable; may be repeated", "MODE=LITRES");
     addNumber(command, "--lamp-l", o.lamp, kNotNegative, "usable litres at which the lamp lights");
+    addNumber(command, "--mass-kg", o.massKg, kPositive,
+              "as it is driven, with who sits in it: what a climb takes before trips with heights have taught it");
     addText(command, "--currency", o.currency, "of prices that state none, by its three letters (ISO 4217)");
 }
 
@@ -68,6 +70,8 @@ void apply(const VehicleOptions& o, Vehicle& vehicle)
         vehicle.fuel = *fromWord<FuelKind>(o.fuel);
     if (o.lamp)
         vehicle.lamp = Volume::fromLitres(*o.lamp);
+    if (o.massKg)
+        vehicle.massKg = o.massKg;
     if (!o.currency.empty())
         vehicle.currency = o.currency;
 }
@@ -176,6 +180,7 @@ Json vehicleJson(const Vehicle& v)
             {"unusable_l", pair(v.unusable)},
             {"surge_margin_l", surge},
             {"lamp_l", litres(v.lamp)},
+            {"mass_kg", v.massKg ? Json(*v.massKg) : Json()},
             {"circuit", wordOf(v.sender.circuit)},
             {"supply_v", v.sender.supplyVolts ? Json(*v.sender.supplyVolts) : Json()},
             {"pull_up_ohm", v.sender.pullUpOhms ? Json(*v.sender.pullUpOhms) : Json()},

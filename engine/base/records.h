@@ -26,6 +26,7 @@ struct Vehicle {
     std::map<std::string, Volume> surgeMargin;  // by mode: litres that surge makes unusable
     Sender sender;
     std::optional<std::string> currency{};        // ISO 4217, of fills that state none: "EUR"
+    std::optional<double> massKg{};               // as it is driven, with who sits in it; > 0
     friend bool operator==(const Vehicle&, const Vehicle&) = default;
 };
 
@@ -79,6 +80,7 @@ struct Trip {
     // Written by the car itself: the name of that trip in its journal, so that it is never
     // kept twice. Absent: somebody typed it.
     std::optional<std::string> journalId{};
+    std::optional<Distance> climb{};         // of height: what rises less what falls give back (roads/climb.h)
     friend bool operator==(const Trip&, const Trip&) = default;
 };
 

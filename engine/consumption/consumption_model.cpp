@@ -29,6 +29,7 @@ constexpr std::size_t kFew = 4;            // but while fewer stretches than thi
 constexpr std::size_t kMostBranches = 4;
 constexpr double kLeastWeight = 0.01;      // of a branch that goes on
 constexpr double kLeastWeightOfFew = 0.002;
+constexpr double kSameHills_m = 1;         // of height: less is rounding
 constexpr double kAlike = 0.25;            // sd between branches that are taken for one
 
 } // namespace
@@ -58,6 +59,19 @@ std::optional<Instant> ConsumptionModel::orLast(const Circumstances& now) const
     return now.begin ? now.begin : m_lastEnd;
 }
 
+// The rates hold the usual hills: as these become others, so do the rates.
+void ConsumptionModel::observeClimb(const Interval& interval)
+{
+    const UsualClimb before = m_climb;
+    m_climb.fade(std::exp(-(interval.distance / kMixMemory)));
+    m_climb.observe(interval.climbed, interval.climbedOver);
+    if (!before.isKnown() || m_climb.perKm() == before.perKm())
+        return;
+    const FilterStretch usual = ahead(Volume::fromLitres(likeliest().usual_l()), {});
+    for (Branch& branch : m_branches)
+        branch.filter.addHills(usual, m_climb.perKm() - before.perKm());
+}
+
 FilterStretch ConsumptionModel::stretchOf(const Interval& interval) const
 {
     FilterStretch stretch;
@@ -73,6 +87,9 @@ FilterStretch ConsumptionModel::stretchOf(const Interval& interval) const
         stretch.quantity[i] += std::max(unknown_km, 0.0) * mix[i];
     stretch.quantity[mix.size()] = interval.idleHours;
     stretch.quantity[mix.size() + 1] = interval.coldStarts;
+    const Distance unusual = interval.climbed - interval.climbedOver * m_climb.perKm();
+    if (m_climb.isKnown() && std::abs(unusual.metres()) > kSameHills_m) // else what this stretch climbs is the usual
+        stretch.quantity.back() = unusual.km();
     stretch.litres = interval.burnt.mean.litres();
     stretch.levelSd_l = interval.burnt.sd.litres();
     stretch.clickEnds = interval.clickEnds;
@@ -142,6 +159,7 @@ void ConsumptionModel::observe(const Interval& interval, Belief belief)
         split(std::move(m_branches[i]), stretch, seen[i], belief, next);
     m_branches = std::move(next);
     prune();
+    observeClimb(interval);
     m_mix.fade(std::exp(-(interval.distance / kMixMemory)));
     for (const auto& [mode, distance] : interval.byMode)
         if (const auto index = indexOf(mode))
@@ -347,6 +365,8 @@ ModeRates ConsumptionModel::rates(const Circumstances& now) const
     const LongRunRates longRun = this->longRun();
     rates.idle = longRun.idle;
     rates.coldStart = longRun.coldStart;
+    rates.climb = {longRun.climb.mean * more, longRun.climb.sd * more};
+    rates.usualClimb = m_climb.perKm();
     rates.tauSquaredPerKm = filter.roadVariance() * filter.usual_l() * usual * factor * more;
     rates.clickSd = clickSd();
     rates.lastClick = filter.lastClick();
@@ -371,6 +391,9 @@ LongRunRates ConsumptionModel::longRun() const
     const auto sdOf = [&](std::size_t i) { return std::sqrt(covariance(i, i)); };
     rates.idle = {FlowRate::fromLitresPerHour(cost(count)), FlowRate::fromLitresPerHour(sdOf(count))};
     rates.coldStart = {Volume::fromLitres(cost(count + 1)), Volume::fromLitres(sdOf(count + 1))};
+    // Mean and spread of the log-normal law, as mass and efficiency state them.
+    const double variance = known.longRunCovariance.back(), climb = cost(count + 2) * std::exp(variance / 2);
+    rates.climb = {Consumption::fromLitresPerKm(climb), Consumption::fromLitresPerKm(climb * std::sqrt(std::expm1(variance)))};
     return rates;
 }
 

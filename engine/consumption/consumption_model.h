@@ -11,6 +11,8 @@
 //  * before any stretch the forecast is the prior: stated, or as wide as what people drive;
 //  * kilometres that no trip accounts for count as the usual mix, which is learnt from
 //    the trips;
+//  * heights that trips tell teach what a km of height takes; what is usual of them stays within
+//    the rates, so that roads as hilly as ever are told the same as without heights;
 //  * rates are positive;
 //  * observing costs O(modes^2) for each branch, at most four, whatever was observed before.
 #pragma once
@@ -96,6 +98,7 @@ public:
     LongRunRates longRun() const;
     Volume clickSd() const { return Volume::fromLitres(likeliest().clickSd_l()); }   // of rates()
     std::vector<double> usualMix() const;   // share of each mode; they sum to 1
+    double usualClimb() const { return m_climb.perKm(); }   // km of height in a km of usual road
 
     // Distance of a stretch in the usual mix that burnt these litres (> 0).
     // `clickEnds` as in Interval: 0 where the litres are known without a click.
@@ -138,6 +141,7 @@ private:
     };
     std::vector<LogLawPart> law(const FilterStretch& ahead) const;
     FilterStretch stretchOf(const Interval& interval) const;
+    void observeClimb(const Interval& interval);
     FilterStretch ahead(Volume burnt, const Circumstances& now) const;
     DistanceForecast distances(const FilterStretch& ahead, const PromiseFactors& factors) const;
     void score(const FilterStretch& stretch, std::span<const RateFilter::Surprise> seen);
@@ -157,6 +161,7 @@ private:
     PromiseFactors m_aheadFactors;       // of tanks, where they are not
     PromiseFactors m_shortFactors;       // of stretches of at most a fifth of one, over those
     UsualMix m_mix;
+    UsualClimb m_climb;
     std::optional<Instant> m_lastEnd;
     std::size_t m_lastFill = 0;
     std::size_t m_observed = 0;

@@ -158,6 +158,10 @@ private:
             interval.claimedByTrips += trip.distance;
             interval.idleHours += trip.idle ? trip.idle->count() / 60 : 0;
             interval.coldStarts += trip.starts.value_or(0);
+            if (trip.climb) {
+                interval.climbed += *trip.climb;
+                interval.climbedOver += trip.distance;
+            }
         }
         if (interval.claimedByTrips <= interval.distance)
             return;

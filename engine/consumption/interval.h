@@ -23,6 +23,8 @@ struct Interval {
     Distance claimedByTrips;     // what they add up to as logged, before being scaled down
     double idleHours = 0;        // of the trips, standing with the engine running
     double coldStarts = 0;
+    Distance climbed;            // of height, net, by the trips that tell it
+    Distance climbedOver;        // the road of those trips
     std::size_t firstFill = 0;   // position of the fill that began it
     std::size_t lastFill = 0;    // position of the fill that ended it
 };

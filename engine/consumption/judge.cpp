@@ -97,6 +97,8 @@ private:
         both.burnt.mean += next.burnt.mean;
         for (const auto& [mode, distance] : next.byMode)
             both.byMode[mode] += distance;
+        both.climbed += next.climbed;
+        both.climbedOver += next.climbedOver;
         m_nextMakesUp = model.oddity(next).probability < kOddAlone
             && model.oddity(both).probability > kOddAlone;
     }

@@ -37,6 +37,8 @@ struct ModeRates {
     std::vector<Fraction> usualMix;         // share of each mode in usual driving, sums to 1
     Estimate<FlowRate> idle;
     Estimate<Volume> coldStart;
+    Estimate<Consumption> climb;            // of a km of height beyond the usual
+    double usualClimb = 0;                  // km of height in a km of usual road, within `mean`
     double tauSquaredPerKm = 0;             // L^2/km, what averages out along the way
     Volume clickSd;                         // scatter of one fill to the first click, as learnt
     Estimate<Volume> lastClick;             // poured beyond the usual full at the last full fill
@@ -50,6 +52,7 @@ struct LongRunRates {
     std::vector<double> covariance;         // (L/km)^2, row by row
     Estimate<FlowRate> idle;
     Estimate<Volume> coldStart;
+    Estimate<Consumption> climb;            // of a km of height
 };
 
 } // namespace undermark

@@ -31,6 +31,7 @@ constexpr double kLeastScale = 0.01;
 // Tanks in a row are more alike than the fast part makes them: their noise averages out with
 // this power of their number (by simulated cars and three real logs).
 constexpr double kAlone = 0.75;
+constexpr double kMostGivenBack = 0.5;   // of the road's litres, by a tank that led down
 constexpr double kMostSeen = 2.5;        // scores beyond which the scale grows no more
 
 using Vector = Eigen::Map<Eigen::VectorXd>;
@@ -130,7 +131,8 @@ std::array<double, 6> RateFilter::features(const FilterStretch& stretch, double 
         for (std::size_t i = 0; i < kPaceFeatures; ++i)
             x[i] = m_paceMean[i] + kPacePersists * (m_lastPace[i] - m_paceMean[i]);
     }
-    if (m_constants.size)
+    // Of a tank over unusual hills the size is theirs, and would explain them away.
+    if (m_constants.size && stretch.quantity.back() == 0)
         x[3] = std::clamp(std::log(size), -1.0, 1.0);
     if (stretch.middle && m_constants.season) {
         x[4] = std::cos(yearAngle(*stretch.middle));
@@ -139,16 +141,23 @@ std::array<double, 6> RateFilter::features(const FilterStretch& stretch, double 
     return x;
 }
 
-// What the items cost at level 0, and the share of each in the logarithm's derivative.
+// What the items cost, and the share of each in the logarithm's derivative.
 double RateFilter::logCost(const FilterStretch& stretch, std::vector<double>& h) const
 {
-    double cost = 0;
-    for (std::size_t j = 0; j < m_base.size(); ++j)
+    const std::size_t climb = m_base.size() - 1;   // the last item
+    double cost = 0;   // at level 0
+    for (std::size_t j = 0; j < climb; ++j)
         if (stretch.quantity[j] > 0)
             cost += h[kItem + j] = m_base[j] * std::exp(m_mean[kItem + j]) * stretch.quantity[j];
+    if (stretch.quantity[climb] != 0) {
+        const double height = m_base[climb] * std::exp(m_mean[kItem + climb] - m_mean[kLevel]) * stretch.quantity[climb];
+        h[kItem + climb] = std::max(height, -kMostGivenBack * cost);
+        cost += h[kItem + climb];
+    }
     for (std::size_t j = 0; j < m_base.size(); ++j)
         h[kItem + j] /= cost;
-    return std::log(cost);
+    h[kLevel] = 1 - h[kItem + climb];
+    return std::log(cost) + m_mean[kLevel];
 }
 
 RateFilter::Prediction RateFilter::predict(const FilterStretch& stretch, double size) const
@@ -170,12 +179,11 @@ RateFilter::Prediction RateFilter::predict(const FilterStretch& stretch, double 
     }
     const bool follows = stretch.follows && stretch.clickEnds > 0;
     Prediction p{std::vector<double>(m_mean.size(), 0.0), size, keep, 0, 0, 0, 0};
-    p.h[kLevel] = 1;
     p.h[kFast] = kept;
     p.h[kClick] = follows ? -1 / whole : 0;
     const auto x = features(stretch, size);
     std::ranges::copy(x, p.h.data() + kFeature);
-    p.mean = logCost(stretch, p.h) + m_mean[kLevel] + kept * m_mean[kFast] + p.h[kClick] * m_mean[kClick];
+    p.mean = logCost(stretch, p.h) + kept * m_mean[kFast] + p.h[kClick] * m_mean[kClick];
     for (std::size_t i = kFeature; i < kItem; ++i)
         p.mean += p.h[i] * m_mean[i];
     const double spread = vector(p.h).dot((square(m_covariance, m_mean.size()) * vector(p.h)).eval());
@@ -292,6 +300,19 @@ void RateFilter::skip(const FilterStretch& stretch, const Surprise& seen)
     m_lastScore = 0;
 }
 
+void RateFilter::addHills(FilterStretch road, double perKm)
+{
+    const std::size_t n = m_mean.size();
+    std::vector<double> without(n, 0.0), with(n, 0.0);
+    const double before = logCost(road, without);
+    road.quantity.back() += perKm;
+    m_mean[kLevel] += logCost(road, with) - before;
+    Eigen::MatrixXd shift = Eigen::MatrixXd::Identity(Eigen::Index(n), Eigen::Index(n));
+    shift.row(kLevel) += (vector(with) - vector(without)).transpose();
+    Square covariance = square(m_covariance, n);
+    covariance = (shift * covariance * shift.transpose()).eval();
+}
+
 void RateFilter::change(double spread) { m_covariance[kLevel] += spread * spread; }
 
 void RateFilter::learn(const FilterStretch& stretch, const Surprise& seen)
@@ -348,9 +369,9 @@ RateFilter::Rates RateFilter::rates(std::optional<Instant> middle) const
     Eigen::VectorXd trend = vector(p.h);
     trend[kLevel] = 0;
     trend.tail(Eigen::Index(items)).setZero();
-    // Rows that pick level + own_j, and with the trend.
+    // Rows that pick level + own_j (of a climb own_j alone), and with the trend.
     Eigen::MatrixXd longRun = Eigen::MatrixXd::Zero(Eigen::Index(items), Eigen::Index(n));
-    longRun.col(kLevel).setOnes();
+    longRun.col(kLevel).head(Eigen::Index(items) - 1).setOnes();
     longRun.rightCols(Eigen::Index(items)).setIdentity();
     const Eigen::MatrixXd now = longRun.rowwise() + trend.transpose();
     Rates rates{{trend.dot(vector(m_mean)), std::sqrt(trend.dot((covariance * trend).eval()) + walked)},

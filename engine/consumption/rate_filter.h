@@ -3,10 +3,11 @@
 // What a car burns, followed from stretch to stretch: an extended Kalman filter over the
 // logarithm of the rate. Of a stretch of `litres` the filter expects
 //
-//     log(litres) = log(sum of base_j * exp(own_j) * quantity_j)
-//                   + level + fast + x'b + (click of this fill - click of the last) / u
+//     log(litres) = log(sum of base_j * exp(level + own_j) * quantity_j)
+//                   + fast + x'b + (click of this fill - click of the last) / u
 //
-// quantity: km by mode, idle hours, cold starts; level: a random walk (the car, the
+// quantity: km by mode, idle hours, cold starts, and km of height beyond the usual, which the level
+// is not on and which may be below 0; level: a random walk (the car, the
 // driver, a roof box); fast: what lasts some weeks, fading by time (AR(1)); x: days since
 // the last fill, size of the stretch, season; u: its litres over the usual ones. The click
 // of a nozzle that closes the tank late makes this stretch longer and the next shorter.
@@ -103,6 +104,10 @@ public:
     // The car has changed by about `spread` of the logarithm.
     void change(double spread);
 
+    // The level's road has so many km of height more in each km (less, below 0); `road` is a km of it
+    // without.
+    void addHills(FilterStretch road, double perKm);
+
     double scale() const { return m_scale; }                     // s
     // Of a usual stretch's litres over their square.
     double roadVariance() const { return m_split.roadVariance(m_scale * m_scale); }
@@ -127,7 +132,7 @@ private:
     Prediction predict(const FilterStretch& stretch, double size) const;
     double sizeOf(const FilterStretch& stretch) const;
     std::array<double, 6> features(const FilterStretch& stretch, double size) const;
-    double logCost(const FilterStretch& stretch, std::vector<double>& h) const;
+    double logCost(const FilterStretch& stretch, std::vector<double>& h) const;   // with the level
     void advance(const FilterStretch& stretch, double fastKeep);
     void remember(const FilterStretch& stretch, const Surprise& seen);
     void forgetClick();

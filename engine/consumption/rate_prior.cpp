@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/consumption/rate_prior.h"
 
+#include "engine/consumption/climbing_car.h"
+
 #include <Eigen/Core>
 
 #include <algorithm>
@@ -115,17 +117,22 @@ RatePrior ratePrior(std::span<const Mode> modes, const PriorFacts& facts)
     }
     prior.base.push_back(kIdle_lPerHour);
     prior.base.push_back(kColdStart_l);
+    const auto climb = litresPerHeight(usualClimbingCar(facts.capacity, facts.fuel, facts.massKg));
+    assert(climb);   // usual numbers
+    prior.base.push_back(climb->mean.litresPerKm());
     prior.usual_l = kUsualShare * facts.capacity.value_or(kMiddlingTank).litres();
 
     const auto count = Eigen::Index(modes.size());
     const auto [level, spread] = levelOf(facts);
-    Eigen::VectorXd mean = Eigen::VectorXd::Zero(count + 3);
+    Eigen::VectorXd mean = Eigen::VectorXd::Zero(count + 4);
     mean[0] = level;
-    Eigen::MatrixXd covariance = Eigen::MatrixXd::Zero(count + 3, count + 3);
+    Eigen::MatrixXd covariance = Eigen::MatrixXd::Zero(count + 4, count + 4);
     covariance(0, 0) = spread * spread;
     covariance.diagonal().segment(1, count).setConstant(kModeSpread * kModeSpread);
     covariance(count + 1, count + 1) = kIdleSpread * kIdleSpread;
     covariance(count + 2, count + 2) = kColdStartSpread * kColdStartSpread;
+    covariance(count + 3, count + 3) = std::log1p(std::pow(climb->sd / climb->mean, 2));   // of a log-normal law
+    mean[count + 3] = -covariance(count + 3, count + 3) / 2;
     for (Eigen::Index i = 0; i < count; ++i) {
         const auto& stated = modes[std::size_t(i)].stated;
         if (!stated)

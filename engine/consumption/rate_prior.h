@@ -16,10 +16,12 @@ namespace undermark {
 struct PriorFacts {
     std::optional<Volume> capacity;
     FuelKind fuel = FuelKind::petrol;
+    std::optional<double> massKg{};   // as driven, as stated; > 0
 };
 
 // unit cost j = base_j * exp(level + own_j), by item: each mode (L/km), idling (L/h), a
-// cold start (L). (level, own_0, own_1, ...) is normal with `mean` and `covariance`
+// cold start (L). The last item is a km of height climbed (L/km), beside what its road takes: its
+// cost is base * exp(own), for what is lifted does not burn more with the driver's foot. (level, own_0, own_1, ...) is normal with `mean` and `covariance`
 // (row by row). A stated rate conditions it, so it pulls the others along.
 struct RatePrior {
     std::vector<double> base;

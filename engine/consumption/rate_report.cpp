@@ -52,6 +52,7 @@ std::optional<Interval> typical(std::span<const Interval> intervals)
     mean.byMode.clear();
     mean.distance = {};
     mean.idleHours = mean.coldStarts = 0;
+    mean.climbed = mean.climbedOver = {};
     for (const Interval& one : last) {
         mean.distance += one.distance / n;
         mean.idleHours += one.idleHours / n;
@@ -121,6 +122,8 @@ RateReport reportRates(std::span<const Interval> intervals, const std::vector<Be
     }
     report.idle = model.longRun().idle;
     report.coldStart = model.longRun().coldStart;
+    report.climb = model.longRun().climb;
+    report.usualClimb = model.usualClimb();
     const HeavyTail trend = model.trendNow(options.now);
     report.trend = Fraction::fromRatio(std::exp(trend.mean) - 1);
     report.trendLow90 = Fraction::fromRatio(std::exp(trend.quantile(0.05)) - 1);

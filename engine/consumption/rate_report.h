@@ -35,6 +35,8 @@ struct RateReport {
     std::vector<RateLine> modes;
     Estimate<FlowRate> idle;
     Estimate<Volume> coldStart;
+    Estimate<Consumption> climb;         // of a km of height
+    double usualClimb = 0;               // km of height in a km of usual road, which the rates hold
     Fraction trend;                      // how the car does just now against the long run, +0.03 = thirstier
     Fraction trendLow90;                 // its 90 % interval
     Fraction trendHigh90;

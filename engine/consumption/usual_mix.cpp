@@ -42,4 +42,16 @@ void UsualMix::fade(double keep)
 
 void UsualMix::observe(std::size_t mode, Distance distance) { m_km[mode] += distance.km(); }
 
+void UsualClimb::fade(double keep)
+{
+    m_climb_km *= keep;
+    m_road_km *= keep;
+}
+
+void UsualClimb::observe(Distance climbed, Distance road)
+{
+    m_climb_km += climbed.km();
+    m_road_km += road.km();
+}
+
 } // namespace undermark

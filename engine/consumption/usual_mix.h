@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The mix of kinds of driving that kilometres belong to of which nobody said.
+// The driving of which nobody said what it was: its mix of kinds, and how hilly it is.
 #pragma once
 
 #include "engine/base/quantity.h"
@@ -34,6 +34,18 @@ public:
 private:
     std::vector<double> m_km;   // by mode
     std::vector<double> m_prior_km;
+};
+
+// What the road climbs as a rule: heights over kilometres of the trips that tell both, fading.
+class UsualClimb {
+public:
+    bool isKnown() const { return m_road_km > 0; }
+    double perKm() const { return isKnown() ? m_climb_km / m_road_km : 0; }
+    void fade(double keep);                                  // keep in (0, 1]
+    void observe(Distance climbed, Distance road);           // road >= 0
+
+private:
+    double m_climb_km = 0, m_road_km = 0;
 };
 
 } // namespace undermark

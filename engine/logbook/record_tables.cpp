@@ -39,7 +39,8 @@ const Table<Vehicle>& tableOf<Vehicle>()
          SenderColumns<Vehicle>::supply(),
          SenderColumns<Vehicle>::pullUp(),
          SenderColumns<Vehicle>::resolution(),
-         C::text<&Vehicle::currency>("currency", "currency", TextRule::currency)},
+         C::text<&Vehicle::currency>("currency", "currency", TextRule::currency),
+         C::number<&Vehicle::massKg, AsItIs>("mass_kg", kOverZero, "mass")},
         {bothOrNeither("left_behind_l", "left_behind_sd_l"),
          bothOrNeither("unusable_l", "unusable_sd_l")});
     return vehicles;
@@ -123,7 +124,9 @@ const Table<Trip>& tableOf<Trip>()
          C::count<&Trip::starts>("starts", kStartCount, "starts")
              .typed(kTypedStartCount)
              .asked("cold starts"),
-         C::text<&Trip::journalId>("journal_id", "journal id")},
+         C::text<&Trip::journalId>("journal_id", "journal id"),
+         C::number<&Trip::climb, InMetres>("climb_m", kAny, "climb")
+             .asked("metres that rise, less what falls give back: at most 12 m for each km downhill")},
         {"km > 0 OR coalesce(idle_min, 0) > 0"});
     return trips;
 }

@@ -12,6 +12,7 @@ namespace {
 // text anew.
 constexpr const char* kSchema2 = R"sql(
 ALTER TABLE vehicles ADD COLUMN currency TEXT CHECK (currency GLOB '[A-Z][A-Z][A-Z]');
+ALTER TABLE vehicles ADD COLUMN mass_kg REAL CHECK (mass_kg > 0 AND mass_kg <= 1e9);
 ALTER TABLE calibrations ADD COLUMN tank TEXT CHECK (length(tank) > 0);
 ALTER TABLE calibrations ADD COLUMN first_lobe_l REAL CHECK (first_lobe_l > 0 AND first_lobe_l <= 1e9);
 ALTER TABLE calibrations ADD COLUMN second_lobe_l REAL CHECK (second_lobe_l > 0 AND second_lobe_l <= 1e9);
@@ -27,6 +28,7 @@ ALTER TABLE calibrations ADD COLUMN note TEXT CHECK (length(note) > 0);
 ALTER TABLE fills ADD COLUMN currency TEXT CHECK (currency GLOB '[A-Z][A-Z][A-Z]');
 ALTER TABLE fills ADD COLUMN tank TEXT CHECK (length(tank) > 0);
 ALTER TABLE trips ADD COLUMN journal_id TEXT CHECK (length(journal_id) > 0);
+ALTER TABLE trips ADD COLUMN climb_m REAL CHECK (climb_m BETWEEN -1e9 AND 1e9);
 ALTER TABLE proofs ADD COLUMN tank TEXT CHECK (length(tank) > 0);
 PRAGMA writable_schema = ON;
 UPDATE sqlite_master SET sql = replace(sql, '''proof'')',

@@ -76,7 +76,7 @@ Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills, co
     }
     ConsumptionSetup setup;
     setup.modes = valuesOf(log.modes);
-    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel};
+    setup.facts = {log.vehicle.value.capacity, log.vehicle.value.fuel, log.vehicle.value.massKg};
     return screen(fills, valuesOf(log.trips), ConsumptionModel(std::move(setup)), options);
 }
 

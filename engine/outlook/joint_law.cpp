@@ -57,6 +57,8 @@ RateModel rateModel(const ModeRates& learnt)
     }
     model.legNoiseSd = std::sqrt(learnt.tauSquaredPerKm);
     model.idling = learnt.idle.mean;
+    model.climb = learnt.climb;
+    model.usualClimb = learnt.usualClimb;
     return model;
 }
 

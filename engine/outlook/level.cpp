@@ -16,6 +16,7 @@ namespace {
 struct SinceFull {
     const Fill* full = nullptr;
     Mix driven;
+    Distance climbed;            // of height beyond the usual
     Estimate<Volume> stood;      // idling and cold starts
     Volume partials;             // poured in since, short of full
     std::size_t partialCount = 0;
@@ -40,6 +41,8 @@ SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
         if (!since.full || trip.time <= since.full->time)
             continue;
         since.driven[trip.mode] += trip.distance;
+        if (trip.climb)
+            since.climbed += *trip.climb - trip.distance * rates.usualClimb;
         const double hours = trip.idle ? trip.idle->count() / 60 : 0;
         const double starts = trip.starts.value_or(0);
         since.stood.mean += Volume::fromLitres(hours * rates.idle.mean.litresPerHour())
@@ -61,12 +64,9 @@ std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full
     return latest;
 }
 
-Volume burntOver(const Mix& driven, const RateModel& rates)
+Volume burntSince(const Level& level, const RateModel& rates)
 {
-    Volume burnt;
-    for (const auto& [mode, distance] : driven)
-        burnt += rates.mean[rates.indexOf(mode).value_or(rates.modes.size() - 1)] * distance;
-    return burnt;
+    return rates.burntOver(roadSince(level, rates));
 }
 
 // What the tanks held when all of them were full; one that was filled for the first time since
@@ -133,6 +133,7 @@ Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, co
     level.aboveZero = after(aboveZeroAtFull(car, since.full->time));
     level.usable = after(usableAtFull(car, since.full->time));
     level.driven = since.driven;
+    level.climbed = since.climbed;
     level.sinceFill = total(since.driven);
     const Part way = amount(*level.sinceFill, 1);
     level.why = since.partialCount > 0
@@ -215,7 +216,7 @@ Level levelFromSignal(const CarKnowledge& car, const Question& question)
 // A one-sided reading says less than the log where the log agrees with it.
 bool agrees(const Level& log, const Level& reading, const RateModel& rates)
 {
-    const Volume left = log.usable.mean - burntOver(log.driven, rates);
+    const Volume left = log.usable.mean - burntSince(log, rates);
     return reading.bound == LevelBound::atMost ? left <= *reading.boundAt
                                                : left >= *reading.boundAt;
 }
@@ -278,6 +279,16 @@ Distance total(const Mix& mix)
     return sum;
 }
 
+std::vector<RouteLeg> roadSince(const Level& level, const RateModel& rates)
+{
+    const Distance whole = total(level.driven);
+    std::vector<RouteLeg> road;
+    for (const auto& [mode, distance] : level.driven)
+        road.push_back({distance, rates.indexOf(mode).value_or(rates.modes.size() - 1),
+                        distance > Distance() ? level.climbed * (distance / whole) : Distance()});
+    return road;
+}
+
 // The log taken on to today: the level is lower by the road that no record tells, and less sure.
 Result<Level> levelByLog(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
                          const RateModel& rates, std::vector<Sentence>& warnings)
@@ -286,7 +297,7 @@ Result<Level> levelByLog(const CarKnowledge& car, const Question& question, cons
     if (!level || question.odometer)
         return level;
     const Consumption usualMix = rates.mean.back();
-    const Volume left = level->usable.mean - burntOver(level->driven, rates);
+    const Volume left = level->usable.mean - burntSince(*level, rates);
     level->unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix);
     if (!level->unlogged)
         return level;

@@ -17,6 +17,7 @@ struct Level {
     Estimate<Volume> aboveZero;
     Estimate<Volume> usable;
     Mix driven;
+    Distance climbed{};                // on it, of height beyond the usual, by the trips that tell it
     std::optional<Distance> sinceFill;
     std::optional<Unlogged> unlogged;  // of the log: its road is in `driven`, its spread in the litres
     std::vector<TankLevel> tanks{};    // of several: those that were told or follow from one that was
@@ -24,6 +25,9 @@ struct Level {
 };
 
 Distance total(const Mix& mix);
+
+// The road driven since, as the law takes it: the climb by kilometres.
+std::vector<RouteLeg> roadSince(const Level& level, const RateModel& rates);
 
 // What the litres or the reading of a question say of the vehicle's own tank; nothing where none is
 // told, or the sender cannot give it, which is a warning. Errors: badInput as of findLevel.

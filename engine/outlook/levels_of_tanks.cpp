@@ -191,8 +191,7 @@ Result<Level> levelOfTanks(const CarKnowledge& car, const Question& question, co
         return sum->anything(std::nullopt);
     JointLaw law;
     law.rates = rates;
-    for (const auto& [mode, distance] : log->driven)
-        law.driven.push_back({distance, rates.indexOf(mode).value_or(rates.modes.size() - 1)});
+    law.driven = roadSince(*log, rates);
     const Estimate<Volume> left = law.now(log->usable);
     if (!question.odometer)
         return sum->anything(left.mean);

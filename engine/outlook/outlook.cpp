@@ -37,9 +37,7 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
     law.aboveZero = level->aboveZero;
     for (const std::string& mode : law.rates.modes)
         law.surge.push_back(car.surgeMargin(mode));
-    const std::size_t usualMix = law.rates.modes.size() - 1;
-    for (const auto& [mode, distance] : level->driven)
-        law.driven.push_back({distance, law.rates.indexOf(mode).value_or(usualMix)});
+    law.driven = roadSince(*level, law.rates);
     Result<RangeLaw> toZero = law.toZero(*ahead);
     if (!toZero)
         return fail(toZero.error());

@@ -19,7 +19,8 @@ namespace undermark {
 struct RouteLeg {
     Distance length;        // >= 0
     std::size_t mode = 0;
-    Distance climb{};       // of height: what rises less what its falls give back; may be below 0
+    Distance climb{};       // of height beyond the rates' usual hills: what rises less what its
+                            // falls give back; may be below 0
 };
 
 // In world k the rates are jointly normal: mean f r, covariance f^2 S + s^2 r r', with f
@@ -35,6 +36,7 @@ struct RateModel {
     // Per km of height climbed, beside the mode's rate: its error is common to all the road and
     // independent of the modes', each world's factor is on it as well.
     Estimate<Consumption> climb;
+    double usualClimb = 0.0; // km of height in a km of road, which the modes' rates hold
 
     static RateModel single(Estimate<Consumption> rate, double legNoiseSd = 0.0);
 

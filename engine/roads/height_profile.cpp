@@ -221,4 +221,10 @@ HeightProfile withoutRipples(const HeightProfile& profile, double ripple)
     return smooth;
 }
 
+Result<HeightProfile> heightsAlong(const GeoLine& line, const std::filesystem::path& folder)
+{
+    const Result<HeightProfile> told = folder.empty() ? profileOf(line) : profileFromGrid(line, folder);
+    return told ? Result<HeightProfile>(withoutRipples(*told)) : fail(told.error());
+}
+
 } // namespace undermark

@@ -33,4 +33,7 @@ Result<HeightProfile> profileFromGrid(const GeoLine& line, const std::filesystem
 // rise or fall throughout, and the turning points keep their height. Cost: linear.
 HeightProfile withoutRipples(const HeightProfile& profile, double ripple = 10);
 
+// By the grid in `folder`, or where none is named by the track itself; without ripples.
+Result<HeightProfile> heightsAlong(const GeoLine& line, const std::filesystem::path& folder = {});
+
 } // namespace undermark

@@ -4,7 +4,7 @@
 //
 //   vehicles.csv     vehicle,fuel,capacity_l,left_behind_l,left_behind_sd_l,unusable_l,
 //                    unusable_sd_l,zero_at_l,lamp_l,circuit,signal_unit,supply_v,
-//                    pull_up_ohm,resolution,currency
+//                    pull_up_ohm,resolution,currency,mass_kg
 //   surge_margins.csv vehicle,mode,surge_margin_l
 //   modes.csv        vehicle,mode,stated_l_per_100km,stated_sd_l_per_100km
 //   calibrations.csv vehicle,date,zero_at_l,tank,first_lobe_l,second_lobe_l,shape,shape_width_m,
@@ -14,7 +14,7 @@
 //   fills.csv        vehicle,id,date,litres,full,to_the_neck,odometer_km,trip_meter_km,
 //                    odometer_reset,price_per_l,signal,blend,temperature_c,
 //                    displayed_l_per_100km,counted,currency,tank
-//   trips.csv        vehicle,id,date,km,mode,idle_min,starts,journal_id
+//   trips.csv        vehicle,id,date,km,mode,idle_min,starts,journal_id,climb_m
 //   proofs.csv       vehicle,id,date,kind,litres,litres_sd,left_behind_l,left_behind_sd_l,
 //                    signal,km,km_sd,mode,tank
 //   tanks.csv        vehicle,id,tank,capacity_l,feed,transfer_l_per_min,left_behind_l,

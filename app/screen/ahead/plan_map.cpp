@@ -71,7 +71,7 @@ void PlanMap::startAnew(RouteFile track)
 {
     forget();
     m_track = std::move(track);
-    m_heights = withoutRipples(profileOf(m_track.line));
+    m_heights = *heightsAlong(m_track.line); // its own, which cannot fail
     m_found.reset();
     m_taken.clear();
     m_notices.clear();

@@ -1507,6 +1507,14 @@
         <source>Make %1 the car&apos;s capacity</source>
         <translation>%1 als Inhalt des Wagens übernehmen</translation>
     </message>
+    <message>
+        <source>mass as driven, for climbs</source>
+        <translation>Masse im Fahrbetrieb, für Steigungen</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
 </context>
 <context>
     <name>undermark::EntryForm</name>
@@ -5302,10 +5310,6 @@
         <translation>Hinzugefügt: %1 Fahrten. Das bisherige Logbuch: %2</translation>
     </message>
     <message>
-        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts.</source>
-        <translation>Eine Tabelle ist eine .csv-Datei mit den Spalten date, km und mode, und was folgen darf: idle_min, starts.</translation>
-    </message>
-    <message>
         <source>Would add %1 trips</source>
         <translation>Neue Fahrten: %1</translation>
     </message>
@@ -5320,6 +5324,10 @@
     <message>
         <source>Everything goes into a new folder, beside the logbook or on a stick; nothing is written over.</source>
         <translation>Alles kommt in einen neuen Ordner, neben dem Logbuch oder auf einem Stick; nichts wird überschrieben.</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts, climb_m.</source>
+        <translation>Eine Tabelle ist eine .csv-Datei mit den Spalten date, km und mode, und was folgen kann: idle_min, starts, climb_m.</translation>
     </message>
 </context>
 </TS>

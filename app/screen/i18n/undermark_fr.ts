@@ -1507,6 +1507,14 @@
         <source>Make %1 the car&apos;s capacity</source>
         <translation>Prendre %1 comme contenance</translation>
     </message>
+    <message>
+        <source>mass as driven, for climbs</source>
+        <translation>masse en ordre de marche, pour les montées</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
 </context>
 <context>
     <name>undermark::EntryForm</name>
@@ -5302,10 +5310,6 @@
         <translation>Ajouté : %1 trajets. Le carnet d&apos;avant : %2</translation>
     </message>
     <message>
-        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts.</source>
-        <translation>Un tableau est un fichier .csv avec les colonnes date, km et mode, et ce qui peut suivre : idle_min, starts.</translation>
-    </message>
-    <message>
         <source>Would add %1 trips</source>
         <translation>Trajets nouveaux : %1</translation>
     </message>
@@ -5320,6 +5324,10 @@
     <message>
         <source>Everything goes into a new folder, beside the logbook or on a stick; nothing is written over.</source>
         <translation>Tout va dans un nouveau dossier, à côté du carnet ou sur une clé ; rien n&apos;est écrasé.</translation>
+    </message>
+    <message>
+        <source>A table is a .csv file with the columns date, km and mode, and what may follow: idle_min, starts, climb_m.</source>
+        <translation>Un tableau est un fichier .csv avec les colonnes date, km et mode, et ce qui peut suivre : idle_min, starts, climb_m.</translation>
     </message>
 </context>
 </TS>

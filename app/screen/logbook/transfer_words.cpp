@@ -47,7 +47,7 @@ QString TransferViewModel::text() const
     case Stage::files:
         return m_merging   ? tr("A logbook or bundle of another device ends in .sqlite.")
                : ofTrips() ? tr("A table is a .csv file with the columns date, km and mode, and "
-                                "what may follow: idle_min, starts.")
+                                "what may follow: idle_min, starts, climb_m.")
                            : tr("A table is a .csv file with the columns date and litres, and what "
                                 "may follow: odometer_km, full, price_per_l.");
     case Stage::units:

@@ -26,6 +26,7 @@ QList<NumberEntry> CarSheet::entries() const
             {LeftBehind, tr("left behind when the pump spits"), litres, {}, false, true},
             {Unusable, tr("left when the engine starves"), litres, {}, false, true},
             {Lamp, tr("usable when the lamp lights"), litres, {}, false, true},
+            {Mass, tr("mass as driven, for climbs"), tr("kg"), {}, false, true},
             {Supply, tr("supply of the sender"), tr("V"), {}, false,
              pulledUp || sender.circuit == CircuitKind::ratiometric},
             {PullUp, tr("pull-up of the sender"), tr("ohm"), {}, false, pulledUp}};
@@ -83,6 +84,8 @@ void CarSheet::show()
     put(LeftBehind, mean(m_sheet.leftBehind));
     put(Unusable, mean(m_sheet.unusable));
     put(Lamp, m_sheet.lamp);
+    if (m_sheet.massKg)
+        m_form.setKnown(Mass, m_format.typed(*m_sheet.massKg, 0));
     if (m_sheet.sender.supplyVolts)
         m_form.setKnown(Supply, m_format.typed(*m_sheet.sender.supplyVolts, 2));
     if (m_sheet.sender.pullUpOhms)
@@ -168,6 +171,7 @@ Result<Vehicle> CarSheet::typed() const
                              readEstimate(LeftBehind, sheet.leftBehind, kUsualLeftBehind.sd),
                              readEstimate(Unusable, sheet.unusable, kUsualLeftBehind.sd),
                              read(Lamp, sheet.lamp, litres),
+                             read(Mass, sheet.massKg, number),
                              read(Supply, sheet.sender.supplyVolts, number),
                              read(PullUp, sheet.sender.pullUpOhms, number)})
         if (!done)

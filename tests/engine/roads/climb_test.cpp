@@ -23,7 +23,7 @@ HeightProfile heights(std::initializer_list<std::pair<double, double>> kmAndMetr
 
 Climb whole(const HeightProfile& profile)
 {
-    return climbBetween(profile, profile.front().at, profile.back().at, ClimbingCar().rolling);
+    return climbBetween(profile, profile.front().at, profile.back().at, kRollingResistance);
 }
 
 double litres(const HeightProfile& profile)
