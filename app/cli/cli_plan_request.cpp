@@ -319,8 +319,11 @@ Result<void> addHeights(const PlanOptions& options, RouteFile& file)
 {
     if (options.noHeights && !options.heights.empty())
         return wrongUse("heights are either left out or read", "one of --heights, --no-heights");
-    if (options.noHeights || (options.heights.empty() && !asksLogbook(options)))
+    if (options.noHeights || (options.heights.empty() && !asksLogbook(options))) {
+        for (RoutePoint& point : file.route.points)
+            point.climb = {};
         return {};
+    }
     if (!options.heights.empty() && file.line.size() < 2)
         return failInput(Sentence::of("heights are read along a track, and a table has no places"),
                          Sentence::of("a GPX file"));
@@ -329,7 +332,8 @@ Result<void> addHeights(const PlanOptions& options, RouteFile& file)
         return fail(profile.error());
     if (profile->empty() && !options.heights.empty())
         warn("the grid knows no heights along the track");
-    addClimbs(file.route, *profile);
+    if (!profile->empty()) // else what the rows say stays
+        addClimbs(file.route, *profile);
     return {};
 }
 

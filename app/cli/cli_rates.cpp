@@ -71,7 +71,7 @@ Json ratesJson(const RateReport& report, const CarKnowledge& car)
         json["modes"].push_back(lineJson(line, report.trend));
     json["idle_l_per_h"] = estimateJson(report.idle.mean.litresPerHour(), report.idle.sd.litresPerHour());
     json["cold_start_l"] = estimateJson(report.coldStart.mean.litres(), report.coldStart.sd.litres());
-    json["climb_l_per_100m"] = estimateJson(0.1 * report.climb.mean.litresPerKm(), 0.1 * report.climb.sd.litresPerKm());
+    json["climb_l_per_km"] = estimateJson(report.climb.mean.litresPerKm(), report.climb.sd.litresPerKm());
     json["usual_climb_m_per_km"] = 1000 * report.usualClimb;
     json["trend"] = report.trend.ratio();
     json["trend_90"] = {{"low", report.trendLow90.ratio()}, {"high", report.trendHigh90.ratio()}};

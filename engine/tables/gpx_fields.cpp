@@ -4,14 +4,16 @@
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/route_csv.h"
 
+#include <algorithm>
 #include <charconv>
+#include <span>
 
 namespace undermark {
 
 namespace {
 
 struct GpxNumber {
-    const char* name;
+    std::string_view name;
     void (*set)(RoutePoint&, double);
     std::optional<double> (*get)(const RoutePoint&);
 };
@@ -32,6 +34,16 @@ constexpr auto kToMinutes = [](double value) { return Minutes(value); };
 constexpr auto kKmRange = [](Distance distance) { return distance.km(); };
 constexpr auto kToKm = [](double value) { return Distance::fromKm(value); };
 
+template <auto Way> constexpr GpxNumber gpxHeight(const char* name)
+{
+    return {name, [](RoutePoint& point, double metres) { point.climb.*Way = Distance::fromMetres(metres); },
+            [](const RoutePoint& point) -> std::optional<double> {
+                const Distance height = point.climb.*Way;
+                return height == Distance() ? std::nullopt : std::optional(height.metres());
+            }};
+}
+
+constexpr GpxNumber kHeights[] = {gpxHeight<&SectionClimb::there>("climb_m"), gpxHeight<&SectionClimb::back>("climb_back_m")};
 constexpr GpxNumber kNumbers[] = {
     gpxNumber<&RoutePoint::pricePerLitre, kSame, kSame>("price_per_l"),
     gpxNumber<&RoutePoint::leastPurchase, kToLitres, kLitresRange>("min_litres"),
@@ -48,6 +60,24 @@ Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
 {
     return fail(ErrorCode::badInput, std::move(detail), {.column = std::string(name)},
                 std::move(expected), std::string(found));
+}
+
+const NumberRange kAnyHeight{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
+
+Result<void> setNumber(std::span<const GpxNumber> numbers, const NumberRange& range, RoutePoint& point,
+                       std::string_view name, std::string_view text)
+{
+    const auto field = std::ranges::find(numbers, name, &GpxNumber::name);
+    if (field == numbers.end())
+        return {};
+    const Result<double> value = parseNumber(text, range);
+    if (!value) {
+        Error error = value.error();
+        error.where.column = std::string(name);
+        return fail(error);
+    }
+    field->set(point, *value);
+    return {};
 }
 
 Result<void> setFuel(RoutePoint& point, std::string_view text)
@@ -90,18 +120,8 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
                            Sentence::of("1 or 0"), text);
         point.timed = text == "1";
     }
-    for (const GpxNumber& field : kNumbers) {
-        if (name != field.name)
-            continue;
-        const Result<double> value = parseNumber(text, kNotNegative);
-        if (!value) {
-            Error error = value.error();
-            error.where.column = std::string(name);
-            return fail(error);
-        }
-        field.set(point, *value);
-    }
-    return {};
+    const auto done = setNumber(kNumbers, kNotNegative, point, name, text);
+    return done ? setNumber(kHeights, kAnyHeight, point, name, text) : done;
 }
 
 std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& point)
@@ -111,10 +131,13 @@ std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& poi
         fields.emplace_back("fuel", fuelWord(point.fuel));
     if (!point.mode.empty())
         fields.emplace_back("mode", point.mode);
-    for (const GpxNumber& field : kNumbers) {
-        if (const auto value = field.get(point))
-            fields.emplace_back(field.name, unrounded(*value));
-    }
+    const auto add = [&](std::span<const GpxNumber> numbers) {
+        for (const GpxNumber& field : numbers)
+            if (const auto value = field.get(point))
+                fields.emplace_back(field.name, unrounded(*value));
+    };
+    add(kNumbers);
+    add(kHeights);
     if (point.opens)
         fields.emplace_back("opens", clockText(*point.opens));
     if (point.closes)

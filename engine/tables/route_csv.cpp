@@ -31,8 +31,11 @@ enum RouteColumn : std::size_t {
     floorL,
     restMin,
     dueAt,
+    climbThere,
+    climbBack,
 };
 
+const NumberRange kHeightRange{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
 const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
 
 class RouteReader {
@@ -139,6 +142,14 @@ private:
         return {};
     }
 
+    Result<void> readHeight(RouteColumn column, Distance& target)
+    {
+        std::optional<Distance> height;
+        const Result<void> done = readAmount(column, height, kHeightRange, Distance::fromMetres);
+        target = height.value_or(Distance());
+        return done;
+    }
+
     Result<void> readClock(RouteColumn column, std::optional<Minutes>& target)
     {
         if (m_reader.text(column).empty())
@@ -168,6 +179,8 @@ private:
         then([&] { return readAmount(idle, point.idle, kNotNegative, minutes); });
         then([&] { return readAmount(floorL, point.floor, kNotNegative, Volume::fromLitres); });
         then([&] { return readAmount(restMin, point.rest, kNotNegative, minutes); });
+        then([&] { return readHeight(climbThere, point.climb.there); });
+        then([&] { return readHeight(climbBack, point.climb.back); });
         then([&] { return readClock(dueAt, point.due); });
         then([&] { return readClock(opens, point.opens); });
         then([&] { return readClock(closes, point.closes); });

@@ -25,7 +25,7 @@ struct RouteFile {
 // A mode that is none: road driven in the car's usual mix, whatever the row above says.
 inline constexpr const char* kUsualMixWord = "usual-mix";
 
-inline constexpr std::array<CsvColumn, 17> kRouteColumns{{
+inline constexpr std::array<CsvColumn, 19> kRouteColumns{{
     {"at_km", false},
     {"leg_km", false},
     {"name", false},
@@ -43,12 +43,14 @@ inline constexpr std::array<CsvColumn, 17> kRouteColumns{{
     {"floor_l", false},
     {"rest_min", false},
     {"due", false},
+    {"climb_m", false},
+    {"climb_back_m", false},
 }};
 
 // at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
 // mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
 // max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),
-// idle_min, floor_l, rest_min, due (HH:MM) may be there. Errors: badInput with line and column, also for more
+// idle_min, floor_l, rest_min, due (HH:MM), climb_m, climb_back_m (SectionClimb) may be there. Errors: badInput with line and column, also for more
 // than kMostRoutePointsInFile rows and for what checkRoute refuses.
 Result<RouteFile> readRouteCsv(const std::filesystem::path& file);
 

@@ -14,6 +14,11 @@ std::optional<double> minutesIn(const std::optional<Minutes>& time)
     return time ? std::optional(time->count()) : std::nullopt;
 }
 
+std::optional<double> metresIn(Distance height)
+{
+    return height == Distance() ? std::nullopt : std::optional(height.metres());
+}
+
 void addPoint(CsvWriter& csv, const RoutePoint& point)
 {
     csv.number(point.at.km()).text(point.name);
@@ -24,7 +29,8 @@ void addPoint(CsvWriter& csv, const RoutePoint& point)
     csv.text(point.opens ? clockText(*point.opens) : "").text(point.closes ? clockText(*point.closes) : "");
     csv.number(point.timed).number(minutesIn(point.idle));
     csv.number(in(point.floor, &Volume::litres)).number(minutesIn(point.rest));
-    csv.text(point.due ? clockText(*point.due) : "").endRow();
+    csv.text(point.due ? clockText(*point.due) : "");
+    csv.number(metresIn(point.climb.there)).number(metresIn(point.climb.back)).endRow();
 }
 
 } // namespace
@@ -34,7 +40,7 @@ Result<void> writeRouteCsv(const Route& route, const std::filesystem::path& file
     if (const auto sound = checkRoute(route); !sound)
         return sound;
     CsvWriter csv("at_km,name,mode,fuel,price_per_l,min_litres,max_litres,stop_min,detour_km,"
-                  "opens,closes,timed,idle_min,floor_l,rest_min,due");
+                  "opens,closes,timed,idle_min,floor_l,rest_min,due,climb_m,climb_back_m");
     for (const RoutePoint& point : route.points)
         addPoint(csv, point);
     return writePrivateFile(file, csv.contents());

@@ -48,7 +48,7 @@ signals:
     void stored();
 
 private:
-    enum FieldId { Capacity, ZeroMark, LeftBehind, Unusable, Lamp, Mass, Supply, PullUp };
+    enum FieldId { Capacity, ZeroMark, LeftBehind, Unusable, Lamp, Supply, PullUp, Mass };
     enum Chosen { OfFuel, OfCircuit, OfUnit };
 
     QList<NumberEntry> entries() const;

@@ -65,9 +65,23 @@ private slots:
         const auto rates = run("rates --json").json();
         QVERIFY(std::fabs(rates["usual_climb_m_per_km"].get<double>() - (1000 - .012 * 55584) / 111.16) < .02);
         QVERIFY(std::fabs(finishOf(pass, "") - finishOf(pass, "--no-heights")) < .01);
-        const double byHand = rates["climb_l_per_100m"]["mean"].get<double>() * 3.33;
+        const double byHand = rates["climb_l_per_km"]["mean"].get<double>() * .333;
         const double saved = finishOf(plain, "") - finishOf(plain, "--no-heights");
         QVERIFY2(saved == 0 || std::fabs(saved - byHand) < .15 * byHand, qPrintable(QString("%1 %2").arg(saved).arg(byHand)));
+    }
+
+    // What was climbed since the tank was full is gone: by hand as above, 1,000 m take 1.84 L.
+    void aClimbSinceTheFillIsBurnt()
+    {
+        const auto usable = [](const char* climb) {
+            const CliRunner run;
+            return run.prepareCar()
+                           && run("fill add --litres 20 --full --odometer-km 100000 --date 2026-10-30").exitCode == 0
+                           && run(QString("trip add --km 40 --mode open-road --date 2026-11-01 ") + climb).exitCode == 0
+                       ? run("range --json --date 2026-11-02").json()["usable_l"]["mean"].get<double>()
+                       : 0.0;
+        };
+        QVERIFY(std::fabs(usable("") - usable("--climb-m 1000") - 1500 * 9806.65 / (.25 * 32e6)) < .005);
     }
 
     void aTripsTrackIsRefusedInOneLine()
@@ -82,6 +96,20 @@ private slots:
             QVERIFY2(answer.exitCode != 0 && answer.errorLines() == 1 && answer.out.isEmpty(), qPrintable(wrong + answer.err));
         }
         QVERIFY(run("log --json").json()["trips"].empty());
+    }
+
+    // A table may say the climb itself; --no-heights leaves it out.
+    void aTableTellsItsClimb()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString table = run.file("hill.csv", "at_km,mode,fuel,climb_m,climb_back_m\n0,open-road,none,1000,-200\n60,,none,,\n");
+        const QString plan = "plan " + table + " --start-l 40 --date 2026-11-20 --json";
+        const double climb = finish(run(plan + " --no-heights")) - finish(run(plan));
+        QVERIFY(std::fabs(climb - 1500 * 9806.65 / (.25 * 32e6)) < .005);
+        const QString wrong = run.file("wrong.csv", "at_km,mode,fuel,climb_m\n0,open-road,none,steep\n60,,none,\n");
+        const CliAnswer refused = run("plan " + wrong + " --start-l 40");
+        QVERIFY2(refused.exitCode == 2 && refused.errorLines() == 1 && refused.err.contains("wrong.csv:2: column 'climb_m'"), qPrintable(refused.err));
     }
 
     // The sheet's mass is what climbs; a flag of the plan comes before it.

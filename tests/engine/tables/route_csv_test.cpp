@@ -152,6 +152,7 @@ private slots:
         point.idle = Minutes(2.5);
         point.rest = Minutes(480);
         point.due = Minutes(9 * 60 + 5);
+        point.climb = {Distance::fromMetres(120.5), Distance::fromMetres(-30.25)};
         point.floor = Volume::fromLitres(3.25);
         route.points[2].at = point.at; // the mode is none on this row and the one above
         route.points[3].at = Distance::fromKm(50);
