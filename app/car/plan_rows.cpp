@@ -45,10 +45,12 @@ void addStop(const PlanRequest& request, const Plan& plan, const PlannedStop& st
         note.add(Sentence::of("about %1", timeOfDay(*clock)));
     if (stop.wait >= kWaitWorthSaying)
         note.add(Sentence::of("wait %1 min for the opening", amount(stop.wait.count(), 0)));
+    const bool crew = point.fuel == FuelSource::crew;
     if (stop.cans == 1)
-        note.add(Sentence::of("pour 1 can"));
+        note.add(crew ? Sentence::of("pour 1 can of the crew") : Sentence::of("pour 1 can"));
     else if (stop.cans > 1)
-        note.add(Sentence::of("pour %1 cans", counted(std::size_t(stop.cans))));
+        note.add(crew ? Sentence::of("pour %1 cans of the crew", counted(std::size_t(stop.cans)))
+                      : Sentence::of("pour %1 cans", counted(std::size_t(stop.cans))));
     if (point.fuel == FuelSource::zone)
         note.add(Sentence::of("zone"));
     if (const double spread = kNineOfTen * stop.buySd.litres(); spread > kSpreadWorthSaying)
@@ -116,13 +118,15 @@ Note noteOf(const PlanRequest& request, const Plan& plan, const PlanRow& row, co
         note.add(goPastSentence(request.tank, *row.goPast));
     if (row.stop) {
         addStop(request, plan, *row.stop, note);
-        if (passage.goPast && point.fuel != FuelSource::can)
+        if (passage.goPast && sellsFuel(request.rules, point))
             note.add(closedSentence(request, passage));
     }
     else if (point.fuel == FuelSource::pump)
         note.add(Sentence::of("pump passed"));
     else if (point.fuel == FuelSource::zone)
         note.add(Sentence::of("zone passed"));
+    else if (point.fuel == FuelSource::crew)
+        note.add(Sentence::of("crew passed"));
     if (row.climb.mean > kClimbWorthSaying || -1 * row.climb.mean > kClimbWorthSaying)
         note.add(climbSentence(row.climb));
     if (passage.dry >= kRiskWorthSaying)

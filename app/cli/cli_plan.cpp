@@ -251,32 +251,74 @@ Json answerJson(const PlanOptions& options, const PlanRequest& request, const An
     return json;
 }
 
+void printAnswer(const PlanOptions& options, const PlanRequest& request, Answer& answer)
+{
+    const Plan& plan = answer.planned.plan;
+    if (plan.feasible)
+        printPlan(request, plan, options.kgPerLitre);
+    else if (options.anyOneClosed)
+        std::printf("There is no plan that survives the closure of any one of its stops.\n");
+    else
+        printShortfall(request, *plan.shortfall, answer.cures);
+    printClosedStops(answer.planned);
+    if (const double factor = officialPerShown(options); factor != 1)
+        std::printf("km are the car's meter's; official km = %.4f x those.\n", factor);
+    printRules(plan);
+    if (answer.together)
+        answer.whatIfs.push_back(std::move(*answer.together));
+    printWhatIfs(request, plan, answer.whatIfs);
+}
+
+// What the first car leaves of the crew's cans; its own level and cans are told of it alone.
+PlanOptions ofSecondCar(const PlanOptions& options, const PlanRequest& first, const Plan& plan)
+{
+    PlanOptions second = options;
+    second.secondCar.clear();
+    second.start = second.startSd = second.signal = second.signal2 = second.odometerKm = {};
+    second.cans = {};
+    second.tanks = {};
+    if (plan.feasible && options.crewCans)
+        second.crewCans = first.crewCans - cansPoured(first, plan, FuelSource::crew);
+    return second;
+}
+
 Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 {
+    if (!options.secondCar.empty() && (options.rate || options.capacity))
+        return wrongUse("--second-car is one of the logbook, and so is the first", "no --capacity-l and --rate");
     const Result<PlanRequest> request = requestFrom(options, context);
     if (!request)
         return fail(request.error());
     Result<Answer> answer = answerTo(options, *request);
     if (!answer)
         return fail(answer.error());
-    if (context.json) {
-        print(answerJson(options, *request, *answer));
+    if (options.secondCar.empty()) {
+        if (context.json)
+            print(answerJson(options, *request, *answer));
+        else
+            printAnswer(options, *request, *answer);
         return {};
     }
-    const Plan& plan = answer->planned.plan;
-    if (plan.feasible)
-        printPlan(*request, plan, options.kgPerLitre);
-    else if (options.anyOneClosed)
-        std::printf("There is no plan that survives the closure of any one of its stops.\n");
-    else
-        printShortfall(*request, *plan.shortfall, answer->cures);
-    printClosedStops(answer->planned);
-    if (const double factor = officialPerShown(options); factor != 1)
-        std::printf("km are the car's meter's; official km = %.4f x those.\n", factor);
-    printRules(plan);
-    if (answer->together)
-        answer->whatIfs.push_back(std::move(*answer->together));
-    printWhatIfs(*request, plan, answer->whatIfs);
+    CliContext other = context;
+    other.vehicle = options.secondCar;
+    const PlanOptions asked = ofSecondCar(options, *request, answer->planned.plan);
+    const Result<PlanRequest> second = requestFrom(asked, other);
+    if (!second)
+        return fail(second.error());
+    Result<Answer> secondAnswer = answerTo(asked, *second);
+    if (!secondAnswer)
+        return fail(secondAnswer.error());
+    if (context.json) {
+        Json json = answerJson(options, *request, *answer);
+        json["second_car"] = answerJson(asked, *second, *secondAnswer);
+        json["second_car"]["name"] = options.secondCar;
+        print(json);
+        return {};
+    }
+    printAnswer(options, *request, *answer);
+    std::printf("\nSecond car, %s, with %s of the crew:\n", options.secondCar.c_str(),
+                numberOf(std::size_t(second->crewCans), "can").c_str());
+    printAnswer(asked, *second, *secondAnswer);
     return {};
 }
 

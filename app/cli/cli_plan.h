@@ -28,7 +28,9 @@ struct PlanOptions {
     std::optional<double> idleRate;                                             // L/h
     std::optional<double> stopCost, leastStop, confidence, stageConfidence, tripConfidence,
         canLitres;
-    std::optional<int> cans;
+    std::optional<int> cans, crewCans;
+    std::optional<double> load; // L/100 km more
+    std::string secondCar;
     std::optional<double> fromKm, speedKmh, pumpFlow, kgPerLitre, mostWaitMin;
     std::optional<double> autonomyKm, autonomySafety;
     std::optional<std::pair<double, double>> check; // official, shown

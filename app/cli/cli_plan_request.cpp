@@ -46,6 +46,12 @@ void addTankFlags(CLI::App& command, PlanOptions& options)
     addBurnsMore(command, options.burnsMore);
     addNumber(command, "--idle-l-per-h", options.idleRate, kNotNegative, "idling, for idle_min");
     addCount(command, "--cans", options.cans, kNotNegative, "full own cans on board");
+    addCount(command, "--crew-cans", options.crewCans, kNotNegative,
+             "full cans that the crew brings to the points with fuel 'crew', open while it waits there");
+    addNumber(command, "--load-l-per-100km", options.load, kNotNegative,
+              "what spares, tools and cans on board add to every mode's consumption, as you state it");
+    addText(command, "--second-car", options.secondCar,
+            "another vehicle of the logbook on the same way, planned with the crew's cans that the first one leaves", "NAME");
     addNumber(command, "--can-l", options.canLitres, kPositive, "litres in each");
 }
 
@@ -109,7 +115,7 @@ void addWishFlags(CLI::App& command, PlanOptions& options)
     addText(command, "--date", options.date, kDateHelp);
     addNumber(command, "--most-wait-min", options.mostWaitMin, kWait,
               "wait so long at most for a place to open (60)");
-    addText(command, "--depart", options.departure, "HH:MM, for opening hours", "HH:MM");
+    addText(command, "--depart", options.departure, "HH:MM, for opening hours, and on the day of --date for places with dates", "HH:MM");
     addNumber(command, "--kg-per-l", options.kgPerLitre, kPositive, "fuel density: also print kg");
     addNumber(command, "--autonomy-km", options.autonomyKm, kPositive,
               "the event demands this autonomy");
@@ -277,6 +283,10 @@ Result<void> addTimes(const PlanOptions& options, PlanRequest& request)
     if (!clock)
         return fail(clock.error());
     request.departure = *clock;
+    const Result<Instant> day = instantOr(options.date, now());
+    if (!day)
+        return fail(day.error());
+    request.departureDay = std::chrono::floor<std::chrono::days>(*day);
     return {};
 }
 
@@ -471,12 +481,19 @@ Result<PlanRequest> requestFrom(const PlanOptions& options, const CliContext& co
     request.stopCost = options.stopCost.value_or(request.stopCost);
     if (options.leastStop)
         request.leastStop = Volume::fromLitres(*options.leastStop);
+    if (options.load)
+        request.rates = withRatesPlus(std::move(request.rates), Consumption::fromLitresPer100Km(*options.load));
     request.cans = options.cans.value_or(0);
-    if (request.cans > 0 && !options.canLitres)
-        return wrongUse("--cans needs the litres in each", "--can-l");
-    const auto isCan = [](const RoutePoint& point) { return point.fuel == FuelSource::can; };
-    if (request.cans > 0 && std::ranges::none_of(request.route.points, isCan))
+    request.crewCans = options.crewCans.value_or(0);
+    if (request.cans + request.crewCans > 0 && !options.canLitres)
+        return wrongUse("cans need the litres in each", "--can-l");
+    const auto hasPlace = [&](FuelSource where) {
+        return std::ranges::find(request.route.points, where, &RoutePoint::fuel) != request.route.points.end();
+    };
+    if (request.cans > 0 && !hasPlace(FuelSource::can))
         warn("no point of the route has fuel 'can': the cans are not used");
+    if (request.crewCans > 0 && !hasPlace(FuelSource::crew))
+        warn("no point of the route has fuel 'crew': the crew's cans are not used");
     request.canVolume = Volume::fromLitres(options.canLitres.value_or(0.0));
     if (options.autonomyKm)
         request.rules.autonomy = Distance::fromKm(*options.autonomyKm);

@@ -72,15 +72,6 @@ private:
     Tank& m_tank;
 };
 
-int cansLeft(const PlanRequest& request, const Plan& plan, Distance here)
-{
-    int cans = request.cans;
-    for (const PlannedStop& stop : plan.stops)
-        if (request.route.points[stop.point].at < here)
-            cans -= stop.cans;
-    return cans;
-}
-
 // The stops behind which is more of the way than is left.
 bool isAhead(const PlanRequest& before, std::size_t point, const PlanRequest& now)
 {
@@ -186,9 +177,14 @@ Result<PlanRequest> leftOfPlan(const PlanRequest& request, const Plan& plan, Dis
             clock = *clock - drivingTime(speedIn(request, points[next - 1].mode), points[next].at - here);
     }
     left.tank.start.mean = std::clamp(left.tank.start.mean, Volume(), request.tank.capacity);
-    if (clock)
-        left.departure = Minutes(std::fmod(clock->count(), 24 * 60.0));
-    left.cans = cansLeft(request, plan, here);
+    if (clock) {
+        const auto day = std::chrono::floor<std::chrono::days>(*clock);
+        left.departure = *clock - day;
+        if (left.departureDay)
+            *left.departureDay += day;
+    }
+    left.cans -= cansPoured(request, plan, FuelSource::can, here);
+    left.crewCans -= cansPoured(request, plan, FuelSource::crew, here);
     left.startNotes.clear();
     return left;
 }

@@ -91,6 +91,10 @@ Plan planning::planProblem(const PlanRequest& request, const Problem& problem, c
         answer.notes.push_back(
             Sentence::of("opening hours are not looked at: they need a departure and a speed"));
     const auto& points = request.route.points;
+    if (!(problem.timetable && request.departureDay) &&
+        std::ranges::any_of(points, [](const RoutePoint& p) { return p.firstDay || p.lastDay; }))
+        answer.notes.push_back(
+            Sentence::of("dates are not looked at: they need the day and time of the departure, and a speed"));
     if (request.aim == Aim::time && !request.speed &&
         std::ranges::any_of(points, [](const RoutePoint& p) { return p.detour.has_value(); }))
         answer.notes.push_back(
@@ -103,6 +107,15 @@ Plan planning::planProblem(const PlanRequest& request, const Problem& problem, c
     noteStages(request, answer);
     answer.rules = checkRules(request, problem);
     return answer;
+}
+
+int cansPoured(const PlanRequest& request, const Plan& plan, FuelSource from, Distance until)
+{
+    int cans = 0;
+    for (const PlannedStop& stop : plan.stops)
+        if (const RoutePoint& point = request.route.points[stop.point]; point.at < until && point.fuel == from)
+            cans += stop.cans;
+    return cans;
 }
 
 Result<Plan> plan(const PlanRequest& request, const GoOn& goOn)

@@ -20,6 +20,7 @@
 #include "engine/range/rate_model.h"
 
 #include <functional>
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
@@ -72,12 +73,14 @@ struct PlanRequest {
     double stopCost = 0.0;                          // per purchase, >= 0
     Volume leastStop; // a stop at a pump or zone for less is made only where it must be, >= 0
     int cans = 0;                                   // full own cans on board
-    Volume canVolume;                               // of each, > 0 if there are any
+    int crewCans = 0;                               // full ones that the crew brings to where it waits
+    Volume canVolume;                               // of each can, > 0 if there are any
     Rules rules;
     std::optional<FlowRate> pumpFlow; // see pumpFlowOf
     std::optional<Speed> speed;       // for opening hours, due times and the time of detours
     std::vector<ModeSpeed> modeSpeeds; // of modes that are driven otherwise; need `speed`
     std::optional<Minutes> departure; // since midnight
+    std::optional<std::chrono::sys_days> departureDay; // for places with dates
     Minutes mostWait{};               // at a place that is not open yet; 0 to a day
     std::vector<Sentence> startNotes; // what is to be said of the start's litres; not looked at
 };
@@ -99,6 +102,11 @@ Minutes stoppingTime(const PlanRequest& request, const RoutePoint& point);
 
 // A pump or refuel zone from which the rules let one buy.
 bool sellsFuel(const Rules& rules, const RoutePoint& point);
+
+struct Plan;
+// How many cans the plan pours where there are such ones, of the stops before `until`.
+int cansPoured(const PlanRequest& request, const Plan& plan, FuelSource from,
+               Distance until = Distance::fromKm(std::numeric_limits<double>::infinity()));
 
 struct PlannedStop {
     std::size_t point = 0; // in the route

@@ -69,7 +69,8 @@ Result<void> checkRequest(const PlanRequest& request)
     }
     if (!isOneOf(request.stopCost, 0, 1e12))
         return failInput(Sentence::of("a stop costs 0 or more"));
-    if (request.cans < 0 || (request.cans > 0 && !(request.canVolume > Volume())))
+    if (request.cans < 0 || request.crewCans < 0 ||
+        (request.cans + request.crewCans > 0 && !(request.canVolume > Volume())))
         return failInput(Sentence::of("cans need a number and the litres of each"),
                          Sentence::of("litres above 0"));
     if ((request.pumpFlow && !(*request.pumpFlow > FlowRate())) ||

@@ -39,6 +39,8 @@ Result<void> checkAmounts(const RoutePoint& point, std::size_t index)
             Sentence::of("%1: the minimum purchase is above the limit", label(point, index)),
             Sentence::of("at most %1", amount(*point.mostPurchase, 6)),
             amount(*point.leastPurchase, 6));
+    if (point.firstDay && point.lastDay && *point.lastDay < *point.firstDay)
+        return failInput(Sentence::of("%1: the last day is before the first", label(point, index)));
     return {};
 }
 
@@ -96,10 +98,22 @@ const char* fuelWord(FuelSource source)
         return "zone";
     case FuelSource::can:
         return "can";
+    case FuelSource::crew:
+        return "crew";
     case FuelSource::none:
         break;
     }
     return "none";
+}
+
+Result<FuelSource> fuelSourceOf(std::string_view word)
+{
+    for (const FuelSource source :
+         {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can, FuelSource::crew})
+        if (word == fuelWord(source))
+            return source;
+    return failInput(Sentence::of("this kind of fuel point is not known"),
+                     Sentence::of("none, pump, zone, can or crew"), std::string(word));
 }
 
 Result<Route> routeFrom(const Route& route, Distance here)

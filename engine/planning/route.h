@@ -21,6 +21,7 @@ enum class FuelSource {
     pump,
     zone, // refuel zone of an event
     can,  // a place where the car's own cans may be poured in
+    crew, // where the crew waits with its cans, between opens and closes
 };
 
 // What a section's heights cost, as height climbed: all that rises, less what its falls give
@@ -49,6 +50,8 @@ struct RoutePoint {
     std::optional<Distance> detour;      // there and back, only if one stops
     std::optional<Minutes> opens;        // since midnight
     std::optional<Minutes> closes;
+    std::optional<std::chrono::sys_days> firstDay; // dates on which fuel is to be had, both included;
+    std::optional<std::chrono::sys_days> lastDay;  // none: any day
     std::optional<Minutes> idle; // engine running at a control here
     std::optional<Minutes> rest; // engine off, before one drives on: a night, a service
     std::optional<Minutes> due;  // since midnight: to be here by then
@@ -76,8 +79,9 @@ Result<void> checkRoute(const Route& route);
 // The same of one point and the way to it.
 Result<void> checkRoutePoint(const Route& route, std::size_t index);
 
-// "none", "pump", "zone" or "can".
+// "none", "pump", "zone", "can" or "crew".
 const char* fuelWord(FuelSource source);
+Result<FuelSource> fuelSourceOf(std::string_view word); // badInput for any other word
 
 // What is left of the route from `here` on: a first point called "here" with
 // the mode of the section it lies in, unless a point lies exactly there.

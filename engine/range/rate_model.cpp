@@ -46,6 +46,13 @@ RateModel withRatesTimes(RateModel rates, double factor)
     return rates;
 }
 
+RateModel withRatesPlus(RateModel rates, Consumption more)
+{
+    for (Consumption& rate : rates.mean)
+        rate += more;
+    return rates;
+}
+
 std::optional<std::size_t> RateModel::indexOf(const std::string& mode) const
 {
     if (modes.empty())

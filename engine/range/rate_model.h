@@ -56,6 +56,9 @@ struct RateModel {
 // and the climb stay.
 RateModel withRatesTimes(RateModel rates, double factor);
 
+// Every mode's rate so much higher, as somebody states it for a load that is carried; >= 0. Its spread stays.
+RateModel withRatesPlus(RateModel rates, Consumption more);
+
 // badInput where a number is not finite, a rate is not above 0, a variance or spread is
 // negative (the climb's rate too), sizes do not match, or the worlds' weights and factors do not average to 1.
 Result<void> checkRates(const RateModel& rates);

@@ -82,23 +82,21 @@ Result<void> setNumber(std::span<const GpxNumber> numbers, const NumberRange& ra
 
 Result<void> setFuel(RoutePoint& point, std::string_view text)
 {
-    for (const FuelSource source :
-         {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can}) {
-        if (text == fuelWord(source)) {
-            point.fuel = source;
-            return {};
-        }
-    }
-    return refused("fuel", Sentence::of("this kind of fuel point is not known"),
-                   Sentence::of("none, pump, zone or can"), text);
+    const Result<FuelSource> source = fuelSourceOf(text);
+    if (!source)
+        return refused("fuel", source.error().detail, source.error().expected, text);
+    point.fuel = *source;
+    return {};
 }
 
-Result<void> setClock(std::optional<Minutes>& target, std::string_view name, std::string_view text)
+template <class T>
+Result<void> setText(std::optional<T>& target, Result<T> (*parse)(std::string_view), std::string_view name,
+                     std::string_view text)
 {
-    const Result<Minutes> clock = parseClock(text);
-    if (!clock)
-        return refused(name, clock.error().detail, clock.error().expected, text);
-    target = *clock;
+    const Result<T> value = parse(text);
+    if (!value)
+        return refused(name, value.error().detail, value.error().expected, text);
+    target = *value;
     return {};
 }
 
@@ -109,9 +107,11 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
     if (name == "fuel")
         return setFuel(point, text);
     if (name == "opens" || name == "closes")
-        return setClock(name == "opens" ? point.opens : point.closes, name, text);
+        return setText(name == "opens" ? point.opens : point.closes, parseClock, name, text);
     if (name == "due")
-        return setClock(point.due, name, text);
+        return setText(point.due, parseClock, name, text);
+    if (name == "from_date" || name == "until_date")
+        return setText(name == "from_date" ? point.firstDay : point.lastDay, parseDay, name, text);
     if (name == "mode")
         point.mode = std::string(text);
     if (name == "timed") {
@@ -144,6 +144,10 @@ std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& poi
         fields.emplace_back("closes", clockText(*point.closes));
     if (point.due)
         fields.emplace_back("due", clockText(*point.due));
+    if (point.firstDay)
+        fields.emplace_back("from_date", dayText(*point.firstDay));
+    if (point.lastDay)
+        fields.emplace_back("until_date", dayText(*point.lastDay));
     if (point.timed)
         fields.emplace_back("timed", "1");
     return fields;

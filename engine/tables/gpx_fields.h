@@ -16,7 +16,7 @@ inline constexpr const char* kGpxNamespace = "urn:undermark:route:1";
 
 // Sets the field called `name`: fuel, mode, price_per_l, min_litres, max_litres,
 // stop_min, detour_km, opens, closes, timed, idle_min, floor_l, rest_min, due,
-// climb_m, climb_back_m. Unknown names are not an
+// climb_m, climb_back_m, from_date, until_date. Unknown names are not an
 // error. badInput, with the name as column, for a text that is no such value.
 Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_view text);
 

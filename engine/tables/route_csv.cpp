@@ -5,6 +5,7 @@
 #include "engine/base/plain_text.h"
 #include "engine/tables/csv_reader.h"
 #include "engine/tables/csv_writer.h"
+#include "engine/tables/date_text.h"
 
 #include <cmath>
 
@@ -33,6 +34,8 @@ enum RouteColumn : std::size_t {
     dueAt,
     climbThere,
     climbBack,
+    fromDate,
+    untilDate,
 };
 
 const NumberRange kHeightRange{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
@@ -119,15 +122,11 @@ private:
     Result<void> readFuel(RoutePoint& point)
     {
         const std::string_view word = m_reader.text(fuel);
-        for (const FuelSource source :
-             {FuelSource::none, FuelSource::pump, FuelSource::zone, FuelSource::can}) {
-            if (word == fuelWord(source)) {
-                point.fuel = source;
-                return {};
-            }
-        }
-        return fail(m_reader.errorAt(fuel, Sentence::of("this kind of fuel point is not known"),
-                                     Sentence::of("none, pump, zone or can")));
+        const Result<FuelSource> source = fuelSourceOf(word);
+        if (!source)
+            return fail(m_reader.errorAt(fuel, source.error().detail, source.error().expected));
+        point.fuel = *source;
+        return {};
     }
 
     template <class Q, class Make>
@@ -150,14 +149,15 @@ private:
         return done;
     }
 
-    Result<void> readClock(RouteColumn column, std::optional<Minutes>& target)
+    template <class T>
+    Result<void> readText(RouteColumn column, std::optional<T>& target, Result<T> (*parse)(std::string_view))
     {
         if (m_reader.text(column).empty())
             return {};
-        const Result<Minutes> clock = parseClock(m_reader.text(column));
-        if (!clock)
-            return fail(m_reader.errorAt(column, clock.error().detail, clock.error().expected));
-        target = *clock;
+        const Result<T> value = parse(m_reader.text(column));
+        if (!value)
+            return fail(m_reader.errorAt(column, value.error().detail, value.error().expected));
+        target = *value;
         return {};
     }
 
@@ -181,9 +181,14 @@ private:
         then([&] { return readAmount(restMin, point.rest, kNotNegative, minutes); });
         then([&] { return readHeight(climbThere, point.climb.there); });
         then([&] { return readHeight(climbBack, point.climb.back); });
-        then([&] { return readClock(dueAt, point.due); });
-        then([&] { return readClock(opens, point.opens); });
-        then([&] { return readClock(closes, point.closes); });
+        then([&] { return readText(dueAt, point.due, parseClock); });
+        then([&] { return readText(opens, point.opens, parseClock); });
+        then([&] { return readText(closes, point.closes, parseClock); });
+        then([&] { return readText(fromDate, point.firstDay, parseDay); });
+        then([&] { return readText(untilDate, point.lastDay, parseDay); });
+        if (done && point.firstDay && point.lastDay && *point.lastDay < *point.firstDay)
+            return fail(m_reader.errorAt(untilDate, Sentence::of("the last day is before the first"),
+                                         Sentence::just(dayText(*point.firstDay))));
         then([&] { return readTimed(point); });
         if (done && point.leastPurchase && point.mostPurchase &&
             *point.leastPurchase > *point.mostPurchase)
@@ -229,6 +234,20 @@ Result<Minutes> parseClock(std::string_view text)
     if (minutes > 59 || hours * 60 + minutes > 24 * 60)
         return wrong();
     return Minutes(hours * 60 + minutes);
+}
+
+Result<std::chrono::sys_days> parseDay(std::string_view text)
+{
+    const Result<Instant> instant = parseInstant(text);
+    if (!instant || text.size() != std::string_view("2026-05-31").size())
+        return failInput(Sentence::of("this is not a date"), Sentence::of("YYYY-MM-DD"), std::string(text));
+    return std::chrono::floor<std::chrono::days>(*instant);
+}
+
+std::string dayText(std::chrono::sys_days day)
+{
+    const std::chrono::year_month_day date(day);
+    return format("%04d-%02u-%02u", int(date.year()), unsigned(date.month()), unsigned(date.day()));
 }
 
 Result<RouteFile> readRouteCsv(const std::filesystem::path& file)

@@ -25,7 +25,7 @@ struct RouteFile {
 // A mode that is none: road driven in the car's usual mix, whatever the row above says.
 inline constexpr const char* kUsualMixWord = "usual-mix";
 
-inline constexpr std::array<CsvColumn, 19> kRouteColumns{{
+inline constexpr std::array<CsvColumn, 21> kRouteColumns{{
     {"at_km", false},
     {"leg_km", false},
     {"name", false},
@@ -45,12 +45,14 @@ inline constexpr std::array<CsvColumn, 19> kRouteColumns{{
     {"due", false},
     {"climb_m", false},
     {"climb_back_m", false},
+    {"from_date", false},
+    {"until_date", false},
 }};
 
-// at_km or leg_km, and fuel (none, pump, zone, can) are required; name,
+// at_km or leg_km, and fuel (none, pump, zone, can, crew) are required; name,
 // mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
 // max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),
-// idle_min, floor_l, rest_min, due (HH:MM), climb_m, climb_back_m (SectionClimb) may be there. Errors: badInput with line and column, also for more
+// idle_min, floor_l, rest_min, due (HH:MM), climb_m, climb_back_m (SectionClimb), from_date, until_date (YYYY-MM-DD) may be there. Errors: badInput with line and column, also for more
 // than kMostRoutePointsInFile rows and for what checkRoute refuses.
 Result<RouteFile> readRouteCsv(const std::filesystem::path& file);
 
@@ -58,5 +60,9 @@ Result<RouteFile> readRouteCsv(const std::filesystem::path& file);
 Result<Minutes> parseClock(std::string_view text);
 // "hh:mm", to the whole minute: what parseClock reads.
 std::string clockText(Minutes clock);
+
+// "YYYY-MM-DD", both ways.
+Result<std::chrono::sys_days> parseDay(std::string_view text);
+std::string dayText(std::chrono::sys_days day);
 
 } // namespace undermark

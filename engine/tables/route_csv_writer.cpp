@@ -30,7 +30,8 @@ void addPoint(CsvWriter& csv, const RoutePoint& point)
     csv.number(point.timed).number(minutesIn(point.idle));
     csv.number(in(point.floor, &Volume::litres)).number(minutesIn(point.rest));
     csv.text(point.due ? clockText(*point.due) : "");
-    csv.number(metresIn(point.climb.there)).number(metresIn(point.climb.back)).endRow();
+    csv.number(metresIn(point.climb.there)).number(metresIn(point.climb.back));
+    csv.text(point.firstDay ? dayText(*point.firstDay) : "").text(point.lastDay ? dayText(*point.lastDay) : "").endRow();
 }
 
 } // namespace
@@ -40,7 +41,7 @@ Result<void> writeRouteCsv(const Route& route, const std::filesystem::path& file
     if (const auto sound = checkRoute(route); !sound)
         return sound;
     CsvWriter csv("at_km,name,mode,fuel,price_per_l,min_litres,max_litres,stop_min,detour_km,"
-                  "opens,closes,timed,idle_min,floor_l,rest_min,due,climb_m,climb_back_m");
+                  "opens,closes,timed,idle_min,floor_l,rest_min,due,climb_m,climb_back_m,from_date,until_date");
     for (const RoutePoint& point : route.points)
         addPoint(csv, point);
     return writePrivateFile(file, csv.contents());

@@ -13,7 +13,7 @@ namespace undermark::planning {
 inline constexpr double kSameMinutes = 1e-6;
 
 // Everything known about one run: the point where the level was last known, the
-// own cans used, the minutes stops and waiting have taken (only where hours matter, else 0),
+// cans used (own and the crew's, as one count), the minutes stops and waiting have taken (only where hours matter, else 0),
 // and the least objective by supply.
 struct OpenRun {
     int since;

@@ -6,20 +6,36 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace undermark::planning {
 
 namespace {
 
 constexpr double kTie = 1e-6; // of the aim's unit: breaks ties
+constexpr double kForEver = std::numeric_limits<double>::infinity(); // days
 // Of the risk allowed on an arrival: how likely the pump may click before the litres wanted are
 // in, and a limit end before it clicks. Both are taken for never where they are less likely.
 constexpr double kClickShare = 0.01;
+
+// Hours, or dates where the day of the departure is known.
+bool hasHours(const PlanRequest& request, const RoutePoint& point)
+{
+    return point.opens || point.closes || (request.departureDay && (point.firstDay || point.lastDay));
+}
+
+// Counted from the day of the departure.
+double dayOf(const PlanRequest& request, const std::optional<std::chrono::sys_days>& date, double none)
+{
+    return date && request.departureDay ? double((*date - *request.departureDay).count()) : none;
+}
 
 bool isOpen(const PlanRequest& request, const RoutePoint& point)
 {
     if (point.fuel == FuelSource::can)
         return !request.rules.cansForbidden && (request.cans > 0 || point.mostPurchase);
+    if (point.fuel == FuelSource::crew)
+        return !request.rules.zonesOnly && (request.crewCans > 0 || point.mostPurchase);
     return sellsFuel(request.rules, point);
 }
 
@@ -36,15 +52,17 @@ Offer offerOf(const PlanRequest& request, const RoutePoint& point, Prices& price
     offer.open = isOpen(request, point);
     if (!offer.open)
         return offer;
-    offer.fromCans = point.fuel == FuelSource::can && request.cans > 0;
-    offer.clicks = point.fuel != FuelSource::can;
+    const bool poured = point.fuel == FuelSource::can || point.fuel == FuelSource::crew;
+    offer.fromCrew = point.fuel == FuelSource::crew && request.crewCans > 0;
+    offer.fromCans = offer.fromCrew || (point.fuel == FuelSource::can && request.cans > 0);
+    offer.clicks = !poured;
     offer.least = point.leastPurchase.value_or(Volume()).litres();
     offer.most = point.mostPurchase ? point.mostPurchase->litres() : kNoLimit;
     offer.perLitre = point.pricePerLitre.value_or(0.0);
     offer.perStop = request.stopCost;
     prices.any = prices.any || point.pricePerLitre;
     prices.dearest = std::max(prices.dearest, offer.perLitre);
-    if (!point.pricePerLitre && point.fuel != FuelSource::can)
+    if (!point.pricePerLitre && !poured)
         prices.missing = &point;
     return offer;
 }
@@ -79,7 +97,7 @@ public:
             m_problem.someTimed = m_problem.someTimed || point.timed;
             m_problem.offers.push_back(offerOf(m_request, point, m_prices));
             m_problem.hasHours = m_problem.hasHours ||
-                                 (m_problem.offers.back().open && (point.opens || point.closes));
+                                 (m_problem.offers.back().open && hasHours(m_request, point));
             if (m_byMode)
                 m_problem.kmTo.insert(m_problem.kmTo.end(), m_km.begin(), m_km.end());
             addFloor(i);
@@ -167,11 +185,12 @@ Timetable timetableOf(const PlanRequest& request, const Problem& problem)
         const double halfDetour =
             drivingTime(speedIn(request, point.mode), point.detour.value_or(Distance())).count() / 2;
         table.hours.push_back({point.opens.value_or(Minutes(0)).count() - halfDetour,
-                               point.closes.value_or(Minutes(24 * 60)).count() - halfDetour});
+                               point.closes.value_or(Minutes(24 * 60)).count() - halfDetour,
+                               dayOf(request, point.firstDay, -kForEver), dayOf(request, point.lastDay, kForEver)});
         // The clock takes the supply gained for what was poured: more by what the detour burnt.
         table.stopMinutes.push_back(stoppingTime(request, point).count() +
                                     problem.offers[i].detourLitres * table.minutesPerLitre);
-        if (problem.offers[i].open && (point.opens || point.closes))
+        if (problem.offers[i].open && hasHours(request, point))
             table.last = static_cast<int>(i);
     }
     return table;
@@ -269,6 +288,7 @@ Result<Problem> makeProblem(const PlanRequest& request)
     if (request.stageConfidence)
         problem.onStage = AllowedRisk::of(1 - request.stageConfidence->value());
     problem.cans = request.rules.cansForbidden ? 0 : request.cans;
+    problem.crewCans = request.crewCans;
     problem.canLitres = request.canVolume.litres();
     problem.floor = request.tank.floor.litres();
     problem.atFinish = request.tank.end.litres();

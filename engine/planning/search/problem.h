@@ -26,7 +26,8 @@ inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 // What may be bought at a point, priced by the aim.
 struct Offer {
     bool open = false;
-    bool fromCans = false;     // in whole own cans
+    bool fromCans = false;     // in whole cans: own ones,
+    bool fromCrew = false;     // or the crew's
     bool clicks = true;        // filling up here makes the level known (no can does)
     double perLitre = 0.0;     // objective
     double perStop = 0.0;      // objective
@@ -70,6 +71,7 @@ struct Problem {
     double clickZ = 0.0; // deviations that an early click is kept away by
     double canLitres = 0.0;
     int cans = 0;
+    int crewCans = 0;
     bool uncertain = false;     // any spread at all
     bool needsGrow = true;      // a longer run never asks for less
     bool falls = false;         // some section leads down, which takes some of a climb's spread back

@@ -176,14 +176,18 @@ private:
     void pourCans()
     {
         Buying buying(m_problem, m_point, m_steps);
+        // One count for both kinds: own cans, and so many times as many as there are for each of the crew's.
+        const int own = m_problem.cans + 1;
+        const int each = offer().fromCrew ? own : 1, most = offer().fromCrew ? m_problem.crewCans : m_problem.cans;
         std::vector<OpenRun> poured;
         for (const OpenRun& run : m_runs) {
             for (const Timetable::Found& found : atPump(run)) {
-                for (int cans = 1; run.cansUsed + cans <= m_problem.cans; ++cans) {
+                const int used = offer().fromCrew ? run.cansUsed / own : run.cansUsed % own;
+                for (int cans = 1; used + cans <= most; ++cans) {
                     const Pieces moved = buying.poured(found.pieces, cans);
                     if (moved.empty())
                         break;
-                    poured.push_back({run.since, run.cansUsed + cans,
+                    poured.push_back({run.since, run.cansUsed + cans * each,
                                       stoppedAfter(run, found.wait), m_steps.keepIn(moved)});
                 }
             }

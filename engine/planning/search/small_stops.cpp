@@ -67,7 +67,7 @@ private:
     bool isSmall(const PlannedStop& stop) const
     {
         return stop.buy < m_request.leastStop &&
-               m_request.route.points[stop.point].fuel != FuelSource::can &&
+               sellsFuel(m_request.rules, m_request.route.points[stop.point]) &&
                std::ranges::find(m_kept, stop.point, &Kept::point) == m_kept.end();
     }
 

@@ -13,15 +13,19 @@
 
 #include "engine/planning/search/pieces.h"
 
+#include <limits>
 #include <vector>
 
 namespace undermark::planning {
 
 struct Timetable {
+    static constexpr double kForEver = std::numeric_limits<double>::infinity();
     // When one has to come by on the way, for a place that is off it: half of the detour before.
     struct Window {
         double opens = 0.0;        // since midnight
-        double closes = 24 * 60.0; // below `opens`: past midnight; the same: always open
+        double closes = 24 * 60.0; // below `opens`: past midnight; the same: the whole day
+        // It opens on these days only, counted from the departure's; for ever: -inf and inf.
+        double firstDay = -kForEver, lastDay = kForEver;
     };
     double departure = 0.0; // since midnight
     double minutesPerLitre = 0.0; // of pouring; may be 0
@@ -36,7 +40,7 @@ struct Timetable {
     // On arrival at a point with `supply`, after `stopped` minutes of stops.
     double clock(int point, double supply, double stopped) const;
     bool isOpen(int point, double clock) const;
-    // Minutes until it opens; 0 where it is open.
+    // Minutes until it opens; 0 where it is open, infinite where it opens no more.
     double waitAt(int point, double clock) const;
 
     // Levels with which a stop can be made, and what is waited for at the most before it.

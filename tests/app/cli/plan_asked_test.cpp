@@ -145,6 +145,49 @@ private slots:
         QCOMPARE(m_run("plan " + route + times + " --mode-speed stage").exitCode, 2);
     }
 
+    // What is carried beside is stated per 100 km, and burns on every km.
+    void aLoadBurnsWhatIsStated()
+    {
+        const QString route = m_run.file("load.csv", "at_km,fuel\n0,none\n150,none\n");
+        const auto finish = [&](const char* load) {
+            return m_run("plan " + route + kTank + load).json().at("finish_l").at("mean").get<double>();
+        };
+        QVERIFY(std::fabs(finish("") - finish(" --load-l-per-100km 0.4") - .6) < 1e-9);
+        QCOMPARE(m_run("plan " + route + kTank + " --load-l-per-100km -1").exitCode, 2);
+    }
+
+    // The second car gets what the first leaves of the crew's cans.
+    void twoCarsShareTheCrewsCans()
+    {
+        CliRunner run;
+        for (const char* name : {"Wren", "Ouzel"}) {
+            QCOMPARE(run(QString("vehicle add --name %1 --capacity-l 50 --fuel petrol --left-behind-l 1 --unusable-l .5").arg(name)).exitCode, 0);
+            for (int tank = 0; tank < 4; ++tank)
+                QCOMPARE(run(QString("--vehicle %1 fill add --litres 40 --full --odometer-km %2 --date 2026-11-%3")
+                                 .arg(name).arg(1000 + 500 * tank).arg(11 + 3 * tank)).exitCode, 0);
+        }
+        const QString route = run.file("crew.csv", "at_km,name,fuel\n0,Start,none\n250,Ford,crew\n650,Camp,none\n");
+        const QString flags = " --date 2026-11-20 --confidence .9 --crew-cans 6 --can-l 5 --second-car Ouzel";
+        const CliAnswer both = run("--vehicle Wren plan " + route + flags + " --json");
+        QVERIFY2(both.exitCode == 0, both.err);
+        const Json json = both.json(), second = json.at("second_car");
+        QCOMPARE(second.at("name").get<std::string>(), std::string("Ouzel"));
+        QVERIFY(json.at("feasible").get<bool>());
+        const int first = json.at("stops").at(0).at("cans");
+        QVERIFY2(first > 0 && first <= 6, both.out);
+        // Alone with what is left the second car gets the same answer.
+        const Json alone = run(QString("--vehicle Ouzel plan %1 --date 2026-11-20 --confidence .9 --crew-cans %2 --can-l 5 --json")
+                                   .arg(route).arg(6 - first)).json();
+        Json without = second;
+        without.erase("name");
+        QVERIFY2(without == alone, qPrintable(QString::fromStdString(without.dump() + "\n" + alone.dump())));
+        const CliAnswer text = run("--vehicle Wren plan " + route + flags);
+        QVERIFY2(text.out.contains(QString("Second car, Ouzel, with %1 can").arg(6 - first).toUtf8()) && text.out.contains("of the crew"), text.out);
+        QCOMPARE(run("plan " + route + kTank + " --second-car Ouzel").exitCode, 2);
+        QVERIFY(run("--vehicle Wren plan " + route + " --crew-cans 2").exitCode == 2);
+        QVERIFY(run("--vehicle Wren plan " + route + " --second-car Nobody --date 2026-11-20").exitCode != 0);
+    }
+
     // Interrupted, a long plan answers with what it has, and says so.
     void anInterruptTakesTheBestPlanSoFar()
     {

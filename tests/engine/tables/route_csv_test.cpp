@@ -99,7 +99,11 @@ private slots:
         QTest::newRow("backwards")
             << QByteArray("at_km,fuel\n0,none\n9,none\n8,none\n") << 4 << "backwards";
         QTest::newRow("unknown fuel")
-            << QByteArray("at_km,fuel\n0,shed\n9,none\n") << 2 << "none, pump, zone or can";
+            << QByteArray("at_km,fuel\n0,shed\n9,none\n") << 2 << "none, pump, zone, can or crew";
+        QTest::newRow("no date") << QByteArray("at_km,fuel,from_date\n0,none,2026-02-30\n9,none,\n") << 2 << "YYYY-MM-DD";
+        QTest::newRow("a time for a date") << QByteArray("at_km,fuel,from_date\n0,none,2026-02-03T10:00\n9,none,\n") << 2 << "YYYY-MM-DD";
+        QTest::newRow("dates backwards")
+            << QByteArray("at_km,fuel,from_date,until_date\n0,none,2026-02-03,2026-02-02\n9,none,,\n") << 2 << "before the first";
         QTest::newRow("no finish") << QByteArray("at_km,fuel\n0,none\n") << 2 << "no finish";
         QTest::newRow("NaN") << QByteArray("at_km,fuel\n0,none\nnan,none\n") << 3 << "outside";
         QTest::newRow("negative leg")
@@ -152,6 +156,8 @@ private slots:
         point.idle = Minutes(2.5);
         point.rest = Minutes(480);
         point.due = Minutes(9 * 60 + 5);
+        point.firstDay = std::chrono::sys_days(std::chrono::year(2026) / 12 / 5);
+        point.lastDay = std::chrono::sys_days(std::chrono::year(2027) / 1 / 2);
         point.climb = {Distance::fromMetres(120.5), Distance::fromMetres(-30.25)};
         point.floor = Volume::fromLitres(3.25);
         route.points[2].at = point.at; // the mode is none on this row and the one above

@@ -55,6 +55,8 @@ class RouteGpxWriterTest : public QObject {
         point.idle = Minutes(3);
         point.rest = Minutes(480);
         point.due = Minutes(9 * 60 + 5);
+        point.firstDay = std::chrono::sys_days(std::chrono::year(2026) / 12 / 5);
+        point.lastDay = std::chrono::sys_days(std::chrono::year(2027) / 1 / 2);
         point.climb = {Distance::fromMetres(120.5), Distance::fromMetres(-30.25)};
         point.floor = Volume::fromLitres(3.25);
         point.timed = true;
@@ -102,7 +104,7 @@ private slots:
             QVERIFY(b.pricePerLitre == a.pricePerLitre && b.leastPurchase == a.leastPurchase &&
                     b.mostPurchase == a.mostPurchase && b.stopTime == a.stopTime &&
                     b.detour == a.detour && b.opens == a.opens && b.closes == a.closes &&
-                    b.idle == a.idle && b.rest == a.rest && b.due == a.due && b.climb == a.climb && b.floor == a.floor);
+                    b.idle == a.idle && b.rest == a.rest && b.due == a.due && b.climb == a.climb && b.firstDay == a.firstDay && b.lastDay == a.lastDay && b.floor == a.floor);
         }
     }
 
