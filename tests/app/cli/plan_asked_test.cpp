@@ -89,14 +89,14 @@ private slots:
         const QString route = m_run.file(
             "cents.csv", "at_km,name,mode,fuel,price_per_l,stop_min\n0,Start,,none,,\n"
                          "200,Dear,,pump,1.80,10\n430,Cheap,,pump,1.77,10\n700,End,,none,,\n");
-        const CliAnswer usual = m_run("plan --json --start-l 45 " + route);
+        const CliAnswer usual = m_run("plan --json --date 2026-11-20 --start-l 45 " + route);
         const Json asIs = usual.json();
-        const Json free = m_run("plan --json --start-l 45 --stop-cost 0 " + route).json();
-        const Json dear = m_run("plan --json --start-l 45 --stop-cost 1.8 " + route).json();
+        const Json free = m_run("plan --json --date 2026-11-20 --start-l 45 --stop-cost 0 " + route).json();
+        const Json dear = m_run("plan --json --date 2026-11-20 --start-l 45 --stop-cost 1.8 " + route).json();
         QCOMPARE(asIs.at("stops").size(), std::size_t(1));
         QVERIFY(asIs.at("stops") == dear.at("stops")); // the median: the upper of two
         QVERIFY(free.at("cost").get<double>() < asIs.at("cost").get<double>());
-        const CliAnswer words = m_run("plan --start-l 45 " + route);
+        const CliAnswer words = m_run("plan --date 2026-11-20 --start-l 45 " + route);
         QVERIFY2(words.out.contains("Each stop counts as 1.80 in the cost."), words.out);
     }
 
