@@ -20,6 +20,12 @@ float real(double value)
     return static_cast<float>(value);
 }
 
+// Of a number, which stays with its unit.
+bool endsInDigit(std::string_view word)
+{
+    return !word.empty() && word.back() >= '0' && word.back() <= '9';
+}
+
 } // namespace
 
 struct PdfPage::Document {
@@ -107,7 +113,10 @@ std::vector<std::string> PdfPage::lines(const std::string& words, double size, d
 {
     std::vector<std::string> lines{""};
     for (std::size_t from = 0; from < words.size();) {
-        const std::size_t end = std::min(words.find(separator, from), words.size());
+        std::size_t end = words.find(separator, from);
+        while (separator == " " && end != std::string::npos && endsInDigit(std::string_view(words).substr(from, end - from)))
+            end = words.find(separator, end + 1);
+        end = std::min(end, words.size());
         const std::string part = words.substr(from, end - from);
         const std::string longer =
             lines.back().empty() ? part : lines.back() + std::string(separator) + part;

@@ -3,6 +3,7 @@
 
 #include "engine/planning/route_rates.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace undermark {
@@ -78,7 +79,7 @@ std::vector<LegHorizon> planHorizons(const PlanRequest& request, const Plan& pla
         wish.characterWidth = names.characterWidth;
         wish.labelRows = names.labelRows;
         for (std::size_t i = leg.from + 1; i + 1 < points.size(); ++i) {
-            if (sellsFuel(request.rules, points[i]))
+            if (sellsFuel(request.rules, points[i]) || std::ranges::find(plan.stops, i, &PlannedStop::point) != plan.stops.end())
                 wish.places.push_back({points[i].name, points[i].at - start});
         }
         const RangeLaw toDry = lawOf(request, plan, leg, Volume());

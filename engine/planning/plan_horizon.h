@@ -24,7 +24,7 @@ struct HorizonNames {
 };
 
 // One per Gap of a feasible plan (bug otherwise), in driving order; legs of no
-// length have none. Pegs are the points ahead where the plan may buy fuel. The
+// length have none. Pegs are the points ahead where one may buy fuel, or the plan pours some. The
 // zero post is absent where the tank states no zero mark. What idling burns on a
 // leg is taken off where it begins. `bands` as in HorizonRequest. Cost: well
 // under a millisecond a leg.

@@ -2989,10 +2989,6 @@
         <translation>ce genre de point de carburant n’est pas connu</translation>
     </message>
     <message>
-        <source>none, pump, zone or can</source>
-        <translation>none, pump, zone ou can</translation>
-    </message>
-    <message>
         <source>a section is timed or it is not</source>
         <translation>un tronçon est chronométré ou non</translation>
     </message>
@@ -4971,6 +4967,38 @@
     <message>
         <source>an engine&apos;s efficiency must be between 0 and 1</source>
         <translation>le rendement d’un moteur doit être entre 0 et 1</translation>
+    </message>
+    <message>
+        <source>pour 1 can of the crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour %1 cans of the crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crew passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dates are not looked at: they need the day and time of the departure, and a speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the last day is before the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, pump, zone, can or crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metres of height, -100000 to 100000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last day is before the first</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

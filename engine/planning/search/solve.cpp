@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <future>
 
 namespace undermark::planning {
 
@@ -16,6 +17,7 @@ namespace {
 constexpr int kOneByOne = 200;
 constexpr double kLackTolerance = 1e-7; // L
 constexpr int kMostRepairs = 20;
+constexpr int kLongWay = 500; // points; below, a search takes some tens of milliseconds
 constexpr double kNoticedGap = 0.01; // of the objective
 
 // What detours to partial fills add to a run's spread is no part of the search's state. So its
@@ -188,19 +190,22 @@ Solved solve(const PlanRequest& request, const Problem& problem)
 Solved solveForTrip(const PlanRequest& request, const Problem& problem, const GoOn& goOn)
 {
     const double allowed = 1 - request.tripConfidence->value();
-    Problem shared = problem;
     const auto at = [&](const AllowedRisk& share) {
+        Problem shared = problem;
         shared.shared = share;
         return solve(request, shared);
     };
     const auto fits = [&](const Solved& tried) { return tried.plan.floorRisk <= allowed; };
     AllowedRisk tooMuch = AllowedRisk::of(allowed);
+    AllowedRisk little = AllowedRisk::of(allowed / (problem.points - 1));
+    // A long way's first plan and the bound for all are looked for side by side.
+    std::future<Solved> first = std::async(problem.points >= kLongWay ? std::launch::async : std::launch::deferred,
+                                           at, little);
     Solved best = at(tooMuch);
     if (!best.plan.feasible || fits(best))
         return best;
     const double bound = best.bound;
-    AllowedRisk little = AllowedRisk::of(allowed / (problem.points - 1));
-    best = at(little);
+    best = first.get();
     while (little.z - tooMuch.z > 1e-4) {
         const bool some = best.plan.feasible;
         if (goOn && !goOn(some ? std::optional(best.objective - bound) : std::nullopt) && some) {
