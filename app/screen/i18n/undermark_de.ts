@@ -4970,35 +4970,35 @@
     </message>
     <message>
         <source>pour 1 can of the crew</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kanister der Begleiter eingießen</translation>
     </message>
     <message>
         <source>pour %1 cans of the crew</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanister der Begleiter eingießen</translation>
     </message>
     <message>
         <source>crew passed</source>
-        <translation type="unfinished"></translation>
+        <translation>an den Begleitern vorbei</translation>
     </message>
     <message>
         <source>dates are not looked at: they need the day and time of the departure, and a speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage werden nicht beachtet: dazu braucht es Tag und Uhrzeit der Abfahrt und eine Geschwindigkeit</translation>
     </message>
     <message>
         <source>%1: the last day is before the first</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: der letzte Tag liegt vor dem ersten</translation>
     </message>
     <message>
         <source>none, pump, zone, can or crew</source>
-        <translation type="unfinished"></translation>
+        <translation>none, pump, zone, can oder crew</translation>
     </message>
     <message>
         <source>metres of height, -100000 to 100000</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenmeter, -100000 bis 100000</translation>
     </message>
     <message>
         <source>the last day is before the first</source>
-        <translation type="unfinished"></translation>
+        <translation>der letzte Tag liegt vor dem ersten</translation>
     </message>
 </context>
 <context>

@@ -4970,35 +4970,35 @@
     </message>
     <message>
         <source>pour 1 can of the crew</source>
-        <translation type="unfinished"></translation>
+        <translation>verser 1 jerrican de l’équipe</translation>
     </message>
     <message>
         <source>pour %1 cans of the crew</source>
-        <translation type="unfinished"></translation>
+        <translation>verser %1 jerricans de l’équipe</translation>
     </message>
     <message>
         <source>crew passed</source>
-        <translation type="unfinished"></translation>
+        <translation>équipe dépassée</translation>
     </message>
     <message>
         <source>dates are not looked at: they need the day and time of the departure, and a speed</source>
-        <translation type="unfinished"></translation>
+        <translation>les dates ne sont pas prises en compte : il faut le jour et l’heure du départ, et une vitesse</translation>
     </message>
     <message>
         <source>%1: the last day is before the first</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : le dernier jour précède le premier</translation>
     </message>
     <message>
         <source>none, pump, zone, can or crew</source>
-        <translation type="unfinished"></translation>
+        <translation>none, pump, zone, can ou crew</translation>
     </message>
     <message>
         <source>metres of height, -100000 to 100000</source>
-        <translation type="unfinished"></translation>
+        <translation>mètres de dénivelé, de -100000 à 100000</translation>
     </message>
     <message>
         <source>the last day is before the first</source>
-        <translation type="unfinished"></translation>
+        <translation>le dernier jour précède le premier</translation>
     </message>
 </context>
 <context>

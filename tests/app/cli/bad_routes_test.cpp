@@ -67,7 +67,7 @@ private slots:
             QTest::newRow(what) << QString("route.gpx") << text << words;
         };
         csv("backwards", "at_km,fuel\n0,none\n9,none\n8,none\n", "route.csv:4: column 'at_km'");
-        csv("unknown fuel", "at_km,fuel\n0,shed\n9,none\n", "none, pump, zone or can");
+        csv("unknown fuel", "at_km,fuel\n0,shed\n9,none\n", "none, pump, zone, can or crew");
         csv("no finish", "at_km,fuel\n0,none\n", "no finish");
         csv("NaN", "at_km,fuel\n0,none\nnan,none\n", "route.csv:3");
         csv("infinite", "at_km,fuel\n0,none\ninf,none\n", "route.csv:3");
@@ -99,7 +99,7 @@ private slots:
         map("unknown fuel on the map",
             gpx("<rte><rtept lat='1' lon='1'><extensions><u:fuel>shed</u:fuel></extensions></rtept>"
                 "<rtept lat='1' lon='2'/></rte>"),
-            "none, pump, zone or can");
+            "none, pump, zone, can or crew");
         map("timed by a word",
             gpx("<rte><rtept lat='1' lon='1'><extensions><u:timed>yes</u:timed></extensions>"
                 "</rtept><rtept lat='1' lon='2'/></rte>"),

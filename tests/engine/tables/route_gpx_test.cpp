@@ -125,7 +125,7 @@ private slots:
         QTest::newRow("unknown fuel")
             << QByteArray("<rte><rtept lat='1' lon='1'><extensions><u:fuel>shed</u:fuel>"
                           "</extensions></rtept></rte>")
-            << false << "none, pump, zone or can";
+            << false << "none, pump, zone, can or crew";
         QTest::newRow("entity bomb")
             << QByteArray(
                    "<?xml version='1.0'?><!DOCTYPE gpx [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b "
