@@ -80,10 +80,10 @@ Result<NowState> Car::now(const std::string& mode)
     return nowState(**known, question);
 }
 
-Result<Fill> Car::likelyFill(const Question& question)
+Result<Fill> Car::likelyFill(const Question& question, const std::string& tank)
 {
     const auto known = knowledge();
-    return known ? undermark::likelyFill(**known, m_clock(), question) : Result<Fill>(fail(known.error()));
+    return known ? undermark::likelyFill(**known, m_clock(), question, tank) : Result<Fill>(fail(known.error()));
 }
 
 Result<PlanRequest> Car::planRequest(Route route, const Question& question)

@@ -72,7 +72,7 @@ public:
     Result<CarKnowledge> learnWith(const CorrectionOptions& corrections) const;
     // By the log; in one driving mode, empty: the usual mix. Errors: as outlook().
     Result<NowState> now(const std::string& mode = {});
-    Result<Fill> likelyFill(const Question& question = {});
+    Result<Fill> likelyFill(const Question& question = {}, const std::string& tank = {});
     // With the level and rates of now, or as the question tells them; the usual aim and
     // confidence. Errors: as tankFromCar.
     Result<PlanRequest> planRequest(Route route, const Question& question = {});

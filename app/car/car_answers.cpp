@@ -41,6 +41,36 @@ std::vector<Notice> noticesOf(const CarKnowledge& car, const Outlook& now)
     return notices;
 }
 
+Volume atMost(Estimate<Volume> litres) { return litres.mean + 2.0 * litres.sd; }
+
+// A tank that was never filled gives nothing; and by the log there is no more in all of them.
+OtherTanks otherTanks(const CarKnowledge& car)
+{
+    OtherTanks others{.share = car.burnShare, .hold = {}, .comesOver = {}, .transfer = {}};
+    bool allStated = true;
+    for (std::size_t i = 0; i < car.further.size(); ++i) {
+        const CarKnowledge& tank = car.further[i];
+        if (!tank.inUse || tank.feed == TankFeed::shared)
+            continue;
+        const Volume holds = atMost(tank.reserve.usableCapacity());
+        others.hold += holds;
+        if (tank.feed != TankFeed::pumpedOver)
+            continue;
+        others.comesOver += holds;
+        const auto& transfer = car.log.tanks[i].value.transfer;
+        allStated = allStated && transfer;
+        if (transfer)
+            others.transfer = std::max(*transfer, others.transfer.value_or(*transfer));
+    }
+    if (!allStated)
+        others.transfer.reset();
+    const auto now = others.hold > Volume() ? outlook(car, {}) : fail(Error{});
+    const Volume inAll = now ? atMost(now->usable) : others.hold;
+    others.hold = std::min(others.hold, inAll);
+    others.comesOver = std::min(others.comesOver, inAll);
+    return others;
+}
+
 } // namespace
 
 Result<NowState> nowState(const CarKnowledge& car, const Question& question)
@@ -64,23 +94,31 @@ Result<Observation> observationOf(const CarKnowledge& car)
                     Sentence::of("the level cannot be followed before the sender is calibrated"));
     Observation start{car.gauge, trackerSettings(car.gauge)};
     const Estimate<Consumption> rate = car.consumption.model.forecast().rate;
-    start.settings.rate = {car.burnShare * rate.mean, car.burnShare * rate.sd};
+    start.settings.rate = rate;
+    start.settings.others = otherTanks(car);
     return start;
 }
 
-Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question)
+Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question, const std::string& tank)
 {
+    const CarKnowledge* further = car.tank(tank);
+    const CarKnowledge& filled = further ? *further : car;
     Fill fill;
     fill.time = now;
+    if (further)
+        fill.tank = tank;
     const VehicleLog& log = car.log;
     if (!log.fills.empty())
         fill.pricePerLitre = log.fills.back().value.pricePerLitre;
     const Result<Outlook> outlook = undermark::outlook(car, question);
     if (!outlook) {   // a first fill: nothing to guess from but the tank
-        fill.volume = car.vehicle().capacity;
+        fill.volume = filled.vehicle().capacity;
         return fill;
     }
-    fill.volume = std::max(Volume(), car.usableCapacity().mean - outlook->usable.mean);
+    const bool unused = further && !further->inUse;
+    const Volume takes = filled.reserve.usableCapacity().mean; // of this tank alone
+    const Volume missing = std::max(Volume(), car.usableCapacity().mean - outlook->usable.mean);
+    fill.volume = unused ? filled.vehicle().capacity : car.further.empty() ? missing : std::min(missing, takes);
     const auto last = std::find_if(car.fills.rbegin(), car.fills.rend(),
                                    [](const Fill& each) { return each.extent != FillExtent::partial; });
     std::optional<Distance> since = outlook->sinceFill;

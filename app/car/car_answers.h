@@ -35,15 +35,18 @@ Result<NowState> nowState(const CarKnowledge& car, const Question& question);
 // What a tracker of the car's level starts from.
 struct Observation {
     Gauge gauge;
-    TrackerSettings settings; // with the rate in the usual mix, as it is learnt
+    TrackerSettings settings; // with the rate in the usual mix, as it is learnt, and the other tanks
 };
 // Errors: notFound where no calibration says what a reading means.
 Result<Observation> observationOf(const CarKnowledge& car);
 
-// What a fill at `now` will most likely be: litres to full, odometer (or the trip meter,
-// where no odometer is known), price per litre as last; with what the question tells of the
-// level and of what burns more. Of a car whose level is not known: the whole tank.
-Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question = {});
+// What a fill of a tank at `now` will most likely be: litres to full, odometer (or the trip
+// meter, where no odometer is known), price per litre as last; with what the question tells of
+// the level and of what burns more. Of several tanks it is what all of them miss, as far as this
+// one takes it. Of a car whose level is not known, or a tank that was never filled: the whole
+// tank. `tank` empty, or not there: the vehicle's own.
+Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question = {},
+                const std::string& tank = {});
 
 // Absent where there was, or is, nothing to estimate it from.
 template <class Q> struct Change {

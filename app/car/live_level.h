@@ -33,6 +33,8 @@ public:
     // There was no such fill, the one told last: what came since is followed anew from before
     // it. After LevelTracker::kFillWindow nothing, the sender has had its word by then.
     void takeBackFill();
+    // A fill of a tank whose level is another.
+    void tellOtherFill() { m_now.tracker.level().tellOtherFill(); }
     // No fuel went in where a refuel was noticed lately.
     void denyFill();
 

@@ -48,6 +48,7 @@ Result<TankAndRate> tankFromCar(const CarKnowledge& car, const Question& questio
     both.tank.zeroMark = now->reserve.mean;
     both.rates = law.rates;
     both.fuel = car.vehicle().fuel;
+    both.currency = car.vehicle().currency.value_or(std::string());
     both.ofCar = true;
     both.warnings = std::move(now->warnings);
     return both;
@@ -100,6 +101,7 @@ PlanRequest planRequest(Route route, const TankAndRate& car)
     request.tank = car.tank;
     request.rates = car.rates;
     takeUsualHills(request.route, car.rates.usualClimb);
+    request.currency = car.currency;
     if (car.ofCar) {
         request.leastStop = kLeastStop;
         request.stopCost = usualStopCost(request.route);

@@ -25,6 +25,7 @@ struct TankAndRate {
     Tank tank;
     RateModel rates;
     FuelKind fuel = FuelKind::petrol;
+    std::string currency; // of its prices; empty: none is stated
     bool ofCar = false; // the logbook's: planned for with the usual prices of stopping and of a stage
     std::vector<Sentence> warnings; // of the level
 };

@@ -72,7 +72,7 @@ Sentence stopCostSentence(const PlanRequest& request)
 {
     if (request.stopCost == 0)
         return {};
-    return Sentence::of("Each stop counts as %1 in the cost.", amount(request.stopCost, 2));
+    return Sentence::of("Each stop counts as %1 in the cost.", amount(request.stopCost, 2, request.currency));
 }
 
 Sentence stopsSentence(const Plan& plan)

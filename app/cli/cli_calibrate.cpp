@@ -10,6 +10,7 @@
 #include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 #include "engine/calibration/calibration_doubt.h"
+#include "engine/calibration/lobes.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
@@ -77,6 +78,21 @@ Result<CalibrateAnswer> computePrior(const CalibrateOptions& options, const Send
                                      : 0.1 * answer.gauge.full();
     answer.zeroReason = options.zeroLitres ? "as given" : "a tenth of the full litres";
     return answer;
+}
+
+// As said, else as they were for an earlier calibration of the same tank.
+Result<void> addLobes(const CalibrateOptions& options, const std::optional<LobeVolumes>& known, CalibrateAnswer& answer)
+{
+    const Result<Volume> said = seriesSpreadFrom(options.lobe1, options.lobe2);
+    if (!said)
+        return fail(said.error());
+    if (options.lobe1)
+        answer.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
+    else if (!answer.gauge.hasTwoSignals())
+        answer.lobes = known;
+    if (answer.lobes)
+        answer.gauge = answer.gauge.inSeries(seriesSpread(answer.lobes->first, answer.lobes->second));
+    return {};
 }
 
 // A later session: its litres count from where the logbook's calibration counts, no row is drained anew.
@@ -189,7 +205,8 @@ Result<CalibrateAnswer> computeKept(const CalibrateOptions& options, const std::
 }
 
 Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& sender,
-                                const std::optional<Calibration>& kept)
+                                const std::optional<Calibration>& kept,
+                                const std::optional<LobeVolumes>& lobes)
 {
     const bool shape = options.shape.given();
     if (const auto sound = checkShapeFlags(options.shape); !sound)
@@ -204,10 +221,8 @@ Result<CalibrateAnswer> compute(const CalibrateOptions& options, const Sender& s
         return fail(tried.error());
     if (!answer->gauge.isKnown())
         return answer;
-    const Result<Volume> spread = seriesSpreadFrom(options.lobe1, options.lobe2);
-    if (!spread)
-        return fail(spread.error());
-    answer->gauge = answer->gauge.inSeries(*spread);
+    if (const auto added = addLobes(options, lobes, *answer); !added)
+        return fail(added.error());
     if (const auto read = readAt(options, *answer); !read)
         return fail(read.error());
     if (const auto made = makeTable(options, *answer); !made)
@@ -221,63 +236,39 @@ std::optional<std::string> noteOf(const CalibrateOptions& options)
 }
 
 // The car, and which of its tanks is meant.
-struct TankAtHand {
+struct CarAndTank {
     Car car;
-    VehicleLog log;
-    std::optional<Entry<ExtraTank>> further; // none: the vehicle's own
-    Volume capacity() const { return further ? further->value.capacity : log.vehicle.value.capacity; }
-    const Sender& sender() const { return further ? further->value.sender : log.vehicle.value.sender; }
+    TankAtHand tank;
 };
 
-Result<TankAtHand> tankAtHand(const CalibrateOptions& options, const CliContext& context)
+Result<CarAndTank> carAndTank(const CalibrateOptions& options, const CliContext& context)
 {
     auto car = namedCar(context, options.save ? OpenMode::readWrite : OpenMode::readOnly);
-    auto log = car ? car->log() : fail(car.error());
-    if (!log)
-        return fail(log.error());
-    std::optional<Entry<ExtraTank>> further;
-    if (!options.tank.empty()) {
-        auto found = furtherTank(*log, options.tank);
-        if (!found)
-            return fail(found.error());
-        further = std::move(*found);
-    }
-    return TankAtHand{std::move(*car), std::move(*log), std::move(further)};
-}
-
-// Where flags changed it.
-Result<void> saveSender(TankAtHand& at, const Sender& sender)
-{
-    if (at.sender() == sender)
-        return {};
-    if (at.further) {
-        at.further->value.sender = sender;
-        return at.car.revise(at.further->id, at.further->value);
-    }
-    at.log.vehicle.value.sender = sender;
-    return at.car.revise(at.log.vehicle.id, at.log.vehicle.value);
+    auto tank = car ? tankAtHand(*car, options.tank) : fail(car.error());
+    return tank ? Result<CarAndTank>({std::move(*car), std::move(*tank)}) : fail(tank.error());
 }
 
 // What cannot be is not kept: three and a half hundred litres in a tank of twenty.
-Result<void> checkPossible(const CalibrateAnswer& answer, Volume capacity)
+Result<void> checkPossible(const CalibrateAnswer& answer, const TankAtHand& tank)
 {
     const Volume most = answer.file.points.empty()
         ? answer.gauge.full()
         : std::ranges::max(answer.file.points, {}, &CalibrationPoint::added).added;
-    if (most <= kImpossibleOfCapacity * capacity)
+    if (most <= kImpossibleOfCapacity * tank.capacity())
         return {};
+    const std::string command = tank.further ? "vehicle tank set " + tank.further->value.name : "vehicle set";
     return fail(ErrorCode::badInput,
                 Sentence::of("%1 in a tank that takes %2 to the first click cannot be: correct the levels, or the "
-                             "tank with vehicle set --capacity-l",
-                             amount(most), amount(capacity)));
+                             "tank with %3 --capacity-l",
+                             amount(most), amount(tank.capacity()), command));
 }
 
 // Keeps the points as they were read, or the shape as it was stated.
-Result<void> save(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
+Result<void> save(CarAndTank& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
-    if (const auto possible = checkPossible(answer, at.capacity()); !possible)
+    if (const auto possible = checkPossible(answer, at.tank); !possible)
         return possible;
-    if (const auto done = saveSender(at, answer.sender); !done)
+    if (const auto done = keepSender(at.car, at.tank, answer.sender); !done)
         return done;
     Calibration calibration;
     calibration.time = at.car.time();
@@ -286,26 +277,24 @@ Result<void> save(TankAtHand& at, const CalibrateAnswer& answer, const Calibrate
     calibration.tank = tankName(options.tank);
     if (options.shape.given())
         calibration.shape = statedShapeFrom(options.shape).value();
-    if (options.lobe1 && options.lobe2)
-        calibration.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
+    calibration.lobes = answer.lobes;
     calibration.note = noteOf(options);
     const auto id = at.car.record(calibration);
     return id ? Result<void>() : fail(id.error());
 }
 
 // The logbook's calibration with a level, zero mark or words corrected; its day stays.
-Result<void> saveCorrected(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
+Result<void> saveCorrected(CarAndTank& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
-    if (const auto possible = checkPossible(answer, at.capacity()); !possible)
+    if (const auto possible = checkPossible(answer, at.tank); !possible)
         return possible;
-    if (const auto done = saveSender(at, answer.sender); !done)
+    if (const auto done = keepSender(at.car, at.tank, answer.sender); !done)
         return done;
-    const Entry<Calibration>& kept = *at.log.latestCalibration(tankName(options.tank));
+    const Entry<Calibration>& kept = *at.tank.calibration();
     Calibration corrected = kept.value;
     corrected.points = answer.file.points;
     corrected.zeroMark = answer.zero;
-    if (options.lobe1 && options.lobe2)
-        corrected.lobes = LobeVolumes{Volume::fromLitres(*options.lobe1), Volume::fromLitres(*options.lobe2)};
+    corrected.lobes = answer.lobes;
     if (options.verify.empty() && !options.note.empty())
         corrected.note = options.note;
     return corrected == kept.value ? Result<void>() : at.car.revise(kept.id, corrected);
@@ -320,7 +309,7 @@ Result<void> saveVerification(Car& car, const CalibrateAnswer& answer, const Cal
     return id ? Result<void>() : fail(id.error());
 }
 
-Result<void> keep(TankAtHand& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
+Result<void> keep(CarAndTank& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
     if (const auto possible = needCurve(answer); !possible)
         return possible;
@@ -346,9 +335,9 @@ Result<void> checkKeptFlags(const CalibrateOptions& options)
 }
 
 // The tank's present calibration in the logbook, with the level corrected that the flags name.
-Result<std::optional<Calibration>> keptOf(const TankAtHand& at, const CalibrateOptions& options)
+Result<std::optional<Calibration>> keptOf(const TankAtHand& tank, const CalibrateOptions& options)
 {
-    const Entry<Calibration>* latest = at.log.latestCalibration(tankName(options.tank));
+    const Entry<Calibration>* latest = tank.calibration();
     if (!latest)
         return wrongUse(options.verify.empty() ? "the logbook has no calibration of this tank" : "there is no calibration to verify",
                         "POINTS.csv, or a calibrated vehicle");
@@ -364,21 +353,23 @@ Result<void> runCalibrate(const CalibrateOptions& options, CliContext& context)
     if (const auto sound = checkKeptFlags(options); !sound)
         return sound;
     const bool asksKept = options.ofTheLogbook() || options.overKept;
-    std::optional<TankAtHand> at;
+    std::optional<CarAndTank> at;
     if (options.save || asksKept || !context.vehicle.empty() || !options.tank.empty()) {
-        auto found = tankAtHand(options, context);
+        auto found = carAndTank(options, context);
         if (!found)
             return fail(found.error());
         at.emplace(std::move(*found));
     }
     Result<std::optional<Calibration>> kept = std::nullopt;
     if (asksKept)
-        kept = keptOf(*at, options);
+        kept = keptOf(at->tank, options);
     if (!kept)
         return fail(kept.error());
     Sender known;
     known.unit.clear();
-    const Result<CalibrateAnswer> answer = compute(options, senderOf(options, at ? at->sender() : known), *kept);
+    const Entry<Calibration>* before = at ? at->tank.calibration() : nullptr;
+    const Result<CalibrateAnswer> answer = compute(options, senderOf(options, at ? at->tank.sender() : known), *kept,
+                                                   before ? before->value.lobes : std::nullopt);
     if (!answer)
         return fail(answer.error());
     for (const Sentence& text : answer->file.warnings)

@@ -34,6 +34,7 @@ struct CalibrateAnswer {
     PointsFile file;
     Sender sender;
     Gauge gauge;
+    std::optional<LobeVolumes> lobes; // in series
     Volume zero;
     std::string zeroReason;
     std::optional<LevelReading> at;

@@ -10,6 +10,7 @@
 #include "engine/logbook/backup.h"
 #include "engine/logbook/photo_store.h"
 #include "engine/logbook/salvage.h"
+#include "engine/outlook/outlook.h"
 #include "engine/outlook/sender_health.h"
 
 #include <iostream>
@@ -57,6 +58,8 @@ Json checkJson(const CarKnowledge& car)
     for (const ProofFlag& flag : car.proofFlags)
         json["suspect_proofs"].push_back(
             {{"id", car.log.proofs[flag.proof].id.uuid}, {"text", said(flag.text)}});
+    const auto teach = whatWouldTeach(car);
+    json["would_teach"] = teach ? Json(said(*teach)) : Json();
     return json;
 }
 
@@ -153,6 +156,8 @@ Result<void> runCheck(const CliContext& context)
         std::cout << format("Proof of %s: ",
                             dateText(car->log.proofs[flag.proof].value.time).c_str())
                   << said(flag.text) << '\n';
+    if (const auto teach = whatWouldTeach(*car))
+        std::cout << said(*teach) << ".\n";
     printSender(sender);
     return {};
 }

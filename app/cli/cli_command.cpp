@@ -39,4 +39,9 @@ std::string numberOf(std::size_t count, const std::string& thing)
 
 std::string fixed(double value, int decimals) { return format("%.*f", decimals, value); }
 
+std::string moneyText(double amount, int decimals, const std::string& currency)
+{
+    return currency.empty() ? fixed(amount, decimals) : fixed(amount, decimals) + " " + currency;
+}
+
 } // namespace undermark

@@ -74,6 +74,8 @@ std::string numberOf(std::size_t count, const std::string& thing);
 
 // "12.3", rounded for reading.
 std::string fixed(double value, int decimals = 1);
+// "46.83 EUR"; without a currency "46.83".
+std::string moneyText(double amount, int decimals, const std::string& currency);
 
 // The commands, each in app/cli/cli_NAME.cpp.
 void addCalibrateCommand(CLI::App& app, CliContext& context);

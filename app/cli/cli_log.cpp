@@ -19,13 +19,16 @@ void printFills(const CarKnowledge& car)
 {
     std::cout << format("%-17s %8s %-8s %10s %9s %8s\n", "fills", "litres", "", "odometer", "trip",
                         "price/L");
+    const std::string usual = car.vehicle().currency.value_or(std::string());
     for (std::size_t i = 0; i < car.log.fills.size(); ++i) {
         const Fill& fill = car.log.fills[i].value;
-        std::cout << format("%-17s %8.2f %-8s %10s %9s %8s\n", dateText(fill.time).c_str(),
+        std::cout << format("%-17s %8.2f %-8s %10s %9s %8s%s\n", dateText(fill.time).c_str(),
                             fill.volume.litres(), wordOf(fill.extent),
                             fill.odometer ? (fixed(fill.odometer->km(), 0) + " km").c_str() : "-",
                             fill.sinceLast ? (fixed(fill.sinceLast->km()) + " km").c_str() : "-",
-                            fill.pricePerLitre ? fixed(*fill.pricePerLitre, 3).c_str() : "-");
+                            fill.pricePerLitre
+                                ? moneyText(*fill.pricePerLitre, 3, fill.currency.value_or(usual)).c_str() : "-",
+                            fill.tank ? ("  into " + *fill.tank).c_str() : "");
         printFlags(flagsOfFill(car, i), car.log.fills[i].id);
         if (fill.counted)
             std::cout << (*fill.counted ? "    ruled: counts\n" : "    ruled: left out\n");

@@ -74,7 +74,8 @@ void printWhatIfs(const PlanRequest& request, const Plan& base, const std::vecto
 {
     if (whatIfs.empty())
         return;
-    std::printf("\n%-28s %5s %7s %9s %9s  %s\n", "what if", "stops", "litres", "cost", "dry risk",
+    const std::string cost = request.currency.empty() ? "cost" : "cost " + request.currency;
+    std::printf("\n%-28s %5s %7s %9s %9s  %s\n", "what if", "stops", "litres", cost.c_str(), "dry risk",
                 "where, L");
     const auto row = [](const std::string& words, const PlanRequest& asked, const Plan& plan) {
         if (plan.feasible)
@@ -155,8 +156,8 @@ void printPlan(const PlanRequest& request, const Plan& plan, std::optional<doubl
     if (kgPerLitre)
         bought += " (" + fixed(plan.bought.litres() * *kgPerLitre) + " kg)";
     printLegs(request, plan);
-    std::printf("\n%s, %s, cost %.2f. Risk of running dry on the way: %s %%.\n",
-                numberOf(plan.stops.size(), "stop").c_str(), bought.c_str(), plan.cost,
+    std::printf("\n%s, %s, cost %s. Risk of running dry on the way: %s %%.\n",
+                numberOf(plan.stops.size(), "stop").c_str(), bought.c_str(), moneyText(plan.cost, 2, request.currency).c_str(),
                 riskPercent(plan.dryRisk).c_str());
     std::printf("%s %s\n", said(startSentence(request.tank)).c_str(),
                 said(confidenceSentence(request)).c_str());

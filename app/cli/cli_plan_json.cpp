@@ -101,7 +101,10 @@ Json rulesJson(const Plan& plan)
 
 Json planJson(const PlanRequest& request, const Plan& plan, std::optional<double> kgPerLitre)
 {
-    Json json{{"feasible", plan.feasible}, {"stops", Json::array()}};
+    Json json{{"feasible", plan.feasible},
+              {"stops", Json::array()},
+              {"start_l", estimate(request.tank.start)},
+              {"currency", request.currency.empty() ? Json() : Json(request.currency)}};
     for (const PlannedStop& stop : plan.stops)
         json["stops"].push_back(stopJson(request, stop, kgPerLitre));
     if (plan.feasible) {

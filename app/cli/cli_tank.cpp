@@ -62,34 +62,6 @@ void addTankOption(CLI::App& command, std::string& tank, const std::string& help
     addText(command, "--tank", tank, help + "; default the vehicle's own", "NAME");
 }
 
-std::optional<std::string> tankName(const std::string& tank)
-{
-    return tank.empty() ? std::nullopt : std::optional(tank);
-}
-
-Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name)
-{
-    std::string known;
-    for (const Entry<ExtraTank>& each : log.tanks) {
-        if (each.value.name == name)
-            return each;
-        known += (known.empty() ? "" : ", ") + each.value.name;
-    }
-    return fail(ErrorCode::notFound, Sentence::just("the vehicle has no tank of this name"), {.column = "tank"},
-                Sentence::just(known.empty() ? "vehicle tank add" : known), name);
-}
-
-Result<CarKnowledge> carOfTank(const CarKnowledge& car, const std::string& tank)
-{
-    if (tank.empty()) {
-        CarKnowledge own = car;
-        own.further.clear();
-        return own;
-    }
-    const auto named = furtherTank(car.log, tank);
-    return named ? Result<CarKnowledge>(*car.tank(tank)) : fail(named.error());
-}
-
 void addTankReadings(CLI::App& command, TankReadings& readings)
 {
     addTexts(command, "--tank-signal", readings.signals,

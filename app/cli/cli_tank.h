@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What the command line knows of tanks: the flags of a tank and its sender, whether it is the
-// vehicle's own or a further one; one further tank by its name; what is read in several.
+// vehicle's own or a further one; which one is meant; what is read in several.
 #pragma once
 
+#include "app/car/car_tanks.h"
 #include "app/cli/cli_command.h"
 #include "engine/outlook/outlook.h"
 
@@ -60,12 +61,6 @@ Json tankJson(const T& tank)
 
 // --tank of a command that is about one tank; empty: the vehicle's own.
 void addTankOption(CLI::App& command, std::string& tank, const std::string& help);
-// The name as records have it: nothing for the vehicle's own.
-std::optional<std::string> tankName(const std::string& tank);
-// notFound, with those that there are.
-Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name);
-// What is known of it: the car of that tank alone. notFound.
-Result<CarKnowledge> carOfTank(const CarKnowledge& car, const std::string& tank);
 
 // One line of a list: name, litres, how it feeds, when it was calibrated.
 std::string furtherTankLine(const ExtraTank& tank, const VehicleLog& log);

@@ -23,6 +23,7 @@ Json eventJson(const TrackerEvent& event)
     const double onset = event.onset.count();
     switch (event.kind) {
     case TrackerEventKind::refuel:
+    case TrackerEventKind::transfer:
         return {{"at_s", onset}, {"litres", event.litres.mean.litres()},
                 {"sd_l", event.litres.sd.litres()}, {"decided_s", at}};
     case TrackerEventKind::fault:
@@ -47,8 +48,8 @@ Json eventJson(const TrackerEvent& event)
 
 const char* listOf(TrackerEventKind kind)
 {
-    constexpr std::array<const char*, 8> kLists{"refuels", "faults", "faults_cleared", "gaps",
-                                                "clock_jumps", "corrections", "stops", "stops"};
+    constexpr std::array<const char*, 9> kLists{"refuels", "faults", "faults_cleared", "gaps", "clock_jumps",
+                                                "corrections", "stops", "stops", "transfers"};
     return kLists[static_cast<std::size_t>(kind)];
 }
 
@@ -60,6 +61,8 @@ std::string eventLine(const TrackerEvent& event)
     case TrackerEventKind::refuel:
         return at + format("refuel of about %.1f L (give or take %.1f): log what the pump showed",
                            litres, event.litres.sd.litres());
+    case TrackerEventKind::transfer:
+        return at + format("about %.1f L came over from another tank", litres);
     case TrackerEventKind::fault:
         return at +
                format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),

@@ -15,7 +15,7 @@ const char* modeWord(TrackerMode mode);
 
 // The lists of JSON that events go into, and which of them one goes into.
 inline constexpr std::array kEventLists{"refuels",     "faults",      "faults_cleared", "gaps",
-                                        "clock_jumps", "corrections", "stops"};
+                                        "clock_jumps", "corrections", "stops", "transfers"};
 const char* listOf(TrackerEventKind kind);
 Json eventJson(const TrackerEvent& event);
 

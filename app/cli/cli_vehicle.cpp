@@ -7,6 +7,8 @@
 #include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 
+#include <algorithm>
+#include <cctype>
 #include <iostream>
 #include <map>
 
@@ -188,6 +190,13 @@ Json vehicleJson(const Vehicle& v)
             {"currency", v.currency ? Json(*v.currency) : Json()}};
 }
 
+// However either is written, large or small.
+bool holds(const std::string& text, const std::string& part)
+{
+    const auto small = [](unsigned char c) { return std::tolower(c); };
+    return !std::ranges::search(text, part, {}, small, small).empty() || part.empty();
+}
+
 struct ListOptions {
     std::string name;
     std::optional<int> months;
@@ -195,7 +204,7 @@ struct ListOptions {
 
     bool wants(const CarFile& file) const
     {
-        return file.vehicle.value.name.find(name) != std::string::npos && (!due || !file.due.empty())
+        return holds(file.vehicle.value.name, name) && (!due || !file.due.empty())
                && (!months || isCalibratedBefore(file, *months, now()));
     }
 };

@@ -42,6 +42,7 @@ struct CalibrationDraft {
     std::vector<bool> acknowledged;    // cautions, in the order they are shown
     std::vector<DraftLevel> levels;    // done; the first one is drained
     DraftLevel current;                // being taken
+    std::optional<std::string> tank;   // name of an ExtraTank; absent: the vehicle's own
     std::optional<std::string> unit;   // in which the readings are taken; else the sender's
     std::optional<Volume> zeroMark;    // as typed at the review
     std::optional<Volume> firstLobe, secondLobe; // in series: what each holds, so typed

@@ -58,6 +58,20 @@ void CalibrationSession::choose(const std::string& unit)
         m_draft.unit = unit;
 }
 
+void CalibrationSession::chooseTank(const std::optional<std::string>& tank)
+{
+    if (isPreparing())
+        m_draft.tank = tank;
+}
+
+void CalibrationSession::knowLobes(const LobeVolumes& lobes)
+{
+    if (m_draft.wiring != TankWiring::inSeries || m_draft.firstLobe || m_draft.secondLobe)
+        return;
+    m_draft.firstLobe = lobes.first;
+    m_draft.secondLobe = lobes.second;
+}
+
 // A level as it would be, its litres as the draft counts them: 0 where none are moved,
 // negative where taken out. Nothing where they are missing.
 std::optional<DraftLevel> CalibrationSession::changed(std::size_t level,
@@ -282,6 +296,7 @@ Result<Calibration> CalibrationSession::calibration(const Sender& sender,
     Calibration calibration;
     calibration.points = pointsOf(m_draft.levels);
     calibration.zeroMark = *zeroMark;
+    calibration.tank = m_draft.tank;
     if (m_draft.firstLobe && m_draft.secondLobe)
         calibration.lobes = LobeVolumes{*m_draft.firstLobe, *m_draft.secondLobe};
     return calibration;
@@ -298,8 +313,11 @@ CalibrationSession::verification(const Sender& sender, Volume measuredSd, Instan
         return std::nullopt;
     const auto gauge = Gauge::calibrate(poured, sender);
     const auto tried = gauge ? verify(*gauge, takenOut, measuredSd) : fail(gauge.error());
-    return tried ? Result<std::optional<VerificationRecord>>(recordOf(*tried, time))
-                 : fail(tried.error());
+    if (!tried)
+        return fail(tried.error());
+    VerificationRecord record = recordOf(*tried, time);
+    record.tank = m_draft.tank;
+    return record;
 }
 
 } // namespace undermark

@@ -51,6 +51,9 @@ public:
     void acknowledge(std::size_t caution);
     void choose(TankWiring wiring);
     void choose(const std::string& unit);
+    void chooseTank(const std::optional<std::string>& tank);
+    // What is known of its lobes already; what was told at the review stands.
+    void knowLobes(const LobeVolumes& lobes);
     // `moved`: litres poured in, or taken out, above 0; absent where none were told.
     // badInput with what is missing; nothing has changed then.
     Result<void> take(const DraftReading& reading, std::optional<Volume> moved);

@@ -24,7 +24,7 @@ std::vector<FillFlag> plainSlips(std::span<const Fill> fills, const ScreenOption
         }
         if (fill.odometer)
             last = fill.odometer;
-        const auto& capacity = options.capacity;
+        const auto capacity = i < options.tankOfFill.size() ? std::optional(options.tankOfFill[i]) : options.capacity;
         if (capacity && !fitsTank(fill.volume, *capacity)) {
             FillFlag flag;
             flag.fill = i;

@@ -13,7 +13,10 @@
 namespace undermark {
 
 struct ScreenOptions {
-    std::optional<Volume> capacity;      // to the first click
+    std::optional<Volume> capacity;      // to the first click; of several tanks of all together
+    // What the one tank takes that a fill went into, by position of the fill; may be shorter
+    // than the fills: then what all take.
+    std::vector<Volume> tankOfFill;
     // The user's rulings by position of the fill: true counts, false is left
     // out, nothing lets the screening decide. May be shorter than the fills.
     std::vector<std::optional<bool>> rulings;

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace undermark {
 
@@ -58,12 +59,33 @@ HiddenReserve withFills(HiddenReserve reserve, const VehicleLog& log, const Gaug
     return reserve;
 }
 
+// What each fill's tank takes to the first click, `own` that of the vehicle's own. Tanks that
+// share their level are filled through one neck.
+std::vector<Volume> tanksFilled(const VehicleLog& log, Volume own)
+{
+    std::map<std::string, Volume> apart;
+    for (const Entry<ExtraTank>& tank : log.tanks) {
+        if (tank.value.feed == TankFeed::shared)
+            own += tank.value.capacity;
+        else
+            apart[tank.value.name] = tank.value.capacity;
+    }
+    std::vector<Volume> filled;
+    for (const Entry<Fill>& fill : log.fills) {
+        const auto tank = apart.find(fill.value.tank.value_or(std::string()));
+        filled.push_back(tank != apart.end() ? tank->second : own);
+    }
+    return filled;
+}
+
 Screened learnConsumption(const VehicleLog& log, std::span<const Fill> fills, const Gauge& gauge,
                           const WholeFills& whole)
 {
     ScreenOptions options;
     options.capacity = std::max(log.vehicle.value.capacity,
                                 beforeEvidence(gauge, log, Volume()).usableCapacity().mean);
+    if (!log.tanks.empty())
+        options.tankOfFill = tanksFilled(log, *options.capacity);
     for (const Entry<ExtraTank>& tank : log.tanks)
         if (whole.inUse.contains(tank.value.name))
             *options.capacity += tank.value.capacity;

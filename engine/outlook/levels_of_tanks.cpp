@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/levels_of_tanks.h"
 
+#include "engine/outlook/outlook.h"
+
 #include <algorithm>
 #include <cmath>
+#include <string>
 
 namespace undermark {
 
@@ -171,6 +174,29 @@ bool hasSeveralTanks(const CarKnowledge& car, const Question& question)
 {
     return !question.tanks.empty()
         || std::ranges::any_of(car.further, [](const CarKnowledge& tank) { return tank.inUse.has_value(); });
+}
+
+std::optional<Sentence> whatWouldTeach(const CarKnowledge& car)
+{
+    std::string others;
+    for (const Entry<ExtraTank>& tank : car.log.tanks)
+        if (const CarKnowledge* known = car.tank(tank.value.name);
+            known && known->inUse && known->feed != TankFeed::shared)
+            others += (others.empty() ? "" : ", ") + tank.value.name;
+    if (others.empty())
+        return std::nullopt;
+    int ofOwn = 0;
+    for (std::size_t i = car.fills.size(); i-- > 0;) {
+        if (car.fills[i].extent != FillExtent::partial)
+            break;
+        const Fill& logged = car.log.fills[i].value;
+        ofOwn += !logged.tank && logged.extent != FillExtent::partial;
+    }
+    if (ofOwn < 2)
+        return std::nullopt;
+    return Sentence::of("%1 full fills taught nothing of consumption: what is burnt shows only between two halts at "
+                        "which every tank is filled to the first click, %2 too",
+                        counted(std::size_t(ofOwn)), others);
 }
 
 Result<Level> levelOfTanks(const CarKnowledge& car, const Question& question, const ModeRates& learnt,

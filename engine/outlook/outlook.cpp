@@ -33,6 +33,8 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question)
     const Result<Level> level = findLevel(car, asked, learnt, law.rates, warnings);
     if (!level)
         return fail(level.error());
+    if (auto words = whatWouldTeach(car))
+        warnings.push_back(std::move(*words));
     law.usable = level->usable;
     law.aboveZero = level->aboveZero;
     for (const std::string& mode : law.rates.modes)

@@ -81,4 +81,8 @@ Result<Outlook> outlook(const CarKnowledge& car, const Question& question);
 Result<Distances> pastZero(const CarKnowledge& car, const std::string& mode,
                            const Circumstances& now = {});
 
+// What would teach this car its consumption, where further tanks keep the full fills of its own
+// from doing so: two of those, at least, since all tanks were full at one halt.
+std::optional<Sentence> whatWouldTeach(const CarKnowledge& car);
+
 } // namespace undermark

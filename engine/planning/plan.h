@@ -71,6 +71,7 @@ struct PlanRequest {
     std::optional<Probability> stageConfidence;
     std::optional<Probability> tripConfidence; // of the whole way
     double stopCost = 0.0;                          // per purchase, >= 0
+    std::string currency;                           // of prices and costs, ISO 4217; empty: none is stated
     Volume leastStop; // a stop at a pump or zone for less is made only where it must be, >= 0
     int cans = 0;                                   // full own cans on board
     int crewCans = 0;                               // full ones that the crew brings to where it waits

@@ -10,6 +10,7 @@ struct BlockDrive {
     double startS = 0.0;
     double seconds = 0.0;
     double usedL = 0.0;         // by the source, not scaled
+    double elsewhereL = 0.0;    // by the source, burnt from another tank
     double unknownL2 = 0.0;     // variance of what gaps may have burnt besides
     double speedChange = 0.0;   // m/s, up and down added
     long samples = 0;

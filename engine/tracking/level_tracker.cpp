@@ -26,7 +26,8 @@ LevelTracker::LevelTracker(const TrackerSettings& settings)
       m_rise(m_rangeL), m_jump(settings),
       m_fault(settings.lowest.litres(), settings.highest.litres()),
       m_still(settings.lowest.litres(), settings.highest.litres()), m_drift(settings, m_now),
-      m_source(m_rangeL), m_shown(m_rangeL, settings.lastKnown.value_or(Estimate<Volume>{}))
+      m_source(m_rangeL), m_others(settings.others, settings.block), m_resting(m_rangeL),
+      m_shown(m_rangeL, settings.lastKnown.value_or(Estimate<Volume>{}))
 {
     assert(m_rangeL > 0.0);
     const Estimate<Fraction> scale = settings.scale.value_or(
@@ -65,9 +66,7 @@ std::span<const TrackerEvent> LevelTracker::add(const TrackerSample& sample)
         m_past.startS = now;
     }
     m_now.timeS = now;
-    m_now.usedL += step.usedL;
-    m_now.km += step.km;
-    m_past.add(step);
+    count(step);
     if (sample.level)
         m_block.add(now, *sample.level);
     return m_events.all();
@@ -123,7 +122,9 @@ void LevelTracker::predict(const BlockDrive& past)
     const double curveL2PerL = blind ? 0.0
         : 2.0 * std::pow(std::min(m_curveSdL, kCurveMost * m_rangeL), 2) / (kCurvePart * m_rangeL);
     FuelFilter::Noise noise;
-    noise.levelL2 = past.unknownL2 + (burn.levelL2PerL + curveL2PerL) * std::abs(burntL);
+    // Whether another tank still feeds is known by the reading alone.
+    noise.levelL2 = past.unknownL2 + (burn.levelL2PerL + curveL2PerL) * std::abs(burntL)
+        + std::pow(filter.scale() * past.elsewhereL, 2);
     noise.scale2 = burn.scale2PerL * past.usedL;
     noise.biasKeep = m_noise.slowErrorKept(past.seconds);
     const double slow = m_noise.slowErrorSdL();
@@ -155,8 +156,8 @@ void LevelTracker::tellFill(Estimate<Volume> litres)
 {
     if (refuelledLately())
         m_now.filter.add(-m_refuel.litres, 0.0);
-    const double sd = litres.sd.litres();
-    m_now.filter.add(litres.mean.litres(), sd * sd);
+    const double share = m_settings.others.share, sd = share * litres.sd.litres();
+    m_now.filter.add(share * litres.mean.litres(), sd * sd);
     levelTold(m_now.filter.levelL());
 }
 
@@ -170,6 +171,7 @@ void LevelTracker::tellFull(Estimate<Volume> full)
 // By the driver: whatever rose or jumped is accounted for.
 void LevelTracker::levelTold(double litres)
 {
+    endRest();
     m_refuel.atS = -1e9;
     m_state.rising = false;
     m_shown.set(litres);
@@ -186,7 +188,12 @@ std::span<const TrackerEvent> LevelTracker::denyFill()
     m_events.clear();
     if (refuelledLately()) {
         m_refuel.atS = -1e9;
-        raise(FaultCode::offsetJump, m_refuel.before, true, m_refuel.litres);
+        if (m_others.cameOver({.litres = m_refuel.litres})) {
+            m_others.give(m_refuel.litres);
+            say(TrackerEventKind::transfer, m_refuel.before.timeS, {Volume::fromLitres(m_refuel.litres), {}});
+        } else {
+            raise(FaultCode::offsetJump, m_refuel.before, true, m_refuel.litres);
+        }
         show();
     }
     return m_events.all();

@@ -19,7 +19,7 @@
 //
 // Guarantees (tests/engine/tracking/level_tracker_test.cpp, level_tracker_faults_test.cpp;
 // of the parts tracker_watches_test.cpp):
-//  * the level never rises, but by a refuel or a correction that is said;
+//  * the level never rises, but by a refuel, a transfer or a correction that is said;
 //  * a step upwards while the car stands is asked about within two minutes (it has to stay
 //    for up to three blocks), never smoothed away, but where it only comes back to what the
 //    last minutes let expect; until then the state says that it is rising;
@@ -28,6 +28,9 @@
 //    a float came loose, after a shift only once the reading has stepped back;
 //  * on a stop of the float the reading counts as one-sided, on a flat piece of
 //    the curve as anywhere within it; neither teaches anything about consumption;
+//  * of a car of several tanks (other_tanks_test.cpp): what is pumped over is a transfer, neither
+//    refuel nor fault; a level that stands while another tank may feed is told as either, and
+//    stays; with one tank all is as if there were no such thing;
 //  * equal times are one instant, gaps and clock jumps are survived and said;
 //  * memory is constant and no sample allocates.
 // Cost: some tens of ns per sample, about a microsecond per block of 30 s.
@@ -41,6 +44,7 @@
 
 #include "engine/tracking/drift_watch.h"
 #include "engine/tracking/event_list.h"
+#include "engine/tracking/other_tanks.h"
 #include "engine/tracking/reading_jump.h"
 #include "engine/tracking/recent_count.h"
 #include "engine/tracking/sender_fault.h"
@@ -65,12 +69,14 @@ public:
     // So long a refuel found by level can be spoken of.
     static constexpr Seconds kFillWindow{600.0};
 
-    // The driver says what the pump showed. Replaces a refuel found by level
-    // within kFillWindow; adds to the level otherwise.
+    // The driver says what the pump showed (of tanks that share their level, for all of them).
+    // Replaces a refuel found by level within kFillWindow; adds to the level otherwise.
     void tellFill(Estimate<Volume> litres);
-    // The driver says that no fuel went in: the refuel found within kFillWindow
-    // is taken back, and the sender is at fault.
+    // The driver says that no fuel went in: the refuel found within kFillWindow was a
+    // transfer, where it may have been one; else it is taken back, and the sender is at fault.
     std::span<const TrackerEvent> denyFill();
+    // The driver filled another tank.
+    void tellOtherFill() { m_others.refill(m_settings.others); }
     // The driver filled up to the first click: the level is the curve's full.
     void tellFull(Estimate<Volume> full);
 
@@ -83,6 +89,7 @@ public:
 private:
     // A block, driven since the one before, in the order in which it is taken.
     void closeBlock();
+    void count(UseStep step);
     void predict(const BlockDrive& past);
     void takeSilence(const BlockDrive& past);
     void takeOutside(const BlockSummary& block);
@@ -91,15 +98,26 @@ private:
     bool takeRise(const BlockSummary& block, const BlockDrive& past);
     void recover(const BlockSummary& block, double noiseL2);
     bool takeJump(const BlockSummary& block, double noiseL2, const BlockDrive& past);
+    void takeFault(ReadingJump::Verdict verdict, const BlockSummary& block, double noiseL2,
+                   const BlockDrive& past);
     void takeShift(const BlockSummary& block, double noiseL2);
+    bool takeFed(const BlockSummary& block, double noiseL2, Moment onset, const OtherFuel::Rise& rise);
+    void goOnFrom(const BlockSummary& block, double noiseL2, const Moment& onset);
+    void watchSource(const BlockSummary& block, double noiseL2, const BlockDrive& past);
+    bool takeStanding(const BlockSummary& block, double noiseL2);
+    void rest(const BlockSummary& block, double noiseL2, Moment onset);
+    void watchRest(const BlockSummary& block, const BlockDrive& past);
+    void endRest();
     void takeReading(const BlockSummary& block, double noiseL2);
-    void takeDrift(const DriftWatch::Drift& drift);
+    void takeDrift(const BlockSummary& block, double noiseL2, const DriftWatch::Drift& drift);
     void takeStop(const BlockSummary& block, double noiseL2);
-    void watchStillness(const BlockSummary& block, bool moved);
+    void watchStillness(const BlockSummary& block, double noiseL2, bool moved);
     void show();
 
     void startFrom(const BlockSummary& block, double noiseL2);
-    void accept(double litres, double sdL, const Moment& before);
+    // `kind`: refuel or transfer.
+    void accept(TrackerEventKind kind, double litres, double sdL, const Moment& before);
+    TrackerEventKind kindOf(const OtherFuel::Rise& rise) const;
     void levelTold(double litres);
     bool refuelledLately() const;
 
@@ -139,6 +157,8 @@ private:
     DriftWatch m_drift;
     SourceWatch m_source;
     StopNotice m_stop;
+    OtherFuel m_others;
+    RestingLevel m_resting;
     ShownLevel m_shown;
     struct {
         double atS = -1e9, litres = 0.0;

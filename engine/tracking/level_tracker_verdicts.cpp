@@ -78,9 +78,10 @@ void LevelTracker::takeBlock(const BlockSummary& block, const BlockDrive& past)
         takeStop(block, noiseL2);
     m_afterGap = false;
     if (!m_fault.active())
-        watchStillness(block, past.moved);
-    if (!m_use.guessed() && m_source.add(m_now))
-        note(FaultCode::sourceScale, past.startS);
+        watchStillness(block, noiseL2, past.moved);
+    if (!m_fault.active())
+        watchRest(block, past);
+    watchSource(block, noiseL2, past);
 }
 
 void LevelTracker::watchContact(const BlockSummary& block)
@@ -103,7 +104,7 @@ bool LevelTracker::takeRise(const BlockSummary& block, const BlockDrive& past)
     Moment before = m_now;
     before.timeS = rise.onsetS;
     m_now.filter.add(rise.litres, rise.sdL * rise.sdL);
-    accept(rise.litres, rise.sdL, before);
+    accept(kindOf({rise.litres, rise.fastestL, rise.sdL, past.moved}), rise.litres, rise.sdL, before);
     return true;
 }
 
@@ -135,20 +136,34 @@ bool LevelTracker::takeJump(const BlockSummary& block, double noiseL2, const Blo
         Moment before = m_now;
         before.timeS = m_jump.before().timeS;
         const double sd = std::sqrt(std::max(0.0, before.filter.levelVarianceL2()) + noiseL2);
+        const double fastestL = m_jump.fastestL();
         startFrom(block, noiseL2);
-        accept(m_now.filter.levelL() - beforeL, sd, before);
+        const double litres = m_now.filter.levelL() - beforeL;
+        accept(kindOf({litres, fastestL, std::sqrt(noiseL2), past.moved}), litres, sd, before);
     } else if (verdict == Verdict::taken || back) {
         startFrom(block, noiseL2);
         say(TrackerEventKind::correction, m_now.timeS,
             litresOf(m_now.filter.levelL() - beforeL, std::sqrt(m_now.filter.levelVarianceL2())));
-    } else if (verdict == Verdict::open) {
-        raise(FaultCode::open, m_jump.before(), false, m_jump.offsetL());
-    } else if (verdict == Verdict::shortCircuit) {
-        raise(FaultCode::shortCircuit, m_jump.before(), false, m_jump.offsetL());
-    } else if (verdict == Verdict::shifted) {
-        takeShift(block, noiseL2);
+    } else if (verdict != Verdict::none && verdict != Verdict::waiting) {
+        takeFault(verdict, block, noiseL2, past);
     }
     return verdict != Verdict::none;
+}
+
+void LevelTracker::takeFault(ReadingJump::Verdict verdict, const BlockSummary& block, double noiseL2,
+                             const BlockDrive& past)
+{
+    using Verdict = ReadingJump::Verdict;
+    if (!m_jump.falls()
+        && takeFed(block, noiseL2, m_jump.before(),
+                   {m_jump.offsetL(), m_jump.fastestL(), std::sqrt(noiseL2), past.moved}))
+        return;
+    if (verdict == Verdict::open)
+        raise(FaultCode::open, m_jump.before(), false, m_jump.offsetL());
+    else if (verdict == Verdict::shortCircuit)
+        raise(FaultCode::shortCircuit, m_jump.before(), false, m_jump.offsetL());
+    else
+        takeShift(block, noiseL2);
 }
 
 void LevelTracker::takeShift(const BlockSummary& block, double noiseL2)
@@ -176,13 +191,15 @@ void LevelTracker::takeReading(const BlockSummary& block, double noiseL2)
     m_state.nisCount = m_noise.nisCount();
     takeExact(m_now.filter, block, seen, noiseL2);
     if (const auto drift = m_drift.add(seen, m_now, m_noise, m_curveSdL))
-        takeDrift(*drift);
+        takeDrift(block, noiseL2, *drift);
 }
 
-void LevelTracker::takeDrift(const DriftWatch::Drift& drift)
+void LevelTracker::takeDrift(const BlockSummary& block, double noiseL2, const DriftWatch::Drift& drift)
 {
     if (!m_use.guessed() && drift.up) {
-        raise(FaultCode::drift, drift.onset, true, drift.apartL);
+        // (Slow as it was, it can be no faster than the pump.)
+        if (!takeFed(block, noiseL2, drift.onset, {drift.apartL, 0.0, std::sqrt(noiseL2), true}))
+            raise(FaultCode::drift, drift.onset, true, drift.apartL);
         return;
     }
     // Falling faster than thought: the lower reading is the safe one.
@@ -202,9 +219,9 @@ void LevelTracker::takeStop(const BlockSummary& block, double noiseL2)
     takeBound(m_now.filter, block, noiseL2);
 }
 
-void LevelTracker::watchStillness(const BlockSummary& block, bool moved)
+void LevelTracker::watchStillness(const BlockSummary& block, double noiseL2, bool moved)
 {
-    if (m_still.add(block, moved, m_now, m_noise, m_use.guessed()))
+    if (m_still.add(block, moved, m_now, m_noise, m_use.guessed()) && !takeStanding(block, noiseL2))
         raise(block.kind == BlockKind::atLeast ? FaultCode::stuckAtStop : FaultCode::stuck,
               m_still.since(), true, 0.0);
 }
@@ -222,11 +239,21 @@ void LevelTracker::startFrom(const BlockSummary& block, double noiseL2)
     m_drift.restart(m_now);
 }
 
-void LevelTracker::accept(double litres, double sdL, const Moment& before)
+TrackerEventKind LevelTracker::kindOf(const OtherFuel::Rise& rise) const
+{
+    return m_others.cameOver(rise) ? TrackerEventKind::transfer : TrackerEventKind::refuel;
+}
+
+void LevelTracker::accept(TrackerEventKind kind, double litres, double sdL, const Moment& before)
 {
     m_refuel = {m_now.timeS, litres, before};
     m_recent.restart(m_now);
-    say(TrackerEventKind::refuel, before.timeS, litresOf(litres, sdL));
+    endRest();
+    const bool over = kind == TrackerEventKind::transfer;
+    if (over)
+        m_others.give(litres);
+    const double share = over ? 1.0 : m_settings.others.share;
+    say(kind, before.timeS, litresOf(litres / share, sdL / share));
     m_shown.set(m_now.filter.levelL());
     m_jump.forget();
     m_still.forget();
@@ -263,6 +290,7 @@ void LevelTracker::note(FaultCode code, double onsetS)
 
 void LevelTracker::countOn()
 {
+    endRest();
     m_state.mode = TrackerMode::consumptionOnly;
     if (m_use.timeAlone())
         m_now.filter = roadAhead(m_now.filter);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tracking/reading_jump.h"
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace undermark {
 
@@ -33,6 +35,7 @@ ReadingJump::Verdict ReadingJump::add(const BlockSummary& block, const Innovatio
                                       double noiseL2, const BlockDrive& past, const Moment& now,
                                       const Chance& chance)
 {
+    const double higher = seen.residualL - std::exchange(m_residualL, seen.residualL);
     const double gate = seen.residualL > 0.0 ? kGateUp * kGateUp : kGateNis;
     if (seen.nis() < gate || std::abs(seen.residualL) < kJump * m_rangeL) {
         forget();
@@ -44,6 +47,7 @@ ReadingJump::Verdict ReadingJump::add(const BlockSummary& block, const Innovatio
         m_held.before.timeS = past.startS;
     }
     ++m_held.blocks;
+    m_held.fastestL = std::max(m_held.fastestL, higher);
     const double step = std::abs(block.levelL - m_held.lastL);
     const bool goesOn = m_held.steady > 0 && step <= kSteadySds * std::sqrt(noiseL2);
     m_held.steady = goesOn ? m_held.steady + 1 : 1;

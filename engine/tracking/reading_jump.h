@@ -37,12 +37,14 @@ public:
 
     bool falls() const { return m_held.sign < 0; }
     double offsetL() const { return m_offsetL; }         // of the held readings' mean
+    // The most that a held reading stands higher against the count than the one before it.
+    double fastestL() const { return m_held.fastestL; }
     const Moment& before() const { return m_held.before; }   // the first block held back
 
 private:
     struct Held {                 // blocks in a row, same sign
         int sign = 0, blocks = 0, steady = 0;
-        double lastL = 0.0, sumL = 0.0;
+        double lastL = 0.0, sumL = 0.0, fastestL = 0.0;
         Chance chance;
         Moment before;
     };
@@ -53,6 +55,7 @@ private:
     double m_lowestL, m_highestL, m_rangeL;
     bool m_signalRises;
     double m_offsetL = 0.0;
+    double m_residualL = 0.0;     // of the last block
     Held m_held;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/tracking/standing_rise.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace undermark {
@@ -31,8 +32,11 @@ StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive
             m_halt.steady = m_halt.rising = false;
             return {};
         }
-        if (!m_halt.rising)
+        if (!m_halt.rising) {
             m_halt.onsetS = past.startS;
+            m_halt.fastestL = 0.0;
+        }
+        m_halt.fastestL = std::max(m_halt.fastestL, step);
         m_halt.rising = true;
         return {.verdict = Rise::flowing};
     }
@@ -44,7 +48,7 @@ StandingRise::Seen StandingRise::add(const BlockSummary& block, const BlockDrive
     if (!risen)
         return {};
     const double sd = std::hypot(kRiseSd * rise, kRestSd * m_rangeL, block.curveSdL);
-    return {Rise::risen, rise, sd, m_halt.onsetS};
+    return {Rise::risen, rise, sd, m_halt.onsetS, m_halt.fastestL};
 }
 
 } // namespace undermark

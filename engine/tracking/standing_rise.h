@@ -17,6 +17,7 @@ public:
     struct Seen {
         Rise verdict = Rise::none;
         double litres = 0.0, sdL = 0.0, onsetS = 0.0;   // where risen
+        double fastestL = 0.0;                          // the most from one block to the next
     };
 
     explicit StandingRise(double rangeL) : m_rangeL(rangeL) {}
@@ -31,6 +32,7 @@ private:
         bool begun = false, steady = false, rising = false;
         double steadyL = 0.0;             // the last steady reading
         double lastL = 0.0, onsetS = 0.0;
+        double fastestL = 0.0;            // since the onset
     };
 
     double m_rangeL;

@@ -36,6 +36,15 @@ struct TrackerSample {
     std::optional<Distance> distance;    // since any fixed start
 };
 
+// Tanks of the car beside the one that is followed (TankFeed, engine/base/tank_records.h).
+struct OtherTanks {
+    double share = 1.0;                  // of what the car burns, that this one gives: of tanks level with
+                                         // each other by what they take; 0 to 1
+    Volume hold;                         // at most, in those that may feed instead, or are pumped over
+    Volume comesOver;                    // at most, of it, in those that are pumped over into this one
+    std::optional<FlowRate> transfer;    // how fast, where it is stated
+};
+
 struct TrackerSettings {
     Volume lowest;                       // ends of the calibrated curve
     Volume highest;                      // > lowest
@@ -47,6 +56,7 @@ struct TrackerSettings {
     Seconds sinceLastKnown{};
     double falseAlarmsPer1000Km = 0.05;  // wanted from the cumulative sum
     Seconds block{30.0};                 // readings are averaged over this
+    OtherTanks others;                   // of one tank: none
     Seconds sloshCorrelation{4.0};       // e-fold, measured in one car: 3.4 to 4.2 s
 };
 
@@ -61,14 +71,17 @@ enum class FaultCode {
     intermittent,   // reading falls out and comes back
     transfer,       // saddle tank: one lobe does not empty
     sourceScale,    // fuel flow or distance source counts implausibly
+    otherTankFeeds, // the level stands while fuel is burnt, which another tank may give
 };
 
 enum class TrackerEventKind {
     refuel, fault, faultCleared, gap, clockJump, correction, onUpperStop, onLowerStop,
+    transfer, // fuel was pumped over from another tank
 };
 
-// Something that happened, said once. Litres: added for a refuel, burnt since
-// the onset for a fault, the step for a correction; 0 where it says nothing.
+// Something that happened, said once. Litres: added for a refuel (where tanks share their
+// level, to all of them), come over for a transfer, burnt since the onset for a fault, the step
+// for a correction; 0 where it says nothing.
 struct TrackerEvent {
     TrackerEventKind kind = TrackerEventKind::gap;
     Seconds time{};                      // when it was decided
@@ -84,7 +97,7 @@ enum class TrackerMode { waiting, level, upperStop, lowerStop, consumptionOnly }
 struct TrackState {
     TrackerMode mode = TrackerMode::waiting;
     Seconds time{};                      // of the last block
-    Estimate<Volume> level;              // never rises but by refuel or correction
+    Estimate<Volume> level;              // never rises but by refuel, transfer or correction
     Estimate<Fraction> scale;            // litres burnt per litre the source counted
     std::optional<Volume> reading;       // mean of the last block, or the stop's bound
     double nisMean = 0.0;                // of the innovations so far; near 1 is honest

@@ -16,6 +16,7 @@ const char* faultWord(FaultCode code)
     case FaultCode::intermittent: return "intermittent";
     case FaultCode::transfer: return "transfer";
     case FaultCode::sourceScale: return "source_scale";
+    case FaultCode::otherTankFeeds: return "other_tank_feeds";
     }
     return "unknown";
 }
@@ -63,6 +64,10 @@ Sentence faultText(FaultCode code)
         return Sentence::of(
             "The fuel-flow or distance source counts far off the level: a wrong unit, tyre "
             "size or injector constant. Check the source's settings against a full fill.");
+    case FaultCode::otherTankFeeds:
+        return Sentence::of(
+            "The reading stands still while fuel is burnt: another tank feeds, or the float is "
+            "stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.");
     }
     return {};
 }

@@ -47,7 +47,7 @@ struct LevelDrive {
         const double now = tracker.state().level.mean.litres();
         bool said = false;
         for (const TrackerEvent& event : happened)
-            said = said || event.kind == TrackerEventKind::refuel
+            said = said || event.kind == TrackerEventKind::refuel || event.kind == TrackerEventKind::transfer
                 || event.kind == TrackerEventKind::correction;
         rose = rose || (known && now > shown + 1e-12 && !said);
         known = tracker.state().mode != TrackerMode::waiting;

@@ -99,6 +99,28 @@ void useLargeTank(Car& car)
 
 } // namespace
 
+ExtraTank auxTank()
+{
+    ExtraTank aux;
+    aux.name = "aux";
+    aux.capacity = Volume::fromLitres(30);
+    aux.feed = TankFeed::chosen;
+    return aux;
+}
+
+void addAuxTank(Car& car, bool used)
+{
+    car.record(auxTank()).value();
+    if (!used)
+        return;
+    Fill fill = lastFill(car);
+    fill.time += std::chrono::minutes(5);
+    fill.volume = Volume::fromLitres(28);
+    fill.extent = FillExtent::full;
+    fill.tank = "aux";
+    car.record(fill).value();
+}
+
 Car carInState(const std::string& state, const std::filesystem::path& folder)
 {
     if (state == "unknown")
@@ -113,6 +135,8 @@ Car carInState(const std::string& state, const std::filesystem::path& folder)
         fillOddly(car);
     if (state == "far")
         useLargeTank(car);
+    if (state == "tanks")
+        addAuxTank(car, true);
     return car;
 }
 

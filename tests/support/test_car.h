@@ -50,11 +50,17 @@ void drive(Car& car, double km, const std::string& mode = kOpenRoad);
 // The latest fill of the log.
 Fill lastFill(Car& car);
 
+// A further tank for it, 30 L, chosen by a tap; `used`: filled to the first click at the halt of
+// the last fill.
+ExtraTank auxTank();
+void addAuxTank(Car& car, bool used);
+
 // The demo car in a state that the screen must be able to show:
 //  "calm";
 //  "low": driven until the zero mark may be passed;
 //  "warned": two fills wait for a ruling;
 //  "far": another car, of a long name and a large tank;
+//  "tanks": two tanks, both in use;
 //  "unknown": the logbook cannot be opened.
 Car carInState(const std::string& state, const std::filesystem::path& folder);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen.h"
 
+#include <utility>
+
 namespace undermark {
 
 namespace {
@@ -97,7 +99,7 @@ void Screen::followKept()
 
 void Screen::setFormat()
 {
-    const UnitFormat format = settings.format();
+    const UnitFormat format = settings.format().in(m_currency);
     setup.setFormat(format);
     for (PageModel* view : m_views)
         view->setFormat(format);
@@ -117,6 +119,10 @@ void Screen::listCars()
         }
     }
     settings.setCars(names, shown);
+    const auto car = m_car.vehicle();
+    const std::string currency = car ? car->value.currency.value_or(std::string()) : std::string();
+    if (std::exchange(m_currency, currency) != currency)
+        setFormat();
 }
 
 void Screen::showCar(int row)

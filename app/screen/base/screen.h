@@ -60,7 +60,8 @@ public:
     void hearKeptSources();
     // Units and language anew, in every text.
     void setFormat();
-    // The cars of the logbook, for the settings.
+    // The cars of the logbook, for the settings; and what the shown one's prices are in, which
+    // goes before the currency of the settings.
     void listCars();
 
 signals:
@@ -76,6 +77,7 @@ private:
     void followKept();
 
     Car& m_car;
+    std::string m_currency; // that the car states, ISO 4217; empty: none
     TripWriter m_trips;
     std::optional<std::vector<LiveSource>> m_kept; // that are followed; nothing: others are
     std::vector<PageModel*> m_views; // of all pages

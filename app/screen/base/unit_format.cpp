@@ -67,6 +67,11 @@ QString UnitFormat::volumeUnit() const
     return m_units.volume == Units::Volumes::litres ? UnitNames::tr("L") : UnitNames::tr("gal");
 }
 
+UnitFormat UnitFormat::in(const std::string& currency) const
+{
+    return currency.empty() ? *this : UnitFormat(m_units, m_locale, QString::fromStdString(currency));
+}
+
 QString UnitFormat::priceUnit() const
 {
     return m_currency.isEmpty() ? UnitNames::tr("per %1").arg(volumeUnit())

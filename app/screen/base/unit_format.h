@@ -50,6 +50,8 @@ public:
     const QLocale& locale() const { return m_locale; }
     QString decimalMark() const; // "." or ","
     const QString& currency() const { return m_currency; }
+    // The same with another currency; empty: as it is.
+    UnitFormat in(const std::string& currency) const;
 
     QString distanceUnit() const; // "km"
     QString volumeUnit() const;   // "L"

@@ -515,6 +515,14 @@
         <source>not read</source>
         <translation>nicht gelesen</translation>
     </message>
+    <message>
+        <source>into %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>into the tank</source>
+        <translation>in den Tank</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -1432,6 +1440,10 @@
         <source>Take up the last one</source>
         <translation>Letzte wieder aufnehmen</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undermark::CarSheet</name>
@@ -2220,10 +2232,6 @@
         <translation>Berichtigung sichern</translation>
     </message>
     <message>
-        <source>%1 %2 saved</source>
-        <translation>%1 %2 gesichert</translation>
-    </message>
-    <message>
         <source>rate</source>
         <translation>Verbrauch</translation>
     </message>
@@ -2274,6 +2282,18 @@
     <message>
         <source>Yes, save the guesses</source>
         <translation>Ja, so sichern</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 saved, into %2</source>
+        <translation>%1 gespeichert, in %2</translation>
+    </message>
+    <message>
+        <source>%1 saved</source>
+        <translation>%1 gespeichert</translation>
     </message>
 </context>
 <context>
@@ -5000,6 +5020,14 @@
         <source>the last day is before the first</source>
         <translation>der letzte Tag liegt vor dem ersten</translation>
     </message>
+    <message>
+        <source>%1 full fills taught nothing of consumption: what is burnt shows only between two halts at which every tank is filled to the first click, %2 too</source>
+        <translation>Aus %1 Volltankungen war nichts über den Verbrauch zu lernen: er zeigt sich nur zwischen zwei Halten, bei denen jeder Tank bis zum ersten Klick gefüllt wird, auch %2</translation>
+    </message>
+    <message>
+        <source>The reading stands still while fuel is burnt: another tank feeds, or the float is stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.</source>
+        <translation>Die Anzeige steht still, während Kraftstoff verbrannt wird: Ein anderer Tank speist, oder der Schwimmer klemmt. Nach dem Hahn oder der Umfüllpumpe sehen; speist dieser Tank, dann nach dem Verbrauch rechnen.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -5030,6 +5058,17 @@
     <message>
         <source>Ethanol</source>
         <translation>Ethanol</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::TankChoice</name>
+    <message>
+        <source>The car&apos;s own</source>
+        <translation>Der des Wagens</translation>
+    </message>
+    <message>
+        <source>Which tank?</source>
+        <translation>Welcher Tank?</translation>
     </message>
 </context>
 <context>

@@ -515,6 +515,14 @@
         <source>not read</source>
         <translation>non lu</translation>
     </message>
+    <message>
+        <source>into %1</source>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>into the tank</source>
+        <translation>dans le réservoir</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -1432,6 +1440,10 @@
         <source>Take up the last one</source>
         <translation>Reprendre le dernier</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undermark::CarSheet</name>
@@ -2220,10 +2232,6 @@
         <translation>Garder la correction</translation>
     </message>
     <message>
-        <source>%1 %2 saved</source>
-        <translation>%1 %2 gardés</translation>
-    </message>
-    <message>
         <source>rate</source>
         <translation>consommation</translation>
     </message>
@@ -2274,6 +2282,18 @@
     <message>
         <source>Yes, save the guesses</source>
         <translation>Oui, garder ainsi</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 saved, into %2</source>
+        <translation>%1 enregistrés, dans %2</translation>
+    </message>
+    <message>
+        <source>%1 saved</source>
+        <translation>%1 enregistrés</translation>
     </message>
 </context>
 <context>
@@ -5000,6 +5020,14 @@
         <source>the last day is before the first</source>
         <translation>le dernier jour précède le premier</translation>
     </message>
+    <message>
+        <source>%1 full fills taught nothing of consumption: what is burnt shows only between two halts at which every tank is filled to the first click, %2 too</source>
+        <translation>%1 pleins n’ont rien appris de la consommation : elle ne se voit qu’entre deux arrêts où chaque réservoir est rempli jusqu’au premier déclic, %2 aussi</translation>
+    </message>
+    <message>
+        <source>The reading stands still while fuel is burnt: another tank feeds, or the float is stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.</source>
+        <translation>La mesure reste immobile alors que du carburant est brûlé : un autre réservoir alimente, ou le flotteur est bloqué. Regarder le robinet ou la pompe de transfert ; si ce réservoir alimente, compter d’après la consommation.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -5030,6 +5058,17 @@
     <message>
         <source>Ethanol</source>
         <translation>Éthanol</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::TankChoice</name>
+    <message>
+        <source>The car&apos;s own</source>
+        <translation>Celui de la voiture</translation>
+    </message>
+    <message>
+        <source>Which tank?</source>
+        <translation>Quel réservoir ?</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/logbook/entry_form.h"
 
+#include "app/car/car_tanks.h"
 #include "app/screen/base/mode_name.h"
 #include "engine/tank/reserve_prior.h"
 
@@ -23,8 +24,9 @@ QList<NumberEntry> EntryForm::entries() const
     const QString litres = m_format.volumeUnit();
     const bool drained = m_proof == ProofKind::drained;
     const auto known = m_car.knowledge();
-    const bool read = drained && known && (*known)->gauge.curve();
-    const QString unit = read ? QString::fromStdString((*known)->vehicle().sender.unit) : QString();
+    const auto tank = known ? carOfTank(**known, m_tank) : fail(known.error());
+    const bool read = drained && tank && tank->gauge.curve();
+    const QString unit = read ? QString::fromStdString(tank->vehicle().sender.unit) : QString();
     return {{Km, m_proof ? tr("driven past the zero mark") : tr("driven"), m_format.distanceUnit(), {},
              false, isDriven()},
             {Litres, drained ? tr("pumped out, from the zero mark") : tr("poured in, to the zero mark"),
@@ -187,6 +189,7 @@ Result<Proof> EntryForm::proof() const
     if (!all)
         return fail(all.error());
     proof.kind = *m_proof;
+    proof.tank = tankName(m_tank);
     if (km)
         proof.distance = Estimate<Distance>{*km, kTripMeterSd};
     if (volume)

@@ -39,6 +39,8 @@ public:
     int mode() const { return m_mode; }
 
     void setFormat(const UnitFormat& format);
+    // The tank that a proof is of; empty: the vehicle's own.
+    void setTank(const std::string& tank) { m_tank = tank; }
     void startTrip();
     void startProof(ProofKind kind);
     Q_INVOKABLE void chooseKind(int kind);
@@ -66,6 +68,7 @@ private:
     Result<Proof> proof() const;
 
     Car& m_car;
+    std::string m_tank;
     std::optional<ProofKind> m_proof; // absent: a trip
     int m_mode = 0;
 };

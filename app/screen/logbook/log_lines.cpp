@@ -27,6 +27,8 @@ LogLine fillLine(const Fill& fill, const EntryLesson& lesson, const UnitFormat& 
     LogLine line;
     line.value = fillSummary(fill, format);
     QStringList parts;
+    if (fill.tank)
+        parts.append(EntryWords::tr("into %1").arg(QString::fromStdString(*fill.tank)));
     if (const Interval* stretch = lesson.stretch) {
         const Consumption rate = stretch->burnt.mean / stretch->distance;
         parts.append(format.rate({rate, {}}));

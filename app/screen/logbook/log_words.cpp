@@ -105,13 +105,16 @@ QList<Fact> fillFacts(const Fill& fill, const UnitFormat& format)
 {
     QList<Fact> facts{{LogWords::tr("put in"), format.volume({fill.volume, {}})},
                       {LogWords::tr("how"), extentName(fill.extent)}};
+    if (fill.tank)
+        facts.append({LogWords::tr("into the tank"), QString::fromStdString(*fill.tank)});
     if (fill.odometer)
         facts.append({LogWords::tr("odometer"), format.distanceWithUnit(*fill.odometer)});
     if (fill.sinceLast)
         facts.append({LogWords::tr("trip meter"), format.distanceWithUnit(*fill.sinceLast)});
     if (fill.pricePerLitre)
         facts.append({LogWords::tr("price"),
-                      format.typedPrice(*fill.pricePerLitre) + u' ' + format.priceUnit()});
+                      format.typedPrice(*fill.pricePerLitre) + u' ' +
+                          format.in(fill.currency.value_or(std::string())).priceUnit()});
     if (fill.signalBefore)
         facts.append({LogWords::tr("reading on arrival"), format.typed(fill.signalBefore->value(), 4)});
     if (fill.blend)

@@ -29,7 +29,10 @@ void NowLive::look(const CarKnowledge& car)
     m_modes.clear();
     for (const Entry<Mode>& mode : car.log.modes)
         m_modes.push_back(mode.value.name);
-    Followed followed{car.log.vehicle.id.uuid, {}, car.vehicle().sender};
+    Followed followed{car.log.vehicle.id.uuid, {}, car.vehicle().sender, {}};
+    for (const Entry<ExtraTank>& tank : car.log.tanks)
+        if (const CarKnowledge* known = car.tank(tank.value.name); known && known->inUse)
+            followed.others.push_back(tank.value);
     if (car.log.calibration)
         followed.calibration = car.log.calibration->value;
     if (followed == m_followed)
@@ -88,6 +91,7 @@ void NowLive::take(const TrackerEvent& event)
         break;
     case TrackerEventKind::gap:
     case TrackerEventKind::correction:
+    case TrackerEventKind::transfer:
     case TrackerEventKind::onUpperStop:
     case TrackerEventKind::onLowerStop:
         return;
@@ -157,7 +161,7 @@ std::vector<Notice> NowLive::notices() const
         return all;
     if (m_level)
         for (const FaultCode fault : m_level->faults())
-            all.push_back({Severity::error, faultText(fault)});
+            all.push_back({fault == FaultCode::otherTankFeeds ? Severity::warning : Severity::error, faultText(fault)});
     if (m_clockJumpAt)
         all.push_back({Severity::info, Sentence::of("The source's clock jumped: the level goes on from what it shows now.")});
     if (m_tripProblem)
@@ -184,7 +188,12 @@ void NowLive::tellFill(const Entry<Fill>& fill)
 {
     if (!m_level)
         return;
-    tell(fill.id, fill.value.volume);
+    const auto& others = m_followed.others;
+    const auto tank = std::ranges::find(others, fill.value.tank.value_or(std::string()), &ExtraTank::name);
+    if (fill.value.tank && (tank == others.end() || tank->feed != TankFeed::shared))
+        m_level->tellOtherFill();
+    else
+        tell(fill.id, fill.value.volume);
     emit changed();
     emit moved();
 }

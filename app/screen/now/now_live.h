@@ -76,6 +76,7 @@ private:
         std::string car;
         std::optional<Calibration> calibration;
         Sender sender;
+        std::vector<ExtraTank> others; // in use
         friend bool operator==(const Followed&, const Followed&) = default;
     };
     struct Told {

@@ -14,6 +14,13 @@ void FillForm::start(const UnitFormat& format, const QString& readingUnit)
     m_numbers.setEntries(entries());
 }
 
+void FillForm::turnTo(const QString& readingUnit)
+{
+    m_readingUnit = readingUnit;
+    m_numbers.rename(entries());
+    showFields();
+}
+
 QList<NumberEntry> FillForm::entries() const
 {
     const QString km = m_format.distanceUnit(), litres = m_format.volumeUnit();

@@ -26,6 +26,8 @@ public:
 
     // Empty fields in these units; `readingUnit` empty: the car has no sender to read.
     void start(const UnitFormat& format, const QString& readingUnit);
+    // The gauge of another tank; what was typed stays.
+    void turnTo(const QString& readingUnit);
     // `guessed`: else it is a fill of the log. `now` is the clock that days are counted back from.
     void show(const Fill& fill, bool guessed, Instant now);
     // The day comes first: it was not now, and has to be told.

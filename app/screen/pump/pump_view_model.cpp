@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/pump/pump_view_model.h"
 
+#include "app/car/car_tanks.h"
+
 namespace undermark {
 
 namespace {
@@ -44,8 +46,8 @@ void PumpViewModel::proposeSeen(const std::optional<Estimate<Volume>>& litres)
 
 Result<Fill> PumpViewModel::likelyFill()
 {
-    Result<Fill> fill = m_car.likelyFill(m_question());
-    if (fill && m_seen)
+    Result<Fill> fill = m_car.likelyFill(m_question(), m_tanks.tank());
+    if (fill && m_seen && m_tanks.tank().empty()) // the own tank's sender saw it
         fill->volume = m_seen->mean;
     return fill;
 }
@@ -58,8 +60,28 @@ FillExtent PumpViewModel::likelyExtent()
     return partial ? FillExtent::partial : FillExtent::full;
 }
 
+void PumpViewModel::lookAtTanks()
+{
+    if (const auto car = m_car.knowledge())
+        m_tanks.look((*car)->log);
+}
+
+// A fill that is being typed stays as it is; what is still a guess becomes one of that tank.
+void PumpViewModel::selectTank(int option)
+{
+    if (saved() || !m_tanks.choose(option))
+        return;
+    if (!m_edited && !m_touched)
+        return startAgain();
+    m_notices.clear();
+    m_form.turnTo(readingUnit());
+    refresh();
+    emit changed();
+}
+
 void PumpViewModel::startAgain()
 {
+    lookAtTanks();
     m_lesson.reset();
     m_notices.clear();
     m_edited.reset();
@@ -85,6 +107,7 @@ void PumpViewModel::refresh()
         return;
     if (!m_touched)
         return startAgain();
+    lookAtTanks();
     if (const Result<Fill> guess = likelyFill()) {
         m_form.renew(*guess);
         emit changed();
@@ -95,7 +118,8 @@ void PumpViewModel::edit(const Entry<Fill>& fill)
 {
     startAgain();
     m_notices.clear();
-    m_form.start(m_format, readingUnit());
+    m_tanks.mean(fill.value.tank.value_or(std::string()));
+    m_form.start(m_format.in(fill.value.currency.value_or(std::string())), readingUnit());
     m_edited = fill;
     m_extent = fill.value.extent;
     m_form.show(fill.value, false, m_car.time());
@@ -123,9 +147,11 @@ void PumpViewModel::setFormat(const UnitFormat& format)
 QString PumpViewModel::readingUnit() const
 {
     const auto car = m_car.knowledge();
-    return car && (*car)->gauge.isKnown() && !(*car)->gauge.hasTwoSignals()
-               ? QString::fromStdString((*car)->vehicle().sender.unit)
-               : QString();
+    if (!car)
+        return {};
+    const Knowledge tank = knownOfTank(*car, m_tanks.tank());
+    return tank->gauge.isKnown() && !tank->gauge.hasTwoSignals() ? QString::fromStdString(tank->vehicle().sender.unit)
+                                                                 : QString();
 }
 
 QStringList PumpViewModel::extents() const
@@ -192,6 +218,7 @@ void PumpViewModel::save()
     if (!m_edited)
         known.time = m_car.time();
     known.extent = m_extent;
+    known.tank = tankName(m_tanks.tank());
     const Result<Fill> fill = m_form.typed(std::move(known), m_car.time());
     Result<FillLesson> lesson = fill ? store(*fill) : Result<FillLesson>(fail(fill.error()));
     if (!lesson) {
@@ -202,7 +229,8 @@ void PumpViewModel::save()
     m_savedFill = *fill;
     m_notices = lesson->flags;
     m_lesson = std::move(*lesson);
-    m_seen.reset();
+    if (!fill->tank)
+        m_seen.reset();
     m_mended = false;
     form()->setLocked(true);
     if (!m_edited && m_car.time() - fill->time < std::chrono::hours(1))
@@ -241,7 +269,7 @@ void PumpViewModel::mend()
     m_notices.clear();
     if (const auto car = m_car.knowledge()) {
         m_lesson->rate.after = (*car)->consumption.model.forecast().rate;
-        m_lesson->reserve.after = (*car)->reserve.reserve();
+        m_lesson->reserve.after = (*car)->hiddenReserve();
     }
     emit changed();
     emit stored();
@@ -270,7 +298,8 @@ QString PumpViewModel::savedTitle() const
 {
     if (!saved())
         return {};
-    return tr("%1 %2 saved").arg(m_format.typed(m_savedFill.volume), m_format.volumeUnit());
+    const QString litres = tr("%1 %2").arg(m_format.typed(m_savedFill.volume), m_format.volumeUnit());
+    return m_savedFill.tank ? tr("%1 saved, into %2").arg(litres, m_tanks.word()) : tr("%1 saved").arg(litres);
 }
 
 QList<LessonRow> PumpViewModel::lesson() const

@@ -10,12 +10,14 @@
 //    returns to the numbers as they were typed;
 //  * refresh() renews what is still a guess; nothing typed or chosen is lost;
 //  * a fill of nothing but guesses is asked about once, and a double tap is no answer;
-//  * an odd fill is stored, said, and mended only if the user takes the proposal.
+//  * an odd fill is stored, said, and mended only if the user takes the proposal;
+//  * of a car of several tanks the fill is of the one that is chosen, and so are the guesses.
 #pragma once
 
 #include "app/car/car.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
+#include "app/screen/base/tank_choice.h"
 #include "app/screen/pump/fill_form.h"
 
 #include <QElapsedTimer>
@@ -47,6 +49,7 @@ class PumpViewModel : public PageModel {
     Q_PROPERTY(QList<QString> extents READ extents NOTIFY changed FINAL)
     Q_PROPERTY(int extent READ extent NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> switches READ switches NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Choice> tanks READ tanks NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::NoticeText> notices READ notices NOTIFY changed FINAL)
     Q_PROPERTY(bool saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString savedTitle READ savedTitle NOTIFY changed FINAL)
@@ -68,6 +71,7 @@ public:
     QStringList extents() const;
     int extent() const { return int(m_extent); }
     QStringList switches() const { return m_form.switches(); } // beside each field; see FillForm
+    QList<Choice> tanks() const { return m_tanks.choices(); }  // which one; with one tank none
     QList<NoticeText> notices() const { return noticeTexts(m_notices, m_format); }
     bool saved() const { return m_lesson.has_value(); }
     QString savedTitle() const;
@@ -86,6 +90,7 @@ public:
     void setFormat(const UnitFormat& format) override;
 
     Q_INVOKABLE void selectExtent(int extent);
+    Q_INVOKABLE void selectTank(int option); // of tanks()
     Q_INVOKABLE void turn(int field); // what switches() says of it
     Q_INVOKABLE void save();
     // Takes the correction that is proposed for the fill just saved.
@@ -101,6 +106,7 @@ signals:
     void filled(const undermark::Entry<undermark::Fill>& fill); // just now, not some days ago
 
 private:
+    void lookAtTanks();
     QString readingUnit() const;
     Result<Fill> likelyFill();
     FillExtent likelyExtent();
@@ -110,6 +116,7 @@ private:
     Car& m_car;
     UnitFormat m_format;
     FillForm m_form;
+    TankChoice m_tanks;
     bool m_touched = false; // something was typed or chosen
     std::function<Question()> m_question = [] { return Question{}; };
     QElapsedTimer m_asked;  // whether the guesses are right; not valid: not yet

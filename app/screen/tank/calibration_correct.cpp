@@ -12,8 +12,8 @@ namespace undermark {
 void CalibrationGuide::askFirst(const std::optional<DraftReading>& reading,
                                 std::function<void()> goOn)
 {
-    const auto car = m_car.vehicle();
-    auto asked = car ? m_session.doubt(levelAtHand(), reading, typedLitres(), car->value.capacity)
+    const auto car = known();
+    auto asked = car ? m_session.doubt(levelAtHand(), reading, typedLitres(), (*car)->vehicle().capacity)
                      : std::nullopt;
     if (!asked)
         return goOn();

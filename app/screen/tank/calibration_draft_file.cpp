@@ -78,6 +78,8 @@ Result<void> keepDraft(const CalibrationDraft& draft, const std::filesystem::pat
     put("zero_mark_l", draft.zeroMark);
     put("lobe1_l", draft.firstLobe);
     put("lobe2_l", draft.secondLobe);
+    if (draft.tank)
+        json["tank"] = QString::fromStdString(*draft.tank);
     if (draft.unit)
         json["unit"] = QString::fromStdString(*draft.unit);
 
@@ -122,6 +124,8 @@ Result<std::optional<CalibrationDraft>> findDraft(const std::filesystem::path& p
     draft.zeroMark = litres("zero_mark_l");
     draft.firstLobe = litres("lobe1_l");
     draft.secondLobe = litres("lobe2_l");
+    if (json["tank"].isString())
+        draft.tank = json["tank"].toString().toStdString();
     if (json["unit"].isString())
         draft.unit = json["unit"].toString().toStdString();
     return std::optional(draft);

@@ -41,6 +41,16 @@ void CalibrationGuide::takeUp()
     showStage();
 }
 
+void CalibrationGuide::turnTo(const std::string& tank, const QString& word)
+{
+    m_tankWord = preparing() || word.isEmpty() || tank == this->tank() ? word : QString::fromStdString(this->tank());
+    if (preparing() && tank != this->tank()) {
+        m_session.chooseTank(tankName(tank));
+        m_saved = false;
+    }
+    showStage();
+}
+
 void CalibrationGuide::setFormat(const UnitFormat& format)
 {
     m_format = format;
@@ -75,6 +85,8 @@ void CalibrationGuide::showStage()
     }
     if (reviewing() && m_session.zeroMark())
         m_form.setText(Zero, m_format.typed(*m_session.zeroMark()), !draft.zeroMark);
+    if (const auto kept = keptCalibration(); reviewing() && kept && kept->lobes)
+        m_session.knowLobes(*kept->lobes);
     if (reviewing() && draft.firstLobe)
         m_form.setText(FirstLobe, m_format.typed(*draft.firstLobe));
     if (reviewing() && draft.secondLobe)
@@ -249,16 +261,22 @@ void CalibrationGuide::save()
         accept(fail(calibration.error()));
         return;
     }
+    const auto tank = tankAtHand(m_car, this->tank());
+    if (!tank) {
+        accept(fail(tank.error()));
+        return;
+    }
     const auto kept = keptCalibration();
     if (!kept || !m_session.isAsIn(*kept)) {
         const auto saved = m_car.record(*calibration);
-        if (!accept(saved ? keepSender() : fail(saved.error())))
+        if (!accept(saved ? keepSender(m_car, *tank, sender()) : fail(saved.error())))
             return;
     }
     // Kept beside the calibration, which is stored whatever comes of this.
     if (const auto tried = m_session.verification(sender(), kJugSd, m_car.time()); tried && *tried)
         (void)m_car.record(**tried);
     startAgain();
+    m_session.chooseTank(tank->name());
     m_saved = true;
     emit changed();
     emit stored();
@@ -266,10 +284,10 @@ void CalibrationGuide::save()
 
 std::optional<Calibration> CalibrationGuide::keptCalibration() const
 {
-    const auto log = m_car.log();
-    if (!log || !log->calibration || log->calibration->value.points.empty())
+    const auto car = known();
+    if (!car || !(*car)->log.calibration || (*car)->log.calibration->value.points.empty())
         return std::nullopt;
-    return log->calibration->value;
+    return (*car)->log.calibration->value;
 }
 
 void CalibrationGuide::takeUpKept()
@@ -284,21 +302,15 @@ void CalibrationGuide::takeUpKept()
     showNextLevel();
 }
 
-// What the readings were taken in belongs to the car from now on.
-Result<void> CalibrationGuide::keepSender()
+Result<Knowledge> CalibrationGuide::known() const
 {
-    auto vehicle = m_car.vehicle();
-    if (!vehicle)
-        return fail(vehicle.error());
-    if (vehicle->value.sender == sender())
-        return {};
-    vehicle->value.sender = sender();
-    return m_car.revise(vehicle->id, vehicle->value);
+    const auto car = m_car.knowledge();
+    return car ? Result<Knowledge>(knownOfTank(*car, tank())) : fail(car.error());
 }
 
 Sender CalibrationGuide::knownSender() const
 {
-    const auto car = m_car.knowledge();
+    const auto car = known();
     return car ? (*car)->vehicle().sender : Sender{};
 }
 

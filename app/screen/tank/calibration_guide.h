@@ -12,10 +12,11 @@
 //  * any level can be opened again, and corrected or left as it was;
 //  * a calibration of the logbook is taken up again, to try it or to correct any of its levels;
 //    what was only tried leaves it as it is;
+//  * it is of one tank, chosen before anything is taken, and so is what it saves;
 //  * nothing reaches the logbook before save().
 #pragma once
 
-#include "app/car/car.h"
+#include "app/car/car_tanks.h"
 #include "app/screen/base/fact.h"
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/number_form.h"
@@ -83,6 +84,11 @@ public:
     QList<Caution> cautions() const;
     bool preparing() const { return m_session.isPreparing(); }
     bool reviewing() const { return m_session.isReviewing() && !m_corrected; }
+    // The tank that it is of, once something was taken; empty: the vehicle's own.
+    std::string tank() const { return m_session.draft().tank.value_or(std::string()); }
+    // Of which it is to be; one that lies open stays of its own. `word`: as titles name it,
+    // empty where there is but one.
+    void turnTo(const std::string& tank, const QString& word);
     bool started() const { return !preparing(); } // something has been taken that could be lost
     NumberForm* form() { return &m_form; }
     QList<Fact> facts() const; // the readings at this level, or the review
@@ -132,6 +138,7 @@ signals:
 private:
     enum FieldId { Litres, Reading, SecondReading, Zero, FirstLobe, SecondLobe };
 
+    QString step() const;
     QList<NumberEntry> entries() const;
     void showStage();
     void showNextLevel();
@@ -154,7 +161,6 @@ private:
     void save();
     void takeUpKept();
     std::optional<Calibration> keptCalibration() const; // of which there are points
-    Result<void> keepSender();
     std::optional<Volume> typedLitres() const;
     QList<Fact> reviewFacts() const;
     QList<Fact> readingFacts() const;
@@ -165,6 +171,7 @@ private:
     QString reading(Signal signal, std::optional<Signal> second) const;
     Sender sender() const; // as the readings are taken
     Sender knownSender() const;
+    Result<Knowledge> known() const; // of that tank
     std::filesystem::path file() const;
 
     Car& m_car;
@@ -177,6 +184,7 @@ private:
     std::function<void()> m_doubted;        // what is done once it is kept; else empty
     bool m_resumed = false;
     bool m_saved = false;
+    QString m_tankWord; // where there are several
 };
 
 } // namespace undermark

@@ -5,7 +5,13 @@
 
 namespace undermark {
 
+// Of several tanks with the one that it is of.
 QString CalibrationGuide::title() const
+{
+    return m_tankWord.isEmpty() ? step() : tr("%1 (%2)").arg(step(), m_tankWord);
+}
+
+QString CalibrationGuide::step() const
 {
     if (m_corrected)
         return tr("Correct a level");

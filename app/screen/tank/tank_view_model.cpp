@@ -25,6 +25,7 @@ TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
     connect(&m_guide, &CalibrationGuide::stored, this, tell);
     connect(&m_sheet, &CarSheet::stored, this, tell);
     connect(&m_proof, &EntryForm::stored, this, tell);
+    m_tanks.mean(m_guide.tank());
     TankViewModel::refresh();
 }
 
@@ -34,10 +35,16 @@ void TankViewModel::refresh()
     m_unknown.reset();
     m_plot.reset();
     m_sheetDone.clear();
-    if (const auto car = m_car.knowledge())
-        m_known = **car;
+    const auto all = m_car.knowledge();
+    if (all)
+        m_tanks.look((*all)->log);
+    auto car = all ? carOfTank(**all, m_tanks.tank()) : fail(all.error());
+    if (car)
+        m_known = std::move(*car);
     else
         m_unknown = car.error();
+    m_guide.turnTo(m_tanks.tank(), m_tanks.word());
+    m_proof.setTank(m_tanks.tank());
     m_sheet.refresh();
     changeTable();
 }
@@ -45,9 +52,16 @@ void TankViewModel::refresh()
 void TankViewModel::startOver()
 {
     m_guide.takeUp();
+    m_tanks.mean(m_guide.tank());
     m_sheet.startOver();
     m_proving = false;
     refresh();
+}
+
+void TankViewModel::selectTank(int option)
+{
+    if (m_tanks.choose(option))
+        refresh();
 }
 
 PlotPicture TankViewModel::plot() const

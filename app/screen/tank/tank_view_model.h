@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/screen/base/page_model.h"
+#include "app/screen/base/tank_choice.h"
 #include "app/screen/logbook/entry_form.h"
 #include "app/screen/tank/calibration_guide.h"
 #include "app/screen/tank/car_sheet.h"
@@ -42,6 +43,7 @@ class TankViewModel : public PageModel {
     Q_PROPERTY(undermark::CarSheet* sheet READ sheet CONSTANT FINAL)
     Q_PROPERTY(undermark::EntryForm* proof READ proof CONSTANT FINAL)
     Q_PROPERTY(bool proving READ proving NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Choice> tanks READ tanks NOTIFY changed FINAL)
 
 public:
     // Of the page, in their order.
@@ -74,10 +76,13 @@ public:
     CarSheet* sheet() { return &m_sheet; }
     EntryForm* proof() { return &m_proof; }
     bool proving() const { return m_proving; } // a proof is being told
+    // Which one all of the page is about, but for the car's own facts; with one tank none.
+    QList<Choice> tanks() const { return m_tanks.choices(); }
 
     void refresh() override;
     void startOver() override; // with that car's calibration, if one lies open
     void setFormat(const UnitFormat& format) override;
+    Q_INVOKABLE void selectTank(int option); // of tanks()
     // Opens the form of the proof that nextProof() tells of, or of any.
     Q_INVOKABLE void tellNextProof();
     Q_INVOKABLE void tellProof();
@@ -104,7 +109,8 @@ private:
 
     Car& m_car;
     UnitFormat m_format;
-    std::optional<CarKnowledge> m_known;
+    TankChoice m_tanks;
+    std::optional<CarKnowledge> m_known; // the car of that tank alone
     std::optional<Error> m_unknown; // why it is
     CalibrationGuide m_guide;
     CarSheet m_sheet;

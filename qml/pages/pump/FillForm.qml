@@ -24,13 +24,22 @@ Item {
         id: numbers
         // What a row gets where the page is high: up to 1.65 of a finger.
         readonly property real rowHeight: Math.min(1.65 * Theme.touch, Math.floor(
-            (root.room * (root.portrait ? 0.46 : 1) - caution.height - 4 * spacing) / 4))
+            (root.room * (root.portrait ? 0.46 : 1) - caution.height - tanks.taken - 4 * spacing) / 4))
 
         readonly property real switchWidth: 12 * Theme.step
 
         width: root.portrait ? root.width : Math.floor((root.width - 3 * Theme.step) * 0.53)
         spacing: Theme.step
 
+        ChoiceRows {
+            id: tanks
+            readonly property real taken: visible ? height + numbers.spacing : 0
+
+            width: numbers.width
+            visible: root.view.tanks.length > 0
+            choices: root.view.tanks
+            onChosen: (choice, option) => root.view.selectTank(option)
+        }
         Item {
             width: numbers.width
             height: fields.height

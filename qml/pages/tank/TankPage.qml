@@ -37,6 +37,13 @@ FocusScope {
             current: root.tab
             onChosen: index => root.tab = index
         }
+        ChoiceRows {
+            Layout.fillWidth: true
+            visible: root.view.tanks.length > 0 && root.tab !== TankViewModel.Sheet && !proofBoard.visible
+                     && (root.tab !== TankViewModel.Calibrate || root.view.guide.preparing)
+            choices: root.view.tanks
+            onChosen: (choice, option) => root.view.selectTank(option)
+        }
         TankCurve {
             Layout.fillWidth: true
             Layout.fillHeight: true

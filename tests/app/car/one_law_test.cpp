@@ -143,6 +143,42 @@ private slots:
         request.tank = both->tank;
         QVERIFY(std::abs(plan(request)->dryRisk - 0.01) < 1e-4);
     }
+
+    void planStartsWithWhatIsInTwoTanks_data()
+    {
+        QTest::addColumn<int>("feed");
+        QTest::newRow("level with each other") << int(TankFeed::shared);
+        QTest::newRow("a tap") << int(TankFeed::chosen);
+        QTest::newRow("pumped over") << int(TankFeed::pumpedOver);
+    }
+
+    // Now and Ahead over one real car, by all that can be told of its tanks.
+    void planStartsWithWhatIsInTwoTanks()
+    {
+        QFETCH(int, feed);
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        const Entry<ExtraTank> aux = car.log()->tanks.front();
+        ExtraTank fed = aux.value;
+        fed.feed = TankFeed(feed);
+        QVERIFY(car.revise(aux.id, fed));
+        Question log, odometer, own, both;
+        odometer.odometer = Distance::fromKm(154'100);
+        own.signal = Signal::of(1.2);
+        both.signal = Signal::of(1.2);
+        both.tanks["aux"].usable = {Volume::fromLitres(11), Volume::fromLitres(0.5)};
+        Route route;
+        route.points.resize(2);
+        route.points[1].at = Distance::fromKm(30);
+        for (const Question& question : {log, odometer, own, both}) {
+            const auto now = nowState(**car.knowledge(), question);
+            const auto plan = car.planRequest(route, question);
+            QVERIFY(now && plan);
+            const double apart = (plan->tank.start.mean - now->outlook.usable.mean).litres();
+            QVERIFY2(std::abs(apart) < 1e-9, qPrintable(QString::number(apart)));
+            QVERIFY(plan->tank.capacity > Volume::fromLitres(70)); // of both
+        }
+    }
 };
 
 UNDERMARK_TEST(OneLawTest)

@@ -6,6 +6,7 @@
 
 #include <QFileInfo>
 #include <QDir>
+#include <QRegularExpression>
 #include <QTest>
 #include <cmath>
 
@@ -90,6 +91,57 @@ private slots:
         QVERIFY(std::abs(usable(run, "--odometer-km 104400 --date 2026-09-20T12:00") - 80) < 3);
     }
 
+    void planAndRangeStartWithTheSameLitres()
+    {
+        for (const char* feed : {"shared", "chosen", "pumped-over"}) {
+            const CliRunner run;
+            QVERIFY(prepareTwo(run));
+            QCOMPARE(run(QString("vehicle tank set aux --feed ") + feed).exitCode, 0);
+            const QString route = run.file("r.csv", "at_km,name,mode,fuel\n0,A,open-road,none\n50,B,,none\n");
+            for (const char* how : {"", "--odometer-km 104460 ", "--signal 1.88 ", "--signal 1.88 --tank-signal aux=1.4 "}) {
+                const QString asked = QString(how) + "--date 2026-09-20T12:00";
+                const json plan = run("plan --json " + route + " " + asked).json();
+                const double start = plan["start_l"]["mean"].get<double>();
+                QVERIFY2(std::abs(start - usable(run, asked)) < 1e-9, how);
+            }
+        }
+    }
+
+    // A second tank that is seldom filled keeps the fills of the own one from teaching.
+    void whatWouldTeachIsSaid()
+    {
+        const CliRunner run;
+        QVERIFY(prepareTwo(run));
+        QVERIFY(run("check --json").json()["would_teach"].is_null());
+        QCOMPARE(run("fill add --litres 40 --full --odometer-km 104800 --date 2026-09-24T10:00").exitCode, 0);
+        QVERIFY(run("check --json").json()["would_teach"].is_null());
+        QCOMPARE(run("fill add --litres 40 --full --odometer-km 105200 --date 2026-09-28T10:00").exitCode, 0);
+        const CliAnswer check = run("check");
+        QVERIFY2(check.out.contains("every tank is filled to the first click, aux too"), qPrintable(check.out));
+        QVERIFY(run("range --date 2026-09-28T12:00").err.contains("aux too"));
+        QCOMPARE(run("fill add --litres 30 --full --tank aux --date 2026-09-28T10:05").exitCode, 0);
+        QVERIFY(run("check --json").json()["would_teach"].is_null());
+    }
+
+    // Of prices and costs, wherever they stand; where none is stated, none is named.
+    void theCurrencyOfTheCarIsNamed()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString route = run.file("r.csv", "at_km,name,mode,fuel,price_per_l\n0,A,open-road,none,\n300,B,open-road,pump,1.5\n700,C,,none,\n");
+        const QString plan = "plan " + route + " --signal 1.0 --date 2026-09-20 ";
+        QVERIFY(!run(plan).out.contains("EUR"));
+        QVERIFY(run(plan + "--json").json()["currency"].is_null());
+        QCOMPARE(run("vehicle set --currency EUR").exitCode, 0);
+        const QString out = run(plan).out;
+        QVERIFY2(out.contains(QRegularExpression("cost [0-9.]+ EUR")) && out.contains("counts as 1.50 EUR"), qPrintable(out));
+        QCOMPARE(run(plan + "--json").json()["currency"].get<std::string>(), std::string("EUR"));
+        QCOMPARE(run("fill add --litres 20 --partial --odometer-km 104700 --price-per-l 1.612 --date 2026-09-21").exitCode, 0);
+        QCOMPARE(run("fill add --litres 21 --partial --odometer-km 104900 --price-per-l 14.2 --currency SEK --date 2026-09-22").exitCode, 0);
+        const QString log = run("log").out;
+        QVERIFY2(log.contains("1.612 EUR") && log.contains("14.200 SEK"), qPrintable(log));
+    }
+
     void whatIsToldWronglyIsRefused()
     {
         const CliRunner run;
@@ -157,6 +209,57 @@ private slots:
         QCOMPARE(answer.exitCode, 2);
         QVERIFY2(answer.err.contains("365") && answer.err.contains("vehicle set --capacity-l"), qPrintable(answer.err));
         QVERIFY(std::abs(run("calibrate --kept --json --at 1.88").json()["at"]["litres"].get<double>() - 25) < 1);
+    }
+
+    // The hint names the tank that the litres are of.
+    void whatCannotBeInAFurtherTankPointsToThatTank()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        QCOMPARE(run(kAdd).exitCode, 0);
+        const CliAnswer answer =
+            run("calibrate --tank aux --save " + run.file("p.csv", "total_l,signal\n0,0.2\n5,0.6\n50,3\n"));
+        QCOMPARE(answer.exitCode, 2);
+        QVERIFY2(answer.err.contains("vehicle tank set aux --capacity-l") && answer.err.contains("30"),
+                 qPrintable(answer.err));
+    }
+
+    // A saddle tank stays one: whoever calibrates it again need not say so.
+    void lobesAreKnownToALaterSession()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QByteArray points = "total_l,signal\n0,3\n5,2.8\n28,1.6\n55,0.5\n";
+        QCOMPARE(run("calibrate --save --lobe1-l 35 --lobe2-l 20 " + run.file("p.csv", points)).exitCode, 0);
+        const auto spread = [&](const QString& how) {
+            const json answer = run("calibrate --json " + how).json();
+            return answer.value("unequal_emptying_sd_l", 0.0);
+        };
+        const double said = 15.0 / 2 / std::sqrt(3.0); // between no difference and all of it
+        QVERIFY(std::abs(spread("--kept") - said) < 0.01);
+        QTest::qWait(1100); // records are told apart to the second
+        QCOMPARE(run("calibrate --over-kept --save " + run.file("later.csv", "total_l,signal\n40,1.1\n")).exitCode, 0);
+        QVERIFY(std::abs(spread("--kept") - said) < 0.01);
+        QTest::qWait(1100);
+        QCOMPARE(run("calibrate --save " + run.file("new.csv", points)).exitCode, 0);
+        QVERIFY(std::abs(spread("--kept") - said) < 0.01);
+        QVERIFY(std::abs(spread("--save --lobe1-l 30 --lobe2-l 25 " + run.file("new.csv", points)) - 5.0 / 2 / std::sqrt(3.0)) < 0.01);
+    }
+
+    // Read by it, its zero mark corrected, a level tried: the shape is not said again.
+    void aShapeIsKnownToALaterSession()
+    {
+        const CliRunner run;
+        QCOMPARE(run("vehicle add --name Wren --capacity-l 60 --fuel petrol").exitCode, 0);
+        QCOMPARE(run("calibrate --save --shape cylinder --radius-m 0.15 --length-m 0.9 --empty-signal 0 --full-signal 4 --zero-at-l 6").exitCode, 0);
+        const double half = 0.5 * M_PI * 0.15 * 0.15 * 0.9 * 1000;
+        const auto atHalf = [&] { return run("calibrate --kept --json --at 2").json()["at"]["litres"].get<double>(); };
+        QVERIFY(std::abs(atHalf() - half) < 0.5);
+        QCOMPARE(run("calibrate --kept --zero-at-l 5 --save").exitCode, 0);
+        QVERIFY(std::abs(atHalf() - half) < 0.5);
+        QCOMPARE(run("calibrate --kept --json").json()["zero_at_l"].get<double>(), 5.0);
+        QCOMPARE(run("calibrate --save --verify " + run.file("v.csv", "total_l,signal\n31.8,2\n")).exitCode, 0);
+        QVERIFY(std::abs(atHalf() - half) < 0.5);
     }
 
     // Until something is poured; every answer from it says what it is.

@@ -314,6 +314,88 @@ private slots:
         QVERIFY(pump.notices()[0].problem());
         QCOMPARE(pump.form()->fields()[0].text, "38.2");
     }
+    void ofOneTankNothingIsAsked()
+    {
+        test::DemoCar car;
+        PumpViewModel pump(car);
+        QVERIFY(pump.tanks().isEmpty());
+        pump.selectTank(0);
+        type(pump, 0, "21");
+        pump.save();
+        QVERIFY(!test::lastFill(car).tank);
+        QCOMPARE(pump.savedTitle(), "21 L saved");
+    }
+    // As fill add --tank writes it, and with its own litres as the guess.
+    void ofSeveralTanksTheChosenOneIsFilled()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, false);
+        PumpViewModel pump(car);
+        QCOMPARE(pump.tanks().size(), 1);
+        QCOMPARE(pump.tanks()[0].options, QStringList({"The car's own", "aux"}));
+        QCOMPARE(pump.tanks()[0].current, 0);
+        QCOMPARE(pump.form()->fields()[0].text, UnitFormat().typed(car.likelyFill()->volume));
+        pump.selectTank(1);
+        QCOMPARE(pump.form()->fields()[0].text, "30"); // never filled: all that it takes
+        type(pump, 0, "29");
+        pump.save();
+        QCOMPARE(test::lastFill(car).tank, std::optional<std::string>("aux"));
+        QCOMPARE(pump.savedTitle(), "29 L saved, into aux");
+        pump.startAgain();
+        QCOMPARE(pump.tanks()[0].current, 1); // the one last chosen
+    }
+    void theGuessIsNoMoreThanTheTankTakes()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        test::drive(car, 700); // more than either tank
+        PumpViewModel pump(car);
+        const double own = pump.form()->text(0).toDouble();
+        const auto known = car.knowledge();
+        QVERIFY(own <= (*known)->reserve.usableCapacity().mean.litres() + 0.01);
+        pump.selectTank(1);
+        const double aux = pump.form()->text(0).toDouble();
+        QVERIFY2(aux > 25 && aux < 32, qPrintable(QString::number(aux)));
+    }
+    void whatWasTypedStaysWhenTheTankIsChosenAfterwards()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        PumpViewModel pump(car);
+        type(pump, 0, "17.5");
+        pump.selectExtent(int(FillExtent::partial));
+        pump.selectTank(1);
+        QCOMPARE(pump.form()->text(0), "17.5");
+        pump.save();
+        const Fill fill = test::lastFill(car);
+        QCOMPARE(fill.volume, Volume::fromLitres(17.5));
+        QCOMPARE(fill.extent, FillExtent::partial);
+        QCOMPARE(fill.tank, std::optional<std::string>("aux"));
+    }
+    void theTankOfAFillIsCorrectedLikeItsLitres()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        PumpViewModel pump(car);
+        pump.edit(car.knowledge().value()->log.fills.back());
+        QCOMPARE(pump.tanks()[0].current, 1);
+        pump.selectTank(0);
+        pump.save();
+        QVERIFY(pump.saved());
+        QVERIFY(!car.knowledge().value()->log.fills.back().value.tank);
+    }
+    void moreThanThatTankTakesIsSaid()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        PumpViewModel pump(car);
+        pump.selectTank(1);
+        type(pump, 0, "41"); // the own tank would take it
+        pump.save();
+        QVERIFY(pump.saved());
+        QVERIFY2(!pump.notices().isEmpty() && pump.notices()[0].text.contains("takes 30"),
+                 qPrintable(pump.notices().isEmpty() ? QString() : pump.notices()[0].text));
+    }
     void gallonsAndMilesAreStoredAsLitresAndKm()
     {
         test::DemoCar car;

@@ -550,6 +550,75 @@ private slots:
                  (std::optional(LobeVolumes{Volume::fromLitres(35), Volume::fromLitres(20)})));
         QVERIFY(std::abs((*known)->gauge.seriesSpread().litres() - 4.33) < 0.01); // of every answer since
     }
+    // Its own capacity, sender and calibration; the own tank's stay as they are.
+    void ofSeveralTanksTheChosenOneIsCalibrated()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, false);
+        const Calibration own = car.log()->calibration->value;
+        {
+            CalibrationGuide guide(car);
+            guide.turnTo("aux", "aux");
+            QVERIFY2(guide.title().contains("aux"), qPrintable(guide.title()));
+            QVERIFY(guide.otherWord().isEmpty()); // it has no calibration to be taken up
+            guide.chooseUnit(int(guide.units().indexOf("ohm")));
+            prepare(guide);
+            drained(guide, "190");
+            level(guide, "4", "160");
+        }
+        CalibrationGuide guide(car); // another start goes on with that tank
+        QCOMPARE(guide.tank(), std::string("aux"));
+        guide.turnTo("", "The car's own"); // it lies open: it stays of its own tank
+        QCOMPARE(guide.tank(), std::string("aux"));
+        QVERIFY2(guide.title().contains("aux"), qPrintable(guide.title()));
+        type(guide, 0, "300"); // a slip: the tank takes 30
+        type(guide, 1, "90");
+        guide.go();
+        QCOMPARE(guide.goWord(), "Change it");
+        guide.go();
+        type(guide, 0, "13");
+        guide.go();
+        guide.go();
+        guide.other();
+        level(guide, "13", "10");
+        level(guide, "10", "72");
+        QVERIFY(guide.reviewing());
+        guide.go();
+        const auto log = car.log();
+        const Entry<Calibration>* saved = log->latestCalibration(std::string("aux"));
+        QVERIFY(saved);
+        QCOMPARE(saved->value.points.size(), 5u);
+        QCOMPARE(saved->value.zeroMark, Volume::fromLitres(4));
+        QCOMPARE(log->calibration->value, own);
+        QCOMPARE(log->verifications.back().value.tank, std::optional<std::string>("aux"));
+        QCOMPARE(log->tanks[0].value.sender.unit, std::string("ohm"));
+        QCOMPARE(log->vehicle.value.sender.unit, std::string("V"));
+        QVERIFY(guide.otherWord() == "Take up the last one");
+    }
+    // A later session asks no more for what the tank's lobes hold.
+    void lobesThatAreKnownNeedNotBeSaidAgain()
+    {
+        test::DemoCar car;
+        Calibration kept = car.log()->calibration->value;
+        kept.lobes = LobeVolumes{Volume::fromLitres(35), Volume::fromLitres(20)};
+        kept.time = car.time();
+        car.record(kept).value();
+        car.pass(std::chrono::hours(24));
+        CalibrationGuide guide(car);
+        guide.chooseWiring(int(TankWiring::inSeries));
+        prepare(guide);
+        drained(guide, "3.02");
+        level(guide, "5", "2.84");
+        level(guide, "30", "1.5");
+        guide.other();
+        level(guide, "20", "0.55");
+        guide.other();
+        QVERIFY(guide.reviewing());
+        QCOMPARE(guide.form()->fields()[1].text, "35");
+        guide.go();
+        QCOMPARE(car.log()->calibration->value.points.size(), 4u);
+        QCOMPARE(car.log()->calibration->value.lobes, kept.lobes);
+    }
     void aDraftThatIsNoDraftIsLeftThereAndSaid()
     {
         test::DemoCar car;

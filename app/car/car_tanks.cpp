@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/car/car_tanks.h"
+
+namespace undermark {
+
+std::optional<std::string> tankName(const std::string& tank)
+{
+    return tank.empty() ? std::nullopt : std::optional(tank);
+}
+
+Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name)
+{
+    std::string known;
+    for (const Entry<ExtraTank>& each : log.tanks) {
+        if (each.value.name == name)
+            return each;
+        known += (known.empty() ? "" : ", ") + each.value.name;
+    }
+    return fail(ErrorCode::notFound, Sentence::of("the vehicle has no tank of this name"), {.column = "tank"},
+                Sentence::just(known.empty() ? "vehicle tank add" : known), name);
+}
+
+Result<CarKnowledge> carOfTank(const CarKnowledge& car, const std::string& tank)
+{
+    if (tank.empty()) {
+        CarKnowledge own = car;
+        own.further.clear();
+        return own;
+    }
+    const auto named = furtherTank(car.log, tank);
+    return named ? Result<CarKnowledge>(*car.tank(tank)) : fail(named.error());
+}
+
+Knowledge knownOfTank(const Knowledge& car, const std::string& tank)
+{
+    const CarKnowledge* further = car->tank(tank);
+    return further ? Knowledge(car, further) : car;
+}
+
+std::optional<std::string> TankAtHand::name() const
+{
+    return further ? std::optional(further->value.name) : std::nullopt;
+}
+
+Result<TankAtHand> tankAtHand(const Car& car, const std::string& tank)
+{
+    auto log = car.log();
+    if (!log)
+        return fail(log.error());
+    if (tank.empty())
+        return TankAtHand{std::move(*log), {}};
+    auto further = furtherTank(*log, tank);
+    return further ? Result<TankAtHand>({std::move(*log), std::move(*further)}) : fail(further.error());
+}
+
+Result<void> keepSender(Car& car, const TankAtHand& tank, const Sender& sender)
+{
+    if (tank.sender() == sender)
+        return {};
+    if (tank.further) {
+        ExtraTank further = tank.further->value;
+        further.sender = sender;
+        return car.revise(tank.further->id, further);
+    }
+    Vehicle vehicle = tank.log.vehicle.value;
+    vehicle.sender = sender;
+    return car.revise(tank.log.vehicle.id, vehicle);
+}
+
+} // namespace undermark

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One of a car's tanks: the vehicle's own, or a further one by its name. Empty: the own.
+#pragma once
+
+#include "app/car/car.h"
+
+#include <optional>
+#include <string>
+
+namespace undermark {
+
+// The name as records have it: nothing for the vehicle's own.
+std::optional<std::string> tankName(const std::string& tank);
+// notFound, with those that there are.
+Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name);
+// What is known of it: the car of that tank alone. notFound.
+Result<CarKnowledge> carOfTank(const CarKnowledge& car, const std::string& tank);
+
+// The same without a copy, but that its own tank keeps the further ones; of a tank that is not
+// there the vehicle's own.
+Knowledge knownOfTank(const Knowledge& car, const std::string& tank);
+
+// A tank as it is recorded.
+struct TankAtHand {
+    VehicleLog log;
+    std::optional<Entry<ExtraTank>> further; // none: the vehicle's own
+
+    std::optional<std::string> name() const;
+    Volume capacity() const { return further ? further->value.capacity : log.vehicle.value.capacity; }
+    const Sender& sender() const { return further ? further->value.sender : log.vehicle.value.sender; }
+    const Entry<Calibration>* calibration() const { return log.latestCalibration(name()); }
+};
+// Errors: as Car::log; notFound, with those that there are.
+Result<TankAtHand> tankAtHand(const Car& car, const std::string& tank);
+// From now on; nothing is written where it is the same. Errors: as Car::revise.
+Result<void> keepSender(Car& car, const TankAtHand& tank, const Sender& sender);
+
+} // namespace undermark
