@@ -14,6 +14,7 @@ ColumnLayout {
     property string doneWord: ""
     property string backWord: ""
     property bool padded: true  // not where there is no number to type
+    property bool titled: true  // the pad, with the field that it types
 
     signal done
     signal goneBack
@@ -38,7 +39,7 @@ ColumnLayout {
         Layout.fillHeight: true
         visible: root.padded
         flat: root.portrait
-        title: root.form.refused !== "" ? root.form.refused : root.form.padTitle
+        title: root.form.refused !== "" ? root.form.refused : root.titled ? root.form.padTitle : ""
         mark: root.form.decimalMark
         onPressed: key => root.form.press(key)
         onErased: root.form.erase()

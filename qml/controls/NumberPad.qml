@@ -7,7 +7,7 @@ import QtQuick
 Item {
     id: root
 
-    required property string title
+    required property string title // empty: it takes no room
     property string mark: "."  // the decimal mark
     property bool flat: false
     readonly property list<string> keys: flat
@@ -17,7 +17,7 @@ Item {
     readonly property int rows: keys.length / columns
     readonly property real keyWidth: (width + Theme.step) / columns - Theme.step
     readonly property real keyHeight: (height - keysTop + Theme.step) / rows - Theme.step
-    readonly property real keysTop: Theme.line(Theme.body) + Theme.step
+    readonly property real keysTop: title !== "" ? Theme.line(Theme.body) + Theme.step : 0
 
     signal pressed(key: string)
     signal erased

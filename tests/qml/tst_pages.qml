@@ -14,7 +14,7 @@ PageCase {
         const rows = [];
         for (const size of [Qt.size(800, 480), Qt.size(480, 800), Qt.size(1024, 600),
                             Qt.size(1920, 1080)]) {
-            for (const state of ["calm", "warned", "low", "far"]) {
+            for (const state of ["calm", "warned", "low", "far", "tanks"]) {
                 for (const page of Fixture.pages)
                     rows.push(look(size, page, {state: state}));
             }

@@ -93,6 +93,7 @@ Item {
         width: root.width - x
         height: root.height - y
         portrait: root.portrait
+        titled: !root.portrait || !tanks.visible // there is no room for both
         form: root.view.form
         doneWord: root.view.saveWord
         backWord: root.backWord
