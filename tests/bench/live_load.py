@@ -3,7 +3,8 @@
 #
 # live_load.py SECONDS PROGRAM ARGS…: runs the program with --source slcan:LINE,j1939 behind ARGS,
 # says to it what a busy bus does (level, speed and distance ten times a second among 4,000
-# frames a second), and prints what it takes of a core, its largest memory, and how it kept up.
+# frames a second), and prints what it takes of a core, its largest memory, how it kept up, and
+# how soon it ends when it is asked to.
 #     live_load.py 20 build/release/bin/undermark-cli watch --json --calibration POINTS.csv
 #     QT_QPA_PLATFORM=offscreen live_load.py 20 build/release/bin/undermark --logbook FILE
 #     xvfb-run live_load.py 20 build/release/bin/undermark --logbook FILE
@@ -82,8 +83,10 @@ def main():
     print(f"{sent / took:.0f} frames/s over {took:.0f} s: {exact:.2f} % of a core ({ticks:.1f} % by ticks), "
           f"{memory(child.pid, 'VmHWM'):.1f} MiB at most ({memory(child.pid, 'RssAnon'):.1f} of its own), "
           f"writer late by {1000 * late:.0f} ms at most")
+    asked = time.monotonic()
     child.terminate()
     child.wait(10)
+    print(f"ended {1000 * (time.monotonic() - asked):.0f} ms after SIGTERM")
     loop = subprocess.Popen([sys.executable, "-c", "while True: pass"])
     time.sleep(0.5)
     used = Used(loop.pid)

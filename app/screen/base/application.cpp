@@ -8,6 +8,7 @@
 #include "app/screen/base/translations.h"
 #include "app/screen/base/typeface.h"
 
+#include <QDir>
 #include <QGuiApplication>
 #include <QImage>
 #include <QQmlApplicationEngine>
@@ -60,9 +61,27 @@ void useOffscreenIfHeadless(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
+// Without a graphics device OpenGL itself is drawn by the processor, at 100 MiB of memory more
+// and later than Qt Quick's own software renderer. Whoever names a renderer has it, as has a
+// screen that is driven by OpenGL alone.
+bool drawsByProcessor()
+{
+    const QString platform = QGuiApplication::platformName();
+    if (platform == u"offscreen")
+        return true;
+    for (const char* chosen : {"QT_QUICK_BACKEND", "QSG_RHI_BACKEND", "QMLSCENE_DEVICE"})
+        if (qEnvironmentVariableIsSet(chosen))
+            return false;
+    if (platform.startsWith(u"eglfs"))
+        return false;
+    // The kernel's render nodes, and what drivers of their own make instead.
+    const QStringList devices = QDir(u"/dev"_qs).entryList({u"nvidia[0-9]*"_qs, u"mali[0-9]*"_qs}, QDir::System);
+    return devices.isEmpty() && QDir(u"/dev/dri"_qs).entryList({u"renderD*"_qs}, QDir::System).isEmpty();
+}
+
 void prepareDrawing()
 {
-    if (QGuiApplication::platformName() == u"offscreen") {
+    if (drawsByProcessor()) {
         QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
         return;
     }
