@@ -2,6 +2,7 @@
 #include "app/car/live_level.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace undermark {
@@ -28,7 +29,7 @@ void LiveLevel::keep(std::span<const TrackerEvent> events)
     for (const TrackerEvent& event : events) {
         if (event.kind == TrackerEventKind::refuel) {
             m_now.atFill = state().driven;
-            m_now.refuel = {event.time, event.litres};
+            noticed(event);
         } else if (event.kind == TrackerEventKind::faultCleared) {
             std::erase(m_now.faults, event.fault);
         } else if (event.kind == TrackerEventKind::fault
@@ -37,6 +38,16 @@ void LiveLevel::keep(std::span<const TrackerEvent> events)
         }
         m_events.push_back(event);
     }
+}
+
+// What rises while the question is open is of the same fill.
+void LiveLevel::noticed(const TrackerEvent& event)
+{
+    Estimate<Volume> litres = event.litres;
+    if (const auto before = refuel())
+        litres = {litres.mean + before->mean,
+                  Volume::fromLitres(std::hypot(litres.sd.litres(), before->sd.litres()))};
+    m_now.refuel = {event.time, litres};
 }
 
 std::optional<Estimate<Volume>> LiveLevel::refuel() const

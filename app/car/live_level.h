@@ -6,6 +6,7 @@
 //
 // Guarantees (each has a test in tests/app/car/live_level_test.cpp):
 //  * a refuel is asked about as long as it can be spoken of, and once spoken of no longer;
+//  * what rises while the question is open is added to it;
 //  * what rises within half a minute after a fill was told is taken for that fill's, later it
 //    is asked about as another;
 //  * a fill told and taken back leaves all as if it had never been told.
@@ -64,6 +65,7 @@ private:
         std::vector<FaultCode> faults{};
     };
     void follow(const Sample& sample);
+    void noticed(const TrackerEvent& refuel);
     void keep(std::span<const TrackerEvent> events);
 
     Followed m_now;

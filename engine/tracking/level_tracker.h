@@ -70,7 +70,8 @@ public:
     static constexpr Seconds kFillWindow{600.0};
 
     // The driver says what the pump showed (of tanks that share their level, for all of them).
-    // Replaces a refuel found by level within kFillWindow; adds to the level otherwise.
+    // Replaces a refuel found by level within kFillWindow, with all that rose before it without
+    // a longer pause between; adds to the level otherwise.
     void tellFill(Estimate<Volume> litres);
     // The driver says that no fuel went in: the refuel found within kFillWindow was a
     // transfer, where it may have been one; else it is taken back, and the sender is at fault.
@@ -163,7 +164,7 @@ private:
     struct {
         double atS = -1e9, litres = 0.0;
         Moment before;
-    } m_refuel;                       // the last one found by level
+    } m_refuel;                       // found by level last, with what rose before and is open
 };
 
 } // namespace undermark

@@ -246,7 +246,10 @@ TrackerEventKind LevelTracker::kindOf(const OtherFuel::Rise& rise) const
 
 void LevelTracker::accept(TrackerEventKind kind, double litres, double sdL, const Moment& before)
 {
-    m_refuel = {m_now.timeS, litres, before};
+    // With one that nobody has spoken of yet it is one fill: the nozzle clicked, and more was
+    // poured. The pump's word, or that none went in, is then of both.
+    const bool more = refuelledLately();
+    m_refuel = {m_now.timeS, litres + (more ? m_refuel.litres : 0.0), more ? m_refuel.before : before};
     m_recent.restart(m_now);
     endRest();
     const bool over = kind == TrackerEventKind::transfer;

@@ -61,10 +61,11 @@ void Screen::follow()
     NowLive& live = *now.live();
     live.follow(feed);
     tank.guide()->live().follow(feed);
-    connect(&live, &NowLive::changed, &pump, [this, &live, seen = false]() mutable {
-        if (live.refuel().has_value() != seen)
-            pump.proposeSeen(live.refuel());
-        seen = live.refuel().has_value();
+    connect(&live, &NowLive::changed, &pump, [this, &live, seen = std::optional<Volume>()]() mutable {
+        const auto refuel = live.refuel();
+        const auto litres = refuel ? std::optional(refuel->mean) : std::nullopt;
+        if (std::exchange(seen, litres) != litres)
+            pump.proposeSeen(refuel);
     });
     connect(&live, &NowLive::refuelSeen, &m_trips, &TripWriter::end);
     connect(&m_trips, &TripWriter::recorded, this, [this] { readAnew(nullptr); });

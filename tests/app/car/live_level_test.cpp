@@ -55,6 +55,26 @@ private slots:
         at.stand(700, 0.80);
         QVERIFY(!at.level.refuel());
     }
+    // The nozzle clicked, the question came, and more was poured before it was answered: the
+    // pump shows all of it.
+    void whatRisesWhileTheQuestionIsOpenIsOfTheSameFill()
+    {
+        for (const bool told : {true, false}) {
+            Filling at;
+            at.stand(200, 1.62);
+            at.stand(150, 1.08);
+            QVERIFY(std::abs(at.level.refuel()->mean.litres() - 10) < 0.5);
+            at.stand(150, 0.772); // 5.5 L more
+            QVERIFY(std::abs(at.level.refuel()->mean.litres() - 15.5) < 0.5);
+            QVERIFY(std::abs(at.litres() - 45.5) < 0.5);
+            if (told)
+                at.level.tellFill({Volume::fromLitres(15.7), Volume::fromLitres(0.05)});
+            else
+                at.level.denyFill();
+            QVERIFY(!at.level.refuel());
+            QVERIFY2(std::abs(at.litres() - (told ? 45.7 : 30)) < 0.5, qPrintable(QString::number(at.litres())));
+        }
+    }
     // Who tells a fill while its last litres still run past the float must not be asked about
     // them as another: for half a minute the pump's word stands alone, and the level by it is
     // the lower of the two. What rises later is fuel again.

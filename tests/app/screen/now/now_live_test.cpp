@@ -136,6 +136,19 @@ private slots:
                  qPrintable(QString::number(at.live.level()->mean.litres())));
         QCOMPARE((*at.car.knowledge())->log.fills.back().value.volume.litres(), 11.5);
     }
+    void whatIsPouredAfterTheClickIsProposedWithTheRest()
+    {
+        LiveScreen at(30);
+        at.drive(0, 200, 30);
+        at.speaking.drive(0, 1, voltsAt(40));
+        at.speaking.drive(0, 150, voltsAt(40));
+        const double first = at.live.refuel()->mean.litres();
+        QCOMPARE(at.screen.pump.form()->text(0), UnitFormat().typed(Volume::fromLitres(first)));
+        at.speaking.drive(0, 1, voltsAt(45));
+        at.speaking.drive(0, 150, voltsAt(45));
+        QVERIFY(std::abs(at.live.refuel()->mean.litres() - 15) < 0.7);
+        QCOMPARE(at.screen.pump.form()->text(0), UnitFormat().typed(at.live.refuel()->mean));
+    }
     void whereNoneWentInTheSenderIsAtFault()
     {
         LiveScreen at(30);
