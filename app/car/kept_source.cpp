@@ -92,4 +92,16 @@ Result<LiveSource> fromAnyFolder(LiveSource source)
     return source;
 }
 
+Result<LiveSource> sourceToKeep(const std::string& spec, const std::filesystem::path& map, FuelKind fuel)
+{
+    Result<LiveSource> source = readSource(spec, map);
+    if (source)
+        source = fromAnyFolder(std::move(*source));
+    if (!source)
+        return source;
+    if (const auto rules = rulesOf(*source, fuel, map.string()); !rules)
+        return fail(rules.error());
+    return source;
+}
+
 } // namespace undermark

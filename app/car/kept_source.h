@@ -22,4 +22,8 @@ Result<FrameRules> rulesOf(const LiveSource& source, std::optional<FuelKind> fue
 // badInput for what is piped in, which cannot be kept.
 Result<LiveSource> fromAnyFolder(LiveSource source);
 
+// The source named as it is kept with a car of this fuel: from any folder, and understood.
+// Errors: those of the above.
+Result<LiveSource> sourceToKeep(const std::string& spec, const std::filesystem::path& map, FuelKind fuel);
+
 } // namespace undermark

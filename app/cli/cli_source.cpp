@@ -43,17 +43,13 @@ const Entry<LiveSource>* keptIn(const VehicleLog& log, const std::string& text)
 
 Result<void> runSourceAdd(const NewSource& asked, const CliContext& context)
 {
-    Result<LiveSource> source = readSource(asked.spec, asked.map);
-    if (source)
-        source = fromAnyFolder(std::move(*source));
-    if (!source)
-        return fail(source.error());
     auto car = namedCar(context, OpenMode::readWrite);
     const auto log = car ? car->log() : fail(car.error());
     if (!log)
         return fail(log.error());
-    if (const auto rules = rulesOf(*source, log->vehicle.value.fuel, asked.map.string()); !rules)
-        return fail(rules.error());
+    const Result<LiveSource> source = sourceToKeep(asked.spec, asked.map, log->vehicle.value.fuel);
+    if (!source)
+        return fail(source.error());
     if (keptIn(*log, source->spec) != nullptr)
         return fail(ErrorCode::badInput, Sentence::just("this source is kept already"), {},
                     Sentence::just("another one, or vehicle source remove before"), source->spec);

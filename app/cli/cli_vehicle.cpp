@@ -3,6 +3,7 @@
 // undermark-cli vehicle add|set|rename|list|show: tank and sender; source and tank are
 // files of their own.
 #include "app/car/car_file.h"
+#include "app/car/kept_source.h"
 #include "app/cli/cli_logbook.h"
 #include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
@@ -18,7 +19,8 @@ namespace {
 
 struct VehicleOptions {
     std::string name, fuel, currency;
-    std::vector<std::string> surge;
+    std::vector<std::string> surge, sources;
+    std::filesystem::path map; // of the sources
     std::optional<double> lamp, massKg;
     TankFlags tank;
 };
@@ -107,6 +109,24 @@ Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
     return {};
 }
 
+// Those named that are not kept yet.
+Result<std::vector<LiveSource>> newSources(const VehicleOptions& o, const VehicleLog& log, FuelKind fuel)
+{
+    if (o.sources.empty() && !o.map.empty())
+        return wrongUse("a map, and no source is named", "--source SOURCE beside --map");
+    std::vector<LiveSource> kept = valuesOf(log.sources), fresh;
+    for (const std::string& spec : o.sources) {
+        const Result<LiveSource> source = sourceToKeep(spec, o.map, fuel);
+        if (!source)
+            return fail(source.error());
+        if (std::ranges::find(kept, source->spec, &LiveSource::spec) != kept.end())
+            continue;
+        kept.push_back(*source);
+        fresh.push_back(*source);
+    }
+    return fresh;
+}
+
 Result<void> runSet(const VehicleOptions& o, const CliContext& context)
 {
     auto car = namedCar(context, OpenMode::readWrite);
@@ -117,6 +137,9 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
     apply(o, vehicle);
     if (const auto set = setSurge(o.surge, log->modes, vehicle); !set)
         return set;
+    const auto sources = newSources(o, *log, vehicle.fuel);
+    if (!sources)
+        return fail(sources.error());
     // With a calibration the zero mark is a point of its curve.
     if (o.tank.zero && log->calibration) {
         Calibration calibration = log->calibration->value;
@@ -127,6 +150,9 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
     }
     if (!(vehicle == log->vehicle.value))
         if (const auto done = car->revise(log->vehicle.id, vehicle); !done)
+            return fail(done.error());
+    for (const LiveSource& source : *sources)
+        if (const auto done = car->record(source); !done)
             return fail(done.error());
     if (context.json)
         print({{"id", log->vehicle.id.uuid}, {"name", vehicle.name}});
@@ -332,7 +358,13 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
         runAdd);
     addCommand<VehicleOptions>(
         vehicle, context, "set", "change what is known of a vehicle",
-        [](CLI::App& set, VehicleOptions& options) { addVehicleFlags(set, options, false); }, runSet);
+        [](CLI::App& set, VehicleOptions& options) {
+            addVehicleFlags(set, options, false);
+            addTexts(set, "--source", options.sources, "a source to keep with it, as source add does; may be repeated",
+                     "SOURCE");
+            addPath(set, "--map", options.map, "of the sources: which signal of a DBC file or frame is what", "MAP.json");
+        },
+        runSet);
     addCommand<NewName>(vehicle, context, "rename", "call a vehicle by another name", addRenameOptions,
                         runRename);
     addCommand<ListOptions>(vehicle, context, "list", "all vehicles, and what is due of them", addListOptions, runList);
