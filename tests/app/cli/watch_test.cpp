@@ -311,6 +311,38 @@ private slots:
         QCOMPARE(lines.back()["mode"].get<std::string>(), std::string("waiting"));
     }
 
+    // As a session that ends asks it to, in the middle of a drive.
+    void whatIsDrivenIsWrittenWhenItIsAskedToEnd()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const PseudoTerminal line;
+        if (line.name().empty())
+            QSKIP("there are no pseudo-terminals here");
+        QProcess cli;
+        cli.setStandardOutputFile(QProcess::nullDevice());
+        cli.start(UNDERMARK_CLI, {"--logbook", run.logbook(), "watch", "--keep-trips", "--source",
+                                  QString::fromStdString("slcan:" + line.name() + ",j1939"), "--speed-up", "100"});
+        QVERIFY(!line.read(5000).empty());
+        const auto drive = driveOf(300);
+        QElapsedTimer clock;
+        clock.start();
+        for (std::size_t t = 0; t < drive.size(); ++t) {
+            while (clock.elapsed() < qint64(10 * t))
+                QThread::usleep(500);
+            for (const auto& [id, data] : framesOf(drive[t]))
+                QVERIFY(line.write("T" + id + "8" + data + "\r"));
+        }
+        cli.terminate();
+        QVERIFY(cli.waitForFinished(5000));
+        QCOMPARE(cli.exitCode(), 0);
+        const auto log = run("log --json").json();
+        double km = 0;
+        for (const auto& trip : log["trips"])
+            km += trip["km"].get<double>();
+        QVERIFY2(std::abs(km - 7.5) < 0.6, qPrintable(QString::number(km))); // what was on its way may be lost
+    }
+
     // A pipe that says nothing for a while does not hold up what is told each second.
     void aSilentPipeIsNoReasonToFallSilent()
     {
@@ -374,6 +406,26 @@ private slots:
         QCOMPARE(run("vehicle source remove " + QString::fromStdString(kept[0]["id"].get<std::string>()).left(8)).exitCode, 0);
         QVERIFY(run("vehicle source list").out.contains("No source yet"));
         QCOMPARE(run("watch").exitCode, 2);
+    }
+
+    void sourcesMayBeSetWithWhatElseIsKnownOfTheCar()
+    {
+        const CliRunner run;
+        QVERIFY(run.prepareCar());
+        const QString map = run.file("map.json", R"({"signal":{"id":"0x1F0","bits":"8|8@1+"}})");
+        QCOMPARE(run("vehicle set --lamp-l 7 --source can:can0 --source nmea:/dev/ttyS0@4800 --map " + map).exitCode, 0);
+        QCOMPARE(run("vehicle set --source can:can0 --map " + map).exitCode, 0); // is kept already
+        const auto kept = run("vehicle source list --json").json()["sources"];
+        QCOMPARE(kept.size(), std::size_t(2));
+        QCOMPARE(kept[0]["source"].get<std::string>(), std::string("can:can0"));
+        QVERIFY(kept[0]["map"].is_string() && kept[1]["map"].is_null());
+        QCOMPARE(run("vehicle show --json").json()["lamp_l"].get<double>(), 7.0);
+        // What is refused leaves all as it was.
+        for (const QString& wrong : {QString("--lamp-l 8 --source usb:x"), QString("--lamp-l 8 --source nmea:x --source candump:-"),
+                                     "--lamp-l 8 --map " + map})
+            QCOMPARE(run("vehicle set " + wrong).exitCode, 2);
+        QCOMPARE(run("vehicle source list --json").json()["sources"].size(), std::size_t(2));
+        QCOMPARE(run("vehicle show --json").json()["lamp_l"].get<double>(), 7.0);
     }
 
     void aSourceThatCannotBeUnderstoodIsNotKept()
