@@ -8,6 +8,7 @@
 #include <QTest>
 #include <QtEndian>
 #include <unistd.h>
+#include <utility>
 
 namespace undermark::test {
 
@@ -129,6 +130,8 @@ bool RealProgram::sleeps() const
 
 bool RealProgram::move(const QLine& gesture)
 {
+    if (std::exchange(m_last, gesture) == gesture)
+        QTest::qWait(kNoDoubleTap);
     const QImage before = picture();
     const double start = worked();
     QProcess tool;
@@ -181,8 +184,6 @@ QString walk(const QStringList& arguments, QSize size, const QList<QLine>& gestu
     if (!program.atRest())
         return "it does not come to rest at the start";
     for (qsizetype i = 0; i < gestures.size(); ++i) {
-        if (i > 0 && gestures[i] == gestures[i - 1])
-            QTest::qWait(kNoDoubleTap);
         if (!program.move(gestures[i]))
             return QString("frozen after gesture %1").arg(i + 1);
     }

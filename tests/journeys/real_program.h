@@ -20,7 +20,7 @@ public:
     RealProgram(const QStringList& arguments, QSize size);
     ~RealProgram();
 
-    // A touch there, or a slide; false where a touch does not change the picture before the
+    // A touch there, or a slide; never a double tap. False where a touch does not change the picture before the
     // program has worked for a second, or a minute is over: it is frozen. (A page that is
     // whole in sight is not moved by a slide.)
     bool move(const QLine& gesture);
@@ -39,6 +39,7 @@ private:
     QProcess m_display;
     QProcess m_program;
     QString m_number; // of the display
+    QLine m_last;     // gesture
 };
 
 // Starts the program, does this (Hand::gestures) in turn and ends it. Empty: it came to rest after
