@@ -217,12 +217,12 @@ private slots:
     }
 
     // No other sharing of the risk saves more than the gap that is told, nor more than
-    // three quarters of a percent.
+    // three quarters of a percent. (UNDERMARK_TRIPS=200 tries so many.)
     void noSharingOfTheRiskIsMuchBetter()
     {
-        int compared = 0;
-        double most = 0.0, sum = 0.0;
-        for (unsigned seed = 1; seed <= 24; ++seed) {
+        std::vector<double> dearers, gaps; // than the best sharing found, than any can be
+        const unsigned trips = qEnvironmentVariableIsSet("UNDERMARK_TRIPS") ? qEnvironmentVariable("UNDERMARK_TRIPS").toUInt() : 24;
+        for (unsigned seed = 1; seed <= trips; ++seed) {
             const PlanRequest request = smallTrip(seed, seed % 2);
             const auto problem = makeProblem(request);
             const Solved found = solveForTrip(request, *problem);
@@ -230,7 +230,6 @@ private slots:
             QCOMPARE(found.plan.feasible || !other, true);
             if (!other || found.objective < 1e-3)
                 continue;
-            ++compared;
             QVERIFY(found.plan.floorRisk <= 1 - request.tripConfidence->value()); // (not quite .05)
             QVERIFY2(*other >= found.objective - found.plan.tripGap - 1e-6,
                      qPrintable(QString("seed %1: %2 against %3")
@@ -239,12 +238,16 @@ private slots:
                                     .arg(found.objective)));
             const double dearer = found.objective / *other - 1;
             QVERIFY2(dearer < 0.0075, qPrintable(QString("seed %1: %2").arg(seed).arg(dearer)));
-            most = std::max(most, dearer);
-            sum += dearer;
+            dearers.push_back(dearer);
+            gaps.push_back(found.plan.tripGap / found.objective);
         }
-        QVERIFY2(compared >= 12, qPrintable(QString::number(compared)));
-        qInfo("%d compared, equal shares cost %.3f %% more on average, %.3f %% at most", compared,
-              100 * sum / compared, 100 * most);
+        QVERIFY2(dearers.size() >= trips / 2, qPrintable(QString::number(dearers.size())));
+        for (auto [all, than] : {std::pair(&dearers, "the best sharing found"), std::pair(&gaps, "the bound from below")}) {
+            std::ranges::sort(*all);
+            const auto at = [&](double share) { return 100 * (*all)[std::size_t(share * double(all->size() - 1))]; };
+            qInfo("%d trips: equal shares cost %.3f %% more than %s in the median, %.3f %% at nine of ten, %.3f %% at most",
+                  int(all->size()), at(0.5), than, at(0.9), at(1));
+        }
     }
 
     // Minimum purchases, limits, detours, two modes that were only seen together, opening
