@@ -60,6 +60,11 @@ const Opened kOpened[] = {
          screen.ahead.editRow(3);
          screen.ahead.editor()->selectPart(RouteEditModel::Fuel);
      }},
+    {"control at a row", "ahead",
+     [](Screen& screen) {
+         screen.ahead.editRow(3);
+         screen.ahead.editor()->selectPart(RouteEditModel::Control);
+     }},
     {"name of a row", "ahead",
      [](Screen& screen) {
          screen.ahead.editRow(3);

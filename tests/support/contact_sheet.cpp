@@ -186,6 +186,11 @@ QList<State> states()
              type(*screen.ahead.editor()->form(), 1, "0"); // at most nothing
              screen.ahead.editor()->done();
          }},
+        {"ahead-leg-control", "ahead",
+         [](Screen& screen) {
+             screen.ahead.editRow(3);
+             screen.ahead.editor()->selectPart(RouteEditModel::Control);
+         }},
         {"ahead-leg-row", "ahead",
          [](Screen& screen) {
              screen.ahead.editRow(5);

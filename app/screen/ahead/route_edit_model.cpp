@@ -2,6 +2,7 @@
 #include "app/screen/ahead/route_edit_model.h"
 
 #include "app/screen/base/mode_name.h"
+#include "engine/tables/route_csv.h"
 #include "engine/tables/route_csv_writer.h"
 
 #include <QRegularExpression>
@@ -27,6 +28,24 @@ std::filesystem::path freeFile(const std::filesystem::path& folder, QString name
     for (int n = 2; std::filesystem::exists(file); ++n)
         file = folder / (stem + '-' + std::to_string(n) + ".csv");
     return file;
+}
+
+// "830", "0830", "8.30" or "08:30": two digits of minutes, so that nothing is read in two ways.
+std::optional<Minutes> clockFrom(const QString& text)
+{
+    static const QRegularExpression form(QStringLiteral("^([0-9]{1,2})[.,:]?([0-9]{2})$"));
+    const QRegularExpressionMatch match = form.match(text);
+    if (!match.hasMatch())
+        return std::nullopt;
+    const QString clock = match.captured(1).rightJustified(2, u'0') + u':' + match.captured(2);
+    const Result<Minutes> minutes = parseClock(clock.toStdString());
+    return minutes ? std::optional(*minutes) : std::nullopt;
+}
+
+Error notUnderstood(const NumberEntry& entry, const QString& text, bool isClock)
+{
+    return {ErrorCode::badInput, isClock ? Sentence::of("this is no time of day") : Sentence::of("this is no number"),
+            {.column = entry.name.toStdString()}, isClock ? Sentence::of("0830 or 8.30, say") : Sentence(), text.toStdString()};
 }
 
 } // namespace
@@ -79,19 +98,6 @@ void RouteEditModel::show(std::size_t row, Behind behind)
     emit changed();
 }
 
-QList<NumberEntry> RouteEditModel::entries() const
-{
-    const RoutePoint& point = route().points[*m_row];
-    const auto leg = m_editor.leg(*m_row);
-    const QString price = point.pricePerLitre ? m_format.typedPrice(*point.pricePerLitre) : QString();
-    const QString most = point.mostPurchase ? m_format.typed(*point.mostPurchase) : QString();
-    const bool fuelPart = m_part == Fuel;
-    return {{Leg, tr("leg to here"), m_format.distanceUnit(),
-             leg ? m_format.typed(*leg) : QString(), false, m_part == Road && leg.has_value()},
-            {Price, tr("price"), m_format.priceUnit(), price, false, fuelPart},
-            {Most, tr("at most"), m_format.volumeUnit(), most, false, fuelPart}};
-}
-
 bool RouteEditModel::typed() const
 {
     const QList<NumberEntry> shown = m_row ? entries() : QList<NumberEntry>();
@@ -105,27 +111,38 @@ Result<RowEdit> RouteEditModel::edit() const
     RowEdit edit = m_editor.row(*m_row);
     edit.behind = m_behind;
     if (m_typedName)
-        edit.name = m_typedName->simplified().toStdString();
+        edit.point.name = m_typedName->simplified().toStdString();
     std::optional<Error> failed;
+    const QList<NumberEntry> shown = entries();
     // A field that was not touched keeps its exact value; an emptied one says nothing.
-    const auto take = [&](const NumberEntry& entry, auto& target, auto read) {
-        const QString text = m_form.text(entry.id);
+    const auto take = [&](FieldId id, auto& target, auto read) {
+        const NumberEntry& entry = shown[id];
+        const QString text = m_form.text(id);
         if (text == entry.text)
             return;
         target = read(text);
-        if (!target && (!text.isEmpty() || entry.id == Leg))
-            failed = Error{ErrorCode::badInput,
-                           Sentence::of("this is no number"),
-                           {.column = entry.name.toStdString()},
-                           {},
-                           text.toStdString()};
+        if (!target && (!text.isEmpty() || id == Leg))
+            failed = notUnderstood(entry, text, isClock(id));
     };
-    const QList<NumberEntry> shown = entries();
-    take(shown[Leg], edit.leg, [this](const QString& text) { return m_format.distanceFrom(text); });
-    take(shown[Price], edit.pricePerLitre,
-         [this](const QString& text) { return m_format.pricePerLitreFrom(text); });
-    take(shown[Most], edit.mostPurchase,
-         [this](const QString& text) { return m_format.volumeFrom(text); });
+    const auto distance = [this](const QString& text) { return m_format.distanceFrom(text); };
+    const auto volume = [this](const QString& text) { return m_format.volumeFrom(text); };
+    const auto minutes = [this](const QString& text) {
+        const auto count = m_format.numberFrom(text);
+        return count ? std::optional(Minutes(*count)) : std::nullopt;
+    };
+    RoutePoint& point = edit.point;
+    take(Leg, edit.leg, distance);
+    take(Price, point.pricePerLitre, [this](const QString& text) { return m_format.pricePerLitreFrom(text); });
+    take(Most, point.mostPurchase, volume);
+    take(Least, point.leastPurchase, volume);
+    take(StopTime, point.stopTime, minutes);
+    take(Detour, point.detour, distance);
+    take(Opens, point.opens, clockFrom);
+    take(Closes, point.closes, clockFrom);
+    take(Due, point.due, clockFrom);
+    take(Rest, point.rest, minutes);
+    take(Idle, point.idle, minutes);
+    take(Floor, point.floor, volume);
     if (failed)
         return fail(*failed);
     return edit;
@@ -218,9 +235,9 @@ void RouteEditModel::takeKnownPump(int pump)
         return;
     const RoutePoint& known = m_knownPumps[std::size_t(pump)];
     change([&known](RowEdit& row) {
-        row.name = known.name;
-        row.fuel = known.fuel;
-        row.pricePerLitre = known.pricePerLitre;
+        row.point.name = known.name;
+        row.point.fuel = known.fuel;
+        row.point.pricePerLitre = known.pricePerLitre;
     });
 }
 
@@ -230,16 +247,21 @@ void RouteEditModel::switchBehind()
     emit changed();
 }
 
+void RouteEditModel::switchTimed()
+{
+    change([](RowEdit& row) { row.point.timed = !row.point.timed; });
+}
+
 void RouteEditModel::selectMode(int mode)
 {
     if (mode >= 0 && std::size_t(mode) < m_modes.size())
-        change([&](RowEdit& row) { row.mode = m_modes[std::size_t(mode)]; });
+        change([&](RowEdit& row) { row.point.mode = m_modes[std::size_t(mode)]; });
 }
 
 void RouteEditModel::selectFuel(int fuel)
 {
     if (fuel >= 0 && fuel < int(std::size(kFuels)))
-        change([&](RowEdit& row) { row.fuel = kFuels[fuel]; });
+        change([&](RowEdit& row) { row.point.fuel = kFuels[fuel]; });
 }
 
 void RouteEditModel::done()

@@ -34,6 +34,7 @@ class RouteEditModel : public undermark::FormModel {
     Q_PROPERTY(QList<QString> parts READ parts NOTIFY changed FINAL)
     Q_PROPERTY(undermark::RouteEditModel::Tab part READ part NOTIFY changed FINAL)
     Q_PROPERTY(QString behindWord READ behindWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString timedWord READ timedWord NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
     Q_PROPERTY(int mode READ mode NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> fuels READ fuels NOTIFY changed FINAL)
@@ -47,7 +48,7 @@ class RouteEditModel : public undermark::FormModel {
 
 public:
     // What of the row is on view, in the order of parts().
-    enum Tab { Road, Fuel, Row };
+    enum Tab { Road, Fuel, Control, Row };
     Q_ENUM(Tab)
 
     // Plans the changed route; an error refuses the edit.
@@ -72,6 +73,7 @@ public:
     QStringList parts() const;
     Tab part() const { return m_part; }
     QString behindWord() const;
+    QString timedWord() const; // of the section from here on; empty: there is none
     QStringList modes() const;
     int mode() const;
     QStringList fuels() const;
@@ -90,6 +92,7 @@ public:
     Q_INVOKABLE void nameRoute(const QString& name); // for the next save
     Q_INVOKABLE void takeKnownPump(int pump); // its name and price, for this row
     Q_INVOKABLE void switchBehind();
+    Q_INVOKABLE void switchTimed();
     Q_INVOKABLE void selectMode(int mode);
     Q_INVOKABLE void selectFuel(int fuel);
     // Takes what is typed; with nothing typed, closes.
@@ -105,9 +108,10 @@ signals:
     void renamed();
 
 private:
-    enum FieldId { Leg, Price, Most };
+    enum FieldId { Leg, Price, Most, Least, StopTime, Detour, Opens, Closes, Due, Rest, Idle, Floor };
 
     void show(std::size_t row, Behind behind = Behind::moves);
+    static bool isClock(int field) { return field == Opens || field == Closes || field == Due; }
     QList<NumberEntry> entries() const;
     bool typed() const;
     Result<RowEdit> edit() const;

@@ -3,10 +3,40 @@
 // What the row opened on the Ahead page says.
 #include "app/screen/ahead/route_edit_model.h"
 #include "app/screen/base/mode_name.h"
+#include "engine/tables/route_csv.h"
 
 #include <algorithm>
 
 namespace undermark {
+
+// In the order of FieldId.
+QList<NumberEntry> RouteEditModel::entries() const
+{
+    const RoutePoint& point = route().points[*m_row];
+    const auto entry = [](FieldId id, const QString& name, const QString& unit, const QString& text, bool shown) {
+        return NumberEntry{id, name, unit, text, false, shown, isClock(id)}; // a clock is typed anew
+    };
+    const auto litres = [this](const auto& volume) { return volume ? m_format.typed(*volume) : QString(); };
+    const auto far = [this](const auto& distance) { return distance ? m_format.typed(*distance) : QString(); };
+    const auto minutes = [this](const auto& time) { return time ? m_format.typed(time->count(), 1) : QString(); };
+    const auto clock = [](const auto& time) { return time ? QString::fromStdString(clockText(*time)) : QString(); };
+    const QString price = point.pricePerLitre ? m_format.typedPrice(*point.pricePerLitre) : QString();
+    const QString km = m_format.distanceUnit(), litre = m_format.volumeUnit(), min = tr("min"), time = tr("hh:mm");
+    const auto leg = m_editor.leg(*m_row);
+    const bool fuel = m_part == Fuel, control = m_part == Control;
+    return {entry(Leg, tr("leg to here"), km, far(leg), m_part == Road && leg.has_value()),
+            entry(Price, tr("price"), m_format.priceUnit(), price, fuel),
+            entry(Most, tr("at most"), litre, litres(point.mostPurchase), fuel),
+            entry(Least, tr("at least"), litre, litres(point.leastPurchase), fuel),
+            entry(StopTime, tr("a stop takes"), min, minutes(point.stopTime), fuel),
+            entry(Detour, tr("detour, both ways"), km, far(point.detour), fuel),
+            entry(Opens, tr("opens"), time, clock(point.opens), fuel),
+            entry(Closes, tr("closes"), time, clock(point.closes), fuel),
+            entry(Due, tr("due here"), time, clock(point.due), control),
+            entry(Rest, tr("rest, engine off"), min, minutes(point.rest), control),
+            entry(Idle, tr("idling"), min, minutes(point.idle), control),
+            entry(Floor, tr("arrive with at least"), litre, litres(point.floor), control)};
+}
 
 QString RouteEditModel::name() const
 {
@@ -26,12 +56,19 @@ QString RouteEditModel::place() const
 
 QStringList RouteEditModel::parts() const
 {
-    return {tr("Road"), tr("Fuel"), tr("Row")};
+    return {tr("Road"), tr("Fuel"), tr("Control"), tr("Row")};
 }
 
 QString RouteEditModel::behindWord() const
 {
     return m_behind == Behind::moves ? tr("rows behind move along") : tr("rows behind stay");
+}
+
+QString RouteEditModel::timedWord() const
+{
+    if (!m_row || last())
+        return {};
+    return route().points[*m_row].timed ? tr("timed from here: yes") : tr("timed from here: no");
 }
 
 QStringList RouteEditModel::modes() const

@@ -37,23 +37,19 @@ std::optional<Distance> RouteEditor::leg(std::size_t row) const
 RowEdit RouteEditor::row(std::size_t row) const
 {
     assert(row < m_route.points.size());
-    const RoutePoint& point = m_route.points[row];
-    return {point.name, std::nullopt,        Behind::moves,      point.mode,
-            point.fuel, point.pricePerLitre, point.mostPurchase};
+    return {m_route.points[row], std::nullopt, Behind::moves};
 }
 
 Result<void> RouteEditor::change(std::size_t row, const RowEdit& edit)
 {
     assert(row < m_route.points.size());
-    if (const auto named = checkName(m_route, row, edit.name); !named)
+    if (const auto named = checkName(m_route, row, edit.point.name); !named)
         return named;
     Route route = m_route;
     RoutePoint& point = route.points[row];
-    point.name = edit.name;
-    point.mode = edit.mode;
-    point.fuel = edit.fuel;
-    point.pricePerLitre = edit.pricePerLitre;
-    point.mostPurchase = edit.mostPurchase;
+    point = edit.point;
+    point.at = m_route.points[row].at;
+    point.climb = m_route.points[row].climb;
     if (edit.leg && row > 0) {
         if (!(*edit.leg >= Distance()))
             return failInput(Sentence::of("the leg is no distance"), Sentence::of("0 km or more"));

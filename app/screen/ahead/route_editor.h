@@ -22,13 +22,10 @@ enum class Behind {
 
 // What a navigator changes of a row. The first row has no leg.
 struct RowEdit {
-    std::string name;            // what-ifs name rows: not empty, and no two alike
+    RoutePoint point; // as it shall be; what-ifs name rows: not empty, and no two alike. Where it
+                      // is and what is climbed behind it are the road's, and stay
     std::optional<Distance> leg; // from the row before; absent: as it is
     Behind behind = Behind::moves;
-    std::string mode; // of the way on
-    FuelSource fuel = FuelSource::none;
-    std::optional<double> pricePerLitre;
-    std::optional<Volume> mostPurchase;
 };
 
 class RouteEditor {

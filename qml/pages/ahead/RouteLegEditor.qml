@@ -146,6 +146,13 @@ Item {
             current: root.view.mode
             onChosen: index => root.view.selectMode(index)
         }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: root.view.part === RouteEditModel.Road && text !== ""
+            text: root.view.timedWord
+            Accessible.description: qsTr("Whether running dry there ends the event; press to change it")
+            onClicked: root.view.switchTimed()
+        }
         WrapText {
             visible: root.view.part === RouteEditModel.Fuel && root.view.knownPumps.length > 0
             text: qsTr("pumps of your routes")

@@ -114,6 +114,57 @@ private slots:
         QCOMPARE(ahead.row.route().points.size(), std::size_t(10));
         QVERIFY(ahead.row.route() == demoRoute());
     }
+    // All that a route file may say of a row.
+    void hoursHaltsAndFloorsAreTheRowsOwn()
+    {
+        Ahead ahead;
+        ahead.plan.editRow(3);
+        ahead.row.selectPart(RouteEditModel::Fuel);
+        const QStringList ofFuel{"1.9", "30", "4", "7", "1.5", "630", "22.15"};
+        for (int i = 0; i < ofFuel.size(); ++i)
+            ahead.type(i, ofFuel[i]);
+        ahead.row.selectPart(RouteEditModel::Control); // takes them
+        const QStringList ofControl{"1430", "45", "3", "6"};
+        for (int i = 0; i < ofControl.size(); ++i)
+            ahead.type(i, ofControl[i]);
+        ahead.row.done();
+        QVERIFY2(ahead.row.notices().isEmpty(), ahead.row.notices().isEmpty() ? "" : qPrintable(ahead.row.notices()[0].text));
+        ahead.row.selectPart(RouteEditModel::Road);
+        QCOMPARE(ahead.row.timedWord(), "timed from here: no");
+        ahead.row.switchTimed();
+        QCOMPARE(ahead.row.timedWord(), "timed from here: yes");
+        Route expected = demoRoute();
+        RoutePoint& point = expected.points[3];
+        point.pricePerLitre = 1.9;
+        point.mostPurchase = Volume::fromLitres(30);
+        point.leastPurchase = Volume::fromLitres(4);
+        point.stopTime = Minutes(7);
+        point.detour = Distance::fromKm(1.5);
+        point.opens = Minutes(6 * 60 + 30);
+        point.closes = Minutes(22 * 60 + 15);
+        point.due = Minutes(14 * 60 + 30);
+        point.rest = Minutes(45);
+        point.idle = Minutes(3);
+        point.floor = Volume::fromLitres(6);
+        point.timed = true;
+        QVERIFY(ahead.row.route() == expected);
+        ahead.row.selectPart(RouteEditModel::Fuel);
+        QCOMPARE(ahead.row.form()->fields()[5].text, "06:30");
+        for (const char* wrong : {"8.3", "2460", "7", "12345"}) {
+            ahead.type(5, wrong);
+            ahead.row.done();
+            QVERIFY2(!ahead.row.notices().isEmpty() && ahead.row.notices()[0].text.contains("opens"), wrong);
+            QVERIFY(ahead.row.route() == expected);
+            ahead.row.undo();
+        }
+        for (const int hours : {5, 6}) // open at all hours
+            ahead.type(hours, "");
+        ahead.row.done();
+        QVERIFY(!ahead.row.route().points[3].opens && !ahead.row.route().points[3].closes);
+        ahead.row.save();
+        const auto file = readRouteFile(ahead.folder.path / "routes" / "Rally.csv");
+        QVERIFY(file && file->route == ahead.row.route());
+    }
     void whatCannotBePlannedIsRefusedInOneSentence()
     {
         Ahead ahead;

@@ -54,36 +54,47 @@ private slots:
         QVERIFY(!editor.change(3, withLeg(editor, 3, -1, Behind::moves)));
         QVERIFY(!editor.change(3, withLeg(editor, 3, NAN, Behind::moves)));
         RowEdit nothingSold = editor.row(3);
-        nothingSold.mostPurchase = Volume();
+        nothingSold.point.mostPurchase = Volume();
         QVERIFY(!editor.change(3, nothingSold));
         QVERIFY(editor.route() == demoRoute());
         QVERIFY(!editor.canUndo());
     }
-    void fuelModePriceAndLimitAreTheRowsOwn()
+    void whatARowSaysIsItsOwn()
     {
         RouteEditor editor(demoRoute());
-        const RowEdit edit{editor.row(5).name, std::nullopt, Behind::moves, kTown,
-                           FuelSource::zone,   1.999,        Volume::fromLitres(20)};
-        QVERIFY(editor.change(5, edit));
         Route expected = demoRoute();
         RoutePoint& point = expected.points[5];
         point.mode = kTown;
         point.fuel = FuelSource::zone;
         point.pricePerLitre = 1.999;
+        point.leastPurchase = Volume::fromLitres(4);
         point.mostPurchase = Volume::fromLitres(20);
+        point.stopTime = Minutes(7);
+        point.detour = Distance::fromKm(1.5);
+        point.opens = Minutes(6 * 60);
+        point.closes = Minutes(22 * 60);
+        point.idle = Minutes(3);
+        point.rest = Minutes(30);
+        point.due = Minutes(14 * 60);
+        point.floor = Volume::fromLitres(5);
+        point.timed = !point.timed;
+        RowEdit edit{point, std::nullopt, Behind::moves};
+        edit.point.at = Distance::fromKm(1); // is the road's
+        edit.point.climb = {};
+        QVERIFY(editor.change(5, edit));
         QVERIFY(editor.route() == expected);
     }
     void aRowIsRenamedAndNoTwoAreAlike()
     {
         RouteEditor editor(demoRoute());
         RowEdit edit = editor.row(4);
-        edit.name = "Bridge over the leat";
+        edit.point.name = "Bridge over the leat";
         QVERIFY(editor.change(4, edit));
         Route expected = demoRoute();
         expected.points[4].name = "Bridge over the leat";
         QVERIFY(editor.route() == expected);
         for (const std::string& name : {std::string(), demoRoute().points[2].name}) {
-            edit.name = name;
+            edit.point.name = name;
             QCOMPARE(editor.change(4, edit).error().code, ErrorCode::badInput);
             QVERIFY(editor.route() == expected);
         }
