@@ -5,6 +5,7 @@
 #include "engine/planning/left_of_plan.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace undermark {
 
@@ -32,9 +33,10 @@ PlanHere::PlanHere(std::function<Route()> whole, const PlanAnswer& shown, QObjec
 void PlanHere::showForm()
 {
     m_form.setDecimalMark(m_format.decimalMark());
-    m_form.setEntries({{At, tr("the car is at"), m_format.distanceUnit(), {}, false, true},
-                       {Took, tr("taken on there"), m_format.volumeUnit(), {}, false, true},
-                       {Level, tr("usable in the tank now"), m_format.volumeUnit(), {}, false, true}});
+    m_form.setEntries(QList<NumberEntry>{{At, tr("the car is at"), m_format.distanceUnit(), {}, false, true},
+                                         {Took, tr("taken on there"), m_format.volumeUnit(), {}, false, true},
+                                         {Level, tr("usable in the tank now"), m_format.volumeUnit(), {}, false, true}}
+                      + m_fields.entries(Reading, SecondReading));
     m_place = -1;
     forgetNotices();
 }
@@ -43,6 +45,12 @@ void PlanHere::setFormat(const UnitFormat& format)
 {
     m_format = format;
     showForm();
+}
+
+void PlanHere::look(const CarKnowledge& car)
+{
+    if (std::exchange(m_fields, ReadingFields::of(car)) != m_fields)
+        showForm();
 }
 
 void PlanHere::startAnew()
@@ -96,6 +104,18 @@ Result<Route> PlanHere::left(const Route& whole) const
     return m_at ? routeFrom(whole, *m_at) : whole;
 }
 
+Question PlanHere::asked(Question ofNow) const
+{
+    if (!m_told.reading.any())
+        return ofNow;
+    Question here;
+    here.mode = std::move(ofNow.mode);
+    here.now = ofNow.now;
+    here.signal = m_told.reading.first;
+    here.signal2 = m_told.reading.second;
+    return here;
+}
+
 void PlanHere::addTo(PlanRequest& request) const
 {
     Tank& tank = request.tank;
@@ -123,6 +143,8 @@ QString PlanHere::basis() const
         return tr("Starts with a tank that was filled up here.");
     if (m_told.level)
         return tr("Starts with the fuel that was typed here.");
+    if (m_told.reading.any())
+        return tr("Starts with the reading that was typed here.");
     if (m_told.planned)
         return m_told.took > Volume()
                    ? tr("Starts with what the plan expects here, and what was taken on.")
@@ -136,7 +158,12 @@ Result<PlanHere::Told> PlanHere::told(Distance at, bool full) const
     told.full = full;
     told.level = m_format.volumeFrom(m_form.text(Level));
     told.took = m_format.volumeFrom(m_form.text(Took)).value_or(Volume());
-    if (m_fuel != OfPlan || full || told.level)
+    told.reading = typedReading(m_form, m_format, Reading, SecondReading);
+    if (told.level && told.reading.any())
+        return fail(ErrorCode::badInput, Sentence::of("The fuel is told in one way: as litres or as a reading."));
+    if (told.reading.second && !told.reading.first)
+        return fail(ErrorCode::badInput, Sentence::of("The reading of the lobe with the pump is missing."));
+    if (m_fuel != OfPlan || full || told.level || told.reading.any())
         return told;
     if (!m_shown.feasible())
         return fail(ErrorCode::badInput, Sentence::of("There is no plan to go by: the fuel has to be typed."));

@@ -3,6 +3,7 @@
 
 #include "app/screen/ahead/plan_answer.h"
 #include "app/screen/base/form_model.h"
+#include "app/screen/base/reading_fields.h"
 
 #include <qqmlintegration.h>
 
@@ -34,11 +35,15 @@ public:
 
     // What is left of a route, or all of it where nothing was said. Errors: those of routeFrom.
     Result<Route> left(const Route& whole) const;
+    // The question that Now asks, with the reading that was told here instead of what it says of
+    // the level.
+    Question asked(Question ofNow) const;
     // The fuel that was told here, if any.
     void addTo(PlanRequest& request) const;
     QString basis() const; // "as the plan expects it here"; empty: nothing was told of the fuel
 
     void setFormat(const UnitFormat& format);
+    void look(const CarKnowledge& car); // whether a reading would be understood
     void startAnew(); // on another route
 
     Q_INVOKABLE void selectPlace(int place); // the car is there
@@ -51,11 +56,12 @@ signals:
     void moved(); // something else is left
 
 private:
-    enum FieldId { At, Took, Level };
+    enum FieldId { At, Took, Level, Reading, SecondReading };
     // Of the fuel, as it was told last.
     struct Told {
         std::optional<Tank> planned; // what the plan expects here
         std::optional<Volume> level;
+        TypedReading reading;
         Volume took;
         bool full = false;
     };
@@ -71,6 +77,7 @@ private:
     std::optional<Distance> m_at;
     int m_place = -1;
     Fuel m_fuel = OfNow;
+    ReadingFields m_fields;
     Told m_told;
 };
 

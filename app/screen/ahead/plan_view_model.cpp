@@ -155,7 +155,7 @@ void PlanViewModel::otherRoute()
 
 Result<PlanRequest> PlanViewModel::request(const Route& route)
 {
-    Result<PlanRequest> request = m_car.planRequest(route, m_question());
+    Result<PlanRequest> request = m_car.planRequest(route, m_here.asked(m_question()));
     if (!request)
         return request;
     m_wishes.addTo(*request);
@@ -168,6 +168,8 @@ Result<PlanRequest> PlanViewModel::request(const Route& route)
 void PlanViewModel::plan(Route route)
 {
     m_route = route;
+    if (const auto known = m_car.knowledge())
+        m_here.look(**known);
     Result<PlanRequest> asked = request(route);
     if (asked) {
         m_background.ask([this, request = std::move(*asked)]() -> Background::Delivery {

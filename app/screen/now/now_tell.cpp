@@ -65,12 +65,9 @@ void NowTell::showForm()
 {
     const bool atZero = m_told && m_told->what == Told::What::needleAtZero && !m_told->odometer;
     m_form.setDecimalMark(m_format.decimalMark());
-    m_form.setEntries({{Odometer, atZero ? tr("odometer at the zero mark") : tr("odometer"),
-                        m_format.distanceUnit(), {}, false, true},
-                       {Reading, m_twoSignals ? tr("reading, lobe with the pump") : tr("reading"),
-                        m_unit, {}, false, !m_unit.isEmpty()},
-                       {SecondReading, tr("reading, other lobe"), m_unit, {}, false,
-                        !m_unit.isEmpty() && m_twoSignals}});
+    m_form.setEntries(QList<NumberEntry>{{Odometer, atZero ? tr("odometer at the zero mark") : tr("odometer"),
+                                          m_format.distanceUnit(), {}, false, true}}
+                      + m_fields.entries(Reading, SecondReading));
     emit changed();
 }
 
@@ -78,10 +75,9 @@ void NowTell::look(const CarKnowledge& car, Instant now)
 {
     m_now = now;
     const bool another = m_store.turnTo(car.log.vehicle.id.uuid);
-    const QString unit = car.gauge.isKnown() ? QString::fromStdString(car.vehicle().sender.unit) : QString();
-    if (another || unit != m_unit || m_twoSignals != car.gauge.hasTwoSignals()) {
-        m_twoSignals = car.gauge.hasTwoSignals();
-        m_unit = unit;
+    const ReadingFields fields = ReadingFields::of(car);
+    if (another || fields != m_fields) {
+        m_fields = fields;
         if (another) {
             m_before.reset();
             m_proof.reset();
@@ -146,17 +142,14 @@ void NowTell::needleAtZero()
 void NowTell::take()
 {
     const auto odometer = m_format.distanceFrom(m_form.text(Odometer));
-    const auto first = m_format.numberFrom(m_form.text(Reading));
-    const auto second = m_format.numberFrom(m_form.text(SecondReading));
+    const TypedReading reading = typedReading(m_form, m_format, Reading, SecondReading);
     Told told;
     told.time = m_now;
     told.odometer = odometer;
-    if (first || second) {
+    if (reading.any()) {
         told.what = Told::What::reading;
-        if (first)
-            told.signal = Signal::of(*first);
-        if (second)
-            told.signal2 = Signal::of(*second);
+        told.signal = reading.first;
+        told.signal2 = reading.second;
         return tell(told);
     }
     if (!odometer) {

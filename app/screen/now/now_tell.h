@@ -12,6 +12,7 @@
 
 #include "app/car/told.h"
 #include "app/screen/base/form_model.h"
+#include "app/screen/base/reading_fields.h"
 #include "app/screen/now/told_store.h"
 
 #include <qqmlintegration.h>
@@ -59,8 +60,7 @@ private:
     void keep();
 
     ToldStore m_store;
-    QString m_unit; // of the sender; empty: a reading says nothing yet
-    bool m_twoSignals = false;
+    ReadingFields m_fields;
     Instant m_now{};
     std::optional<Told> m_told;
     std::optional<Told> m_before;

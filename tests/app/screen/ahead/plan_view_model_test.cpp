@@ -305,6 +305,38 @@ private slots:
         for (const Fact& cure : cures)
             QVERIFY2(!cure.name.isEmpty() && !cure.value.isEmpty(), qPrintable(cure.name)); // what to mind
     }
+    // The level of plan --signal: the car is asked, and nothing that Now knows better is mixed in.
+    void aReadingTypedHereIsAskedAsTheTerminalAsksIt()
+    {
+        PlannedAhead ahead;
+        ahead.setRoute(demoRoute(), "Rally");
+        PlanHere& here = *ahead.plan.here();
+        QCOMPARE(here.form()->fields().size(), 4);
+        QCOMPARE(here.form()->fields()[3].unit, "V");
+        here.form()->setText(0, "150");
+        here.form()->setText(3, "1.9");
+        here.form()->setText(2, "12");
+        here.plan();
+        QVERIFY(here.notices()[0].text.contains("in one way"));
+        here.form()->setText(2, "");
+        here.plan();
+        QVERIFY(here.notices().isEmpty());
+        ahead.settle();
+        Question question;
+        question.signal = Signal::of(1.9);
+        const auto car = ahead.car.knowledge();
+        const auto terminal = tankFromCar(**car, question);
+        QVERIFY(terminal);
+        const Estimate<Volume> start = ahead.answer.planned()->request.tank.start;
+        QCOMPARE(start.mean, terminal->tank.start.mean);
+        QCOMPARE(start.sd, terminal->tank.start.sd);
+        QVERIFY(start.mean != tankFromCar(**car)->tank.start.mean);
+        QCOMPARE(ahead.plan.basis(), "Starts with the reading that was typed here.");
+        here.form()->setText(0, "160");
+        here.plan(); // nothing more told of the fuel: as Now says again
+        ahead.settle();
+        QCOMPARE(ahead.answer.planned()->request.tank.start.mean, tankFromCar(**car)->tank.start.mean);
+    }
     void whatIsChosenBeforeTheAnswerIsThereIsPlannedInstead()
     {
         PlannedAhead ahead;
