@@ -13,7 +13,7 @@ namespace undermark {
 namespace {
 
 constexpr FuelSource kFuels[] = {FuelSource::none, FuelSource::pump, FuelSource::zone,
-                                 FuelSource::can};
+                                 FuelSource::can, FuelSource::crew};
 
 // FOLDER/NAME.csv, or NAME-2, NAME-3 … where that is taken.
 std::filesystem::path freeFile(const std::filesystem::path& folder, QString name)

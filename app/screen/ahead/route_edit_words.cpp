@@ -89,7 +89,7 @@ int RouteEditModel::mode() const
 
 QStringList RouteEditModel::fuels() const
 {
-    return {tr("No fuel"), tr("Pump"), tr("Refuel zone"), tr("Own can")};
+    return {tr("No fuel"), tr("Pump"), tr("Refuel zone"), tr("Own can"), tr("Crew's cans")};
 }
 
 int RouteEditModel::fuel() const

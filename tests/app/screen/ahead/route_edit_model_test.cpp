@@ -79,6 +79,10 @@ private slots:
         ahead.row.selectFuel(0);
         for (const RouteRow& stop : ahead.answer().stops())
             QVERIFY(stop.name != "Harrow Mill pump");
+        ahead.row.selectFuel(4);
+        QCOMPARE(ahead.row.fuels()[ahead.row.fuel()], "Crew's cans");
+        QCOMPARE(ahead.row.route().points[3].fuel, FuelSource::crew);
+        ahead.row.selectFuel(0);
         ahead.row.selectPart(RouteEditModel::Road);
         ahead.row.selectMode(0);
         QCOMPARE(ahead.row.route().points[3].mode, std::string(kTown));
