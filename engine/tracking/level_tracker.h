@@ -164,6 +164,7 @@ private:
     struct {
         double atS = -1e9, litres = 0.0;
         Moment before;
+        TrackerEventKind kind = TrackerEventKind::refuel; // or a transfer
     } m_refuel;                       // found by level last, with what rose before and is open
 };
 

@@ -246,10 +246,10 @@ TrackerEventKind LevelTracker::kindOf(const OtherFuel::Rise& rise) const
 
 void LevelTracker::accept(TrackerEventKind kind, double litres, double sdL, const Moment& before)
 {
-    // With one that nobody has spoken of yet it is one fill: the nozzle clicked, and more was
+    // With a refuel that nobody has spoken of yet it is one: the nozzle clicked, and more was
     // poured. The pump's word, or that none went in, is then of both.
-    const bool more = refuelledLately();
-    m_refuel = {m_now.timeS, litres + (more ? m_refuel.litres : 0.0), more ? m_refuel.before : before};
+    const bool more = refuelledLately() && kind == TrackerEventKind::refuel && m_refuel.kind == kind;
+    m_refuel = {m_now.timeS, litres + (more ? m_refuel.litres : 0.0), more ? m_refuel.before : before, kind};
     m_recent.restart(m_now);
     endRest();
     const bool over = kind == TrackerEventKind::transfer;

@@ -823,6 +823,21 @@
     </message>
 </context>
 <context>
+    <name>ReadingFields</name>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>Wert, Kammer mit Pumpe</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>Wert, andere Kammer</translation>
+    </message>
+</context>
+<context>
     <name>RouteLegEditor</name>
     <message>
         <source>Row before</source>
@@ -859,6 +874,10 @@
     <message>
         <source>Take the name</source>
         <translation>Namen übernehmen</translation>
+    </message>
+    <message>
+        <source>Whether running dry there ends the event; press to change it</source>
+        <translation>Ob Trockenfahren dort das Ende der Veranstaltung ist; drücken, um es zu ändern</translation>
     </message>
 </context>
 <context>
@@ -1781,18 +1800,6 @@
         <translation>Kilometerstand</translation>
     </message>
     <message>
-        <source>reading, lobe with the pump</source>
-        <translation>Wert, Kammer mit Pumpe</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <translation>Messwert</translation>
-    </message>
-    <message>
-        <source>reading, other lobe</source>
-        <translation>Wert, andere Kammer</translation>
-    </message>
-    <message>
         <source>odometer, %1</source>
         <translation>Kilometerstand, %1</translation>
     </message>
@@ -2019,6 +2026,10 @@
     <message>
         <source>Starts with the fuel that Now says, and what was taken on.</source>
         <translation>Start mit dem Kraftstoff, den „Jetzt“ nennt, und dem Getankten.</translation>
+    </message>
+    <message>
+        <source>Starts with the reading that was typed here.</source>
+        <translation>Beginnt mit dem Messwert, der hier eingegeben wurde.</translation>
     </message>
 </context>
 <context>
@@ -2393,6 +2404,66 @@
     <message>
         <source>New route</source>
         <translation>Neue Route</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>hh:mm</source>
+        <translation>hh:mm</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>a stop takes</source>
+        <translation>ein Halt dauert</translation>
+    </message>
+    <message>
+        <source>detour, both ways</source>
+        <translation>Umweg, hin und zurück</translation>
+    </message>
+    <message>
+        <source>opens</source>
+        <translation>öffnet</translation>
+    </message>
+    <message>
+        <source>closes</source>
+        <translation>schließt</translation>
+    </message>
+    <message>
+        <source>due here</source>
+        <translation>Soll hier</translation>
+    </message>
+    <message>
+        <source>rest, engine off</source>
+        <translation>Pause, Motor aus</translation>
+    </message>
+    <message>
+        <source>idling</source>
+        <translation>Leerlauf</translation>
+    </message>
+    <message>
+        <source>arrive with at least</source>
+        <translation>ankommen mit mindestens</translation>
+    </message>
+    <message>
+        <source>Control</source>
+        <translation>Kontrolle</translation>
+    </message>
+    <message>
+        <source>timed from here: yes</source>
+        <translation>ab hier auf Zeit: ja</translation>
+    </message>
+    <message>
+        <source>timed from here: no</source>
+        <translation>ab hier auf Zeit: nein</translation>
+    </message>
+    <message>
+        <source>Crew&apos;s cans</source>
+        <translation>Kanister der Crew</translation>
     </message>
 </context>
 <context>
@@ -5027,6 +5098,22 @@
     <message>
         <source>The reading stands still while fuel is burnt: another tank feeds, or the float is stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.</source>
         <translation>Die Anzeige steht still, während Kraftstoff verbrannt wird: Ein anderer Tank speist, oder der Schwimmer klemmt. Nach dem Hahn oder der Umfüllpumpe sehen; speist dieser Tank, dann nach dem Verbrauch rechnen.</translation>
+    </message>
+    <message>
+        <source>The fuel is told in one way: as litres or as a reading.</source>
+        <translation>Der Kraftstoff wird auf eine Art genannt: in Litern oder als Messwert.</translation>
+    </message>
+    <message>
+        <source>The reading of the lobe with the pump is missing.</source>
+        <translation>Der Wert der Kammer mit der Pumpe fehlt.</translation>
+    </message>
+    <message>
+        <source>this is no time of day</source>
+        <translation>das ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>0830 or 8.30, say</source>
+        <translation>etwa 0830 oder 8.30</translation>
     </message>
 </context>
 <context>

@@ -823,6 +823,21 @@
     </message>
 </context>
 <context>
+    <name>ReadingFields</name>
+    <message>
+        <source>reading, lobe with the pump</source>
+        <translation>lecture, poche de la pompe</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>reading, other lobe</source>
+        <translation>lecture, autre poche</translation>
+    </message>
+</context>
+<context>
     <name>RouteLegEditor</name>
     <message>
         <source>Row before</source>
@@ -859,6 +874,10 @@
     <message>
         <source>Take the name</source>
         <translation>Prendre le nom</translation>
+    </message>
+    <message>
+        <source>Whether running dry there ends the event; press to change it</source>
+        <translation>Si une panne sèche y met fin à l’épreuve ; appuyer pour changer</translation>
     </message>
 </context>
 <context>
@@ -1781,18 +1800,6 @@
         <translation>compteur</translation>
     </message>
     <message>
-        <source>reading, lobe with the pump</source>
-        <translation>lecture, poche de la pompe</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <translation>lecture</translation>
-    </message>
-    <message>
-        <source>reading, other lobe</source>
-        <translation>lecture, autre poche</translation>
-    </message>
-    <message>
         <source>odometer, %1</source>
         <translation>compteur, %1</translation>
     </message>
@@ -2019,6 +2026,10 @@
     <message>
         <source>Starts with the fuel that Now says, and what was taken on.</source>
         <translation>Départ avec le carburant selon « Maintenant », et ce qui a été pris.</translation>
+    </message>
+    <message>
+        <source>Starts with the reading that was typed here.</source>
+        <translation>Part de la lecture saisie ici.</translation>
     </message>
 </context>
 <context>
@@ -2393,6 +2404,66 @@
     <message>
         <source>New route</source>
         <translation>Nouvel itinéraire</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>hh:mm</source>
+        <translation>hh:mm</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>au moins</translation>
+    </message>
+    <message>
+        <source>a stop takes</source>
+        <translation>un arrêt prend</translation>
+    </message>
+    <message>
+        <source>detour, both ways</source>
+        <translation>détour, aller et retour</translation>
+    </message>
+    <message>
+        <source>opens</source>
+        <translation>ouvre</translation>
+    </message>
+    <message>
+        <source>closes</source>
+        <translation>ferme</translation>
+    </message>
+    <message>
+        <source>due here</source>
+        <translation>prévu ici</translation>
+    </message>
+    <message>
+        <source>rest, engine off</source>
+        <translation>repos, moteur arrêté</translation>
+    </message>
+    <message>
+        <source>idling</source>
+        <translation>ralenti</translation>
+    </message>
+    <message>
+        <source>arrive with at least</source>
+        <translation>arriver avec au moins</translation>
+    </message>
+    <message>
+        <source>Control</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>timed from here: yes</source>
+        <translation>chronométré dès ici : oui</translation>
+    </message>
+    <message>
+        <source>timed from here: no</source>
+        <translation>chronométré dès ici : non</translation>
+    </message>
+    <message>
+        <source>Crew&apos;s cans</source>
+        <translation>Bidons de l’équipe</translation>
     </message>
 </context>
 <context>
@@ -5027,6 +5098,22 @@
     <message>
         <source>The reading stands still while fuel is burnt: another tank feeds, or the float is stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.</source>
         <translation>La mesure reste immobile alors que du carburant est brûlé : un autre réservoir alimente, ou le flotteur est bloqué. Regarder le robinet ou la pompe de transfert ; si ce réservoir alimente, compter d’après la consommation.</translation>
+    </message>
+    <message>
+        <source>The fuel is told in one way: as litres or as a reading.</source>
+        <translation>Le carburant se dit d’une seule façon : en litres ou par une lecture.</translation>
+    </message>
+    <message>
+        <source>The reading of the lobe with the pump is missing.</source>
+        <translation>La lecture de la poche de la pompe manque.</translation>
+    </message>
+    <message>
+        <source>this is no time of day</source>
+        <translation>ce n’est pas une heure</translation>
+    </message>
+    <message>
+        <source>0830 or 8.30, say</source>
+        <translation>par exemple 0830 ou 8.30</translation>
     </message>
 </context>
 <context>
