@@ -122,6 +122,8 @@ QString PlanAnswer::way(std::size_t index, const PlanRow* planned, bool wholeWay
         way.append(tr("refuel zone"));
     else if (point.fuel == FuelSource::can)
         way.append(tr("own can"));
+    else if (point.fuel == FuelSource::crew)
+        way.append(tr("crew with cans"));
     const QString mode = point.mode.empty() ? tr("Usual mix") : modeName(point.mode);
     if (planned && !last)
         way.append(wholeWay ? tr("to the next stop %1").arg(litres(planned->needs))

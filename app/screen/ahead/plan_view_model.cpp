@@ -22,6 +22,7 @@ PlanViewModel::PlanViewModel(Car& car, const UnitFormat& format, const FileRoots
     connect(&m_editor, &RouteEditModel::stored, this, &PlanViewModel::changed);
     connect(&m_editor, &RouteEditModel::renamed, this, &PlanViewModel::changed);
     connect(&m_wishes, &PlanWishes::chosen, this, &PlanViewModel::refresh);
+    connect(&m_day, &PlanDay::told, this, &PlanViewModel::refresh);
     connect(&m_map, &PlanMap::routed, this, &PlanViewModel::planOnMap);
     connect(&m_here, &PlanHere::moved, this, &PlanViewModel::planLeft);
     connect(&m_background, &Background::idle, this, &PlanViewModel::settled);
@@ -53,6 +54,7 @@ void PlanViewModel::setFormat(const UnitFormat& format)
     m_map.setFormat(format);
     m_here.setFormat(format);
     m_wishes.retranslate();
+    m_day.setFormat(format);
     m_answer.setFormat(format);
     m_whatIfs.setFormat(format);
     m_card.setFormat(format);
@@ -159,6 +161,7 @@ Result<PlanRequest> PlanViewModel::request(const Route& route)
     if (!request)
         return request;
     m_wishes.addTo(*request);
+    m_day.addTo(*request, m_car.time());
     m_here.addTo(*request);
     if (request->aim == Aim::cost && !pricesAreKnown(route))
         request->aim = Aim::stops;

@@ -22,6 +22,7 @@
 #include "app/screen/ahead/plan_here.h"
 #include "app/screen/ahead/plan_map.h"
 #include "app/screen/ahead/plan_what_ifs.h"
+#include "app/screen/ahead/plan_day.h"
 #include "app/screen/ahead/plan_wishes.h"
 #include "app/screen/ahead/route_edit_model.h"
 #include "app/screen/base/background.h"
@@ -39,6 +40,7 @@ class PlanViewModel : public PageModel {
     Q_PROPERTY(undermark::PlanMap* map READ map CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanHere* here READ here CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanWishes* wishes READ wishes CONSTANT FINAL)
+    Q_PROPERTY(undermark::PlanDay* day READ day CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanAnswer* answer READ answer CONSTANT FINAL)
     Q_PROPERTY(undermark::PlanWhatIfs* whatIfs READ whatIfs CONSTANT FINAL)
     Q_PROPERTY(undermark::FuelCard* card READ card CONSTANT FINAL)
@@ -63,6 +65,7 @@ public:
     PlanMap* map() { return &m_map; }
     PlanHere* here() { return &m_here; }
     PlanWishes* wishes() { return &m_wishes; }
+    PlanDay* day() { return &m_day; }
     PlanAnswer* answer() { return &m_answer; }
     PlanWhatIfs* whatIfs() { return &m_whatIfs; }
     FuelCard* card() { return &m_card; }
@@ -109,6 +112,7 @@ private:
     PlanAnswer m_answer;
     PlanHere m_here;
     PlanWishes m_wishes;
+    PlanDay m_day;
     PlanWhatIfs m_whatIfs;
     FuelCard m_card;
     Route m_route;          // what is planned: all of it, or what is left

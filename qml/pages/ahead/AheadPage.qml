@@ -12,6 +12,7 @@ FocusScope {
     required property PlanViewModel view
     property int tab: PlanViewModel.Stops
     property bool choosing: false  // what is wanted of the plan
+    property bool leaving: false   // of that, when one leaves and with what
     property bool naming: false    // the route
     property bool mapping: false   // pumps from a map
     readonly property bool portrait: height > width
@@ -23,13 +24,16 @@ FocusScope {
     Keys.onPressed: event => {
         if (root.view.editor.opened)
             row.take(event);
+        else if (root.routed && root.choosing && root.leaving)
+            departure.take(event);
         else if (root.planned && root.tab === PlanViewModel.FromHere)
             here.take(event);
     }
     Keys.onEscapePressed: event => {
         event.accepted = root.view.editor.opened || root.choosing || root.naming || root.mapping;
         root.view.editor.close();
-        root.choosing = root.naming = root.mapping = false;
+        root.choosing = root.choosing && root.leaving; // one step back
+        root.leaving = root.naming = root.mapping = false;
     }
 
     ColumnLayout {
@@ -97,9 +101,20 @@ FocusScope {
         PlanChoice {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: root.routed && root.choosing
+            visible: root.routed && root.choosing && !root.leaving
             wishes: root.view.wishes
+            day: root.view.day
             onClosed: root.choosing = false
+            onDayWanted: root.leaving = true
+        }
+        PlanDeparture {
+            id: departure
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: root.routed && root.choosing && root.leaving
+            day: root.view.day
+            portrait: root.portrait
+            onClosed: root.leaving = false
         }
         PlanRoute {
             Layout.fillWidth: true

@@ -9,8 +9,10 @@ ColumnLayout {
     id: root
 
     required property PlanWishes wishes
+    required property PlanDay day
 
     signal closed
+    signal dayWanted
 
     spacing: Theme.step
 
@@ -22,6 +24,11 @@ ColumnLayout {
             Layout.fillWidth: true
             choices: root.wishes.choices
             onChosen: (choice, option) => root.wishes.choose(choice, option)
+        }
+        SettingLine {
+            Layout.fillWidth: true
+            text: root.day.line
+            onClicked: root.dayWanted()
         }
         Item {
             Layout.fillHeight: true

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/screen/base/typed_clock.h"
+
+#include "engine/tables/route_csv.h"
+
+#include <QRegularExpression>
+
+namespace undermark {
+
+std::optional<Minutes> clockFrom(const QString& text)
+{
+    static const QRegularExpression form(QStringLiteral("^([0-9]{1,2})[.,:]?([0-9]{2})$"));
+    const QRegularExpressionMatch match = form.match(text);
+    if (!match.hasMatch())
+        return std::nullopt;
+    const QString clock = match.captured(1).rightJustified(2, u'0') + u':' + match.captured(2);
+    const Result<Minutes> minutes = parseClock(clock.toStdString());
+    return minutes ? std::optional(*minutes) : std::nullopt;
+}
+
+} // namespace undermark
