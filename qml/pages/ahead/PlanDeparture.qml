@@ -18,6 +18,7 @@ FormBoard {
     }
 
     form: root.day.form
+    doneWord: qsTr("Back to the plan")
     onDone: root.finish()
 
     FieldColumn {
@@ -27,12 +28,6 @@ FormBoard {
     NoticeBar {  // where the finger is
         Layout.fillWidth: true
         notices: root.day.notices
-    }
-    TouchButton {
-        Layout.fillWidth: true
-        text: qsTr("Back to the plan")
-        leading: true
-        onClicked: root.finish()
     }
     WrapText {
         text: qsTr("Cans: approved ones, filled on the ground, poured with the engine off and cold, and only "
