@@ -254,7 +254,7 @@ void addFillOptions(CLI::App& command, FillOptions& o)
 void addTripOptions(CLI::App& command, TripOptions& o)
 {
     o.columns.addTo(command);
-    command.get_option("--km")->required(false)->description("km driven; not said: those of --track");
+    notRequired(command, "--km", "km driven; not said: those of --track");
     addPath(command, "--track", o.track, "GPX track of that drive: its km, and the climb that its heights tell", "FILE.gpx");
     addPath(command, "--heights", o.heights, "they come from this folder of SRTM tiles, not from the track itself", "FOLDER");
     addCommon(command, o);

@@ -76,6 +76,11 @@ void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()>
 
 void required(CLI::Option& option) { option.required(); }
 
+void notRequired(CLI::App& command, const std::string& flag, const std::string& help)
+{
+    command.get_option(flag)->required(false)->description(help);
+}
+
 CLI::Option& addFlag(CLI::App& command, const std::string& flag, bool& target,
                      const std::string& help)
 {

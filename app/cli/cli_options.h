@@ -43,6 +43,8 @@ void onRun(CLI::App& command, CliContext& context, std::function<Result<void>()>
 // and `target` keeps what it holds where they are not given. `target` must live as long as the
 // command line is parsed.
 void required(CLI::Option& option);
+// One that is there already; `help` says what holds without it.
+void notRequired(CLI::App& command, const std::string& flag, const std::string& help);
 
 CLI::Option& addFlag(CLI::App& command, const std::string& flag, bool& target,
                      const std::string& help);
