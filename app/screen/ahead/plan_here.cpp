@@ -5,6 +5,7 @@
 #include "engine/planning/left_of_plan.h"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 namespace undermark {
@@ -124,6 +125,12 @@ void PlanHere::addTo(PlanRequest& request) const
         tank.driven.clear();
         request.startNotes.clear();
     };
+    if (m_at) {
+        request.departure = m_told.departure;
+        request.departureDay = m_told.departureDay;
+        if (m_told.cans)
+            std::tie(request.cans, request.crewCans) = *m_told.cans;
+    }
     if (m_told.planned) {
         tank.start = m_told.planned->start;
         tank.driven = m_told.planned->driven;
@@ -163,15 +170,21 @@ Result<PlanHere::Told> PlanHere::told(Distance at, bool full) const
         return fail(ErrorCode::badInput, Sentence::of("The fuel is told in one way: as litres or as a reading."));
     if (told.reading.second && !told.reading.first)
         return fail(ErrorCode::badInput, Sentence::of("The reading of the lobe with the pump is missing."));
-    if (m_fuel != OfPlan || full || told.level || told.reading.any())
+    const bool byPlan = m_fuel == OfPlan && !full && !told.level && !told.reading.any();
+    if (!m_shown.feasible()) {
+        if (byPlan)
+            return fail(ErrorCode::badInput, Sentence::of("There is no plan to go by: the fuel has to be typed."));
         return told;
-    if (!m_shown.feasible())
-        return fail(ErrorCode::badInput, Sentence::of("There is no plan to go by: the fuel has to be typed."));
+    }
     const Planned& planned = *m_shown.planned();
     auto rest = leftOfPlan(planned.request, planned.plan, at);
     if (!rest)
-        return fail(rest.error());
-    told.planned = std::move(rest->tank);
+        return byPlan ? Result<Told>(fail(rest.error())) : told;
+    told.departure = rest->departure;
+    told.departureDay = rest->departureDay;
+    told.cans = {rest->cans, rest->crewCans};
+    if (byPlan)
+        told.planned = std::move(rest->tank);
     return told;
 }
 

@@ -60,6 +60,10 @@ private:
     // Of the fuel, as it was told last.
     struct Told {
         std::optional<Tank> planned; // what the plan expects here
+        // When one comes by and what is left of the cans, by the plan that is driven; nothing: not known.
+        std::optional<Minutes> departure;
+        std::optional<std::chrono::sys_days> departureDay;
+        std::optional<std::pair<int, int>> cans; // own, and the crew's
         std::optional<Volume> level;
         TypedReading reading;
         Volume took;

@@ -2,6 +2,7 @@
 #include "app/screen/ahead/route_edit_model.h"
 
 #include "app/screen/base/mode_name.h"
+#include "app/screen/base/typed_clock.h"
 #include "engine/tables/route_csv.h"
 #include "engine/tables/route_csv_writer.h"
 
@@ -30,22 +31,9 @@ std::filesystem::path freeFile(const std::filesystem::path& folder, QString name
     return file;
 }
 
-// "830", "0830", "8.30" or "08:30": two digits of minutes, so that nothing is read in two ways.
-std::optional<Minutes> clockFrom(const QString& text)
+Error notUnderstood(const NumberEntry& entry, const QString& text, const Sentence& detail, const Sentence& expected)
 {
-    static const QRegularExpression form(QStringLiteral("^([0-9]{1,2})[.,:]?([0-9]{2})$"));
-    const QRegularExpressionMatch match = form.match(text);
-    if (!match.hasMatch())
-        return std::nullopt;
-    const QString clock = match.captured(1).rightJustified(2, u'0') + u':' + match.captured(2);
-    const Result<Minutes> minutes = parseClock(clock.toStdString());
-    return minutes ? std::optional(*minutes) : std::nullopt;
-}
-
-Error notUnderstood(const NumberEntry& entry, const QString& text, bool isClock)
-{
-    return {ErrorCode::badInput, isClock ? Sentence::of("this is no time of day") : Sentence::of("this is no number"),
-            {.column = entry.name.toStdString()}, isClock ? Sentence::of("0830 or 8.30, say") : Sentence(), text.toStdString()};
+    return {ErrorCode::badInput, detail, {.column = entry.name.toStdString()}, expected, text.toStdString()};
 }
 
 } // namespace
@@ -122,7 +110,9 @@ Result<RowEdit> RouteEditModel::edit() const
             return;
         target = read(text);
         if (!target && (!text.isEmpty() || id == Leg))
-            failed = notUnderstood(entry, text, isClock(id));
+            failed = isClock(id) ? notUnderstood(entry, text, Sentence::of("this is no time of day"), Sentence::of("0830 or 8.30, say"))
+                     : isDay(id) ? notUnderstood(entry, text, Sentence::of("this is no date"), Sentence::of("20260531, say"))
+                                 : notUnderstood(entry, text, Sentence::of("this is no number"), {});
     };
     const auto distance = [this](const QString& text) { return m_format.distanceFrom(text); };
     const auto volume = [this](const QString& text) { return m_format.volumeFrom(text); };
@@ -139,6 +129,8 @@ Result<RowEdit> RouteEditModel::edit() const
     take(Detour, point.detour, distance);
     take(Opens, point.opens, clockFrom);
     take(Closes, point.closes, clockFrom);
+    take(FirstDay, point.firstDay, dayFrom);
+    take(LastDay, point.lastDay, dayFrom);
     take(Due, point.due, clockFrom);
     take(Rest, point.rest, minutes);
     take(Idle, point.idle, minutes);

@@ -108,9 +108,10 @@ signals:
     void renamed();
 
 private:
-    enum FieldId { Leg, Price, Most, Least, StopTime, Detour, Opens, Closes, Due, Rest, Idle, Floor };
+    enum FieldId { Leg, Price, Most, Least, StopTime, Detour, Opens, Closes, FirstDay, LastDay, Due, Rest, Idle, Floor };
 
     void show(std::size_t row, Behind behind = Behind::moves);
+    static bool isDay(int field) { return field == FirstDay || field == LastDay; }
     static bool isClock(int field) { return field == Opens || field == Closes || field == Due; }
     QList<NumberEntry> entries() const;
     bool typed() const;

@@ -14,12 +14,14 @@ QList<NumberEntry> RouteEditModel::entries() const
 {
     const RoutePoint& point = route().points[*m_row];
     const auto entry = [](FieldId id, const QString& name, const QString& unit, const QString& text, bool shown) {
-        return NumberEntry{id, name, unit, text, false, shown, isClock(id)}; // a clock is typed anew
+        return NumberEntry{id, name, unit, text, false, shown, isClock(id) || isDay(id)}; // typed anew
     };
     const auto litres = [this](const auto& volume) { return volume ? m_format.typed(*volume) : QString(); };
     const auto far = [this](const auto& distance) { return distance ? m_format.typed(*distance) : QString(); };
     const auto minutes = [this](const auto& time) { return time ? m_format.typed(time->count(), 1) : QString(); };
     const auto clock = [](const auto& time) { return time ? QString::fromStdString(clockText(*time)) : QString(); };
+    const auto day = [](const auto& date) { return date ? QString::fromStdString(dayText(*date)) : QString(); };
+    const QString date = tr("yyyymmdd");
     const QString price = point.pricePerLitre ? m_format.typedPrice(*point.pricePerLitre) : QString();
     const QString km = m_format.distanceUnit(), litre = m_format.volumeUnit(), min = tr("min"), time = tr("hh:mm");
     const auto leg = m_editor.leg(*m_row);
@@ -32,6 +34,8 @@ QList<NumberEntry> RouteEditModel::entries() const
             entry(Detour, tr("detour, both ways"), km, far(point.detour), fuel),
             entry(Opens, tr("opens"), time, clock(point.opens), fuel),
             entry(Closes, tr("closes"), time, clock(point.closes), fuel),
+            entry(FirstDay, tr("from the day"), date, day(point.firstDay), fuel),
+            entry(LastDay, tr("until the day"), date, day(point.lastDay), fuel),
             entry(Due, tr("due here"), time, clock(point.due), control),
             entry(Rest, tr("rest, engine off"), min, minutes(point.rest), control),
             entry(Idle, tr("idling"), min, minutes(point.idle), control),

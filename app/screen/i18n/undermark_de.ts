@@ -732,6 +732,17 @@
     </message>
 </context>
 <context>
+    <name>PlanDeparture</name>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+    <message>
+        <source>Cans: approved ones, filled on the ground, poured with the engine off and cold, and only where the event and the place allow it.</source>
+        <translation>Kanister: zugelassene, am Boden gefüllt, bei abgestelltem, kaltem Motor eingefüllt, und nur wo Veranstaltung und Ort es erlauben.</translation>
+    </message>
+</context>
+<context>
     <name>PlanFromHere</name>
     <message>
         <source>Plan from here</source>
@@ -1984,6 +1995,69 @@
         <source>Against the plan before: %1</source>
         <translation>Gegen den Plan davor: %1</translation>
     </message>
+    <message>
+        <source>crew with cans</source>
+        <translation>Begleiter mit Kanistern</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanDay</name>
+    <message>
+        <source>leaves at</source>
+        <translation>Abfahrt um</translation>
+    </message>
+    <message>
+        <source>hh:mm</source>
+        <translation>hh:mm</translation>
+    </message>
+    <message>
+        <source>goes on average</source>
+        <translation>fährt im Mittel</translation>
+    </message>
+    <message>
+        <source>%1/h</source>
+        <translation>%1/h</translation>
+    </message>
+    <message>
+        <source>own cans, full</source>
+        <translation>eigene Kanister, voll</translation>
+    </message>
+    <message>
+        <source>cans of the crew, full</source>
+        <translation>Kanister der Begleiter, voll</translation>
+    </message>
+    <message>
+        <source>in each can</source>
+        <translation>in jedem Kanister</translation>
+    </message>
+    <message>
+        <source>the load adds</source>
+        <translation>die Ladung kostet</translation>
+    </message>
+    <message>
+        <source>%1 per 100 %2</source>
+        <translation>%1 auf 100 %2</translation>
+    </message>
+    <message>
+        <source>leaves %1, %2 %3/h</source>
+        <translation>Abfahrt %1, %2 %3/h</translation>
+    </message>
+    <message>
+        <source>own cans: %1</source>
+        <translation>eigene Kanister: %1</translation>
+    </message>
+    <message>
+        <source>cans of the crew: %1</source>
+        <translation>Kanister der Begleiter: %1</translation>
+    </message>
+    <message>
+        <source>with a load</source>
+        <translation>mit Ladung</translation>
+    </message>
+    <message>
+        <source>no time of departure, no cans, no load</source>
+        <translation>keine Abfahrtszeit, keine Kanister, keine Ladung</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanHere</name>
@@ -2464,6 +2538,18 @@
     <message>
         <source>Crew&apos;s cans</source>
         <translation>Kanister der Crew</translation>
+    </message>
+    <message>
+        <source>yyyymmdd</source>
+        <translation>jjjjmmtt</translation>
+    </message>
+    <message>
+        <source>from the day</source>
+        <translation>ab dem Tag</translation>
+    </message>
+    <message>
+        <source>until the day</source>
+        <translation>bis zum Tag</translation>
     </message>
 </context>
 <context>
@@ -5114,6 +5200,22 @@
     <message>
         <source>0830 or 8.30, say</source>
         <translation>etwa 0830 oder 8.30</translation>
+    </message>
+    <message>
+        <source>The time of departure and the speed go together.</source>
+        <translation>Abfahrtszeit und Geschwindigkeit gehören zusammen.</translation>
+    </message>
+    <message>
+        <source>How much is in each can is missing.</source>
+        <translation>Es fehlt, wie viel in jedem Kanister ist.</translation>
+    </message>
+    <message>
+        <source>this is no date</source>
+        <translation>das ist kein Datum</translation>
+    </message>
+    <message>
+        <source>20260531, say</source>
+        <translation>etwa 20260531</translation>
     </message>
 </context>
 <context>

@@ -732,6 +732,17 @@
     </message>
 </context>
 <context>
+    <name>PlanDeparture</name>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Retour au plan</translation>
+    </message>
+    <message>
+        <source>Cans: approved ones, filled on the ground, poured with the engine off and cold, and only where the event and the place allow it.</source>
+        <translation>Jerricans : homologués, remplis au sol, versés moteur arrêté et froid, et seulement là où l’épreuve et le lieu le permettent.</translation>
+    </message>
+</context>
+<context>
     <name>PlanFromHere</name>
     <message>
         <source>Plan from here</source>
@@ -1984,6 +1995,69 @@
         <source>Against the plan before: %1</source>
         <translation>Par rapport au plan d’avant : %1</translation>
     </message>
+    <message>
+        <source>crew with cans</source>
+        <translation>équipe avec jerricans</translation>
+    </message>
+</context>
+<context>
+    <name>undermark::PlanDay</name>
+    <message>
+        <source>leaves at</source>
+        <translation>départ à</translation>
+    </message>
+    <message>
+        <source>hh:mm</source>
+        <translation>hh:mm</translation>
+    </message>
+    <message>
+        <source>goes on average</source>
+        <translation>roule en moyenne à</translation>
+    </message>
+    <message>
+        <source>%1/h</source>
+        <translation>%1/h</translation>
+    </message>
+    <message>
+        <source>own cans, full</source>
+        <translation>jerricans à bord, pleins</translation>
+    </message>
+    <message>
+        <source>cans of the crew, full</source>
+        <translation>jerricans de l’équipe, pleins</translation>
+    </message>
+    <message>
+        <source>in each can</source>
+        <translation>dans chaque jerrican</translation>
+    </message>
+    <message>
+        <source>the load adds</source>
+        <translation>le chargement ajoute</translation>
+    </message>
+    <message>
+        <source>%1 per 100 %2</source>
+        <translation>%1 aux 100 %2</translation>
+    </message>
+    <message>
+        <source>leaves %1, %2 %3/h</source>
+        <translation>départ %1, %2 %3/h</translation>
+    </message>
+    <message>
+        <source>own cans: %1</source>
+        <translation>jerricans à bord : %1</translation>
+    </message>
+    <message>
+        <source>cans of the crew: %1</source>
+        <translation>jerricans de l’équipe : %1</translation>
+    </message>
+    <message>
+        <source>with a load</source>
+        <translation>avec un chargement</translation>
+    </message>
+    <message>
+        <source>no time of departure, no cans, no load</source>
+        <translation>pas d’heure de départ, pas de jerricans, pas de chargement</translation>
+    </message>
 </context>
 <context>
     <name>undermark::PlanHere</name>
@@ -2464,6 +2538,18 @@
     <message>
         <source>Crew&apos;s cans</source>
         <translation>Bidons de l’équipe</translation>
+    </message>
+    <message>
+        <source>yyyymmdd</source>
+        <translation>aaaammjj</translation>
+    </message>
+    <message>
+        <source>from the day</source>
+        <translation>à partir du</translation>
+    </message>
+    <message>
+        <source>until the day</source>
+        <translation>jusqu’au</translation>
     </message>
 </context>
 <context>
@@ -5114,6 +5200,22 @@
     <message>
         <source>0830 or 8.30, say</source>
         <translation>par exemple 0830 ou 8.30</translation>
+    </message>
+    <message>
+        <source>The time of departure and the speed go together.</source>
+        <translation>L’heure de départ et la vitesse vont ensemble.</translation>
+    </message>
+    <message>
+        <source>How much is in each can is missing.</source>
+        <translation>Il manque la contenance de chaque jerrican.</translation>
+    </message>
+    <message>
+        <source>this is no date</source>
+        <translation>ce n’est pas une date</translation>
+    </message>
+    <message>
+        <source>20260531, say</source>
+        <translation>par exemple 20260531</translation>
     </message>
 </context>
 <context>

@@ -149,6 +149,19 @@ private slots:
         QVERIFY(day.take());
         test::settled(plan);
         QVERIFY(!plan.answer()->feasible());
+        // On the way the clock and the cans are those that the plan leaves there.
+        type(day, Leaves, "0730");
+        QVERIFY(day.take());
+        test::settled(plan);
+        const int poured = plan.answer()->planned()->plan.stops[0].cans;
+        QVERIFY(poured > 0);
+        plan.here()->form()->setText(0, "225");
+        plan.here()->selectFuel(PlanHere::OfPlan);
+        plan.here()->plan();
+        test::settled(plan);
+        const PlanRequest& left = plan.answer()->planned()->request;
+        QVERIFY(std::abs(left.departure->count() - (7.5 * 60 + 180 + plan.answer()->planned()->plan.stopTime.count())) < 15);
+        QCOMPARE(left.crewCans, 4 - poured);
     }
 };
 

@@ -28,7 +28,7 @@ struct Ahead {
     void type(int field, const QString& text)
     {
         row.form()->select(field);
-        for (int i = 0; i < 8; ++i)
+        for (int i = 0; i < 12; ++i)
             row.form()->erase();
         for (const QChar key : text)
             row.form()->press(key);
@@ -124,7 +124,7 @@ private slots:
         Ahead ahead;
         ahead.plan.editRow(3);
         ahead.row.selectPart(RouteEditModel::Fuel);
-        const QStringList ofFuel{"1.9", "30", "4", "7", "1.5", "630", "22.15"};
+        const QStringList ofFuel{"1.9", "30", "4", "7", "1.5", "630", "22.15", "20261205", "20261206"};
         for (int i = 0; i < ofFuel.size(); ++i)
             ahead.type(i, ofFuel[i]);
         ahead.row.selectPart(RouteEditModel::Control); // takes them
@@ -146,6 +146,8 @@ private slots:
         point.detour = Distance::fromKm(1.5);
         point.opens = Minutes(6 * 60 + 30);
         point.closes = Minutes(22 * 60 + 15);
+        point.firstDay = std::chrono::sys_days(std::chrono::year(2026) / 12 / 5);
+        point.lastDay = std::chrono::sys_days(std::chrono::year(2026) / 12 / 6);
         point.due = Minutes(14 * 60 + 30);
         point.rest = Minutes(45);
         point.idle = Minutes(3);
@@ -158,6 +160,13 @@ private slots:
             ahead.type(5, wrong);
             ahead.row.done();
             QVERIFY2(!ahead.row.notices().isEmpty() && ahead.row.notices()[0].text.contains("opens"), wrong);
+            QVERIFY(ahead.row.route() == expected);
+            ahead.row.undo();
+        }
+        for (const char* wrong : {"2026", "20261301", "20260230"}) {
+            ahead.type(7, wrong);
+            ahead.row.done();
+            QVERIFY2(!ahead.row.notices().isEmpty() && ahead.row.notices()[0].text.contains("no date"), wrong);
             QVERIFY(ahead.row.route() == expected);
             ahead.row.undo();
         }
