@@ -2374,11 +2374,11 @@
     </message>
     <message>
         <source>%1 saved, into %2</source>
-        <translation>%1 gespeichert, in %2</translation>
+        <translation>%1 gesichert, in %2</translation>
     </message>
     <message>
         <source>%1 saved</source>
-        <translation>%1 gespeichert</translation>
+        <translation>%1 gesichert</translation>
     </message>
 </context>
 <context>
