@@ -3,8 +3,6 @@
 
 #include "engine/outlook/sender_health.h"
 
-#include <algorithm>
-
 namespace undermark {
 
 namespace {
@@ -23,6 +21,19 @@ std::vector<Sentence> whatIsDue(const CarFile& file, bool passed, Instant now)
     if (!file.handedOver || *file.handedOver < *file.calibrated)
         due.push_back(Sentence::of("hand it over: this was not done since the calibration"));
     return due;
+}
+
+// ASCII and, in UTF-8 two bytes that begin with C3, Latin-1.
+std::string inSmallLetters(std::string text)
+{
+    bool latin = false;
+    for (char& c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        if ((byte >= 'A' && byte <= 'Z') || (latin && byte >= 0x80 && byte <= 0x9E && byte != 0x97))
+            c = static_cast<char>(byte + 0x20);
+        latin = byte == 0xC3;
+    }
+    return text;
 }
 
 } // namespace
@@ -51,6 +62,13 @@ bool isCalibratedBefore(const CarFile& file, int months, Instant now)
     if (!then.ok())   // the 31st of a shorter month
         then = then.year() / then.month() / chrono::last;
     return file.calibrated && dayOf(*file.calibrated) <= chrono::sys_days(then);
+}
+
+bool isWanted(const CarFile& file, const CarWish& wish, Instant now)
+{
+    const std::string name = inSmallLetters(file.vehicle.value.name);
+    return name.find(inSmallLetters(wish.name)) != std::string::npos && (!wish.due || !file.due.empty())
+           && (!wish.months || isCalibratedBefore(file, *wish.months, now));
 }
 
 } // namespace undermark

@@ -7,6 +7,8 @@
 #include "engine/base/sentence.h"
 #include "engine/logbook/entry.h"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace undermark {
@@ -25,5 +27,13 @@ CarFile carFileOf(const VehicleLog& log, Instant now);
 
 // Whether it was calibrated, and so many whole months ago or longer.
 bool isCalibratedBefore(const CarFile& file, int months, Instant now);
+
+// Which cars of many a list is to show; of what is not asked for, all.
+struct CarWish {
+    std::string name;            // a part of it, in large or small letters (of Latin-1)
+    std::optional<int> months{}; // calibrated so many whole months ago or longer; > 0
+    bool due = false;            // something is
+};
+bool isWanted(const CarFile& file, const CarWish& wish, Instant now);
 
 } // namespace undermark

@@ -1,11 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/car_tanks.h"
 
+#include <algorithm>
+#include <cctype>
+#include <functional>
+
 namespace undermark {
 
 std::optional<std::string> tankName(const std::string& tank)
 {
     return tank.empty() ? std::nullopt : std::optional(tank);
+}
+
+std::string fileOfTank(const std::string& stem, const std::string& extension, const std::string& tank)
+{
+    std::string name = tank.empty() ? stem : stem + "-" + tank;
+    const auto isPlain = [](unsigned char c) { return c >= 0x80 || std::isalnum(c) || c == '-'; };
+    std::ranges::replace_if(name, std::not_fn(isPlain), '-');
+    return name + "." + extension;
 }
 
 Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name)

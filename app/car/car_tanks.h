@@ -12,6 +12,9 @@ namespace undermark {
 
 // The name as records have it: nothing for the vehicle's own.
 std::optional<std::string> tankName(const std::string& tank);
+// "STEM.pdf" of the vehicle's own tank, "STEM-aux.pdf" of a further one; what of its name is
+// neither letter nor digit is a dash.
+std::string fileOfTank(const std::string& stem, const std::string& extension, const std::string& tank);
 // notFound, with those that there are.
 Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name);
 // What is known of it: the car of that tank alone. notFound.

@@ -8,8 +8,6 @@
 #include "app/cli/cli_tank.h"
 #include "app/cli/terminal_words.h"
 
-#include <algorithm>
-#include <cctype>
 #include <iostream>
 #include <map>
 
@@ -216,25 +214,6 @@ Json vehicleJson(const Vehicle& v)
             {"currency", v.currency ? Json(*v.currency) : Json()}};
 }
 
-// However either is written, large or small.
-bool holds(const std::string& text, const std::string& part)
-{
-    const auto small = [](unsigned char c) { return std::tolower(c); };
-    return !std::ranges::search(text, part, {}, small, small).empty() || part.empty();
-}
-
-struct ListOptions {
-    std::string name;
-    std::optional<int> months;
-    bool due = false;
-
-    bool wants(const CarFile& file) const
-    {
-        return holds(file.vehicle.value.name, name) && (!due || !file.due.empty())
-               && (!months || isCalibratedBefore(file, *months, now()));
-    }
-};
-
 Json carFileJson(const CarFile& file)
 {
     const auto day = [](const std::optional<Instant>& time) { return time ? dateJson(*time) : Json(); };
@@ -265,7 +244,7 @@ void printCarFile(const CarFile& file, bool withDue)
             std::cout << "  " << said(each) << '\n';
 }
 
-Result<void> runList(const ListOptions& options, const CliContext& context)
+Result<void> runList(const CarWish& wish, const CliContext& context)
 {
     const auto car = Car::open(context.logbook, OpenMode::readOnly);
     const auto logs = car ? car->logs() : fail(car.error());
@@ -274,24 +253,24 @@ Result<void> runList(const ListOptions& options, const CliContext& context)
     Json list = Json::array();
     for (const VehicleLog& log : *logs) {
         const CarFile file = carFileOf(log, now());
-        if (!options.wants(file))
+        if (!isWanted(file, wish, now()))
             continue;
         if (context.json)
             list.push_back(carFileJson(file));
         else
-            printCarFile(file, options.due);
+            printCarFile(file, wish.due);
     }
     if (context.json)
         print({{"vehicles", list}});
     return {};
 }
 
-void addListOptions(CLI::App& command, ListOptions& options)
+void addListOptions(CLI::App& command, CarWish& wish)
 {
-    addText(command, "--name", options.name, "only those whose name holds this");
-    addCount(command, "--older-than-months", options.months, {1, 1200, "1 to 1200 months"},
+    addText(command, "--name", wish.name, "only those whose name holds this");
+    addCount(command, "--older-than-months", wish.months, {1, 1200, "1 to 1200 months"},
              "only those whose calibration is that old or older");
-    addFlag(command, "--due", options.due, "only those of which something is due, and what");
+    addFlag(command, "--due", wish.due, "only those of which something is due, and what");
 }
 
 Result<void> runShow(const CliContext& context)
@@ -367,7 +346,7 @@ void addVehicleCommand(CLI::App& app, CliContext& context)
         runSet);
     addCommand<NewName>(vehicle, context, "rename", "call a vehicle by another name", addRenameOptions,
                         runRename);
-    addCommand<ListOptions>(vehicle, context, "list", "all vehicles, and what is due of them", addListOptions, runList);
+    addCommand<CarWish>(vehicle, context, "list", "all vehicles, and what is due of them", addListOptions, runList);
     CLI::App& show = addSubcommand(vehicle, "show", "one vehicle");
     addJson(show, context);
     onRun(show, context, [&context] { return runShow(context); });

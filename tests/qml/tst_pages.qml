@@ -40,7 +40,7 @@ PageCase {
     // Every page, and what is opened there, in large letters and in the other languages: opened
     // in one size, then the window takes the others, as a screen that is turned.
     function test_everyLookIsWhole_data() {
-        const opened = ["map", "route", "road", "fuel", "row", "entry", "transfer", "files", "sheet", "proof", "trip"];
+        const opened = ["map", "route", "road", "fuel", "row", "entry", "transfer", "files", "sheet", "aux", "proof", "trip", "cars"];
         const narrow = [Qt.size(800, 480), Qt.size(480, 800)];
         const wide = [Qt.size(1024, 600), Qt.size(1920, 1080)];
         const rows = [];
@@ -87,8 +87,9 @@ PageCase {
         const isPage = Fixture.pages.includes(data.shown);
         const part = ["road", "fuel", "row"].indexOf(data.shown);
         const ofRoute = part >= 0 || ["route", "map"].includes(data.shown);
-        const ofTank = ["sheet", "proof"].includes(data.shown);
-        open(data.size, data.state, isPage ? data.shown : ofRoute ? "ahead" : ofTank ? "tank" : "logbook",
+        const ofTank = ["sheet", "aux", "proof"].includes(data.shown);
+        const state = ({aux: "tanks", cars: "workshop"})[data.shown] ?? data.state;
+        open(data.size, state, isPage ? data.shown : ofRoute ? "ahead" : ofTank ? "tank" : "logbook",
              data.language, data.percent);
         if (isPage)
             return;
@@ -97,7 +98,9 @@ PageCase {
         else if (data.shown === "trip")
             Fixture.logbook.add(1);
         else if (ofTank)
-            root.window.pageItem.tab = data.shown === "sheet" ? TankViewModel.Sheet : TankViewModel.Reserve;
+            root.window.pageItem.tab = data.shown === "proof" ? TankViewModel.Reserve : TankViewModel.Sheet;
+        else if (data.shown === "cars")
+            root.window.pageItem.tab = LogbookViewModel.Settings;
         else
             root.window.pageItem.tab = ofRoute ? PlanViewModel.Rows : LogbookViewModel.Transfer;
         if (data.shown === "map")
@@ -107,6 +110,10 @@ PageCase {
             Fixture.ahead.editor.selectPart(part);
             Fixture.ahead.editor.selectMode(0);
         }
+        if (data.shown === "aux")
+            Fixture.tank.selectTank(1);
+        if (data.shown === "cars")
+            root.window.pageItem.choosingCar = true;
         if (data.shown === "proof")
             Fixture.tank.tellNextProof();
         if (data.shown === "files")

@@ -311,6 +311,24 @@ QList<State> states()
              }
          },
          LogbookViewModel::Settings},
+        {"many-cars", "logbook",
+         [](Screen& screen) {
+             for (int number = 2; number <= 30; ++number) {
+                 screen.setup.setName(QString("Rally car %1").arg(number));
+                 type(*screen.setup.form(), 0, "60");
+                 screen.setup.save();
+             }
+         },
+         LogbookViewModel::Settings, "choosingCar"},
+        {"tank-of-two", "tank",
+         [](Screen& screen) {
+             screen.tank.sheet()->addTank();
+             screen.tank.sheet()->choose(0, int(TankFeed::pumpedOver));
+             type(*screen.tank.sheet()->form(), 0, "40");
+             screen.tank.sheet()->save();
+         },
+         TankViewModel::Sheet},
+        {"add-tank", "tank", [](Screen& screen) { screen.tank.sheet()->addTank(); }, TankViewModel::Sheet},
         {"another-car", "logbook", [](Screen& screen) { screen.settings.chooseCar(1); }},
     };
 }

@@ -97,6 +97,24 @@ void useLargeTank(Car& car)
     drive(car, 40);
 }
 
+void keepMany(Car& car)
+{
+    const Entry<Vehicle> first = car.vehicle().value();
+    Calibration calibration = car.log().value().calibration->value;
+    HandOverRecord handOver;
+    handOver.time = car.time() - std::chrono::days(500);
+    car.record(handOver).value();
+    for (int number = 2; number <= 30; ++number) {
+        Vehicle vehicle = first.value;
+        vehicle.name = "Rally car " + std::to_string(number);
+        car.setUp(vehicle).value();
+        calibration.time = car.time() - std::chrono::days(800);
+        if (number == 7)
+            car.record(calibration).value();
+    }
+    (void)car.showCar(first.id.uuid);
+}
+
 } // namespace
 
 ExtraTank auxTank()
@@ -135,6 +153,8 @@ Car carInState(const std::string& state, const std::filesystem::path& folder)
         fillOddly(car);
     if (state == "far")
         useLargeTank(car);
+    if (state == "workshop")
+        keepMany(car);
     if (state == "tanks")
         addAuxTank(car, true);
     return car;

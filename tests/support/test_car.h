@@ -61,6 +61,7 @@ void addAuxTank(Car& car, bool used);
 //  "warned": two fills wait for a ruling;
 //  "far": another car, of a long name and a large tank;
 //  "tanks": two tanks, both in use;
+//  "workshop": one of thirty cars, of which two were calibrated and one was handed over;
 //  "unknown": the logbook cannot be opened.
 Car carInState(const std::string& state, const std::filesystem::path& folder);
 

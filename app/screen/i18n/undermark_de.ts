@@ -134,6 +134,14 @@
         <source>name: %1</source>
         <translation>Name: %1</translation>
     </message>
+    <message>
+        <source>name of the tank</source>
+        <translation>Name des Tanks</translation>
+    </message>
+    <message>
+        <source>Add a tank</source>
+        <translation>Einen Tank hinzufügen</translation>
+    </message>
 </context>
 <context>
     <name>ConsumptionView</name>
@@ -555,6 +563,41 @@
     </message>
 </context>
 <context>
+    <name>ManyCars</name>
+    <message>
+        <source>a part of its name; %1</source>
+        <translation>ein Teil des Namens; %1</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Find by name</source>
+        <translation>Nach Namen suchen</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>Name: %1</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Anderer Wagen</translation>
+    </message>
+    <message>
+        <source>is shown</source>
+        <translation>wird gezeigt</translation>
+    </message>
+    <message>
+        <source>show</source>
+        <translation>zeigen</translation>
+    </message>
+</context>
+<context>
     <name>ModeChoice</name>
     <message>
         <source>How is it driven from here?</source>
@@ -903,6 +946,17 @@
     <message>
         <source>change</source>
         <translation>ändern</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsView</name>
+    <message>
+        <source>car: %1</source>
+        <translation>Wagen: %1</translation>
+    </message>
+    <message>
+        <source>choose another</source>
+        <translation>anderen wählen</translation>
     </message>
 </context>
 <context>
@@ -1476,6 +1530,37 @@
     </message>
 </context>
 <context>
+    <name>undermark::CarList</name>
+    <message>
+        <source>Which cars?</source>
+        <translation>Welche Wagen?</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Calibrated over a year ago</source>
+        <translation>Vor über einem Jahr kalibriert</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cars</source>
+        <translation>%1 von %2 Wagen</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation>kalibriert %1</translation>
+    </message>
+    <message>
+        <source>handed over on %1</source>
+        <translation>übergeben am %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::CarSheet</name>
     <message>
         <source>tank, to the first click</source>
@@ -1556,6 +1641,34 @@
     <message>
         <source>kg</source>
         <translation>kg</translation>
+    </message>
+    <message>
+        <source>pumped over, in a minute</source>
+        <translation>umgepumpt, in einer Minute</translation>
+    </message>
+    <message>
+        <source>how it feeds</source>
+        <translation>wie er speist</translation>
+    </message>
+    <message>
+        <source>level with the car&apos;s own</source>
+        <translation>auf gleicher Höhe mit dem des Wagens</translation>
+    </message>
+    <message>
+        <source>by a tap</source>
+        <translation>über einen Hahn</translation>
+    </message>
+    <message>
+        <source>pumped over into the car&apos;s own</source>
+        <translation>umgepumpt in den des Wagens</translation>
+    </message>
+    <message>
+        <source>Second tank</source>
+        <translation>Zweiter Tank</translation>
+    </message>
+    <message>
+        <source>Make %1 the tank&apos;s capacity</source>
+        <translation>%1 als Inhalt des Tanks übernehmen</translation>
     </message>
 </context>
 <context>

@@ -134,6 +134,14 @@
         <source>name: %1</source>
         <translation>nom : %1</translation>
     </message>
+    <message>
+        <source>name of the tank</source>
+        <translation>nom du réservoir</translation>
+    </message>
+    <message>
+        <source>Add a tank</source>
+        <translation>Ajouter un réservoir</translation>
+    </message>
 </context>
 <context>
     <name>ConsumptionView</name>
@@ -555,6 +563,41 @@
     </message>
 </context>
 <context>
+    <name>ManyCars</name>
+    <message>
+        <source>a part of its name; %1</source>
+        <translation>une partie de son nom ; %1</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Les montrer</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Find by name</source>
+        <translation>Chercher par nom</translation>
+    </message>
+    <message>
+        <source>name: %1</source>
+        <translation>nom : %1</translation>
+    </message>
+    <message>
+        <source>Another car</source>
+        <translation>Autre voiture</translation>
+    </message>
+    <message>
+        <source>is shown</source>
+        <translation>est montrée</translation>
+    </message>
+    <message>
+        <source>show</source>
+        <translation>montrer</translation>
+    </message>
+</context>
+<context>
     <name>ModeChoice</name>
     <message>
         <source>How is it driven from here?</source>
@@ -903,6 +946,17 @@
     <message>
         <source>change</source>
         <translation>changer</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsView</name>
+    <message>
+        <source>car: %1</source>
+        <translation>voiture : %1</translation>
+    </message>
+    <message>
+        <source>choose another</source>
+        <translation>en choisir une autre</translation>
     </message>
 </context>
 <context>
@@ -1476,6 +1530,37 @@
     </message>
 </context>
 <context>
+    <name>undermark::CarList</name>
+    <message>
+        <source>Which cars?</source>
+        <translation>Quelles voitures ?</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Calibrated over a year ago</source>
+        <translation>Étalonnées il y a plus d’un an</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cars</source>
+        <translation>%1 voitures sur %2</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation>étalonnée %1</translation>
+    </message>
+    <message>
+        <source>handed over on %1</source>
+        <translation>remise le %1</translation>
+    </message>
+</context>
+<context>
     <name>undermark::CarSheet</name>
     <message>
         <source>tank, to the first click</source>
@@ -1556,6 +1641,34 @@
     <message>
         <source>kg</source>
         <translation>kg</translation>
+    </message>
+    <message>
+        <source>pumped over, in a minute</source>
+        <translation>transféré, par minute</translation>
+    </message>
+    <message>
+        <source>how it feeds</source>
+        <translation>comment il alimente</translation>
+    </message>
+    <message>
+        <source>level with the car&apos;s own</source>
+        <translation>de niveau avec celui de la voiture</translation>
+    </message>
+    <message>
+        <source>by a tap</source>
+        <translation>par un robinet</translation>
+    </message>
+    <message>
+        <source>pumped over into the car&apos;s own</source>
+        <translation>transféré dans celui de la voiture</translation>
+    </message>
+    <message>
+        <source>Second tank</source>
+        <translation>Second réservoir</translation>
+    </message>
+    <message>
+        <source>Make %1 the tank&apos;s capacity</source>
+        <translation>Prendre %1 comme contenance du réservoir</translation>
     </message>
 </context>
 <context>

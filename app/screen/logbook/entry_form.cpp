@@ -24,7 +24,7 @@ QList<NumberEntry> EntryForm::entries() const
     const QString litres = m_format.volumeUnit();
     const bool drained = m_proof == ProofKind::drained;
     const auto known = m_car.knowledge();
-    const auto tank = known ? carOfTank(**known, m_tank) : fail(known.error());
+    const auto tank = known ? carOfTank(**known, m_tanks.tank()) : fail(known.error());
     const bool read = drained && tank && tank->gauge.curve();
     const QString unit = read ? QString::fromStdString(tank->vehicle().sender.unit) : QString();
     return {{Km, m_proof ? tr("driven past the zero mark") : tr("driven"), m_format.distanceUnit(), {},
@@ -43,9 +43,35 @@ void EntryForm::start(std::optional<ProofKind> proof)
     m_proof = proof;
     m_mode = 0;
     m_notices.clear();
+    lookForTanks();
     m_form.setDecimalMark(m_format.decimalMark());
     m_form.setEntries(entries());
     emit changed();
+}
+
+void EntryForm::lookForTanks()
+{
+    if (const auto known = m_car.knowledge())
+        m_tanks.look((*known)->log);
+}
+
+void EntryForm::setTank(const std::string& tank)
+{
+    lookForTanks();
+    m_tanks.mean(tank);
+    m_tankNamed = true;
+}
+
+QList<Choice> EntryForm::tanks() const
+{
+    return m_proof && !m_tankNamed ? m_tanks.choices() : QList<Choice>();
+}
+
+// What was typed was of the other one.
+void EntryForm::chooseTank(int option)
+{
+    if (m_tanks.choose(option))
+        start(m_proof);
 }
 
 void EntryForm::startTrip()
@@ -189,7 +215,7 @@ Result<Proof> EntryForm::proof() const
     if (!all)
         return fail(all.error());
     proof.kind = *m_proof;
-    proof.tank = tankName(m_tank);
+    proof.tank = tankName(m_tanks.tank());
     if (km)
         proof.distance = Estimate<Distance>{*km, kTripMeterSd};
     if (volume)

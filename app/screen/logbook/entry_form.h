@@ -5,11 +5,13 @@
 //
 // Guarantees (each has a test in tests/app/screen/logbook/entry_form_test.cpp):
 //  * of each kind it stores what the command line stores for the same numbers;
-//  * what is missing, or no number, is named, and nothing is stored.
+//  * what is missing, or no number, is named, and nothing is stored;
+//  * a proof is of the tank that the page is about, or of the one that is chosen here.
 #pragma once
 
 #include "app/car/car.h"
 #include "app/screen/base/form_model.h"
+#include "app/screen/base/tank_choice.h"
 
 #include <QStringList>
 #include <qqmlintegration.h>
@@ -26,6 +28,7 @@ class EntryForm : public undermark::FormModel {
     Q_PROPERTY(int kind READ kind NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> modes READ modes NOTIFY changed FINAL)
     Q_PROPERTY(int mode READ mode NOTIFY changed FINAL)
+    Q_PROPERTY(QList<undermark::Choice> tanks READ tanks NOTIFY changed FINAL)
 
 public:
     // `car` outlives the form.
@@ -37,14 +40,16 @@ public:
     int kind() const { return m_proof ? int(*m_proof) : -1; }
     QStringList modes() const; // in which it was driven; empty: nothing was
     int mode() const { return m_mode; }
+    QList<Choice> tanks() const; // of a proof, where there are several and the page names none
 
     void setFormat(const UnitFormat& format);
-    // The tank that a proof is of; empty: the vehicle's own.
-    void setTank(const std::string& tank) { m_tank = tank; }
+    // The tank that the page is about; empty: the vehicle's own.
+    void setTank(const std::string& tank);
     void startTrip();
     void startProof(ProofKind kind);
     Q_INVOKABLE void chooseKind(int kind);
     Q_INVOKABLE void chooseMode(int mode);
+    Q_INVOKABLE void chooseTank(int option); // of tanks()
     Q_INVOKABLE void save();
 
 signals:
@@ -55,6 +60,7 @@ private:
 
     QList<NumberEntry> entries() const;
     void start(std::optional<ProofKind> proof);
+    void lookForTanks();
     bool isDriven() const;
     std::vector<std::string> modeNames() const; // empty: the usual mix
     std::string chosenMode() const;
@@ -68,7 +74,8 @@ private:
     Result<Proof> proof() const;
 
     Car& m_car;
-    std::string m_tank;
+    TankChoice m_tanks;
+    bool m_tankNamed = false; // by the page
     std::optional<ProofKind> m_proof; // absent: a trip
     int m_mode = 0;
 };

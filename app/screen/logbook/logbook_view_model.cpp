@@ -44,7 +44,7 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
 LogbookViewModel::LogbookViewModel(Car& car, Units units, const FileRoots& roots,
                                    QObject* parent)
     : PageModel(parent), m_car(car), m_format(units), m_rows(car), m_editor(car, units), m_entry(car),
-      m_transfer(car, roots)
+      m_transfer(car, roots), m_cars(car)
 {
     const auto added = [this](const EntryId& entry) {
         m_steps.push_back({[this, entry] { return m_car.takeBack(entry); }, tr("Undo the entry")});
@@ -78,6 +78,7 @@ void LogbookViewModel::refresh()
     if (m_opened && m_rows.known())
         m_opened = asItIsNow(m_rows.known()->log, *m_opened);
     readVersions();
+    m_cars.refresh();
     emit changed();
 }
 
@@ -101,6 +102,7 @@ void LogbookViewModel::setFormat(const UnitFormat& format)
     m_editor.setFormat(format);
     m_entry.setFormat(format);
     m_transfer.setFormat(format);
+    m_cars.setFormat(format);
     m_correcting = false;
     refresh();
 }

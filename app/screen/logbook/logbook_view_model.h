@@ -15,6 +15,7 @@
 #include "app/screen/base/notice_text.h"
 #include "app/screen/base/page_model.h"
 #include "app/screen/base/plot_picture.h"
+#include "app/screen/logbook/car_list.h"
 #include "app/screen/logbook/entry_form.h"
 #include "app/screen/logbook/history_model.h"
 #include "app/screen/logbook/transfer_view_model.h"
@@ -51,6 +52,7 @@ class LogbookViewModel : public PageModel {
     Q_PROPERTY(undermark::PumpViewModel* editor READ editor CONSTANT FINAL)
     Q_PROPERTY(undermark::EntryForm* entry READ entry CONSTANT FINAL)
     Q_PROPERTY(undermark::TransferViewModel* transfer READ transfer CONSTANT FINAL)
+    Q_PROPERTY(undermark::CarList* cars READ cars CONSTANT FINAL)
     Q_PROPERTY(undermark::PlotPicture consumption READ consumption NOTIFY changed FINAL)
     Q_PROPERTY(QList<undermark::Fact> rates READ rates NOTIFY changed FINAL)
 
@@ -84,6 +86,7 @@ public:
     PumpViewModel* editor() { return &m_editor; }
     EntryForm* entry() { return &m_entry; }
     TransferViewModel* transfer() { return &m_transfer; }
+    CarList* cars() { return &m_cars; }
     PlotPicture consumption() const;
     QList<Fact> rates() const;
 
@@ -125,6 +128,7 @@ private:
     PumpViewModel m_editor;
     EntryForm m_entry;
     TransferViewModel m_transfer;
+    CarList m_cars;
     int m_filter = 0;
     std::optional<LogRow> m_opened;
     bool m_correcting = false;

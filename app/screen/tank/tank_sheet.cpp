@@ -13,7 +13,7 @@ void TankViewModel::writeSheet()
 {
     if (!calibrated())
         return;
-    const std::filesystem::path file = m_car.folder() / "hand-over-sheet.pdf";
+    const std::filesystem::path file = m_car.folder() / fileOfTank("hand-over-sheet", "pdf", m_tanks.tank());
     const UnitFormat ofTheSheet({}, m_format.locale());
     const SheetPhotos photos = sheetPhotos(m_known->log, m_car.logbookFile());
     const auto written = writeHandOverSheet(

@@ -122,7 +122,8 @@ void TankViewModel::exportTable()
 {
     if (!gauge())
         return;
-    const QString path = QString::fromStdString((m_car.folder() / "gauge-table.csv").string());
+    const auto name = fileOfTank("gauge-table", "csv", m_tanks.tank());
+    const QString path = QString::fromStdString((m_car.folder() / name).string());
     QSaveFile file(path);
     const bool written = file.open(QIODevice::WriteOnly) && file.write(tableText().toUtf8()) >= 0 &&
                          file.commit();

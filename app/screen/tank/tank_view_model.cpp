@@ -23,7 +23,10 @@ TankViewModel::TankViewModel(Car& car, Units units, QObject* parent)
         emit stored();
     };
     connect(&m_guide, &CalibrationGuide::stored, this, tell);
-    connect(&m_sheet, &CarSheet::stored, this, tell);
+    connect(&m_sheet, &CarSheet::stored, this, [this, tell] {
+        m_tanks.mean(m_sheet.tank()); // it may be a new one
+        tell();
+    });
     connect(&m_proof, &EntryForm::stored, this, tell);
     m_tanks.mean(m_guide.tank());
     TankViewModel::refresh();
@@ -45,6 +48,7 @@ void TankViewModel::refresh()
         m_unknown = car.error();
     m_guide.turnTo(m_tanks.tank(), m_tanks.word());
     m_proof.setTank(m_tanks.tank());
+    m_sheet.setTank(m_tanks.tank());
     m_sheet.refresh();
     changeTable();
 }

@@ -76,7 +76,7 @@ public:
     CarSheet* sheet() { return &m_sheet; }
     EntryForm* proof() { return &m_proof; }
     bool proving() const { return m_proving; } // a proof is being told
-    // Which one all of the page is about, but for the car's own facts; with one tank none.
+    // Which one all of the page is about; with one tank none.
     QList<Choice> tanks() const { return m_tanks.choices(); }
 
     void refresh() override;
@@ -91,10 +91,10 @@ public:
     Q_INVOKABLE void changeTableDecimals(); // 0, 1, 2, and 0 again
     Q_INVOKABLE void switchTableUnit();
     Q_INVOKABLE void copyTable();
-    // Writes gauge-table.csv beside the logbook.
+    // Writes gauge-table.csv beside the logbook; of a further tank gauge-table-NAME.csv.
     Q_INVOKABLE void exportTable();
 
-    // Writes hand-over-sheet.pdf beside the logbook.
+    // Writes hand-over-sheet.pdf beside the logbook; of a further tank hand-over-sheet-NAME.pdf.
     Q_INVOKABLE void writeSheet();
 
 signals:

@@ -24,6 +24,12 @@ FormBoard {
         Layout.fillWidth: true
         notices: root.entry.notices
     }
+    ChoiceRows {
+        Layout.fillWidth: true
+        visible: choices.length > 0
+        choices: root.entry.tanks
+        onChosen: (choice, option) => root.entry.chooseTank(option)
+    }
     ButtonGrid {
         Layout.fillWidth: true
         columns: 2

@@ -10,6 +10,7 @@ FocusScope {
     required property LogbookViewModel view
     required property ScreenSettings settings
     property int tab: LogbookViewModel.All
+    property alias choosingCar: settingsView.choosing
     readonly property bool portrait: height > width
     readonly property bool busy: view.opened || view.correcting || view.adding
     readonly property bool listing: tab < view.filters.length && !busy
@@ -88,10 +89,12 @@ FocusScope {
             view: root.view.transfer
         }
         SettingsView {
+            id: settingsView
             Layout.fillWidth: true
             Layout.fillHeight: true
             visible: root.tab === LogbookViewModel.Settings && !root.busy
             settings: root.settings
+            cars: root.view.cars
         }
         LogEntry {
             Layout.fillWidth: true

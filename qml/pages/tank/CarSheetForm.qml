@@ -4,13 +4,16 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The car's sheet: name, tank and sender, checked against the calibration.
+// The car's sheet, or a further tank's: name, tank and sender, checked against the calibration.
 Item {
     id: root
 
     required property CarSheet sheet
+    required property list<choice> tanks
     required property bool portrait
     property bool naming: false
+
+    signal tankChosen(option: int)
 
     function take(event: KeyEvent) {
         if (!root.naming)
@@ -21,7 +24,7 @@ Item {
         anchors.fill: parent
         visible: root.naming
         text: root.sheet.name
-        spoken: qsTr("name of the car")
+        spoken: root.sheet.ofCar ? qsTr("name of the car") : qsTr("name of the tank")
         doneWord: qsTr("Take the name")
         onEdited: text => root.sheet.name = text
         onAccepted: root.naming = false
@@ -43,6 +46,12 @@ Item {
             Layout.fillWidth: true
             notices: root.sheet.notices
         }
+        ChoiceRows {
+            Layout.fillWidth: true
+            visible: choices.length > 0 && !root.sheet.adding
+            choices: root.tanks
+            onChosen: (choice, option) => root.tankChosen(option)
+        }
         TouchButton {
             Layout.fillWidth: true
             visible: text !== ""
@@ -51,6 +60,7 @@ Item {
         }
         SettingLine {
             Layout.fillWidth: true
+            visible: root.sheet.renamable
             text: qsTr("name: %1").arg(root.sheet.name)
             onClicked: root.naming = true
         }
@@ -62,6 +72,15 @@ Item {
             Layout.fillWidth: true
             choices: root.sheet.choices
             onChosen: (choice, option) => root.sheet.choose(choice, option)
+        }
+        TouchButton {
+            Layout.fillWidth: true
+            visible: !root.sheet.adding
+            text: qsTr("Add a tank")
+            onClicked: {
+                root.sheet.addTank();
+                board.toTop();
+            }
         }
     }
 }

@@ -78,7 +78,9 @@ FocusScope {
             Layout.fillHeight: true
             visible: root.tab === TankViewModel.Sheet
             sheet: root.view.sheet
+            tanks: root.view.tanks
             portrait: root.portrait
+            onTankChosen: option => root.view.selectTank(option)
         }
         CalibrationPages {
             id: guidePages

@@ -139,6 +139,40 @@ private slots:
         QVERIFY(!logbook.adding());
         QCOMPARE(car.log()->proofs.size(), before.proofs.size());
     }
+    void onTheLogbookAProofIsOfTheTankThatIsChosen()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        LogbookViewModel logbook(car);
+        logbook.add(1);
+        QVERIFY(logbook.entry()->tanks().isEmpty()); // a trip is of no tank
+        logbook.close();
+        logbook.add(2);
+        QCOMPARE(logbook.entry()->tanks()[0].options, QStringList({"The car's own", "aux"}));
+        logbook.entry()->chooseTank(1);
+        logbook.entry()->chooseKind(int(ProofKind::base));
+        QCOMPARE(logbook.entry()->tanks()[0].current, 1);
+        type(*logbook.entry()->form(), 0, "3");
+        logbook.entry()->save();
+        QCOMPARE(lastProof(car).tank, std::optional<std::string>("aux"));
+        logbook.add(2);
+        logbook.entry()->chooseTank(0);
+        type(*logbook.entry()->form(), 0, "12");
+        logbook.entry()->save();
+        QVERIFY(!lastProof(car).tank);
+    }
+    void onTheTankPageAProofIsOfThePagesTank()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        TankViewModel tank(car);
+        tank.selectTank(1);
+        tank.tellProof();
+        QVERIFY(tank.proof()->tanks().isEmpty());
+        type(*tank.proof()->form(), 0, "7");
+        tank.proof()->save();
+        QCOMPARE(lastProof(car).tank, std::optional<std::string>("aux"));
+    }
     void aForgottenFillIsDatedAndNothingOfItIsGuessed()
     {
         test::DemoCar car;

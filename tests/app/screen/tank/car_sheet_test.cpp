@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/car_sheet.h"
+#include "app/screen/tank/tank_view_model.h"
 #include "tests/support/test_car.h"
 #include "tests/support/test_main.h"
 
@@ -10,7 +11,9 @@ using namespace undermark;
 
 namespace {
 
-enum Field { CapacityField, LeftBehindField, UnusableField, LampField, SupplyField };
+enum Field { CapacityField, LeftBehindField, UnusableField, LampField, MassField, SupplyField };
+// Of a further tank that is not calibrated and reads volts as they are.
+constexpr int TransferFieldOfTank = 4;
 
 void type(CarSheet& sheet, int field, const QString& text)
 {
@@ -125,6 +128,84 @@ private slots:
         sheet.save();
         QVERIFY(car.vehicle()->value.fuel == FuelKind::diesel);
         QCOMPARE(car.vehicle()->value.sender.unit, "%");
+    }
+    // As `vehicle tank add` with the same numbers.
+    void aFurtherTankIsAddedAndItsSheetIsShown()
+    {
+        test::DemoCar car;
+        const Vehicle own = car.vehicle()->value;
+        TankViewModel tank(car);
+        CarSheet& sheet = *tank.sheet();
+        QVERIFY(sheet.ofCar() && tank.tanks().isEmpty());
+        sheet.addTank();
+        QVERIFY(sheet.adding() && sheet.renamable());
+        sheet.save(); // how much it takes is missing
+        QVERIFY(sheet.notices()[0].problem());
+        QVERIFY(car.log()->tanks.empty());
+        sheet.setName("roof");
+        type(sheet, CapacityField, "40");
+        sheet.choose(0, int(TankFeed::pumpedOver));
+        QCOMPARE(sheet.form()->fields().last().name, "pumped over, in a minute");
+        type(sheet, TransferFieldOfTank, "2.5");
+        sheet.save();
+        ExtraTank expected;
+        expected.name = "roof";
+        expected.capacity = Volume::fromLitres(40);
+        expected.feed = TankFeed::pumpedOver;
+        expected.transfer = FlowRate::fromLitresPerHour(150);
+        QCOMPARE(car.log()->tanks.size(), std::size_t(1));
+        QCOMPARE(car.log()->tanks[0].value, expected);
+        QCOMPARE(car.vehicle()->value, own);
+        QCOMPARE(tank.tanks()[0].current, 1); // the page is about the new one
+        QVERIFY(!sheet.adding() && !sheet.renamable());
+        QCOMPARE(sheet.form()->fields()[0].text, "40");
+    }
+    void aFurtherTanksSheetIsChangedAndTheRestOfItStays()
+    {
+        test::DemoCar car;
+        ExtraTank aux = test::auxTank();
+        aux.feed = TankFeed::pumpedOver;
+        aux.transfer = FlowRate::fromLitresPerHour(123.4);
+        aux.leftBehind = Estimate<Volume>{Volume::fromLitres(1.25), Volume::fromLitres(0.3)};
+        aux.sender.unit = "ohm";
+        QVERIFY(car.record(aux));
+        const Vehicle own = car.vehicle()->value;
+        TankViewModel tank(car);
+        tank.selectTank(1);
+        CarSheet& sheet = *tank.sheet();
+        QCOMPARE(sheet.form()->fields()[0].text, "30");
+        sheet.setName("another"); // a tank keeps its name
+        type(sheet, CapacityField, "31");
+        sheet.save();
+        aux.capacity = Volume::fromLitres(31);
+        QCOMPARE(car.log()->tanks[0].value, aux);
+        sheet.choose(0, int(TankFeed::shared));
+        sheet.save();
+        aux.feed = TankFeed::shared;
+        QCOMPARE(car.log()->tanks[0].value, aux);
+        QCOMPARE(car.vehicle()->value, own);
+        type(sheet, CapacityField, "99");
+        tank.selectTank(0); // what was typed of the other tank is dropped
+        QCOMPARE(sheet.form()->fields()[0].text, "52");
+        QVERIFY(sheet.ofCar());
+    }
+    void aTankOfANameThatIsTakenIsRefusedAndLeavingAddsNothing()
+    {
+        test::DemoCar car;
+        QVERIFY(car.record(test::auxTank()));
+        TankViewModel tank(car);
+        tank.sheet()->addTank();
+        tank.sheet()->setName("aux");
+        type(*tank.sheet(), CapacityField, "20");
+        tank.sheet()->save();
+        QVERIFY(tank.sheet()->notices()[0].problem());
+        tank.refresh(); // somebody writes elsewhere
+        QVERIFY(tank.sheet()->adding());
+        QCOMPARE(tank.sheet()->form()->fields()[0].text, "20");
+        tank.sheet()->startOver();
+        QVERIFY(!tank.sheet()->adding() && tank.sheet()->ofCar());
+        QCOMPARE(car.log()->tanks.size(), std::size_t(1));
+        QCOMPARE(car.log()->tanks[0].value, test::auxTank());
     }
     void whatIsTypedIsNotLostToWhatHappensElsewhere()
     {

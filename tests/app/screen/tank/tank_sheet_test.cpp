@@ -37,6 +37,25 @@ private slots:
         QVERIFY(pdf.open(QIODevice::ReadOnly));
         QVERIFY(pdf.readAll().startsWith("%PDF"));
     }
+    void ofAFurtherTankSheetAndTableHaveItsNameInTheirs()
+    {
+        test::DemoCar car;
+        ExtraTank tank = test::auxTank();
+        tank.name = "../roof";
+        QVERIFY(car.record(tank));
+        Calibration calibration = car.log()->calibration->value;
+        calibration.tank = tank.name;
+        QVERIFY(car.record(calibration));
+        TankViewModel page(car);
+        page.selectTank(1);
+        page.writeSheet();
+        page.exportTable();
+        QVERIFY2(page.sheetDone().contains("Written"), qPrintable(page.sheetDone()));
+        QVERIFY(std::filesystem::exists(car.folder() / "hand-over-sheet----roof.pdf"));
+        QVERIFY(std::filesystem::exists(car.folder() / "gauge-table----roof.csv"));
+        QVERIFY(!std::filesystem::exists(car.folder() / "hand-over-sheet.pdf"));
+        QVERIFY(!std::filesystem::exists(car.folder() / "gauge-table.csv"));
+    }
     void aPhotoThatIsNotThereIsSaid()
     {
         test::DemoCar car;
