@@ -2487,11 +2487,11 @@
     </message>
     <message>
         <source>%1 saved, into %2</source>
-        <translation>%1 enregistrés, dans %2</translation>
+        <translation>%1 gardés, dans %2</translation>
     </message>
     <message>
         <source>%1 saved</source>
-        <translation>%1 enregistrés</translation>
+        <translation>%1 gardés</translation>
     </message>
 </context>
 <context>
