@@ -234,7 +234,7 @@ PageCase {
         } else if (data.state === "far") {  // just filled: the guess is nothing, and 9 L are asked about
             keyClick("9");
         }
-        if (data.state === "calm" || data.state === "low") { // nothing typed: it asks first
+        if (["calm", "low", "tanks"].includes(data.state)) { // nothing typed: it asks first
             Fixture.pump.save();
             wait(750);
         }
