@@ -362,6 +362,44 @@ private slots:
         QVERIFY(none && !none->feasible);
         QVERIFY(none->shortfall->missing > Volume());
     }
+
+    // The first plan of a long way, from every second pump: what it promises holds, and what it says another
+    // could save is no less than what another does.
+    void theFirstPlanOfALongWayIsSound()
+    {
+        std::mt19937 random(18);
+        PlanRequest request;
+        double km = 0;
+        for (int i = 0; i <= 520; ++i, km += 8 + double(random() % 5)) {
+            RoutePoint point;
+            point.at = Distance::fromKm(km);
+            point.fuel = i > 0 && i < 520 ? FuelSource::pump : FuelSource::none;
+            point.pricePerLitre = 1.5 + double(random() % 50) / 100;
+            request.route.points.push_back(point);
+        }
+        request.tank.capacity = Volume::fromLitres(50);
+        request.tank.start = {Volume::fromLitres(20), Volume::fromLitres(.5)};
+        request.tank.fullSd = Volume::fromLitres(.5);
+        request.rates = RateModel::single({Consumption::fromLitresPer100Km(8), Consumption::fromLitresPer100Km(.3)});
+        request.tripConfidence = Probability::of(.99);
+        for (const Aim aim : {Aim::cost, Aim::stops, Aim::time, Aim::weight}) {
+            request.aim = aim;
+            int asked = 0;
+            const auto first = plan(request, [&](std::optional<double> gap) { ++asked; return !gap; });
+            const auto whole = plan(request);
+            QVERIFY(first && whole && first->feasible && whole->feasible);
+            QCOMPARE(asked, 1);
+            QVERIFY(first->stopped && !whole->stopped);
+            QVERIFY(first->floorRisk <= .01);
+            const auto worth = [aim](const Plan& plan) {
+                return aim == Aim::cost ? plan.cost : aim == Aim::stops ? double(plan.stops.size())
+                       : aim == Aim::time ? plan.stopTime.count() : plan.litreKm;
+            };
+            QVERIFY(worth(*first) >= worth(*whole) * (1 - 1e-9));
+            QVERIFY(worth(*first) - worth(*whole) <= first->tripGap * (1 + 1e-9));
+            qInfo("aim %d: the first plan %.4g, the plan %.4g", int(aim), worth(*first), worth(*whole));
+        }
+    }
 };
 
 UNDERMARK_TEST(PlanTripTest)
