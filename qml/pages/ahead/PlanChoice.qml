@@ -20,15 +20,15 @@ ColumnLayout {
         Layout.fillWidth: true
         Layout.fillHeight: true
 
-        ChoiceRows {
-            Layout.fillWidth: true
-            choices: root.wishes.choices
-            onChosen: (choice, option) => root.wishes.choose(choice, option)
-        }
         SettingLine {
             Layout.fillWidth: true
             text: root.day.line
             onClicked: root.dayWanted()
+        }
+        ChoiceRows {
+            Layout.fillWidth: true
+            choices: root.wishes.choices
+            onChosen: (choice, option) => root.wishes.choose(choice, option)
         }
         Item {
             Layout.fillHeight: true
