@@ -283,43 +283,55 @@ PlanOptions ofSecondCar(const PlanOptions& options, const PlanRequest& first, co
     return second;
 }
 
+// One car's plan, as it was asked for.
+struct Asked {
+    PlanOptions options;
+    PlanRequest request;
+    Answer answer;
+
+    Json json() const { return answerJson(options, request, answer); }
+};
+
+Result<Asked> planAsked(PlanOptions options, const CliContext& context)
+{
+    Result<PlanRequest> request = requestFrom(options, context);
+    if (!request)
+        return fail(request.error());
+    Result<Answer> answer = answerTo(options, *request);
+    return answer ? Result<Asked>({std::move(options), std::move(*request), std::move(*answer)}) : fail(answer.error());
+}
+
 Result<void> runPlan(const PlanOptions& options, const CliContext& context)
 {
     if (!options.secondCar.empty() && (options.rate || options.capacity))
         return wrongUse("--second-car is one of the logbook, and so is the first", "no --capacity-l and --rate");
-    const Result<PlanRequest> request = requestFrom(options, context);
-    if (!request)
-        return fail(request.error());
-    Result<Answer> answer = answerTo(options, *request);
-    if (!answer)
-        return fail(answer.error());
-    if (options.secondCar.empty()) {
-        if (context.json)
-            print(answerJson(options, *request, *answer));
-        else
-            printAnswer(options, *request, *answer);
-        return {};
+    Result<Asked> first = planAsked(options, context);
+    if (!first)
+        return fail(first.error());
+    std::optional<Asked> second;
+    if (!options.secondCar.empty()) {
+        CliContext other = context;
+        other.vehicle = options.secondCar;
+        Result<Asked> asked = planAsked(ofSecondCar(options, first->request, first->answer.planned.plan), other);
+        if (!asked)
+            return fail(asked.error());
+        second = std::move(*asked);
     }
-    CliContext other = context;
-    other.vehicle = options.secondCar;
-    const PlanOptions asked = ofSecondCar(options, *request, answer->planned.plan);
-    const Result<PlanRequest> second = requestFrom(asked, other);
-    if (!second)
-        return fail(second.error());
-    Result<Answer> secondAnswer = answerTo(asked, *second);
-    if (!secondAnswer)
-        return fail(secondAnswer.error());
     if (context.json) {
-        Json json = answerJson(options, *request, *answer);
-        json["second_car"] = answerJson(asked, *second, *secondAnswer);
-        json["second_car"]["name"] = options.secondCar;
+        Json json = first->json();
+        if (second) {
+            json["second_car"] = second->json();
+            json["second_car"]["name"] = options.secondCar;
+        }
         print(json);
         return {};
     }
-    printAnswer(options, *request, *answer);
-    std::printf("\nSecond car, %s, with %s of the crew:\n", options.secondCar.c_str(),
-                numberOf(std::size_t(second->crewCans), "can").c_str());
-    printAnswer(asked, *second, *secondAnswer);
+    printAnswer(options, first->request, first->answer);
+    if (second) {
+        std::printf("\nSecond car, %s, with %s of the crew:\n", options.secondCar.c_str(),
+                    numberOf(std::size_t(second->request.crewCans), "can").c_str());
+        printAnswer(second->options, second->request, second->answer);
+    }
     return {};
 }
 

@@ -39,7 +39,8 @@ public:
               Weight weight = Weight::normal, Align align = Align::left, double room = 0.0);
 
     // As many lines as it takes in so much room, broken at `separator`, which goes on within a
-    // line; a part that is wider by itself has a line of its own. A number is not parted by a space from what it counts. At least one line.
+    // line; a part that is wider by itself has a line of its own. A number is not parted by a space
+    // from what it counts. At least one line.
     std::vector<std::string> lines(const std::string& words, double size, double room,
                                    std::string_view separator = " ");
 

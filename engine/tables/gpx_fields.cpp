@@ -62,8 +62,6 @@ Result<void> refused(std::string_view name, Sentence detail, Sentence expected,
                 std::move(expected), std::string(found));
 }
 
-const NumberRange kAnyHeight{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
-
 Result<void> setNumber(std::span<const GpxNumber> numbers, const NumberRange& range, RoutePoint& point,
                        std::string_view name, std::string_view text)
 {
@@ -121,7 +119,7 @@ Result<void> setGpxField(RoutePoint& point, std::string_view name, std::string_v
         point.timed = text == "1";
     }
     const auto done = setNumber(kNumbers, kNotNegative, point, name, text);
-    return done ? setNumber(kHeights, kAnyHeight, point, name, text) : done;
+    return done ? setNumber(kHeights, kClimbRange, point, name, text) : done;
 }
 
 std::vector<std::pair<std::string, std::string>> gpxFields(const RoutePoint& point)

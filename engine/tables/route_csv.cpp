@@ -38,7 +38,6 @@ enum RouteColumn : std::size_t {
     untilDate,
 };
 
-const NumberRange kHeightRange{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
 const NumberRange kRouteKmRange{0.0, 1e7, Sentence::of("km of 0 or more")};
 
 class RouteReader {
@@ -144,7 +143,7 @@ private:
     Result<void> readHeight(RouteColumn column, Distance& target)
     {
         std::optional<Distance> height;
-        const Result<void> done = readAmount(column, height, kHeightRange, Distance::fromMetres);
+        const Result<void> done = readAmount(column, height, kClimbRange, Distance::fromMetres);
         target = height.value_or(Distance());
         return done;
     }

@@ -49,6 +49,9 @@ inline constexpr std::array<CsvColumn, 21> kRouteColumns{{
     {"until_date", false},
 }};
 
+// Of climb_m and climb_back_m, wherever a row is read.
+inline const NumberRange kClimbRange{-1e5, 1e5, Sentence::of("metres of height, -100000 to 100000")};
+
 // at_km or leg_km, and fuel (none, pump, zone, can, crew) are required; name,
 // mode (kept from the row above where empty; or kUsualMixWord), price_per_l, min_litres,
 // max_litres, stop_min, detour_km, opens, closes (HH:MM), timed (0 or 1),

@@ -86,26 +86,29 @@ Result<PlanDay::Told> PlanDay::typed() const
         return number && *number > 0 ? std::optional(Speed::fromKmPerHour(*number * m_format.oneUnit().km())) : std::nullopt;
     };
     const auto litres = [this](const QString& text) { return m_format.volumeFrom(text); };
-    Told told;
-    const auto leaves = clockFrom(m_form.text(Leaves));
-    if (!leaves && !m_form.text(Leaves).isEmpty())
+    // What is not typed anew stays as it was, and not as it is rounded.
+    Told told = m_told;
+    std::optional<Error> failed;
+    const auto take = [&](FieldId id, auto from, auto&& keep) {
+        if (m_form.known(id))
+            return;
+        if (const auto read = m_form.read(id, from))
+            keep(*read);
+        else
+            failed = read.error();
+    };
+    take(Pace, speedFrom, [&](const auto& pace) { told.pace = pace; });
+    take(Cans, cansFrom, [&](const auto& cans) { told.cans = cans.value_or(0); });
+    take(CrewCans, cansFrom, [&](const auto& cans) { told.crewCans = cans.value_or(0); });
+    take(CanSize, litres, [&](const auto& size) { told.canSize = size; });
+    take(Load, litres, [&](const auto& load) {
+        told.load = Consumption::fromLitresPerKm(load.value_or(Volume()).litres() / (100 * m_format.oneUnit().km()));
+    });
+    if (failed)
+        return fail(*failed);
+    told.leaves = clockFrom(m_form.text(Leaves));
+    if (!told.leaves && !m_form.text(Leaves).isEmpty())
         return failInput(Sentence::of("this is no time of day"), Sentence::of("0830 or 8.30, say"), m_form.text(Leaves).toStdString());
-    const auto pace = m_form.read(Pace, speedFrom);
-    const auto cans = m_form.read(Cans, cansFrom), crew = m_form.read(CrewCans, cansFrom);
-    const auto size = m_form.read(CanSize, litres), load = m_form.read(Load, litres);
-    for (const Error* error : {pace ? nullptr : &pace.error(),
-                               cans ? nullptr : &cans.error(), crew ? nullptr : &crew.error(),
-                               size ? nullptr : &size.error(), load ? nullptr : &load.error()})
-        if (error)
-            return fail(*error);
-    told = {leaves, *pace, cans->value_or(0), crew->value_or(0), *size,
-            Consumption::fromLitresPerKm(load->value_or(Volume()).litres() / (100 * m_format.oneUnit().km()))};
-    if (m_form.known(Pace)) // not typed anew: as it was, and not as it is rounded
-        told.pace = m_told.pace;
-    if (m_form.known(CanSize))
-        told.canSize = m_told.canSize;
-    if (m_form.known(Load))
-        told.load = m_told.load;
     if (told.leaves.has_value() != told.pace.has_value())
         return failInput(Sentence::of("The time of departure and the speed go together."));
     if (told.cans + told.crewCans > 0 && !(told.canSize && *told.canSize > Volume()))

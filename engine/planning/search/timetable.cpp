@@ -45,11 +45,6 @@ double Timetable::clock(int point, double supply, double stopped) const
            (supply - startLitres) * minutesPerLitre;
 }
 
-bool Timetable::isOpen(int point, double clock) const
-{
-    return waitAt(point, clock) == 0;
-}
-
 double Timetable::waitAt(int point, double clock) const
 {
     const Window& window = hours[static_cast<std::size_t>(point)];

@@ -39,7 +39,6 @@ struct Timetable {
 
     // On arrival at a point with `supply`, after `stopped` minutes of stops.
     double clock(int point, double supply, double stopped) const;
-    bool isOpen(int point, double clock) const;
     // Minutes until it opens; 0 where it is open, infinite where it opens no more.
     double waitAt(int point, double clock) const;
 

@@ -160,7 +160,7 @@ std::optional<std::pair<std::vector<Purchase>, double>> drawnPlan(const Problem&
         const Offer& offer = problem.offers[at];
         if (offer.open && uniform(random) < 0.5) {
             if (problem.timetable &&
-                !problem.timetable->isOpen(i, problem.timetable->clock(i, supply, stopped)))
+                problem.timetable->waitAt(i, problem.timetable->clock(i, supply, stopped)) > 0)
                 return std::nullopt;
             if (i > 0 && supply < problem.leastSupplyToStop(since, i))
                 return std::nullopt;
