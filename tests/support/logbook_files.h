@@ -42,11 +42,15 @@ inline void makeSingleFile(const fs::path& file)
     database.execAndGet("PRAGMA journal_mode = DELETE");
 }
 
-// Writes what tests/data/schema_1.sqlite holds: an invented car with every sample record.
-// The file in the repository stays as it is for ever, because programs of
-// that schema are gone. Of today's schema
+// The fixture of a schema, an invented car with every sample record, as a program of that
+// schema wrote it: it stays as it is for ever, because those programs are gone.
+inline fs::path fixtureOf(int schema)
+{
+    return fs::path(UNDERMARK_TEST_DATA) / ("schema_" + std::to_string(schema) + ".sqlite");
+}
+
+// Writes what the fixture of today's schema is to hold, before a step is added to it:
 //     UNDERMARK_WRITE_FIXTURE=FILE engine_tests logbook_history_test
-// makes one of the same content.
 inline Result<void> writeFixture(const fs::path& file)
 {
     {
@@ -63,7 +67,7 @@ inline Result<void> writeFixture(const fs::path& file)
         const auto filled = book->addAll<Fill>(*car, fills, kNow);
         const auto driven = book->addAll<Trip>(*car, trips, kNow);
         const auto proved = book->addAll<Proof>(*car, proofs, kNow);
-        if (!calibrated || !filled || !driven || !proved)
+        if (!calibrated || !filled || !driven || !proved || !addSchema2(*book, *car))
             return failInput(Sentence::just("the fixture cannot be written"));
     }
     makeSingleFile(file);

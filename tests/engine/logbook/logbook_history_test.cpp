@@ -27,7 +27,8 @@ class LogbookHistoryTest : public QObject {
         return volumes;
     }
 
-    static void holdsTheSamples(const Logbook& book)
+    // `more`: beside them those of schema 2, one a kind.
+    static void holdsTheSamples(const Logbook& book, std::size_t more = 0)
     {
         const auto vehicles = book.vehicles();
         QVERIFY(vehicles.has_value());
@@ -38,12 +39,13 @@ class LogbookHistoryTest : public QObject {
         QVERIFY(log->calibration && log->calibration->value == fullCalibration());
         QCOMPARE(log->modes.size(), std::size_t(4));
         QCOMPARE(log->modes[3].value.name, std::string(kSpecialStage));
-        QCOMPARE(log->fills.size(), std::size_t(2));
-        QVERIFY(log->fills[0].value == fullFill() && log->fills[1].value == leastFill());
-        QCOMPARE(log->trips.size(), std::size_t(2));
-        QVERIFY(log->trips[0].value == fullTrip() && log->trips[1].value == leastTrip());
-        QCOMPARE(log->proofs.size(), std::size_t(2));
-        QVERIFY(log->proofs[0].value == fullProof() && log->proofs[1].value == leastProof());
+        const auto holds = [&](const auto& entries, const auto& full, const auto& least) {
+            return entries.size() == 2 + more && entries[0].value == full
+                   && std::ranges::find(entries, least, [](const auto& each) { return each.value; }) != entries.end();
+        };
+        QVERIFY(holds(log->fills, fullFill(), leastFill()));
+        QVERIFY(holds(log->trips, fullTrip(), leastTrip()));
+        QVERIFY(holds(log->proofs, fullProof(), leastProof()));
     }
 
     static std::vector<std::string> allTables()
@@ -217,7 +219,7 @@ private slots:
         QVERIFY(!fs::exists(fresh.string() + "-wal") && !fs::exists(fresh.string() + "-shm"));
         if (const char* target = std::getenv("UNDERMARK_WRITE_FIXTURE"))
             fs::copy_file(fresh, target, fs::copy_options::skip_existing);
-        holdsTheSamples(*Logbook::open(fresh, OpenMode::readWrite));
+        holdsTheSamples(*Logbook::open(fresh, OpenMode::readWrite), 1);
     }
 };
 
