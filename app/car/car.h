@@ -80,13 +80,13 @@ public:
     // --- recorded (car_records.cpp)
 
     // A new entry. T: Mode, Calibration, Fill, Trip, Proof, ExtraTank, VerificationRecord,
-    // LiveSource, Photo, HandOverRecord or OwnPump. Errors: as Logbook::add.
+    // LiveSource, Photo, HandOverRecord, OwnPump or LevelRecord. Errors: as Logbook::add.
     template <class T> Result<EntryId> record(const T& value);
     // A fill, and what it taught. Errors: as Logbook::add; once it is stored, none: what
     // keeps the answer back is among the lesson's flags.
     Result<FillLesson> recordFill(const Fill& fill);
     // Replaces an entry, also one that was taken back. T: Vehicle, Mode, ExtraTank,
-    // Calibration, Fill, Trip or Proof.
+    // Calibration, Fill, Trip, Proof or LevelRecord.
     // Errors: as Logbook::supersede.
     template <class T> Result<void> revise(const EntryId& entry, const T& value);
     Result<void> revise(const EntryId& entry, const LogValue& value);
@@ -102,7 +102,7 @@ public:
     Result<LogPage> logPage(const LogPageWish& wish) const;
     Result<LogCount> logCount(std::optional<LogKind> kind) const;
     Result<std::int64_t> logRow(std::optional<LogKind> kind, const LogRow& entry) const;
-    // As in logbook_transfer.h. T is Fill or Trip.
+    // As in logbook_transfer.h. T is Fill, Trip or LevelRecord.
     template <class T>
     Result<ImportPreview<T>> previewImport(const std::filesystem::path& table,
                                            const ImportOptions& options) const;

@@ -121,9 +121,7 @@ Fill likelyFill(const CarKnowledge& car, Instant now, const Question& question, 
     fill.volume = unused ? filled.vehicle().capacity : car.further.empty() ? missing : std::min(missing, takes);
     const auto last = std::find_if(car.fills.rbegin(), car.fills.rend(),
                                    [](const Fill& each) { return each.extent != FillExtent::partial; });
-    std::optional<Distance> since = outlook->sinceFill;
-    if (since && outlook->unlogged && outlook->unlogged->road)
-        *since += outlook->unlogged->road->mean;
+    const std::optional<Distance> since = outlook->likelySinceFill;
     if (last != car.fills.rend() && last->odometer && since)
         // whole km: that is what an odometer shows
         fill.odometer = Distance::fromKm(std::floor((*last->odometer + *since).km()));

@@ -24,7 +24,7 @@ struct NowState {
     std::vector<std::string> modes; // that can be asked for, beside the usual mix
     Outlook outlook;
     Distances pastZero;              // from the zero mark on, in that mode
-    std::optional<Instant> recorded; // of the newest fill or trip
+    std::optional<Instant> recorded; // of the newest fill, trip or kept level
     bool reserveAssumed = false;     // nothing of this car says where its zero mark is
     std::vector<Notice> notices;     // of the level, then of entries that wait for a ruling
 };
@@ -67,7 +67,7 @@ struct FillLesson {
 FillLesson lessonOf(const EntryId& id, const CarKnowledge& before, const CarKnowledge& after);
 
 // What the log is made of, but for calibrations.
-using LogValue = std::variant<Fill, Trip, Proof>;
+using LogValue = std::variant<Fill, Trip, Proof, LevelRecord>;
 
 // One row of an entry's history.
 struct LogVersion {

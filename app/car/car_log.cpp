@@ -40,7 +40,10 @@ template Result<ImportPreview<Fill>> Car::previewImport(const std::filesystem::p
                                                         const ImportOptions&) const;
 template Result<ImportPreview<Trip>> Car::previewImport(const std::filesystem::path&,
                                                         const ImportOptions&) const;
+template Result<ImportPreview<LevelRecord>> Car::previewImport(const std::filesystem::path&,
+                                                               const ImportOptions&) const;
 template Result<ImportDone> Car::takeIn(const ImportPreview<Fill>&);
+template Result<ImportDone> Car::takeIn(const ImportPreview<LevelRecord>&);
 template Result<ImportDone> Car::takeIn(const ImportPreview<Trip>&);
 
 Result<MergeDone> Car::merge(const std::filesystem::path& otherLogbook)

@@ -42,6 +42,7 @@ template Result<EntryId> Car::record(const Photo&);
 template Result<EntryId> Car::record(const HandOverRecord&);
 template Result<EntryId> Car::record(const ExtraTank&);
 template Result<EntryId> Car::record(const OwnPump&);
+template Result<EntryId> Car::record(const LevelRecord&);
 template Result<void> Car::revise(const EntryId&, const ExtraTank&);
 template Result<void> Car::revise(const EntryId&, const Vehicle&);
 template Result<void> Car::revise(const EntryId&, const Mode&);
@@ -49,6 +50,7 @@ template Result<void> Car::revise(const EntryId&, const Calibration&);
 template Result<void> Car::revise(const EntryId&, const Fill&);
 template Result<void> Car::revise(const EntryId&, const Trip&);
 template Result<void> Car::revise(const EntryId&, const Proof&);
+template Result<void> Car::revise(const EntryId&, const LevelRecord&);
 
 Result<FillLesson> Car::recordFill(const Fill& fill)
 {

@@ -65,6 +65,18 @@ Result<TankAtHand> tankAtHand(const Car& car, const std::string& tank)
     return further ? Result<TankAtHand>({std::move(*log), std::move(*further)}) : fail(further.error());
 }
 
+Result<void> restateZero(Car& car, const Entry<Calibration>& calibration, Volume zero, std::optional<Instant> since)
+{
+    Calibration restated = calibration.value;
+    restated.zeroMark = zero;
+    if (!since)
+        return restated == calibration.value ? Result<void>() : car.revise(calibration.id, restated);
+    restated.time = std::max(car.time(), calibration.value.time);
+    restated.zeroSince = since;
+    const auto id = car.record(restated);
+    return id ? Result<void>() : fail(id.error());
+}
+
 Result<void> keepSender(Car& car, const TankAtHand& tank, const Sender& sender)
 {
     if (tank.sender() == sender)

@@ -36,6 +36,10 @@ struct TankAtHand {
 };
 // Errors: as Car::log; notFound, with those that there are.
 Result<TankAtHand> tankAtHand(const Car& car, const std::string& tank);
+// The zero mark of a calibrated tank, in litres since drained. Without `since` it was stated wrong, and
+// the calibration is corrected; with it the gauge was zeroed anew then, and a calibration of the
+// same levels comes after that one, whose mark held until then. Errors: as Car::record and revise.
+Result<void> restateZero(Car& car, const Entry<Calibration>& calibration, Volume zero, std::optional<Instant> since);
 // From now on; nothing is written where it is the same. Errors: as Car::revise.
 Result<void> keepSender(Car& car, const TankAtHand& tank, const Sender& sender);
 

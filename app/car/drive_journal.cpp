@@ -21,10 +21,16 @@ std::string lineOf(const JournalDrive& drive)
     nlohmann::json ways = nlohmann::json::array();
     for (const ModeWay& way : drive.ways)
         ways.push_back({{"mode", way.mode}, {"km", way.way.km()}});
+    nlohmann::json levels = nlohmann::json::array();
+    for (const FollowedTank& each : drive.levels)
+        levels.push_back({{"tank", each.tank.value_or(std::string())},
+                          {"added_l", each.added.mean.litres()},
+                          {"sd_l", each.added.sd.litres()}});
     return nlohmann::json{{"drive", drive.id},
                           {"car", drive.car},
                           {"time", drive.time.time_since_epoch().count()},
-                          {"ways", ways}}
+                          {"ways", ways},
+                          {"levels", levels}}
                .dump()
         + '\n';
 }
@@ -39,6 +45,12 @@ std::optional<JournalDrive> driveIn(const std::string& line)
         drive.time = Instant(std::chrono::seconds(json.at("time").get<std::int64_t>()));
         for (const auto& way : json.at("ways"))
             drive.ways.push_back({way.at("mode").get<std::string>(), Distance::fromKm(way.at("km").get<double>())});
+        for (const auto& each : json.value("levels", nlohmann::json::array())) { // (none before schema 3)
+            const auto tank = each.at("tank").get<std::string>();
+            drive.levels.push_back({tank.empty() ? std::nullopt : std::optional(tank),
+                                    {Volume::fromLitres(each.at("added_l").get<double>()),
+                                     Volume::fromLitres(each.at("sd_l").get<double>())}});
+        }
     } catch (const nlohmann::json::exception&) {
         return std::nullopt;
     }
@@ -59,6 +71,21 @@ std::vector<Trip> tripsOf(const JournalDrive& drive)
         trips.push_back(std::move(trip));
     }
     return trips;
+}
+
+std::vector<LevelRecord> levelsOf(const JournalDrive& drive)
+{
+    std::vector<LevelRecord> levels;
+    for (const FollowedTank& each : drive.levels) {
+        LevelRecord level;
+        level.time = drive.time;
+        level.added = each.added;
+        level.origin = LevelOrigin::followed;
+        level.tank = each.tank;
+        level.journalId = drive.id + "/level" + (each.tank ? '/' + *each.tank : std::string());
+        levels.push_back(std::move(level));
+    }
+    return levels;
 }
 
 Error DriveJournal::problem() const

@@ -18,16 +18,26 @@
 
 namespace undermark {
 
+// What is in a tank, as a tracker has it.
+struct FollowedTank {
+    std::optional<std::string> tank; // name of an ExtraTank; absent: the vehicle's own
+    Estimate<Volume> added;          // litres since drained
+    friend bool operator==(const FollowedTank&, const FollowedTank&) = default;
+};
+
 struct JournalDrive {
     std::string id;  // the drive's own; a trip's is this and its mode
     std::string car; // UUID
     Instant time{};  // of its newest way
     std::vector<ModeWay> ways;
+    std::vector<FollowedTank> levels{}; // at that time
     friend bool operator==(const JournalDrive&, const JournalDrive&) = default;
 };
 
 // Its trips, one a mode, named by their journal ids.
 std::vector<Trip> tripsOf(const JournalDrive& drive);
+// And the levels at its end, one a tank, named likewise.
+std::vector<LevelRecord> levelsOf(const JournalDrive& drive);
 
 class DriveJournal {
 public:

@@ -16,6 +16,13 @@ constexpr const char* kJournalName = "drive-journal.jsonl";
 
 } // namespace
 
+std::vector<FollowedTank> levelsToKeep(const LiveLevel& level)
+{
+    if (!level.known() || level.state().rising)
+        return {};
+    return {{std::nullopt, level.state().level}};
+}
+
 Result<DriveKeeper> DriveKeeper::start(Car& car)
 {
     const Result<VehicleLog> log = car.log();
@@ -33,6 +40,19 @@ Result<DriveKeeper> DriveKeeper::start(Car& car)
     return keeper;
 }
 
+namespace {
+
+// Not twice: then it is there.
+template <class T>
+Result<void> recordOnce(Car& car, const T& value)
+{
+    const auto kept = car.record(value);
+    const bool isThere = kept || (kept.error().code == ErrorCode::badInput && kept.error().found == Part(*value.journalId));
+    return isThere ? Result<void>() : fail(kept.error());
+}
+
+} // namespace
+
 // The journal goes only once all is in the logbook, which takes no journal id twice.
 Result<bool> DriveKeeper::record(JournalDrive drive)
 {
@@ -40,14 +60,19 @@ Result<bool> DriveKeeper::record(JournalDrive drive)
     if (drive.car != shown)
         if (const auto turned = m_car->showCar(drive.car); !turned)
             return fail(turned.error());
-    if (const Result<VehicleLog> log = m_car->log())
-        drive.time = std::max(drive.time, lastRecorded(*log).value_or(drive.time));
-    Result<bool> done = true;
-    for (const Trip& trip : tripsOf(drive)) {
-        const auto kept = m_car->record(trip);
-        if (!kept && !(kept.error().code == ErrorCode::badInput && kept.error().found == Part(*trip.journalId)))
-            done = fail(kept.error());
+    if (const Result<VehicleLog> log = m_car->log()) {
+        const Instant last = lastRecorded(*log).value_or(drive.time);
+        if (drive.time < last)
+            drive.levels.clear();
+        drive.time = std::max(drive.time, last);
     }
+    Result<bool> done = true;
+    for (const Trip& trip : tripsOf(drive))
+        if (const auto kept = recordOnce(*m_car, trip); !kept)
+            done = fail(kept.error());
+    for (const LevelRecord& level : levelsOf(drive))
+        if (const auto kept = recordOnce(*m_car, level); !kept && kept.error().code != ErrorCode::notFound)
+            done = fail(kept.error()); // (its tank may be gone)
     if (drive.car != shown)
         (void)m_car->showCar(shown);
     if (done)
@@ -89,12 +114,29 @@ Result<void> DriveKeeper::note(Seconds now)
         m_id = logbook::newUuid();
     DrivenWays ways = m_ways;
     ways.rename({}, m_modes.front());
-    return m_journal.note({m_id, m_driven, m_car->time(), ways.ways()});
+    return m_journal.note({m_id, m_driven, m_car->time(), ways.ways(),
+                           fillIsMissing() ? std::vector<FollowedTank>() : m_levels});
+}
+
+bool DriveKeeper::fillIsMissing()
+{
+    if (!m_fuelAt)
+        return false;
+    const Result<VehicleLog> log = m_car->log();
+    if (log && log->vehicle.id.uuid == m_driven && !log->fills.empty() && log->fills.back().value.time >= *m_fuelAt)
+        m_fuelAt.reset();
+    return m_fuelAt.has_value();
 }
 
 Result<bool> DriveKeeper::look(Seconds now)
 {
     return m_ways.over(now) ? end() : false;
+}
+
+Result<bool> DriveKeeper::fuelWentIn()
+{
+    m_fuelAt = m_car->time();
+    return end();
 }
 
 Result<bool> DriveKeeper::end()

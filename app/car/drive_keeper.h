@@ -1,19 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The trips that a car writes by itself: one a mode and drive, counted by its sources,
-// through a journal (drive_journal.h) that a kill does not harm.
+// What a car writes by itself: trips, one a mode and drive, counted by its sources, and the
+// level at the end of a drive, one a tank that is followed; through a journal
+// (drive_journal.h) that a kill does not harm.
 //
 // Guarantees (each has a test in tests/app/car/drive_keeper_test.cpp):
 //  * a drive is in the logbook 10 s after it has fallen silent at a halt, or at end();
 //  * killed at any instant: no trip twice, none missing, at most 10 s of the way lost;
-//  * a trip is never older than what the log has already, whatever the clock says.
+//  * a trip is never older than what the log has already, whatever the clock says; a level of
+//    which that cannot be said is not kept;
+//  * fuel that went in is never counted twice: after it no level is kept before a fill is logged.
 #pragma once
 
 #include "app/car/car.h"
 #include "app/car/drive_journal.h"
+#include "app/car/live_level.h"
 #include "engine/tracking/speed_mode.h"
 
 namespace undermark {
+
+// Of the vehicle's own tank; none while it is not known, or has risen and may have been filled.
+std::vector<FollowedTank> levelsToKeep(const LiveLevel& level);
 
 class DriveKeeper {
 public:
@@ -27,8 +34,12 @@ public:
     Result<bool> take(const Sample& sample, const std::string& mode);
     // Nothing may have come: is the drive over?
     Result<bool> look(Seconds now);
-    // The program ends, or fuel goes in: what was driven is recorded.
+    // The program ends: what was driven is recorded.
     Result<bool> end();
+    // Fuel goes in: the same, and the levels wait for the fill.
+    Result<bool> fuelWentIn();
+    // What the tanks hold now; kept with the drive that is under way.
+    void tell(std::vector<FollowedTank> levels) { m_levels = std::move(levels); }
     // UUID of the car whose drives these are.
     const std::string& car() const { return m_driven; }
 
@@ -37,6 +48,7 @@ private:
     Result<bool> record(JournalDrive drive);
     Result<void> note(Seconds now);
     std::string modeOf(const Sample& sample, const std::string& said);
+    bool fillIsMissing();
 
     Car* m_car;
     DriveJournal m_journal;
@@ -46,6 +58,8 @@ private:
     std::vector<std::string> m_modes; // its
     std::string m_id;                 // of the drive; empty: none is under way
     std::optional<Seconds> m_notedAt;
+    std::vector<FollowedTank> m_levels;
+    std::optional<Instant> m_fuelAt;  // went in, and no fill of it has been seen in the log
 };
 
 } // namespace undermark

@@ -48,7 +48,10 @@ template Result<ImportPreview<Fill>> previewImport(const Logbook&, const Entry<V
                                                    const std::filesystem::path&, ImportOptions);
 template Result<ImportPreview<Trip>> previewImport(const Logbook&, const Entry<Vehicle>&,
                                                    const std::filesystem::path&, ImportOptions);
+template Result<ImportPreview<LevelRecord>> previewImport(const Logbook&, const Entry<Vehicle>&,
+                                                          const std::filesystem::path&, ImportOptions);
 template Result<ImportDone> takeIn(Logbook&, const EntryId&, const ImportPreview<Fill>&, Instant);
+template Result<ImportDone> takeIn(Logbook&, const EntryId&, const ImportPreview<LevelRecord>&, Instant);
 template Result<ImportDone> takeIn(Logbook&, const EntryId&, const ImportPreview<Trip>&, Instant);
 
 Result<MergeDone> takeInLogbook(Logbook& logbook, const std::filesystem::path& other, Instant now)

@@ -20,7 +20,7 @@
 
 namespace undermark {
 
-// What an import would add. T is Fill or Trip.
+// What an import would add. T is Fill, Trip or LevelRecord.
 template <class T>
 struct ImportPreview {
     std::vector<T> fresh;              // in the order of the file

@@ -19,6 +19,8 @@ std::optional<Instant> lastRecorded(const VehicleLog& log)
         take(fill.value.time);
     for (const Entry<Trip>& trip : log.trips)
         take(trip.value.time);
+    for (const Entry<LevelRecord>& level : log.levels)
+        take(level.value.time);
     return last;
 }
 
@@ -26,6 +28,16 @@ bool stillCounts(const Told& told, const VehicleLog& log)
 {
     const auto last = lastRecorded(log);
     return !last || told.time >= *last;
+}
+
+LevelRecord levelOf(const Told& told)
+{
+    LevelRecord level;
+    level.time = told.time;
+    level.signal = told.signal;
+    level.signal2 = told.signal2;
+    level.odometer = told.odometer;
+    return level;
 }
 
 std::optional<Proof> proofOf(const Told& told, const VehicleLog& log)

@@ -44,12 +44,15 @@ bool stillCounts(const Told& told, const VehicleLog& log);
 // since. Absent: nothing of the sort, or no odometer tells how far it was.
 std::optional<Proof> proofOf(const Told& told, const VehicleLog& log);
 
+// A reading, as the log keeps it.
+LevelRecord levelOf(const Told& told);
+
 // The question that both answer for. Needle at zero: usable is the hidden reserve, less what
 // was driven since at the rate of `mode`.
 Question questionOf(const std::optional<Told>& told, const std::optional<Load>& load,
                     const CarKnowledge& car, const std::string& mode);
 
-// The newest time in the log that the level rests on: of fills and trips. Empty: none.
+// The newest time in the log that the level rests on: of fills, trips and kept levels. Empty: none.
 std::optional<Instant> lastRecorded(const VehicleLog& log);
 
 // Whether a tank of it is in the log: a full fill after it was told, and one before that.

@@ -263,6 +263,14 @@ Result<void> checkPossible(const CalibrateAnswer& answer, const TankAtHand& tank
                              amount(most), amount(tank.capacity()), command));
 }
 
+// When the gauge was zeroed anew, where that is said.
+Result<std::optional<Instant>> zeroSinceOf(const CalibrateOptions& options)
+{
+    TankFlags said;
+    said.zeroSince = options.zeroSince;
+    return zeroSince(said);
+}
+
 // Keeps the points as they were read, or the shape as it was stated.
 Result<void> save(CarAndTank& at, const CalibrateAnswer& answer, const CalibrateOptions& options)
 {
@@ -279,6 +287,10 @@ Result<void> save(CarAndTank& at, const CalibrateAnswer& answer, const Calibrate
         calibration.shape = statedShapeFrom(options.shape).value();
     calibration.lobes = answer.lobes;
     calibration.note = noteOf(options);
+    const auto since = zeroSinceOf(options);
+    if (!since)
+        return fail(since.error());
+    calibration.zeroSince = *since;
     const auto id = at.car.record(calibration);
     return id ? Result<void>() : fail(id.error());
 }
@@ -297,6 +309,11 @@ Result<void> saveCorrected(CarAndTank& at, const CalibrateAnswer& answer, const 
     corrected.lobes = answer.lobes;
     if (options.verify.empty() && !options.note.empty())
         corrected.note = options.note;
+    const auto since = zeroSinceOf(options);
+    if (!since)
+        return fail(since.error());
+    if (*since)
+        return restateZero(at.car, {kept.id, kept.recorded, corrected}, answer.zero, *since);
     return corrected == kept.value ? Result<void>() : at.car.revise(kept.id, corrected);
 }
 
@@ -324,6 +341,10 @@ Result<void> checkKeptFlags(const CalibrateOptions& options)
     const bool ofStep = options.stepLitres || options.stepSignal || options.stepSignal2 || options.leaveOut;
     if (!options.note.empty() && !options.save)
         return wrongUse("a note goes with what is kept", "--save");
+    if (!options.zeroSince.empty() && !options.save)
+        return wrongUse("when the zero mark came in force goes with what is kept", "--save");
+    if (const auto since = zeroSinceOf(options); !since)
+        return fail(since.error());
     if (ofStep != options.step.has_value())
         return wrongUse("a level of the logbook's calibration is corrected by its number",
                         "--step N with --total-l, --signal, --signal2 or --leave-out");
@@ -400,6 +421,8 @@ void addFlags(CLI::App& command, CalibrateOptions& options)
              "of the gauge table");
     addNumber(command, "--zero-at-l", options.zeroLitres, kNotNegative,
               "litres since drained that are shown as 0");
+    addText(command, "--zero-since", options.zeroSince,
+            "with --save: when the gauge was zeroed there; with --kept the mark before stays known", "DATE");
     addNumber(command, "--full-at-l", options.fullLitres, kPositive,
               "litres since drained that are shown as full");
     addWordOf<CircuitKind>(command, "--circuit", options.circuit,

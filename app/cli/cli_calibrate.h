@@ -13,7 +13,7 @@
 namespace undermark {
 
 struct CalibrateOptions {
-    std::string file, verify, note, tank;
+    std::string file, verify, note, tank, zeroSince;
     std::optional<double> at, noise, zeroLitres, fullLitres;
     std::optional<int> tablePoints, decimals;
     std::string tableUnit = "percent", circuit, signalUnit;

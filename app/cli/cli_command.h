@@ -86,6 +86,7 @@ void addFillCommand(CLI::App& app, CliContext& context);
 void addFillRule(CLI::App& fill, CliContext& context);   // under `fill`
 void addTripCommand(CLI::App& app, CliContext& context);
 void addProofCommand(CLI::App& app, CliContext& context);
+void addLevelCommand(CLI::App& app, CliContext& context);
 void addLogCommand(CLI::App& app, CliContext& context);
 void addCheckCommand(CLI::App& app, CliContext& context);
 void addImportCommand(CLI::App& app, CliContext& context);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// undermark-cli import FILE.csv: fills or trips from another table. All of it or
+// undermark-cli import FILE.csv: fills, trips or levels from another table. All of it or
 // nothing; what is there already is left out; --dry-run shows what would be added.
+#include "app/cli/cli_kept_level.h"
 #include "app/cli/cli_logbook.h"
 #include "app/cli/cli_record.h"
 
@@ -62,6 +63,8 @@ std::string lineOf(const Trip& trip)
     return format("%s %10.1f km %s", dateText(trip.time).c_str(), trip.distance.km(), trip.mode.c_str());
 }
 
+std::string lineOf(const LevelRecord& level) { return levelLine(level); }
+
 template <class T>
 void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, const ImportFlags& o,
           const CliContext& context)
@@ -79,7 +82,9 @@ void tell(const ImportPreview<T>& preview, const std::filesystem::path& kept, co
         return;
     }
     std::cout << (o.dryRun ? "Would add " : "Added ")
-              << numberOf(fresh.size(), std::is_same_v<T, Fill> ? "fill" : "trip");
+              << numberOf(fresh.size(), std::is_same_v<T, Fill>   ? "fill"
+                                        : std::is_same_v<T, Trip> ? "trip"
+                                                                  : "level");
     if (preview.duplicates > 0)
         std::cout << "; " << preview.duplicates << (preview.duplicates == 1 ? " is" : " are")
                   << " in the log already";
@@ -120,7 +125,7 @@ Result<void> import(Car& car, const ImportOptions& options, const ImportFlags& o
 Result<TableKind> kindOf(const ImportFlags& o, const ImportOptions& options)
 {
     if (!o.kind.empty())
-        return o.kind == "fills" ? TableKind::fills : TableKind::trips;
+        return o.kind == "fills" ? TableKind::fills : o.kind == "trips" ? TableKind::trips : TableKind::levels;
     const auto kind = tableKind(o.file, options);
     if (kind && *kind == TableKind::points)
         return wrongUse("this is a table of calibration points", "calibrate " + o.file + " --save");
@@ -141,15 +146,17 @@ Result<void> runImport(const ImportFlags& o, const CliContext& context)
     auto car = namedCar(context, o.dryRun ? OpenMode::readOnly : OpenMode::readWrite);
     if (!car)
         return fail(car.error());
+    if (*kind == TableKind::levels)
+        return import<LevelRecord>(*car, *options, o, context);
     return *kind == TableKind::trips ? import<Trip>(*car, *options, o, context)
                                      : import<Fill>(*car, *options, o, context);
 }
 
 void addImportOptions(CLI::App& command, ImportFlags& options)
 {
-    required(addText(command, "file", options.file, "CSV: date,litres,… or date,km,mode,…",
+    required(addText(command, "file", options.file, "CSV: date,litres,…, date,km,mode,… or date,signal,…",
                      "FILE.csv"));
-    addChoice(command, "--kind", options.kind, {"fills", "trips"},
+    addChoice(command, "--kind", options.kind, {"fills", "trips", "levels"},
               "what its rows are; default what its header says");
     addTexts(command, "--column", options.columns,
              "OURS=THEIRS: what the file calls a column; may be repeated", "NAME=NAME");
@@ -170,7 +177,7 @@ void addImportOptions(CLI::App& command, ImportFlags& options)
 void addImportCommand(CLI::App& app, CliContext& context)
 {
     addCommand<ImportFlags>(app, context, "import",
-                            "fills or trips from another table", addImportOptions, runImport);
+                            "fills, trips or levels from another table", addImportOptions, runImport);
 }
 
 } // namespace undermark

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // undermark-cli log: what was recorded, and what looks wrong of it.
+#include "app/cli/cli_kept_level.h"
 #include "app/cli/cli_logbook.h"
 
 #include <iostream>
@@ -64,6 +65,14 @@ void printProofs(const CarKnowledge& car)
     }
 }
 
+void printLevels(const CarKnowledge& car)
+{
+    if (!car.log.levels.empty())
+        std::cout << "\nlevels\n";
+    for (const Entry<LevelRecord>& entry : car.log.levels)
+        std::cout << levelLine(entry.value) << '\n';
+}
+
 Result<void> runLog(const CliContext& context)
 {
     const Result<CarKnowledge> car = learnVehicle(context);
@@ -73,18 +82,22 @@ Result<void> runLog(const CliContext& context)
         printFills(*car);
         printTrips(*car);
         printProofs(*car);
+        printLevels(*car);
         return {};
     }
     Json json{{"vehicle", car->vehicle().name},
               {"fills", Json::array()},
               {"trips", Json::array()},
-              {"proofs", Json::array()}};
+              {"proofs", Json::array()},
+              {"levels", Json::array()}};
     for (std::size_t i = 0; i < car->log.fills.size(); ++i)
         json["fills"].push_back(fillJson(*car, i));
     for (std::size_t i = 0; i < car->log.trips.size(); ++i)
         json["trips"].push_back(tripJson(*car, i));
     for (std::size_t i = 0; i < car->log.proofs.size(); ++i)
         json["proofs"].push_back(proofJson(*car, i));
+    for (const Entry<LevelRecord>& level : car->log.levels)
+        json["levels"].push_back(levelJson(level));
     print(json);
     return {};
 }
@@ -93,7 +106,7 @@ Result<void> runLog(const CliContext& context)
 
 void addLogCommand(CLI::App& app, CliContext& context)
 {
-    CLI::App& log = addSubcommand(app, "log", "fills, trips and proofs, with what looks wrong");
+    CLI::App& log = addSubcommand(app, "log", "fills, trips, proofs and levels, with what looks wrong");
     addJson(log, context);
     onRun(log, context, [&context] { return runLog(context); });
 }

@@ -166,6 +166,8 @@ Json proofJson(const CarKnowledge& car, std::size_t index)
     return entryJson(car.log.proofs[index], flagsOfProof(car, index));
 }
 
+Json levelJson(const Entry<LevelRecord>& level) { return entryJson(level, {}); }
+
 Json estimateJson(double mean, double sd) { return {{"mean", mean}, {"sd", sd}}; }
 
 Json distancesJson(const Distances& distances)

@@ -67,6 +67,7 @@ Json proposalJson(const FillFlag& flag);
 Json fillJson(const CarKnowledge& car, std::size_t fill);
 Json tripJson(const CarKnowledge& car, std::size_t trip);
 Json proofJson(const CarKnowledge& car, std::size_t proof);
+Json levelJson(const Entry<LevelRecord>& level);
 // The shortest beginning of an id that people type: its first eight characters.
 std::string shortId(const EntryId& id);
 

@@ -32,7 +32,7 @@ void addCommands(CLI::App& app, CliContext& context)
     app.require_subcommand(1);
     app.fallthrough();   // --logbook and --vehicle may stand behind the command as well
     for (const auto add : {addDemoCommand, addVehicleCommand, addModeCommand, addCalibrateCommand,
-                           addFillCommand, addTripCommand, addProofCommand, addLogCommand,
+                           addFillCommand, addTripCommand, addProofCommand, addLevelCommand, addLogCommand,
                            addRangeCommand, addReserveCommand, addRatesCommand, addPlanCommand, addPumpsCommand,
                            addCardCommand, addSheetCommand, addPhotoCommand, addOwnPumpCommand, addBacktestCommand, addReplayCommand, addWatchCommand,
                            addCheckCommand,

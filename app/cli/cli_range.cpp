@@ -49,6 +49,7 @@ void addDetails(const Outlook& now, Json& json)
     json["above_zero_l"] = estimateJson(now.aboveZero.mean.litres(), now.aboveZero.sd.litres());
     json["mode"] = now.mode.empty() ? Json() : Json(now.mode);
     json["level_source"] = wordOf(now.source);
+    json["level_as_of"] = now.asOf ? dateJson(*now.asOf) : Json();
     json["level_bound"] = wordOf(now.bound);
     json["bound_l"] = now.boundAt ? Json(now.boundAt->litres()) : Json();
     json["unlogged_days"] = now.unlogged ? now.unlogged->silence.count() : 0;

@@ -40,10 +40,16 @@ public:
     T record() const
     {
         T record;
+        applyTo(record);
+        return record;
+    }
+
+    // What was given, over what is there.
+    void applyTo(T& record) const
+    {
         for (std::size_t i = 0; i < m_fields.size(); ++i)
             if (const auto cell = m_typed[i].cell(); cell != logbook::Cell())
                 m_fields[i].field.set(record, cell);
-        return record;
     }
 
 private:

@@ -19,6 +19,8 @@ void addTankFlags(CLI::App& command, TankFlags& o, bool isNew)
         required(capacity);
     addNumber(command, "--zero-at-l", o.zero, kNotNegative,
               "litres at the zero mark: usable ones, or since drained where there is a calibration");
+    addText(command, "--zero-since", o.zeroSince,
+            "when that zero mark came in force, where it was another before; proofs of then do not count against it", "DATE");
     addNumber(command, "--left-behind-l", o.leftBehind, kNotNegative,
               "litres still there when the pump spits");
     addNumber(command, "--left-behind-sd-l", o.leftBehindSd, kNotNegative, "their uncertainty");
@@ -31,6 +33,17 @@ void addTankFlags(CLI::App& command, TankFlags& o, bool isNew)
     addNumber(command, "--pull-up-ohm", o.pullUp, kPositive, "pull-up of the sender, ohm");
     addText(command, "--signal-unit", o.signalUnit, "unit of the readings: V, ohm, %, counts");
     addNumber(command, "--resolution", o.resolution, kPositive, "one step of the reading");
+}
+
+Result<std::optional<Instant>> zeroSince(const TankFlags& flags)
+{
+    if (flags.zeroSince.empty())
+        return std::nullopt;
+    auto since = instantOr(flags.zeroSince, {});
+    if (since)
+        return *since;
+    since.error().where.column = "--zero-since";
+    return fail(since.error());
 }
 
 void setEstimate(std::optional<Estimate<Volume>>& target, const std::optional<double>& mean,
@@ -114,13 +127,15 @@ struct FurtherTankOptions {
     TankFlags tank;
 };
 
-void applyTo(const FurtherTankOptions& o, ExtraTank& tank)
+Result<void> applyTo(const FurtherTankOptions& o, ExtraTank& tank)
 {
-    applyTankFlags(o.tank, tank);
+    if (const auto applied = applyTankFlags(o.tank, tank); !applied)
+        return applied;
     if (!o.feed.empty())
         tank.feed = *fromWord<TankFeed>(o.feed);
     if (o.transfer)
         tank.transfer = FlowRate::fromLitresPerHour(*o.transfer * 60);
+    return {};
 }
 
 Result<Entry<ExtraTank>> tankEntry(const Car& car, const std::string& name)
@@ -146,7 +161,8 @@ Result<void> runTankAdd(const FurtherTankOptions& o, const CliContext& context)
         return fail(car.error());
     ExtraTank tank;
     tank.name = o.name;
-    applyTo(o, tank);
+    if (const auto applied = applyTo(o, tank); !applied)
+        return applied;
     const auto id = car->record(tank);
     if (!id)
         return fail(id.error());
@@ -167,7 +183,8 @@ Result<void> runTankSet(const FurtherTankOptions& o, const CliContext& context)
     if (!entry)
         return fail(entry.error());
     ExtraTank tank = entry->value;
-    applyTo(o, tank);
+    if (const auto applied = applyTo(o, tank); !applied)
+        return applied;
     if (const auto done = car->revise(entry->id, tank); !done)
         return done;
     if (context.json)

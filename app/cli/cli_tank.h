@@ -6,6 +6,7 @@
 
 #include "app/car/car_tanks.h"
 #include "app/cli/cli_command.h"
+#include "engine/base/instant_text.h"
 #include "engine/outlook/outlook.h"
 
 #include <optional>
@@ -16,7 +17,7 @@ namespace undermark {
 
 struct TankFlags {
     std::optional<double> capacity, zero, leftBehind, leftBehindSd, unusable, unusableSd;
-    std::string circuit, signalUnit;
+    std::string circuit, signalUnit, zeroSince;
     std::optional<double> supply, pullUp, resolution;
 };
 
@@ -28,10 +29,18 @@ void setEstimate(std::optional<Estimate<Volume>>& target, const std::optional<do
                  const std::optional<double>& sd);
 void setSender(const TankFlags& flags, Sender& sender);
 
-// What was given, over what is known. T: Vehicle or ExtraTank.
+// --zero-since, where it was given. badInput for what is no date.
+Result<std::optional<Instant>> zeroSince(const TankFlags& flags);
+
+// What was given, over what is known. T: Vehicle or ExtraTank. Errors: as zeroSince().
 template <class T>
-void applyTankFlags(const TankFlags& flags, T& tank)
+Result<void> applyTankFlags(const TankFlags& flags, T& tank)
 {
+    const auto since = zeroSince(flags);
+    if (!since)
+        return fail(since.error());
+    if (*since)
+        tank.zeroSince = *since;
     if (flags.capacity)
         tank.capacity = Volume::fromLitres(*flags.capacity);
     setEstimate(tank.leftBehind, flags.leftBehind, flags.leftBehindSd);
@@ -39,6 +48,7 @@ void applyTankFlags(const TankFlags& flags, T& tank)
     if (flags.zero)
         tank.zeroMark = Volume::fromLitres(*flags.zero);
     setSender(flags, tank.sender);
+    return {};
 }
 
 // Tank, sender and what else a vehicle and its further tanks share, as JSON.
@@ -52,6 +62,7 @@ Json tankJson(const T& tank)
     return {{"name", tank.name},
             {"capacity_l", tank.capacity.litres()},
             {"zero_at_l", tank.zeroMark ? Json(tank.zeroMark->litres()) : Json()},
+            {"zero_since", tank.zeroSince ? Json(instantText(*tank.zeroSince) + "Z") : Json()},
             {"left_behind_l", pair(tank.leftBehind)},
             {"unusable_l", pair(tank.unusable)},
             {"supply_v", number(tank.sender.supplyVolts)},

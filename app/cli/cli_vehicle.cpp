@@ -65,9 +65,8 @@ Result<void> setSurge(const std::vector<std::string>& surge, const std::vector<E
     return {};
 }
 
-void apply(const VehicleOptions& o, Vehicle& vehicle)
+Result<void> apply(const VehicleOptions& o, Vehicle& vehicle)
 {
-    applyTankFlags(o.tank, vehicle);
     if (!o.fuel.empty())
         vehicle.fuel = *fromWord<FuelKind>(o.fuel);
     if (o.lamp)
@@ -76,6 +75,7 @@ void apply(const VehicleOptions& o, Vehicle& vehicle)
         vehicle.massKg = o.massKg;
     if (!o.currency.empty())
         vehicle.currency = o.currency;
+    return applyTankFlags(o.tank, vehicle);
 }
 
 std::vector<Entry<Mode>> standardModes()
@@ -90,8 +90,7 @@ Result<void> runAdd(const VehicleOptions& o, const CliContext& context)
 {
     Vehicle vehicle;
     vehicle.name = o.name;
-    apply(o, vehicle);
-    if (const auto set = setSurge(o.surge, standardModes(), vehicle); !set)
+    if (const auto set = apply(o, vehicle).and_then([&] { return setSurge(o.surge, standardModes(), vehicle); }); !set)
         return set;
     auto car = Car::open(context.logbook, OpenMode::createIfMissing);
     const auto id = car ? car->setUp(vehicle) : fail(car.error());
@@ -132,19 +131,17 @@ Result<void> runSet(const VehicleOptions& o, const CliContext& context)
     if (!log)
         return fail(log.error());
     Vehicle vehicle = log->vehicle.value;
-    apply(o, vehicle);
-    if (const auto set = setSurge(o.surge, log->modes, vehicle); !set)
+    if (const auto set = apply(o, vehicle).and_then([&] { return setSurge(o.surge, log->modes, vehicle); }); !set)
         return set;
     const auto sources = newSources(o, *log, vehicle.fuel);
     if (!sources)
         return fail(sources.error());
     // With a calibration the zero mark is a point of its curve.
     if (o.tank.zero && log->calibration) {
-        Calibration calibration = log->calibration->value;
-        calibration.zeroMark = Volume::fromLitres(*o.tank.zero);
+        if (const auto done = restateZero(*car, *log->calibration, *vehicle.zeroMark, *zeroSince(o.tank)); !done)
+            return done;
         vehicle.zeroMark = log->vehicle.value.zeroMark;
-        if (const auto done = car->revise(log->calibration->id, calibration); !done)
-            return fail(done.error());
+        vehicle.zeroSince = log->vehicle.value.zeroSince;
     }
     if (!(vehicle == log->vehicle.value))
         if (const auto done = car->revise(log->vehicle.id, vehicle); !done)
@@ -202,6 +199,7 @@ Json vehicleJson(const Vehicle& v)
             {"capacity_l", v.capacity.litres()},
             {"fuel", wordOf(v.fuel)},
             {"zero_at_l", litres(v.zeroMark)},
+            {"zero_since", v.zeroSince ? dateJson(*v.zeroSince) : Json()},
             {"left_behind_l", pair(v.leftBehind)},
             {"unusable_l", pair(v.unusable)},
             {"surge_margin_l", surge},

@@ -83,6 +83,7 @@ public:
             if (m_until && now >= *m_until)
                 break;
             const Seconds passed = m_sources.recorded() ? m_sample.time : m_sources.now();
+            tellKeeper();
             if (const auto done = m_keeper ? m_keeper->look(passed) : false; !done)
                 return fail(done.error());
             if (const auto done = secondPassed(passed); !done)
@@ -101,6 +102,7 @@ private:
         m_recording.add(sample);
         m_sample = sample;
         m_level.take(sample);
+        tellKeeper();
         if (const auto done = m_keeper ? m_keeper->take(sample, m_mode) : false; !done)
             return fail(done.error());
         return secondPassed(sample.time);
@@ -126,15 +128,21 @@ private:
         std::cout.flush();
         m_notices.tell(m_sources);
         // What was driven before fuel went in is before it in the log.
-        if (std::ranges::find(events, TrackerEventKind::refuel, &TrackerEvent::kind) != events.end())
-            if (const auto done = endDrive(); !done)
-                return done;
+        if (m_keeper && std::ranges::find(events, TrackerEventKind::refuel, &TrackerEvent::kind) != events.end())
+            if (const auto done = m_keeper->fuelWentIn(); !done)
+                return fail(done.error());
         return m_recording.flush();
     }
     Result<void> endDrive()
     {
+        tellKeeper();
         const auto done = m_keeper ? m_keeper->end() : false;
         return done ? Result<void>() : fail(done.error());
+    }
+    void tellKeeper()
+    {
+        if (m_keeper)
+            m_keeper->tell(levelsToKeep(m_level));
     }
 
     void askRange()
@@ -193,7 +201,8 @@ void addWatchOptions(CLI::App& command, WatchOptions& options)
     addPath(command, "--record", options.record, "keep what came, as samples CSV", "FILE.csv");
     addNumber(command, "--for", options.seconds, kPositive, "seconds to watch; else until it ends or Ctrl-C");
     addNumber(command, "--speed-up", options.speedUp, kPositive, "plays so many times as fast (1)");
-    addFlag(command, "--keep-trips", options.keepTrips, "write what is driven into the logbook, a trip a mode and drive");
+    addFlag(command, "--keep-trips", options.keepTrips,
+            "write what is driven into the logbook, a trip a mode and drive, and the level at the end of each");
     addText(command, "--mode", options.mode, "driving mode of the road ahead; else the usual mix", "MODE");
 }
 

@@ -19,6 +19,7 @@ template <> inline constexpr std::array kWords<CircuitKind>{"direct", "resistive
                                                             "percent", "counts"};
 template <> inline constexpr std::array kWords<FillExtent>{"full", "partial", "neck"};
 template <> inline constexpr std::array kWords<ProofKind>{"drained", "base", "stalled", "past-zero"};
+template <> inline constexpr std::array kWords<LevelOrigin>{"typed", "followed"};
 template <> inline constexpr std::array kWords<TankFeed>{"shared", "chosen", "pumped-over"};
 template <> inline constexpr std::array kWords<TankForm>{"box", "cylinder", "ellipse"};
 template <> inline constexpr std::array kWords<PhotoStep>{"drained", "base", "reading", "full",

@@ -27,6 +27,7 @@ struct Vehicle {
     Sender sender;
     std::optional<std::string> currency{};        // ISO 4217, of fills that state none: "EUR"
     std::optional<double> massKg{};               // as it is driven, with who sits in it; > 0
+    std::optional<Instant> zeroSince{};           // when that zero mark came in force; absent: as far back as the log
     friend bool operator==(const Vehicle&, const Vehicle&) = default;
 };
 
@@ -103,6 +104,30 @@ struct Proof {
     std::optional<std::string> mode;            // stalled, pastZero: kind of driving
     std::optional<std::string> tank{};            // name of an ExtraTank; absent: the vehicle's own
     friend bool operator==(const Proof&, const Proof&) = default;
+};
+
+// How a level came into the log.
+enum class LevelOrigin {
+    typed,    // by a person
+    followed, // by the car itself, when a drive was over
+};
+
+// What was in one tank at a time: as its sender was read, or as it was known. One of the three
+// is there; litres come before a reading. From the newest the level of now is counted
+// (engine/outlook/level.h).
+struct LevelRecord {
+    Instant time{};
+    std::optional<Signal> signal;               // the sender's reading, at rest
+    std::optional<Signal> signal2;              // of two senders
+    std::optional<Signal> signalSd;             // noise of the reading; absent: as usual at rest
+    std::optional<Estimate<Volume>> usable;     // litres down to dry on a level road
+    std::optional<Estimate<Volume>> added{};    // litres since drained, as a tracker had them
+    std::optional<Distance> odometer{};         // then
+    LevelOrigin origin = LevelOrigin::typed;
+    std::optional<std::string> journalId{};     // followed: as a trip's
+    std::optional<std::string> tank{};          // name of an ExtraTank; absent: the vehicle's own
+    std::optional<std::string> note{};
+    friend bool operator==(const LevelRecord&, const LevelRecord&) = default;
 };
 
 // The car was handed over to whoever drives it, with its sheet.

@@ -80,6 +80,9 @@ struct Calibration {
     std::optional<LobeVolumes> lobes{};
     std::optional<StatedShape> shape{};
     std::optional<std::string> note{};         // the fitter's words
+    // When its zero mark came in force. Absent: when it was made; the first one's, as far back
+    // as the log.
+    std::optional<Instant> zeroSince{};
     friend bool operator==(const Calibration&, const Calibration&) = default;
 };
 
@@ -120,6 +123,7 @@ struct ExtraTank {
     std::optional<Estimate<Volume>> unusable;   // still there when it gives no more
     std::optional<Volume> zeroMark;             // usable litres at zero, where not calibrated
     Sender sender;
+    std::optional<Instant> zeroSince{};         // when that zero mark came in force; absent: as far back as the log
     friend bool operator==(const ExtraTank&, const ExtraTank&) = default;
 };
 

@@ -115,7 +115,7 @@ public:
     template <auto Member>
     static Column<T> time(const char* name, const ColumnRange& range, const char* said)
     {
-        return numbers(name, range, said, CellType::integer, true, Measure::date,
+        return numbers(name, range, said, CellType::integer, kNeeded<Member>, Measure::date,
                        field<Member,
                              [](Instant time) -> Cell {
                                  return std::int64_t(time.time_since_epoch().count());

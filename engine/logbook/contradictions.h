@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What a record must not contradict in the logbook as it stands: names that are taken, modes
-// and tanks that are not there or are still needed, trips that are there already. Errors: badInput, notFound. Only for logbook.cpp.
+// and tanks that are not there or are still needed, what the car wrote and is there already. Errors: badInput, notFound. Only for logbook.cpp.
 #pragma once
 
 #include "engine/logbook/ledger.h"
@@ -27,15 +27,15 @@ std::set<std::string> namesOf(const SQLite::Database& database, RowId vehicle)
     return names;
 }
 
-// `trips` are about to be added: they are looked up in the car's journal.
+// `values` are about to be added: those of the car's journal are looked up.
 template <class T>
 Names namesFor(const SQLite::Database& database, RowId vehicle, std::span<const T> values)
 {
     Names names{namesOf<Mode>(database, vehicle), namesOf<ExtraTank>(database, vehicle), {}};
-    if constexpr (std::is_same_v<T, Trip>)
-        for (const Trip& trip : values)
-            if (trip.journalId && journalHas(database, vehicle, *trip.journalId))
-                names.journal.insert(*trip.journalId);
+    if constexpr (kOfJournal<T>)
+        for (const T& value : values)
+            if (value.journalId && journalHas(database, tableOf<T>(), vehicle, *value.journalId))
+                names.journal.insert(*value.journalId);
     return names;
 }
 
@@ -76,7 +76,7 @@ Result<void> fits(const T& value, Names& names)
         return notFound(Sentence::of("the vehicle has no such mode"), *mode);
     if (tank && !names.tanks.contains(*tank))
         return notFound(Sentence::of("the vehicle has no such tank"), *tank);
-    if constexpr (std::is_same_v<T, Trip>)
+    if constexpr (kOfJournal<T>)
         if (value.journalId && !names.journal.insert(*value.journalId).second)
             return failInput(Sentence::of("this trip of the car's journal is kept already"), {},
                              *value.journalId);

@@ -63,6 +63,7 @@ struct VehicleLog {
     std::vector<Entry<Fill>> fills;
     std::vector<Entry<Trip>> trips;
     std::vector<Entry<Proof>> proofs;
+    std::vector<Entry<LevelRecord>> levels;          // of all tanks
     std::vector<Entry<ExtraTank>> tanks;             // in order of recording
     std::vector<Entry<VerificationRecord>> verifications;
     std::vector<Entry<Photo>> photos;

@@ -124,9 +124,11 @@ bool isNamed(const SQLite::Database& database, RowId vehicle, const std::string&
     return false;
 }
 
-bool journalHas(const SQLite::Database& database, RowId vehicle, const std::string& journalId)
+bool journalHas(const SQLite::Database& database, const TableShape& table, RowId vehicle,
+                const std::string& journalId)
 {
-    SQLite::Statement select(database, "SELECT 1 FROM trips AS v CROSS JOIN entries AS e ON e.id = v.id "
+    SQLite::Statement select(database, std::string("SELECT 1 FROM ") + table.name
+                                           + " AS v CROSS JOIN entries AS e ON e.id = v.id "
                                        "WHERE v.journal_id = ?1 AND e.vehicle = ?2 LIMIT 1");
     select.bind(1, journalId);
     select.bind(2, vehicle);

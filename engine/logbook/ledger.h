@@ -59,8 +59,10 @@ std::int64_t standingRows(const SQLite::Database& database, RowId entry);
 bool isNamed(const SQLite::Database& database, RowId vehicle, const std::string& column,
              const std::string& name);
 
-// Whether this trip of the car's own journal was ever recorded, even if it was undone since.
-bool journalHas(const SQLite::Database& database, RowId vehicle, const std::string& journalId);
+// Whether this trip or level of the car's own journal was ever recorded in `table`, even if it
+// was undone since.
+bool journalHas(const SQLite::Database& database, const TableShape& table, RowId vehicle,
+                const std::string& journalId);
 
 // Adds rows of the ledger; prepared once, for as many as wanted.
 class LedgerWriter {

@@ -13,13 +13,15 @@ using namespace logbook;
 
 namespace {
 
-constexpr std::array kAllKinds{LogKind::fill, LogKind::trip, LogKind::proof, LogKind::calibration};
+constexpr std::array kAllKinds{LogKind::fill, LogKind::trip, LogKind::proof, LogKind::calibration,
+                               LogKind::level};
 
 // By LogKind.
 const char* valueTableOf(LogKind kind)
 {
-    const std::array<const char*, 4> tables{tableOf<Fill>().name, tableOf<Trip>().name,
-                                            tableOf<Proof>().name, tableOf<Calibration>().name};
+    const std::array<const char*, 5> tables{tableOf<Fill>().name, tableOf<Trip>().name,
+                                            tableOf<Proof>().name, tableOf<Calibration>().name,
+                                            tableOf<LevelRecord>().name};
     return tables.at(std::size_t(kind));
 }
 
@@ -118,6 +120,7 @@ class PageReader {
 public:
     explicit PageReader(const SQLite::Database& database)
         : m_fills(database), m_trips(database), m_proofs(database), m_calibrations(database),
+          m_levels(database),
           m_uuid(database, "SELECT uuid FROM entries WHERE id = ?")
     {
     }
@@ -135,6 +138,7 @@ public:
         case LogKind::trip: row.value = m_trips.read(id); break;
         case LogKind::proof: row.value = m_proofs.read(id); break;
         case LogKind::calibration: row.value = m_calibrations.read(id); break;
+        case LogKind::level: row.value = m_levels.read(id); break;
         }
         return row;
     }
@@ -144,6 +148,7 @@ private:
     Values<Trip> m_trips;
     Values<Proof> m_proofs;
     Values<Calibration> m_calibrations;
+    Values<LevelRecord> m_levels;
     SQLite::Statement m_uuid;
 };
 

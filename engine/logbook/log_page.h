@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The log as a list, in pages: fills, trips, proofs and the latest calibration that
+// The log as a list, in pages: fills, trips, proofs, kept levels and the latest calibration that
 // are in force, the newest first. Entries of the same second are listed by kind,
 // then in order of recording.
 #pragma once
@@ -11,7 +11,7 @@
 
 namespace undermark {
 
-enum class LogKind { fill, trip, proof, calibration };
+enum class LogKind { fill, trip, proof, calibration, level };
 
 // What the list is sorted by.
 struct LogPlace {
@@ -24,7 +24,7 @@ struct LogPlace {
 struct LogRow {
     EntryId id;
     LogPlace place;
-    std::variant<Fill, Trip, Proof, Calibration> value;
+    std::variant<Fill, Trip, Proof, Calibration, LevelRecord> value;
 };
 
 // Which rows are wanted: the next `rows` from a row that is known already. A page

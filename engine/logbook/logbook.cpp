@@ -162,6 +162,7 @@ Result<VehicleLog> Logbook::load(const EntryId& vehicle) const
         log.pumps = readInForce<OwnPump>(database, owner->id);
         log.handOvers = readInForce<HandOverRecord>(database, owner->id);
         log.sources = readInForce<LiveSource>(database, owner->id);
+        log.levels = readInForce<LevelRecord>(database, owner->id);
         log.state = stateOf(database);
         return log;
     });
@@ -297,5 +298,6 @@ UNDERMARK_OF_VEHICLE(LiveSource)
 UNDERMARK_OF_VEHICLE(OwnPump)
 UNDERMARK_OF_VEHICLE(Photo)
 UNDERMARK_OF_VEHICLE(HandOverRecord)
+UNDERMARK_OF_VEHICLE(LevelRecord)
 
 } // namespace undermark

@@ -4,8 +4,8 @@
 // file that only grows.
 //
 //  * An entry (a vehicle, mode, calibration, fill, trip, proof, further tank,
-//    verification, live source, pump, photo or hand-over) is one or more rows: the first as it was recorded, each correction a new row. Nothing is
-//    ever changed or deleted; triggers in the file see to that.
+//    verification, live source, pump, photo, hand-over or kept level) is one or more rows: the
+//    first as it was recorded, each correction a new row. Nothing is ever changed or deleted; triggers in the file see to that.
 //  * The entry's id is the UUID of its first row and never changes.
 //  * `undo` adds a row that withdraws the row in force; the one before it is in
 //    force again, or the entry is gone.
@@ -56,7 +56,7 @@ struct MergeReport {
 };
 
 // T below is one of Mode, Calibration, Fill, Trip, Proof, ExtraTank,
-// VerificationRecord, LiveSource, OwnPump, Photo, HandOverRecord; where it says so, also Vehicle. Every call may return busy (another program held the file for longer
+// VerificationRecord, LiveSource, OwnPump, Photo, HandOverRecord, LevelRecord; where it says so, also Vehicle. Every call may return busy (another program held the file for longer
 // than the timeout), fileAccess or damaged; only further errors are listed.
 class Logbook {
 public:
@@ -76,7 +76,7 @@ public:
 
     // One new entry, or all of them or none. notFound: no such vehicle, or the
     // vehicle lacks the mode or tank that is named; badInput: the name of a mode or
-    // tank is taken, or a trip of the car's journal is kept already.
+    // tank is taken, or what the car's journal says is kept already.
     template <class T>
     Result<EntryId> add(const EntryId& vehicle, const T& value, Instant now);
     template <class T>

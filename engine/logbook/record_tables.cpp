@@ -40,7 +40,8 @@ const Table<Vehicle>& tableOf<Vehicle>()
          SenderColumns<Vehicle>::pullUp(),
          SenderColumns<Vehicle>::resolution(),
          C::text<&Vehicle::currency>("currency", "currency", TextRule::currency),
-         C::number<&Vehicle::massKg, AsItIs>("mass_kg", kOverZero, "mass")},
+         C::number<&Vehicle::massKg, AsItIs>("mass_kg", kOverZero, "mass"),
+         C::time<&Vehicle::zeroSince>("zero_since", kPossibleTime, "zero since")},
         {bothOrNeither("left_behind_l", "left_behind_sd_l"),
          bothOrNeither("unusable_l", "unusable_sd_l")});
     return vehicles;
@@ -209,6 +210,34 @@ const Table<HandOverRecord>& tableOf<HandOverRecord>()
     return handOvers;
 }
 
+template <>
+const Table<LevelRecord>& tableOf<LevelRecord>()
+{
+    using L = LevelRecord;
+    using C = ColumnOf<L>;
+    static const Table<L> levels = table<L>(
+        "level", "levels",
+        {C::time<&L::time>("time", kPossibleTime, "date").as("date"),
+         C::number<&L::signal, InSenderUnit>("signal", kAny, "signal").asked("the sender's reading, at rest"),
+         C::number<&L::signal2, InSenderUnit>("signal2", kAny, "signal2")
+             .asked("and the second lobe's, of a saddle tank with two senders"),
+         C::number<&L::signalSd, InSenderUnit>("signal_sd", kFromZero, "signal sd")
+             .asked("noise of the reading (0.3 % of the sender's span)"),
+         C::mean<&L::usable, InLitres>("usable_l", kFromZero, "litres"),
+         C::sd<&L::usable, InLitres>("usable_sd_l", kFromZero, "litres sd"),
+         C::mean<&L::added, InLitres>("added_l", kAny, "added").as("total_l"),
+         C::sd<&L::added, InLitres>("added_sd_l", kFromZero, "added sd").as("total_sd_l"),
+         C::number<&L::odometer, InKm>("odometer_km", kFromZero, "odometer").asked("odometer then"),
+         C::word<&L::origin>("origin").withDefault(),
+         C::text<&L::journalId>("journal_id", "journal id"),
+         C::text<&L::tank>("tank", "tank").asked("the further tank that it is of; the vehicle's own if not said"),
+         C::text<&L::note>("note", "note").asked("your own words")},
+        {bothOrNeither("usable_l", "usable_sd_l"), bothOrNeither("added_l", "added_sd_l"),
+         "coalesce(signal, usable_l, added_l) IS NOT NULL",
+         "signal IS NOT NULL OR coalesce(signal2, signal_sd) IS NULL"});
+    return levels;
+}
+
 const std::vector<const TableShape*>& valueTables()
 {
     static const std::vector<const TableShape*> all{
@@ -217,7 +246,7 @@ const std::vector<const TableShape*>& valueTables()
         &tableOf<Trip>(),        &tableOf<Proof>(),       &tableOf<ExtraTank>(),
         &tableOf<VerificationRecord>(), &tableOf<PlacedLevel>(), &tableOf<LiveSource>(),
         &tableOf<OwnPump>(),     &tableOf<Photo>(),
-        &tableOf<HandOverRecord>()};
+        &tableOf<HandOverRecord>(), &tableOf<LevelRecord>()};
     return all;
 }
 

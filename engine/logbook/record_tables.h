@@ -46,7 +46,10 @@ inline constexpr bool kHasTime = !kIsOneOf<T, Vehicle, Mode, ExtraTank, LiveSour
 // A record that is of one tank of its vehicle, named where it is not the vehicle's own.
 template <class T>
 inline constexpr bool kOfTank =
-    kIsOneOf<T, Calibration, Fill, Proof, VerificationRecord, LiveSource, Photo>;
+    kIsOneOf<T, Calibration, Fill, Proof, VerificationRecord, LiveSource, Photo, LevelRecord>;
+// A record that the car's own journal may have written, once.
+template <class T>
+inline constexpr bool kOfJournal = kIsOneOf<T, Trip, LevelRecord>;
 // A record that other records name, so that it keeps its name.
 template <class T>
 inline constexpr bool kIsNamed = kIsOneOf<T, Mode, ExtraTank>;
@@ -70,6 +73,7 @@ template <> const Table<LiveSource>& tableOf<LiveSource>();
 template <> const Table<OwnPump>& tableOf<OwnPump>();
 template <> const Table<Photo>& tableOf<Photo>();
 template <> const Table<HandOverRecord>& tableOf<HandOverRecord>();
+template <> const Table<LevelRecord>& tableOf<LevelRecord>();
 
 // All of them, those that are referred to first.
 const std::vector<const TableShape*>& valueTables();

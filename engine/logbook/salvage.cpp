@@ -165,7 +165,7 @@ private:
     void addLostTanks()
     {
         std::string naming;
-        for (const std::string table : {"calibrations", "fills", "proofs", "verifications", "sources", "photos"})
+        for (const std::string table : {"calibrations", "fills", "proofs", "verifications", "sources", "photos", "levels"})
             naming += (naming.empty() ? "" : " UNION ALL ") + ("SELECT id, tank FROM " + table)
                       + " WHERE tank IS NOT NULL";
         addNamed("SELECT DISTINCT e.vehicle, v.tank FROM (" + naming + ") AS v JOIN entries AS e ON e.id = v.id "

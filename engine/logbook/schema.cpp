@@ -16,13 +16,13 @@ CREATE TABLE schema_info (
   only        INTEGER PRIMARY KEY CHECK (only = 1),
   readable_by INTEGER NOT NULL   -- programs of this schema or a later one may read the file
 ) STRICT;
-INSERT INTO schema_info VALUES (1, 2);
+INSERT INTO schema_info VALUES (1, 3);
 
 CREATE TABLE entries (
   id        INTEGER PRIMARY KEY,            -- order of recording in this file
   uuid      TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
   kind      TEXT NOT NULL
-            CHECK (kind IN ('vehicle', 'mode', 'calibration', 'fill', 'trip', 'proof', 'tank', 'verification', 'source', 'pump', 'photo', 'hand-over')),
+            CHECK (kind IN ('vehicle', 'mode', 'calibration', 'fill', 'trip', 'proof', 'tank', 'verification', 'source', 'pump', 'photo', 'hand-over', 'level')),
   vehicle   INTEGER REFERENCES entries (id),
   recorded  INTEGER NOT NULL CHECK (recorded BETWEEN -2208988800 AND 253402300799),
   corrects  INTEGER REFERENCES entries (id),   -- first row of the entry; NULL: this is it
@@ -49,13 +49,15 @@ CREATE VIEW stale AS
          < (newer.revision, newer.recorded, newer.uuid);
 )sql";
 
-// For the list of the log (log_page.cpp), and for trips that the car wrote. They hold nothing of their own, so a file
+// For the list of the log (log_page.cpp), and for what the car wrote. They hold nothing of their own, so a file
 // with or without them is of the same schema.
 static const char* const kIndexes = R"sql(
 CREATE INDEX IF NOT EXISTS fills_time ON fills (time);
 CREATE INDEX IF NOT EXISTS trips_time ON trips (time);
 CREATE INDEX IF NOT EXISTS proofs_time ON proofs (time);
+CREATE INDEX IF NOT EXISTS levels_time ON levels (time);
 CREATE INDEX IF NOT EXISTS trips_journal ON trips (journal_id) WHERE journal_id IS NOT NULL;
+CREATE INDEX IF NOT EXISTS levels_journal ON levels (journal_id) WHERE journal_id IS NOT NULL;
 )sql";
 
 const char* indexSql() { return kIndexes; }

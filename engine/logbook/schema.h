@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The file's schema, version 2: the ledger, and the tables of record_tables.h. Times are
+// The file's schema, version 3: the ledger, and the tables of record_tables.h. Times are
 // seconds UTC, quantities are in the unit that their column names. Only for the files of
 // engine/logbook.
 #pragma once
@@ -11,7 +11,7 @@
 namespace undermark::logbook {
 
 inline constexpr std::uint32_t kApplicationId = 0x554D524B;   // "UMRK"
-inline constexpr std::uint32_t kSchemaVersion = 2;            // user_version
+inline constexpr std::uint32_t kSchemaVersion = 3;            // user_version
 
 // Makes that schema in an empty database, identification included; to be run
 // inside a transaction. How an older schema becomes this one: migrate.h.

@@ -114,6 +114,37 @@ CREATE TABLE hand_overs (
 ) STRICT;
 )sql";
 
+// The new kind is a word of the ledger's table text, as above.
+constexpr const char* kSchema3 = R"sql(
+ALTER TABLE vehicles ADD COLUMN zero_since INTEGER CHECK (zero_since BETWEEN -2208988800 AND 253402300799);
+ALTER TABLE calibrations ADD COLUMN zero_since INTEGER CHECK (zero_since BETWEEN -2208988800 AND 253402300799);
+ALTER TABLE tanks ADD COLUMN zero_since INTEGER CHECK (zero_since BETWEEN -2208988800 AND 253402300799);
+PRAGMA writable_schema = ON;
+UPDATE sqlite_master SET sql = replace(sql, '''hand-over'')', '''hand-over'', ''level'')')
+  WHERE type = 'table' AND name = 'entries';
+PRAGMA writable_schema = RESET;
+CREATE TABLE levels (
+  id INTEGER PRIMARY KEY REFERENCES entries (id),
+  time INTEGER NOT NULL CHECK (time BETWEEN -2208988800 AND 253402300799),
+  signal REAL CHECK (signal BETWEEN -1e9 AND 1e9),
+  signal2 REAL CHECK (signal2 BETWEEN -1e9 AND 1e9),
+  signal_sd REAL CHECK (signal_sd BETWEEN 0 AND 1e9),
+  usable_l REAL CHECK (usable_l BETWEEN 0 AND 1e9),
+  usable_sd_l REAL CHECK (usable_sd_l BETWEEN 0 AND 1e9),
+  added_l REAL CHECK (added_l BETWEEN -1e9 AND 1e9),
+  added_sd_l REAL CHECK (added_sd_l BETWEEN 0 AND 1e9),
+  odometer_km REAL CHECK (odometer_km BETWEEN 0 AND 1e9),
+  origin TEXT NOT NULL CHECK (origin IN ('typed', 'followed')),
+  journal_id TEXT CHECK (length(journal_id) > 0),
+  tank TEXT CHECK (length(tank) > 0),
+  note TEXT CHECK (length(note) > 0),
+  CHECK ((usable_l IS NULL) = (usable_sd_l IS NULL)),
+  CHECK ((added_l IS NULL) = (added_sd_l IS NULL)),
+  CHECK (coalesce(signal, usable_l, added_l) IS NOT NULL),
+  CHECK (signal IS NOT NULL OR coalesce(signal2, signal_sd) IS NULL)
+) STRICT;
+)sql";
+
 // The rows of the new tables are not changed either; `key` tells the rows of an entry apart.
 std::string onlyGrows(const std::string& table, const std::string& key = {})
 {
@@ -135,11 +166,12 @@ std::string toSchema2()
 } // namespace
 
 // A program of schema 1 would take what is of a second tank for the first one's, so it does
-// not read the result.
+// not read the result; one of schema 2 would answer from an older full fill, or weigh a proof
+// against another zero mark than its own.
 std::span<const MigrationStep> releasedSteps()
 {
-    static const std::string second = toSchema2();
-    static const MigrationStep steps[]{{1, second.c_str(), 2}};
+    static const std::string second = toSchema2(), third = kSchema3 + onlyGrows("levels");
+    static const MigrationStep steps[]{{1, second.c_str(), 2}, {2, third.c_str(), 3}};
     return steps;
 }
 

@@ -57,7 +57,8 @@ const Table<Calibration>& tableOf<Calibration>()
          C::within<kShape, &S::tiltDegrees, AsItIs>("shape_tilt_deg", kAny, "tilt"),
          C::within<kShape, &S::atFloor, InSenderUnit>("shape_floor_signal", kAny, "signal at the floor"),
          C::within<kShape, &S::atRoof, InSenderUnit>("shape_roof_signal", kAny, "signal at the roof"),
-         C::text<&Calibration::note>("note", "note")},
+         C::text<&Calibration::note>("note", "note"),
+         C::time<&Calibration::zeroSince>("zero_since", kPossibleTime, "zero since")},
         {bothOrNeither("first_lobe_l", "second_lobe_l"), kWholeShape});
     return calibrations;
 }
@@ -122,7 +123,8 @@ const Table<ExtraTank>& tableOf<ExtraTank>()
          SenderColumns<T>::unit(),
          SenderColumns<T>::supply(),
          SenderColumns<T>::pullUp(),
-         SenderColumns<T>::resolution()},
+         SenderColumns<T>::resolution(),
+         C::time<&T::zeroSince>("zero_since", kPossibleTime, "zero since")},
         {bothOrNeither("left_behind_l", "left_behind_sd_l"),
          bothOrNeither("unusable_l", "unusable_sd_l")});
     return tanks;

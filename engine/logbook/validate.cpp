@@ -174,6 +174,19 @@ Result<void> validate(const Proof& proof)
     return {};
 }
 
+Result<void> validate(const LevelRecord& level)
+{
+    return columnsPossible(level)
+        .and_then([&] {
+            return refuseUnless(level.signal || level.usable || level.added, "signal",
+                                Sentence::of("a reading, or litres"), "none");
+        })
+        .and_then([&] {
+            return refuseUnless(level.signal || !(level.signal2 || level.signalSd), "signal",
+                                Sentence::of("the first reading, too"), "none");
+        });
+}
+
 Result<void> validateTime(Instant time)
 {
     const auto seconds = time.time_since_epoch().count();

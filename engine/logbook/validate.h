@@ -22,6 +22,7 @@ Result<void> validate(const LiveSource& source);
 Result<void> validate(const OwnPump& pump);
 Result<void> validate(const Photo& photo);
 Result<void> validate(const HandOverRecord& handOver);
+Result<void> validate(const LevelRecord& level);
 Result<void> validateTime(Instant time);
 
 } // namespace undermark::logbook

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/level.h"
 
+#include "engine/outlook/kept_level.h"
 #include "engine/outlook/levels_of_tanks.h"
 #include "engine/outlook/sender_bias.h"
+#include "engine/outlook/way_since.h"
 #include "engine/tank/reserve_prior.h"
 
 #include <algorithm>
@@ -11,58 +13,6 @@
 namespace undermark {
 
 namespace {
-
-// The road since the last full fill, and the fuel that standing took.
-struct SinceFull {
-    const Fill* full = nullptr;
-    Mix driven;
-    Distance climbed;            // of height beyond the usual
-    Estimate<Volume> stood;      // idling and cold starts
-    Volume partials;             // poured in since, short of full
-    std::size_t partialCount = 0;
-};
-
-SinceFull sinceFull(const CarKnowledge& car, const ModeRates& rates)
-{
-    SinceFull since;
-    for (const Fill& fill : car.fills) {
-        if (fill.extent != FillExtent::partial) {
-            since.full = &fill;
-            since.partials = Volume();
-            since.partialCount = 0;
-        } else {
-            since.partials += fill.volume;
-            ++since.partialCount;
-        }
-    }
-    double variance = 0;
-    for (const Entry<Trip>& entry : car.log.trips) {
-        const Trip& trip = entry.value;
-        if (!since.full || trip.time <= since.full->time)
-            continue;
-        since.driven[trip.mode] += trip.distance;
-        if (trip.climb)
-            since.climbed += *trip.climb - trip.distance * rates.usualClimb;
-        const double hours = trip.idle ? trip.idle->count() / 60 : 0;
-        const double starts = trip.starts.value_or(0);
-        since.stood.mean += Volume::fromLitres(hours * rates.idle.mean.litresPerHour())
-            + starts * rates.coldStart.mean;
-        variance += std::pow(hours * rates.idle.sd.litresPerHour(), 2)
-            + std::pow(starts * rates.coldStart.sd.litres(), 2);
-    }
-    since.stood.sd = Volume::fromLitres(std::sqrt(variance));
-    return since;
-}
-
-// The furthest odometer known since the full fill: a partial fill tells one too.
-std::optional<Distance> latestOdometer(const CarKnowledge& car, const Fill& full)
-{
-    std::optional<Distance> latest;
-    for (const Fill& fill : car.fills)
-        if (fill.time >= full.time && fill.odometer && !fill.odometerReset)
-            latest = std::max(latest.value_or(*fill.odometer), *fill.odometer);
-    return latest;
-}
 
 Volume burntSince(const Level& level, const RateModel& rates)
 {
@@ -99,47 +49,55 @@ Estimate<Volume> aboveZeroAtFull(const CarKnowledge& car, Instant full)
 
 Result<Level> levelFromLog(const CarKnowledge& car, const Question& question, const ModeRates& rates)
 {
-    SinceFull since = sinceFull(car, rates);
-    if (!since.full)
+    const auto full = lastFull(car);
+    if (!full)
         return failInput(
             Sentence::of("the level is not known: the log holds no full fill yet"));
-    std::optional<Distance> odometer = question.odometer;
-    if (!odometer)
-        odometer = latestOdometer(car, *since.full);
-    if (question.odometer && !since.full->odometer)
+    const Fill& fill = car.fills[*full];
+    if (question.odometer && !fill.odometer)
         return failInput(Sentence::of("the last full fill has no odometer to count from"));
-    if (odometer && since.full->odometer) {
-        const Distance driven = *odometer - *since.full->odometer;
-        if (question.odometer && driven < Distance())
-            return failInput(Sentence::of("the odometer is lower than at the last full fill"),
-                             Sentence::of("at least %1", amount(*since.full->odometer, 1)),
-                             amount(*odometer, 1));
-        // The odometer is trusted; what no trip accounts for was the usual mix.
-        const Distance told = total(since.driven);
-        if (question.odometer && told > driven && told > Distance())
-            for (auto& [mode, distance] : since.driven)
-                distance = distance * (driven / told);
-        else if (driven > told)
-            since.driven[""] += driven - told;
-    }
-    const Volume change = since.partials - since.stood.mean;
-    const auto after = [&](Estimate<Volume> full) {
-        return Estimate<Volume>{full.mean + change,
-                                Volume::fromLitres(std::hypot(full.sd.litres(), rates.clickSd.litres(),
-                                                              since.stood.sd.litres()))};
-    };
+    const Start start{fill.time, fill.odometer, *full + 1};
+    Since since = sinceThen(car, rates, start);
+    if (const auto counted = countOdometer(car, question.odometer, start, since,
+                                         Sentence::of("the odometer is lower than at the last full fill"));
+        !counted)
+        return fail(counted.error());
     Level level;
     level.source = LevelSource::log;
-    level.aboveZero = after(aboveZeroAtFull(car, since.full->time));
-    level.usable = after(usableAtFull(car, since.full->time));
-    level.driven = since.driven;
-    level.climbed = since.climbed;
+    level.aboveZero = aboveZeroAtFull(car, fill.time);
+    level.usable = usableAtFull(car, fill.time);
+    carryOn(level, since, rates.clickSd);
     level.sinceFill = total(since.driven);
     const Part way = amount(*level.sinceFill, 1);
     level.why = since.partialCount > 0
                     ? Sentence::of("log: full, then %1 and %2 more", way, amount(since.partials))
                     : Sentence::of("log: full, then %1", way);
     return level;
+}
+
+// Litres of a level that was kept, taken on by what came since.
+Result<void> carryOn(Level& level, const KeptLevel& kept, const CarKnowledge& car, const Question& question,
+                     const ModeRates& learnt, const RateModel& rates)
+{
+    const Start start = startAt(car, kept.time, kept.odometer);
+    Since since = sinceThen(car, learnt, start);
+    const auto counted = kept.odometer
+        ? countOdometer(car, question.odometer, start, since,
+                        Sentence::of("the odometer is lower than at the level that was kept"))
+        : shareOutWay(car, question, rates.mean.back(), start, since);
+    if (!counted)
+        return counted;
+    carryOn(level, since, Volume());
+    level.asOf = kept.time;
+    const Distance way = total(since.driven);
+    level.why = Sentence::of("from %1: %2", kept.what, level.why);
+    if (since.partialCount > 0)
+        level.why = Sentence::of("%1, then %2 and %3 more", level.why, amount(way, 1), amount(since.partials));
+    else if (way > Distance())
+        level.why = Sentence::of("%1, then %2", level.why, amount(way, 1));
+    if (level.boundAt)
+        level.boundAt = std::max(Volume(), *level.boundAt + since.partials - since.stood.mean - burntSince(level, rates));
+    return {};
 }
 
 Level levelFromUsable(const CarKnowledge& car, Estimate<Volume> usable)
@@ -271,14 +229,6 @@ Result<void> checkSignals(const CarKnowledge& car, const Question& question)
 
 } // namespace
 
-Distance total(const Mix& mix)
-{
-    Distance sum;
-    for (const auto& [mode, distance] : mix)
-        sum += distance;
-    return sum;
-}
-
 std::vector<RouteLeg> roadSince(const Level& level, const RateModel& rates)
 {
     const Distance whole = total(level.driven);
@@ -289,28 +239,45 @@ std::vector<RouteLeg> roadSince(const Level& level, const RateModel& rates)
     return road;
 }
 
-// The log taken on to today: the level is lower by the road that no record tells, and less sure.
+namespace {
+
+// Taken on to today: lower by the road that no record tells (`from`: since then), and less sure.
+void takeToToday(Level& level, const CarKnowledge& car, const Question& question, const RateModel& rates,
+                 std::vector<Sentence>& warnings, std::optional<Instant> from = {})
+{
+    if (question.odometer)
+        return;
+    const Consumption usualMix = rates.mean.back();
+    const Volume left = level.usable.mean - burntSince(level, rates);
+    level.unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix, from);
+    if (!level.unlogged)
+        return;
+    if (level.unlogged->longerThanUsual || level.unlogged->mayBeAll)
+        warnings.push_back(sentenceOf(*level.unlogged));
+    const auto& road = level.unlogged->road;
+    if (!road)
+        return;
+    level.driven[""] += road->mean;
+    addSpread(level, usualMix * road->sd);
+    level.why = Sentence::of("%1, then about %2 that nobody wrote down", level.why,
+                             amount(road->mean));
+}
+
+Distance unloggedMean(const Level& level)
+{
+    return level.unlogged && level.unlogged->road ? level.unlogged->road->mean : Distance();
+}
+
+} // namespace
+
 Result<Level> levelByLog(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
                          const RateModel& rates, std::vector<Sentence>& warnings)
 {
     Result<Level> level = levelFromLog(car, question, learnt);
-    if (!level || question.odometer)
+    if (!level)
         return level;
-    const Consumption usualMix = rates.mean.back();
-    const Volume left = level->usable.mean - burntSince(*level, rates);
-    level->unlogged = unloggedRoad(car, question.now.begin, std::max(left, Volume()) / usualMix);
-    if (!level->unlogged)
-        return level;
-    if (level->unlogged->longerThanUsual || level->unlogged->mayBeAll)
-        warnings.push_back(sentenceOf(*level->unlogged));
-    const auto& road = level->unlogged->road;
-    if (!road)
-        return level;
-    level->driven[""] += road->mean;
-    for (Estimate<Volume>* litres : {&level->usable, &level->aboveZero})
-        litres->sd = Volume::fromLitres(std::hypot(litres->sd.litres(), (usualMix * road->sd).litres()));
-    level->why = Sentence::of("%1, then about %2 that nobody wrote down", level->why,
-                              amount(road->mean));
+    takeToToday(*level, car, question, rates, warnings);
+    level->likelySinceFill = *level->sinceFill + unloggedMean(*level);
     return level;
 }
 
@@ -335,9 +302,69 @@ Result<std::optional<Level>> toldLevel(const CarKnowledge& car, const Question& 
     return levelFromSignal(car, question);
 }
 
+namespace {
+
+// The reading or the log, where one of them rests on a stop of the float.
+Level atStop(Level reading, Result<Level> log, const std::vector<Sentence>& ofTheLog, const RateModel& rates,
+             std::vector<Sentence>& warnings)
+{
+    if (log && agrees(*log, reading, rates)) {
+        log->bound = reading.bound;
+        log->boundAt = reading.boundAt;
+        warnings.push_back(Sentence::of(
+            "the float rests on its stop: %1; the distance is from the log", boundText(reading)));
+        warnings.insert(warnings.end(), ofTheLog.begin(), ofTheLog.end());
+        return *std::move(log);
+    }
+    warnings.push_back(log ? Sentence::of("the float rests on its stop: %1; the log disagrees, the "
+                                          "distance follows the reading",
+                                          boundText(reading))
+                           : Sentence::of("the float rests on its stop: %1", boundText(reading)));
+    return reading;
+}
+
+// What is kept knows the way since the last full fill only from its own day on.
+void countSinceFill(Level& level, const CarKnowledge& car, const KeptLevel& kept, const Result<Level>& log)
+{
+    if (!log)
+        return;
+    level.sinceFill = log->sinceFill;
+    level.likelySinceFill = log->likelySinceFill;
+    const Fill& full = car.fills[*lastFull(car)];
+    if (!kept.odometer || !full.odometer || level.bound != LevelBound::exact)
+        return;
+    const Distance since = *kept.odometer - *full.odometer + total(level.driven);
+    level.sinceFill = since - unloggedMean(level);
+    level.likelySinceFill = since;
+}
+
+Result<Level> levelByKept(const CarKnowledge& car, const KeptLevel& kept, const Question& question,
+                          const ModeRates& learnt, const RateModel& rates, std::vector<Sentence>& warnings)
+{
+    const bool several = hasSeveralTanks(car, kept.asked);
+    const Result<std::optional<Level>> then = several
+        ? levelOfTanks(car, kept.asked, learnt, rates, warnings).map([](Level level) { return std::optional(std::move(level)); })
+        : toldLevel(car, kept.asked, warnings);
+    if (!then)
+        return fail(then.error());
+    Level level = **then; // (keptLevel() passes over what tells nothing)
+    if (const auto carried = carryOn(level, kept, car, question, learnt, rates); !carried)
+        return fail(carried.error());
+    takeToToday(level, car, question, rates, warnings, kept.time);
+    std::vector<Sentence> ofTheLog;
+    const Result<Level> log = levelByLog(car, question, learnt, rates, ofTheLog);
+    countSinceFill(level, car, kept, log);
+    return level.bound == LevelBound::exact ? level : atStop(std::move(level), log, ofTheLog, rates, warnings);
+}
+
+} // namespace
+
 Result<Level> findLevel(const CarKnowledge& car, const Question& question, const ModeRates& learnt,
                         const RateModel& rates, std::vector<Sentence>& warnings)
 {
+    if (!tellsLevel(question))
+        if (const auto kept = keptLevel(car, question))
+            return levelByKept(car, *kept, question, learnt, rates, warnings);
     if (!question.usable && hasSeveralTanks(car, question))
         return levelOfTanks(car, question, learnt, rates, warnings);
     const Result<std::optional<Level>> told = toldLevel(car, question, warnings);
@@ -345,24 +372,11 @@ Result<Level> findLevel(const CarKnowledge& car, const Question& question, const
         return fail(told.error());
     if (!*told)
         return levelByLog(car, question, learnt, rates, warnings);
-    const Level& reading = **told;
-    if (reading.bound == LevelBound::exact)
-        return reading;
+    if ((*told)->bound == LevelBound::exact)
+        return **told;
     std::vector<Sentence> ofTheLog;
-    Result<Level> log = levelByLog(car, question, learnt, rates, ofTheLog);
-    if (log && agrees(*log, reading, rates)) {
-        log->bound = reading.bound;
-        log->boundAt = reading.boundAt;
-        warnings.push_back(Sentence::of(
-            "the float rests on its stop: %1; the distance is from the log", boundText(reading)));
-        warnings.insert(warnings.end(), ofTheLog.begin(), ofTheLog.end());
-        return log;
-    }
-    warnings.push_back(log ? Sentence::of("the float rests on its stop: %1; the log disagrees, the "
-                                          "distance follows the reading",
-                                          boundText(reading))
-                           : Sentence::of("the float rests on its stop: %1", boundText(reading)));
-    return reading;
+    const Result<Level> log = levelByLog(car, question, learnt, rates, ofTheLog);
+    return atStop(**told, log, ofTheLog, rates, warnings);
 }
 
 } // namespace undermark

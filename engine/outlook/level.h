@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What is known of the level when somebody asks how far: litres as given, a reading, or
-// the log. Only for the files of engine/outlook.
+// What is known of the level when somebody asks how far: litres as given, a reading, a level
+// that was kept, or the log. Only for the files of engine/outlook.
 #pragma once
 
 #include "engine/outlook/outlook.h"
@@ -18,7 +18,9 @@ struct Level {
     Estimate<Volume> usable;
     Mix driven;
     Distance climbed{};                // on it, of height beyond the usual, by the trips that tell it
+    std::optional<Instant> asOf{};     // of the kept level that it is counted from
     std::optional<Distance> sinceFill;
+    std::optional<Distance> likelySinceFill{};
     std::optional<Unlogged> unlogged;  // of the log: its road is in `driven`, its spread in the litres
     std::vector<TankLevel> tanks{};    // of several: those that were told or follow from one that was
     Sentence why;
@@ -39,7 +41,9 @@ Result<Level> levelByLog(const CarKnowledge& car, const Question& question, cons
                          const RateModel& rates, std::vector<Sentence>& warnings);
 
 // Of a car of several tanks the level is that of all together (levels_of_tanks.h).
-// Litres given come before a reading, a reading before the log. A reading that the
+// Litres given come before a reading, a reading before the log. Of the log it is the newest of
+// what was kept (kept_level.h) and the last full fill, less what was driven and stood since then
+// and with what was poured in: one law, whichever it is counted from. A reading that the
 // circuit cannot give is said in `warnings` and the log answers; so it does where the
 // float rests on its stop and the log agrees. The log is taken on to today, unless the odometer is
 // told: the road that no record tells (unlogged.h), in the usual mix. Errors: badInput where neither says.

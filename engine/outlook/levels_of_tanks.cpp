@@ -111,7 +111,8 @@ Question questionOf(const TankTold& told, const Question& question)
     ofTank.signal = told.signal;
     ofTank.signal2 = told.signal2;
     ofTank.usable = told.usable;
-    ofTank.signalSd = question.signalSd;
+    ofTank.followed = told.followed;
+    ofTank.signalSd = told.signalSd ? told.signalSd : question.signalSd;
     ofTank.motion = question.motion;
     ofTank.now = question.now;
     return ofTank;

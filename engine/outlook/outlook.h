@@ -21,9 +21,12 @@ struct TankTold {
     std::optional<Signal> signal;
     std::optional<Signal> signal2;            // of two senders
     std::optional<Estimate<Volume>> usable;   // litres of this tank down to dry
+    std::optional<Estimate<Volume>> followed{}; // litres since drained, as a tracker has them
+    std::optional<Signal> signalSd{};         // of `signal`; absent: as the question says
 };
 
-// At most one of signal, followed, usable and odometer; none asks the log. Of a car of several
+// At most one of signal, followed, usable and odometer; none asks the log, and what level it has
+// kept since the last full fill (kept_level.h). Of a car of several
 // tanks signal and followed are of the vehicle's own, usable is the sum, and the odometer may be
 // told besides: by it the log says what is in tanks of which nothing is told.
 struct Question {
@@ -59,7 +62,9 @@ struct Outlook {
     Estimate<Volume> aboveZero;               // down to the zero mark; may be negative
     Estimate<Volume> reserve;                 // below it
     Estimate<Consumption> rate;               // of `mode`, predictive
+    std::optional<Instant> asOf;              // of the kept level that it is counted from; absent: none
     std::optional<Distance> sinceFill;        // driven since the last full fill, as far as told
+    std::optional<Distance> likelySinceFill;  // and with what nobody wrote down, on average
     std::optional<Unlogged> unlogged;         // and since then, where the log answers days later
     RangeLaw toZero;
     RangeLaw toDry;                           // surge margin of the mode taken off

@@ -8,9 +8,6 @@ namespace undermark {
 
 namespace {
 
-constexpr std::chrono::hours kHalt{3};
-constexpr Distance kAcrossTheYard = Distance::fromKm(5); // from pump to pump
-
 // Those of the tank, as if they were of the vehicle's own.
 template <class T>
 std::vector<Entry<T>> ofTank(const std::vector<Entry<T>>& all, const std::string& tank)
@@ -83,9 +80,9 @@ private:
 
     bool goesOn(const Fill& before, const Fill& after) const
     {
-        const bool moved = after.sinceLast.value_or(Distance()) > kAcrossTheYard
-            || (before.odometer && after.odometer && abs(*after.odometer - *before.odometer) > kAcrossTheYard);
-        return after.time - before.time <= kHalt && !moved
+        const bool moved = after.sinceLast.value_or(Distance()) > kHaltWay
+            || (before.odometer && after.odometer && abs(*after.odometer - *before.odometer) > kHaltWay);
+        return after.time - before.time <= kHaltTime && !moved
             && std::ranges::none_of(m_log.trips, [&](const Entry<Trip>& trip) {
                    return trip.value.time > before.time && trip.value.time <= after.time;
                });
@@ -133,6 +130,7 @@ VehicleLog logOfTank(const VehicleLog& log, const ExtraTank& tank)
     vehicle.leftBehind = tank.leftBehind;
     vehicle.unusable = tank.unusable;
     vehicle.zeroMark = tank.zeroMark;
+    vehicle.zeroSince = tank.zeroSince;
     vehicle.lamp.reset();
     vehicle.sender = tank.sender;
     own.calibrations = ofTank(log.calibrations, tank.name);
@@ -141,6 +139,7 @@ VehicleLog logOfTank(const VehicleLog& log, const ExtraTank& tank)
         own.calibration = own.calibrations.back();
     own.fills = ofTank(log.fills, tank.name);
     own.proofs = ofTank(log.proofs, tank.name);
+    own.levels = ofTank(log.levels, tank.name);
     own.verifications = ofTank(log.verifications, tank.name);
     own.photos = ofTank(log.photos, tank.name);
     own.sources = ofTank(log.sources, tank.name);

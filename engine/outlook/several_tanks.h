@@ -19,8 +19,13 @@
 
 namespace undermark {
 
+// A halt: fills within so long without a trip or, by the odometer or the trip meter, more than
+// so far between them (from pump to pump; judgement, no source).
+inline constexpr std::chrono::hours kHaltTime{3};
+inline constexpr Distance kHaltWay = Distance::fromKm(5);
+
 // The log as if this tank were the vehicle's own and only one: its capacity, sender,
-// calibrations, fills, proofs, photos and verifications; everything else is the vehicle's.
+// calibrations, fills, proofs, levels, photos and verifications; everything else is the vehicle's.
 VehicleLog logOfTank(const VehicleLog& log, const ExtraTank& tank);
 
 // What is driven on while both fall together: the tank's share of it, by capacity. 1 for a tank
@@ -37,8 +42,7 @@ struct WholeFills {
     std::map<std::string, Instant> inUse; // further tanks, and since when
 };
 
-// A halt: fills within three hours (judgement, no source) without a trip or, by the odometer or the
-// trip meter, more than 5 km between them. O(fills + trips).
+// O(fills + trips).
 WholeFills wholeFills(const VehicleLog& log);
 
 } // namespace undermark

@@ -31,6 +31,9 @@ RecordHabit recordHabit(const VehicleLog& log)
             times.push_back(fill.value.time);
     for (const Entry<Trip>& trip : log.trips)
         times.push_back(trip.value.time);
+    for (const Entry<LevelRecord>& level : log.levels)
+        if (level.value.odometer)
+            times.push_back(level.value.time);
     std::ranges::sort(times);
     RecordHabit habit;
     if (times.empty())
@@ -57,6 +60,18 @@ std::vector<Interval> soundStretches(const Screened& consumption)
         });
     });
     return sound;
+}
+
+// Of so many whole days of silence, those in which the car is taken to have driven on.
+double daysDriven(double silence, const RecordHabit& habit, double told)
+{
+    const double longer = std::max(0.0, silence - habit.gapDays);
+    return (1 - told) * (silence - longer) + longer;
+}
+
+double wholeDays(Instant from, Instant to)
+{
+    return std::max(0.0, double(std::chrono::floor<std::chrono::days>(to - from).count()));
 }
 
 // Kilometres of trips, each as far as it was told before the end of its stretch, a trip in the
@@ -119,22 +134,23 @@ Estimate<Distance> roadOf(double days, const DailyRoad& road, Distance most)
 }
 
 std::optional<Unlogged> unloggedRoad(const CarKnowledge& car, std::optional<Instant> today,
-                                     Distance toDry)
+                                     Distance toDry, std::optional<Instant> from)
 {
     const RecordHabit habit = recordHabit(car.log);
-    if (!today || !habit.last)
+    if (!today || !(habit.last || from))
         return std::nullopt;
+    const Instant last = habit.last.value_or(*from);
+    const Instant start = std::max(last, from.value_or(last));
     Unlogged unlogged;
-    unlogged.silence = std::chrono::floor<std::chrono::days>(*today - *habit.last);
+    unlogged.silence = std::chrono::floor<std::chrono::days>(*today - start);
     if (unlogged.silence < std::chrono::days(1))
         return std::nullopt;
-    const double silence = double(unlogged.silence.count());
-    const double longer = std::max(0.0, silence - habit.gapDays);
-    unlogged.longerThanUsual = longer > 0;
+    const double before = wholeDays(last, start), silence = before + double(unlogged.silence.count());
+    unlogged.longerThanUsual = silence > habit.gapDays;
     const std::optional<DailyRoad> daily = dailyRoad(soundStretches(car.consumption), car.log.trips);
     if (!daily)
         return unlogged;
-    const double days = (1 - daily->told) * (silence - longer) + longer;
+    const double days = daysDriven(silence, habit, daily->told) - daysDriven(before, habit, daily->told);
     if (!(days > 0 && toDry > Distance()))
         return std::nullopt;
     unlogged.road = roadOf(days, *daily, toDry);

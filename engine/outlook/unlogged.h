@@ -57,11 +57,11 @@ struct Unlogged {
     bool mayBeAll = false;                  // the 99 % point of the road reaches dry
 };
 
-// What was driven since the last trip, full fill or odometer, of a tank that holds `toDry`.
-// Nothing where `today` is not known, on the day of the record, where trips tell all of the
+// What was driven since the last trip, full fill or odometer, of a tank that holds `toDry`;
+// `from`: since then, where that is later. Nothing where `today` is not known, on the day of the record, where trips tell all of the
 // road and the silence is no longer than usual, and where the log has emptied the tank already. O(fills + trips).
 std::optional<Unlogged> unloggedRoad(const CarKnowledge& car, std::optional<Instant> today,
-                                     Distance toDry);
+                                     Distance toDry, std::optional<Instant> from = {});
 
 // The days and what they may have used, and what would tell more.
 Sentence sentenceOf(const Unlogged& unlogged);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/weigh_proofs.h"
 
+#include "engine/outlook/zero_mark.h"
 #include "engine/tank/proof_choice.h"
 
 #include <algorithm>
@@ -15,22 +16,29 @@ namespace {
 constexpr double kSurprises = 3.0;
 constexpr double kContradicts = 4.0;
 
+// Of a proof whose zero mark is known.
 ProofContext contextOf(const Proof& proof, const CarKnowledge& car)
 {
+    const ZeroThen zero = zeroMarkAt(car, proof.time).value_or(ZeroThen{});
+    const Gauge& gauge = zero.gauge ? *zero.gauge : car.gauge;
     ProofContext context;
+    context.zeroAbove = zero.above;
     const std::string mode = proof.mode.value_or(std::string());
     const Mix ahead = mode.empty() ? Mix{} : Mix{{mode, Distance::fromKm(1)}};
     const RateForecast rate = car.consumption.model.forecast(ahead);
     context.rate = Estimate<Consumption>{rate.rate.mean * car.burnShare, rate.rate.sd * car.burnShare};
     context.routeVarianceL2PerKm = rate.tauSquaredPerKm * car.burnShare * car.burnShare;
     context.surgeMargin = car.burnShare * car.surgeMargin(mode);
-    context.readsHigh = car.gauge.readsHigh();
+    context.readsHigh = gauge.readsHigh();
     if (proof.signal)
-        if (const auto level = car.gauge.readDriving({*proof.signal, std::nullopt});
+        if (const auto level = gauge.readDriving({*proof.signal, std::nullopt});
             level && level->bound == LevelBound::exact)
             context.aboveZero = car.reserve.toZero(level->added);
     return context;
 }
+
+// What was found left behind is told by no gauge.
+bool speaksOfZero(const Proof& proof) { return proof.kind != ProofKind::drained || proof.volume; }
 
 // Of the proofs at these positions.
 std::vector<ProofUse> usesOf(std::span<const std::size_t> own, const CarKnowledge& car)
@@ -44,7 +52,7 @@ std::vector<ProofUse> usesOf(std::span<const std::size_t> own, const CarKnowledg
         proofs.push_back(car.log.proofs[at].value);
     return usesOfProofs(proofs, std::move(fills), [&car](const Proof& proof) {
         const ProofContext context = contextOf(proof, car);
-        return context.rate->mean * proof.distance->mean + context.surgeMargin;
+        return context.rate->mean * proof.distance->mean + context.surgeMargin - context.zeroAbove;
     });
 }
 
@@ -133,11 +141,18 @@ private:
 void weighProofs(CarKnowledge& car)
 {
     std::vector<std::size_t> own; // those of further tanks are weighed on their own reserves
-    for (std::size_t i = 0; i < car.log.proofs.size(); ++i)
-        if (!car.log.proofs[i].value.tank)
-            own.push_back(i);
-    const std::vector<ProofUse> uses = usesOf(own, car);
     ProofScales scales(car);
+    for (std::size_t i = 0; i < car.log.proofs.size(); ++i) {
+        const Proof& proof = car.log.proofs[i].value;
+        if (proof.tank)
+            continue;
+        if (zeroMarkAt(car, proof.time) || !speaksOfZero(proof))
+            own.push_back(i);
+        else
+            scales.flag(i, Sentence::of("not used: another zero mark was in force then, and nothing says how "
+                                        "far it was from today's"));
+    }
+    const std::vector<ProofUse> uses = usesOf(own, car);
     for (std::size_t i = 0; i < uses.size(); ++i) {
         if (uses[i] == ProofUse::counts)
             scales.weigh(own[i]);

@@ -74,6 +74,7 @@ struct Tables {
     CsvWriter fills{"vehicle,id" + header<Fill>()};
     CsvWriter trips{"vehicle,id" + header<Trip>()};
     CsvWriter proofs{"vehicle,id" + header<Proof>()};
+    CsvWriter levels{"vehicle,id" + header<LevelRecord>()};
     CsvWriter tanks{"vehicle,id" + header<ExtraTank>()};
     CsvWriter verifications{"vehicle" + header<VerificationRecord>() + header<PlacedLevel>()};
 
@@ -91,6 +92,7 @@ struct Tables {
         addEntries(fills, vehicle, log.fills);
         addEntries(trips, vehicle, log.trips);
         addEntries(proofs, vehicle, log.proofs);
+        addEntries(levels, vehicle, log.levels);
         addEntries(tanks, vehicle, log.tanks);
         for (const auto& verification : log.verifications)
             for (const PlacedLevel& level : partsOf(verification.value))
@@ -104,11 +106,11 @@ struct Tables {
             putCells(csv.text(vehicle.name).text(entry.id.uuid), entry.value).endRow();
     }
 
-    std::array<std::pair<const char*, const CsvWriter*>, 9> files() const
+    std::array<std::pair<const char*, const CsvWriter*>, 10> files() const
     {
         return {{{"vehicles.csv", &vehicles}, {"surge_margins.csv", &margins}, {"modes.csv", &modes},
                  {"calibrations.csv", &calibrations}, {"fills.csv", &fills}, {"trips.csv", &trips},
-                 {"proofs.csv", &proofs}, {"tanks.csv", &tanks}, {"verifications.csv", &verifications}}};
+                 {"proofs.csv", &proofs}, {"levels.csv", &levels}, {"tanks.csv", &tanks}, {"verifications.csv", &verifications}}};
     }
 };
 

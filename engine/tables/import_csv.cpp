@@ -30,6 +30,18 @@ Result<void> together(const Trip& trip, const RecordReader<Trip>& reader)
     return {};
 }
 
+Result<void> together(const LevelRecord& level, const RecordReader<LevelRecord>& reader)
+{
+    const auto lacks = [&](const char* column, Sentence what, Sentence expected) {
+        return fail(reader.csv().errorAt(reader.column(column), std::move(what), std::move(expected)));
+    };
+    if (!level.signal && !level.usable && !level.added)
+        return lacks("signal", Sentence::of("a level needs a reading or litres"), Sentence::of("a number"));
+    if (!level.signal && (level.signal2 || level.signalSd))
+        return lacks("signal", Sentence::of("a second reading or a noise goes with a reading"), Sentence::of("a number"));
+    return {};
+}
+
 // Numbers that came through a table are equal to its digits, not to the last bit.
 long long rounded(double value) { return std::llround(value * 1e6); }
 
@@ -40,6 +52,13 @@ auto keyOf(const Fill& fill)
 }
 
 auto keyOf(const Trip& trip) { return std::tuple(trip.time, rounded(trip.distance.km()), trip.mode); }
+
+auto keyOf(const LevelRecord& level)
+{
+    const auto litres = [](const auto& estimate) { return estimate ? rounded(estimate->mean.litres()) : -1; };
+    return std::tuple(level.time, level.tank, level.signal ? rounded(level.signal->value()) : 0, litres(level.usable),
+                      litres(level.added));
+}
 
 template <class T>
 std::vector<std::size_t> newOnes(const Imported<T>& file, const std::vector<Entry<T>>& known,
@@ -85,13 +104,16 @@ Result<TableKind> tableKind(const std::filesystem::path& file, const ImportOptio
     if (!csv)
         return fail(csv.error());
     const std::set<std::string> header(csv->unknownColumns().begin(), csv->unknownColumns().end());
-    if (header.contains("signal") && (header.contains("poured_l") || header.contains("total_l")))
+    const auto has = [&header](const char* column) { return header.contains(column); };
+    if (has("signal") && (has("poured_l") || has("total_l")) && !has("origin"))
         return TableKind::points;
-    if (header.contains("date") && header.contains("kind"))
+    if (has("date") && has("kind"))
         return TableKind::proofs;
     if (hasNeeded<Fill>(header, options))
         return TableKind::fills;
-    return hasNeeded<Trip>(header, options) ? TableKind::trips : TableKind::unknown;
+    if (hasNeeded<Trip>(header, options))
+        return TableKind::trips;
+    return has("date") && (has("signal") || has("usable_l")) ? TableKind::levels : TableKind::unknown;
 }
 
 template <class T>
@@ -133,6 +155,7 @@ Result<Imported<T>> readTable(const std::filesystem::path& file, const ImportOpt
 
 template Result<Imported<Fill>> readTable(const std::filesystem::path&, const ImportOptions&);
 template Result<Imported<Trip>> readTable(const std::filesystem::path&, const ImportOptions&);
+template Result<Imported<LevelRecord>> readTable(const std::filesystem::path&, const ImportOptions&);
 
 std::vector<std::size_t> newRows(const Imported<Fill>& file, const std::vector<Entry<Fill>>& known)
 {
@@ -142,6 +165,11 @@ std::vector<std::size_t> newRows(const Imported<Fill>& file, const std::vector<E
 std::vector<std::size_t> newRows(const Imported<Trip>& file, const std::vector<Entry<Trip>>& known)
 {
     return newOnes(file, known, false);
+}
+
+std::vector<std::size_t> newRows(const Imported<LevelRecord>& file, const std::vector<Entry<LevelRecord>>& known)
+{
+    return newOnes(file, known, true);
 }
 
 } // namespace undermark

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Fills and trips from somebody else's table: the user says which of its columns is
+// Fills, trips and levels from somebody else's table: the user says which of its columns is
 // which, and in what units; nothing is guessed.
 //
 // The columns are those of export_csv.h, so what was exported comes back, and price_total
-// of a fill. Needed are date,litres of fills and date,km,mode of trips; full is 1 where it
-// is empty. Rows of another vehicle are left out.
+// of a fill. Needed are date,litres of fills, date,km,mode of trips, and date with signal, usable_l or
+// total_l of levels; full is 1 where it is empty. Rows of another vehicle are left out.
 #pragma once
 
 #include "engine/base/error.h"
@@ -36,9 +36,10 @@ inline const NumberRange kFuelTemperature{-60, 80, Sentence::of("degrees Celsius
 inline constexpr std::size_t kMostImportedRows = 1'000'000;
 
 // What the rows of a table are, by the names in its header.
-enum class TableKind { fills, trips, proofs, points, unknown };
+enum class TableKind { fills, trips, levels, proofs, points, unknown };
 
-// Points have signal and poured_l or total_l, proofs date and kind; fills and trips have what
+// Points have signal and poured_l or total_l (and not origin), proofs date and kind, levels date and signal or
+// usable_l; fills and trips have what
 // they need. `options` name columns. Errors: as every CSV here; badInput as readTable for
 // a mapped column that is not one of ours.
 Result<TableKind> tableKind(const std::filesystem::path& file, const ImportOptions& options = {});
@@ -52,17 +53,18 @@ struct Imported {
     std::vector<std::string> unknownColumns;     // for a warning
 };
 
-// T is Fill or Trip. Errors: as every CSV here; badInput for a mapped column that is not
+// T is Fill, Trip or LevelRecord. Errors: as every CSV here; badInput for a mapped column that is not
 // one of ours, a date that is none, an impossible number, a file without rows or with more
 // than kMostImportedRows. Cost: O(file).
 template <class T>
 Result<Imported<T>> readTable(const std::filesystem::path& file, const ImportOptions& options = {});
 
 // Positions of the rows that are not in the log yet. A row is there if an entry of its
-// id is, or one like it: the same instant, litres and kilometres (fills), or instant,
-// kilometres and mode (trips), to a millionth. The same fill twice in one file is one
+// id is, or one like it: the same instant, litres and kilometres (fills), instant,
+// kilometres and mode (trips), or instant, tank, reading and litres (levels), to a millionth. The same fill twice in one file is one
 // fill; trips of one day may be alike, so each entry stands for one row of the file.
 std::vector<std::size_t> newRows(const Imported<Fill>& file, const std::vector<Entry<Fill>>& known);
 std::vector<std::size_t> newRows(const Imported<Trip>& file, const std::vector<Entry<Trip>>& known);
+std::vector<std::size_t> newRows(const Imported<LevelRecord>& file, const std::vector<Entry<LevelRecord>>& known);
 
 } // namespace undermark

@@ -58,6 +58,15 @@ Sentence drivenText(bool stalled, Distance way, const std::optional<std::string>
                    : Sentence::of("%1 past zero, still running (%2)", amount(way), ModeWord{*mode});
 }
 
+// What is said of a proof that speaks of another zero mark than today's.
+Sentence atItsMark(Sentence text, Volume above)
+{
+    if (above == Volume())
+        return text;
+    return above > Volume() ? Sentence::of("%1, at a zero mark %2 higher than today's", std::move(text), amount(above))
+                            : Sentence::of("%1, at a zero mark %2 lower than today's", std::move(text), amount(abs(above)));
+}
+
 // The state and, as one more component, the rate of a drive; `row` gives what is
 // left after so many km of it, before the surge margin.
 struct Joint {
@@ -201,12 +210,13 @@ Result<ProofOutcome> HiddenReserve::with(const Proof& proof, const ProofContext&
         if (!proof.volume)
             return failInput(Sentence::of("a base proof needs the litres poured after draining"));
         // Zero is read anew on the way up; the needle comes back to it on the way down.
-        const double zero = (proof.volume->mean - context.readsHigh.mean).litres();
+        const double zero = (proof.volume->mean - context.readsHigh.mean - context.zeroAbove).litres();
         return ProofOutcome{observed(kZeroRow, zero,
                                      std::sqrt(variance(*proof.volume) + variance(context.readsHigh)),
                                      item(EvidenceKind::base, proof.time,
-                                          Sentence::of("base of %1 poured after draining",
-                                                       amount(proof.volume->mean)))),
+                                          atItsMark(Sentence::of("base of %1 poured after draining",
+                                                                 amount(proof.volume->mean)),
+                                                    context.zeroAbove))),
                             {}};
     }
     case ProofKind::stalled:
@@ -226,12 +236,15 @@ Result<ProofOutcome> HiddenReserve::drained(const Proof& proof, const ProofConte
         if (proof.signal && !context.aboveZero)
             return failInput(Sentence::of(
                 "a drained proof from a reading needs a calibration for that reading"));
+        // A reading is above today's mark, whichever was in force.
+        const Volume mark = proof.signal ? Volume() : context.zeroAbove;
         const Estimate<Volume> above = proof.signal ? *context.aboveZero : Estimate<Volume>{};
-        const double out = proof.volume->mean.litres();
+        const double out = (proof.volume->mean - mark).litres();
         const double sd = std::sqrt(variance(*proof.volume) + variance(above));
         next = next.observed(
             kZeroRow, out - above.mean.litres(), sd,
-            item(EvidenceKind::drained, proof.time, drainedText(proof.volume->mean, above.mean)));
+            item(EvidenceKind::drained, proof.time,
+                 atItsMark(drainedText(proof.volume->mean, above.mean), mark)));
     }
     if (proof.leftBehind) {
         const double found = proof.leftBehind->mean.litres();
@@ -266,9 +279,9 @@ Result<ProofOutcome> HiddenReserve::driven(const Proof& proof, const ProofContex
 
     const bool stalled = proof.kind == ProofKind::stalled;
     EvidenceItem what = item(stalled ? EvidenceKind::stalled : EvidenceKind::pastZero, proof.time,
-                             drivenText(stalled, proof.distance->mean, proof.mode));
+                             atItsMark(drivenText(stalled, proof.distance->mean, proof.mode), context.zeroAbove));
     what.before = reserve();
-    const double surge = context.surgeMargin.litres();
+    const double surge = (context.surgeMargin - context.zeroAbove).litres();
     Joint both = joint(*this, rate, rateSd, km);
     what.surprise = stalled
         ? conditionOn(both.mean, both.covariance, both.row, surge, noiseL2)

@@ -17,6 +17,9 @@
 //     stalled d km past zero         r - surge margin - c d
 //     driven b km past zero          Phi((r - surge margin - c b)/s)
 //
+// Where a proof speaks of a zero mark that was h litres above today's, q0 + h and r + h stand in
+// the place of q0 and r.
+//
 // The first four are linear: the Kalman update (Joseph form). The last two are
 // over r and the rate c jointly; Phi is met by matching its first two moments
 // (Rasmussen and Williams 2006, section 3.9: exact for one such factor).
@@ -82,6 +85,7 @@ struct ProofContext {
     Volume crossingSd = kCrossingSd;
     std::optional<Estimate<Volume>> aboveZero;      // of the proof's signal, off the curve
     Estimate<Volume> readsHigh;                     // the gauge on the way down: zero is lower by it
+    Volume zeroAbove{};                             // the zero mark in force then, above today's
 };
 
 class HiddenReserve;

@@ -54,7 +54,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     options.fahrenheit = how & 64;
     options.litre = how & 32 ? Volume::fromUsGallons(1) : Volume::fromLitres(1);
     options.vehicle = how & 16 ? "Wren" : "";
-    if (how & 128)
+    if ((how & 192) == 192)
+        look(readTable<LevelRecord>(input.path(), options));
+    else if (how & 128)
         look(readTable<Trip>(input.path(), options));
     else
         look(readTable<Fill>(input.path(), options));

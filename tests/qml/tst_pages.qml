@@ -300,6 +300,30 @@ PageCase {
         tryVerify(() => buttonNamed("Town: change") !== null);
     }
 
+    // The reading goes into the log, and is listed and shown there.
+    function test_aReadingIsKeptByTouch() {
+        for (const size of [Qt.size(800, 480), Qt.size(480, 800)]) {
+            open(size, "calm", "now");
+            root.window.pageItem.tab = NowViewModel.Tell;
+            wait(50);
+            verifyFits();
+            verifyApart();
+            keyClick(Qt.Key_Down);
+            for (const key of ["1", ".", "5"])
+                keyClick(key);
+            const entries = Fixture.logbook.rows.rowCount();
+            touch("Keep this reading in the log");
+            tryCompare(root.window.pageItem, "tab", NowViewModel.Figures);
+            verify(Fixture.now.age.startsWith("level kept"));
+            compare(Fixture.logbook.rows.rowCount(), entries + 1);
+            touch("Logbook");
+            Fixture.logbook.open(0);
+            verify(Fixture.logbook.title.startsWith("Level"));
+            verify(Fixture.logbook.facts.some(fact => fact.value === "1.5"));
+            verifyFits();
+        }
+    }
+
     function test_warningsComeFirst() {
         open(Qt.size(800, 480), "warned", "now");
         const texts = visibleTexts();

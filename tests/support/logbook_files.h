@@ -67,7 +67,8 @@ inline Result<void> writeFixture(const fs::path& file)
         const auto filled = book->addAll<Fill>(*car, fills, kNow);
         const auto driven = book->addAll<Trip>(*car, trips, kNow);
         const auto proved = book->addAll<Proof>(*car, proofs, kNow);
-        if (!calibrated || !filled || !driven || !proved || !addSchema2(*book, *car))
+        if (!calibrated || !filled || !driven || !proved || !addSchema2(*book, *car)
+            || !addSchema3(*book, *car))
             return failInput(Sentence::just("the fixture cannot be written"));
     }
     makeSingleFile(file);

@@ -260,4 +260,74 @@ inline bool holdsSchema2(const Logbook& book, const EntryId& car)
            && only(writtenTrip()) && only(proofOfTank());
 }
 
+// What schema 3 added.
+inline LevelRecord fullLevel(Instant time = at(1'700'650'000))
+{
+    LevelRecord l;
+    l.time = time;
+    l.signal = Signal::of(1.25);
+    l.signal2 = Signal::of(-0.5);
+    l.signalSd = Signal::of(0.01);
+    l.usable = litres(22.5, 0.4);
+    l.added = litres(-0.25, 0.3);
+    l.odometer = Distance::fromKm(123789.5);
+    l.origin = LevelOrigin::followed;
+    l.journalId = "2026-11-27/3/level";
+    l.tank = kWingTank;
+    l.note = "on the ferry";
+    return l;
+}
+
+inline LevelRecord leastLevel(Instant time = at(1'700'660'000))
+{
+    LevelRecord l;
+    l.time = time;
+    l.signal = Signal::of(2.5);
+    return l;
+}
+
+inline const Instant kZeroSince = at(1'650'000'000);
+
+inline Calibration zeroedCalibration()
+{
+    Calibration c = fullCalibration(at(1'700'010'000));
+    c.zeroSince = kZeroSince;
+    return c;
+}
+
+inline ExtraTank zeroedTank()
+{
+    ExtraTank t = leastTank("re-zeroed tank");
+    t.zeroSince = kZeroSince;
+    return t;
+}
+
+// One of each in the logbook, which has those of schema 2.
+inline Result<void> addSchema3(Logbook& book, const EntryId& car)
+{
+    Vehicle vehicle = fullVehicle();
+    vehicle.zeroSince = kZeroSince;
+    const auto added = [&](const auto& value) {
+        const auto id = book.add(car, value, kNow);
+        return id ? Result<void>() : fail(id.error());
+    };
+    return added(fullLevel())
+        .and_then([&] { return added(leastLevel()); })
+        .and_then([&] { return added(zeroedCalibration()); })
+        .and_then([&] { return added(zeroedTank()); })
+        .and_then([&] { return book.supersede(car, vehicle, kNow); });
+}
+
+// Whether all of them are there, in every field, alone.
+inline bool holdsSchema3(const Logbook& book, const EntryId& car)
+{
+    const auto only = [&]<class T>(const T& value) {
+        const auto all = book.entries<T>(car);
+        return all && std::ranges::count(*all, value, &Entry<T>::value) == 1;
+    };
+    const auto log = book.load(car);
+    return log && log->levels.size() == 2 && log->vehicle.value.zeroSince == kZeroSince
+           && only(fullLevel()) && only(leastLevel()) && only(zeroedCalibration()) && only(zeroedTank());
+}
+
 } // namespace undermark::test

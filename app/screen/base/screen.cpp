@@ -20,7 +20,7 @@ Car& remembered(Car& car, const ScreenSettings& settings)
 Screen::Screen(Car& car, const QString& settingsFile, const FileRoots& roots)
     : settings(settingsFile), setup(remembered(car, settings), settings.format(), settingsFile),
       now(car, {}, settingsFile), pump(car), ahead(car, {}, roots), tank(car), logbook(car, {}, roots),
-      m_car(car), m_trips(car, feed, [this] { return now.live()->mode(); })
+      m_car(car), m_trips(car, feed, [this] { return now.live()->mode(); }, [this] { return now.live()->followed(); })
 {
     connect(&setup, &SetupViewModel::stored, this, &Screen::startOver);
     connect(&settings, &ScreenSettings::carChosen, this, &Screen::showCar);
@@ -67,7 +67,7 @@ void Screen::follow()
         if (std::exchange(seen, litres) != litres)
             pump.proposeSeen(refuel);
     });
-    connect(&live, &NowLive::refuelSeen, &m_trips, &TripWriter::end);
+    connect(&live, &NowLive::refuelSeen, &m_trips, &TripWriter::fuelWentIn);
     connect(&m_trips, &TripWriter::recorded, this, [this] { readAnew(nullptr); });
     connect(&m_trips, &TripWriter::failed, &live, [this, &live] { live.setTripProblem(m_trips.problem()); });
     connect(&pump, &PumpViewModel::filled, &live, &NowLive::tellFill);

@@ -3,8 +3,8 @@
 
 namespace undermark {
 
-TripWriter::TripWriter(Car& car, LiveFeed& feed, std::function<std::string()> mode)
-    : m_car(car), m_feed(feed), m_mode(std::move(mode))
+TripWriter::TripWriter(Car& car, LiveFeed& feed, std::function<std::string()> mode, Levels levels)
+    : m_car(car), m_feed(feed), m_mode(std::move(mode)), m_levels(std::move(levels))
 {
     connect(&feed, &LiveFeed::opened, this, &TripWriter::end);
     connect(&feed, &LiveFeed::sampled, this, &TripWriter::take);
@@ -35,14 +35,31 @@ bool TripWriter::ready()
 
 void TripWriter::take(const Sample& sample)
 {
-    if (ready())
-        heed(m_keeper->take(sample, m_mode()));
+    if (!ready())
+        return;
+    tellLevels();
+    heed(m_keeper->take(sample, m_mode()));
+}
+
+// Those of the shown car, which is the one that is driven.
+void TripWriter::tellLevels()
+{
+    if (m_levels && m_keeper->car() == m_car.shownCar())
+        m_keeper->tell(m_levels());
 }
 
 void TripWriter::look()
 {
+    if (!m_keeper)
+        return;
+    tellLevels();
+    heed(m_keeper->look(m_feed.now()));
+}
+
+void TripWriter::fuelWentIn()
+{
     if (m_keeper)
-        heed(m_keeper->look(m_feed.now()));
+        heed(m_keeper->fuelWentIn());
 }
 
 void TripWriter::end()

@@ -108,6 +108,16 @@ LogLine logLine(const CarKnowledge& car, const LogRow& row, const UnitFormat& fo
         line.value = proofSummary(*proof, format);
         if (lesson.proofFlag)
             line.flag = sentenceText(lesson.proofFlag->text, format);
+    } else if (const auto* level = std::get_if<LevelRecord>(&row.value)) {
+        line.value = levelSummary(*level, format);
+        QStringList parts;
+        if (level->tank)
+            parts.append(EntryWords::tr("in %1").arg(QString::fromStdString(*level->tank)));
+        if (level->odometer)
+            parts.append(format.distanceWithUnit(*level->odometer));
+        if (level->origin == LevelOrigin::followed)
+            parts.append(EntryWords::tr("by the car itself"));
+        line.detail = joined(parts);
     } else {
         line.value = calibrationSummary(std::get<Calibration>(row.value), format);
     }

@@ -46,11 +46,13 @@ QString causeText(FlagCause cause);
 QList<Fact> fillFacts(const Fill& fill, const UnitFormat& format);
 QList<Fact> tripFacts(const Trip& trip, const UnitFormat& format);
 QList<Fact> proofFacts(const Proof& proof, const UnitFormat& format);
+QList<Fact> levelFacts(const LevelRecord& level, const UnitFormat& format);
 
 // In one line, for the list.
 QString fillSummary(const Fill& fill, const UnitFormat& format);
 QString tripSummary(const Trip& trip, const UnitFormat& format);
 QString proofSummary(const Proof& proof, const UnitFormat& format);
+QString levelSummary(const LevelRecord& level, const UnitFormat& format);
 // Of any entry; a fill with its kilometres, so that what was corrected of it is seen.
 QString summary(const LogValue& value, const UnitFormat& format);
 

@@ -59,6 +59,8 @@ QString kindName(LogKind kind)
         return LogWords::tr("Proof");
     case LogKind::calibration:
         return LogWords::tr("Calibration");
+    case LogKind::level:
+        return LogWords::tr("Level");
     }
     return {};
 }
@@ -147,6 +149,38 @@ QList<Fact> proofFacts(const Proof& proof, const UnitFormat& format)
     return facts;
 }
 
+QList<Fact> levelFacts(const LevelRecord& level, const UnitFormat& format)
+{
+    QList<Fact> facts;
+    if (level.signal)
+        facts.append({LogWords::tr("reading"), format.typed(level.signal->value(), 4)});
+    if (level.signal2)
+        facts.append({LogWords::tr("second reading"), format.typed(level.signal2->value(), 4)});
+    if (level.usable)
+        facts.append({LogWords::tr("usable"), format.volume(*level.usable)});
+    if (level.added)
+        facts.append({LogWords::tr("since drained"), format.volume(*level.added)});
+    if (level.tank)
+        facts.append({LogWords::tr("in the tank"), QString::fromStdString(*level.tank)});
+    if (level.odometer)
+        facts.append({LogWords::tr("odometer"), format.distanceWithUnit(*level.odometer)});
+    facts.append({LogWords::tr("kept"), level.origin == LevelOrigin::followed ? LogWords::tr("by the car itself")
+                                                                              : LogWords::tr("by you")});
+    if (level.note)
+        facts.append({LogWords::tr("note"), QString::fromStdString(*level.note)});
+    return facts;
+}
+
+QString levelSummary(const LevelRecord& level, const UnitFormat& format)
+{
+    if (level.usable)
+        return LogWords::tr("%1 usable").arg(format.volume(*level.usable));
+    if (!level.signal)
+        return LogWords::tr("%1 since drained").arg(format.volume(level.added.value_or(Estimate<Volume>{})));
+    const QString reading = LogWords::tr("reading %1").arg(format.typed(level.signal->value(), 4));
+    return level.signal2 ? LogWords::tr("%1, %2").arg(reading, format.typed(level.signal2->value(), 4)) : reading;
+}
+
 QString fillSummary(const Fill& fill, const UnitFormat& format)
 {
     return LogWords::tr("%1, %2").arg(format.volume({fill.volume, {}}), extentName(fill.extent));
@@ -172,6 +206,8 @@ QString summary(const LogValue& value, const UnitFormat& format)
         return tripSummary(*trip, format);
     if (const auto* proof = std::get_if<Proof>(&value))
         return proofSummary(*proof, format);
+    if (const auto* level = std::get_if<LevelRecord>(&value))
+        return levelSummary(*level, format);
     const Fill& fill = std::get<Fill>(value);
     const auto km = fill.odometer ? fill.odometer : fill.sinceLast;
     const QString litres = fillSummary(fill, format);

@@ -37,6 +37,8 @@ std::optional<LogValue> LogbookViewModel::openedValue() const
         return *trip;
     if (const auto* proof = std::get_if<Proof>(&m_opened->value))
         return *proof;
+    if (const auto* level = std::get_if<LevelRecord>(&m_opened->value))
+        return *level;
     return std::nullopt; // a calibration
 }
 
@@ -111,6 +113,8 @@ QList<Fact> LogbookViewModel::facts() const
         return tripFacts(*trip, m_format);
     if (const auto* proof = std::get_if<Proof>(&*value))
         return proofFacts(*proof, m_format);
+    if (const auto* level = std::get_if<LevelRecord>(&*value))
+        return levelFacts(*level, m_format);
     QList<Fact> facts = fillFacts(std::get<Fill>(*value), m_format);
     if (const Interval* stretch = openedLesson().stretch) {
         facts.append({tr("driven since the fill before"), m_format.distanceWithUnit(stretch->distance)});

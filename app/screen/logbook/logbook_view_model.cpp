@@ -33,6 +33,8 @@ std::optional<LogRow> asItIsNow(const VehicleLog& log, const LogRow& row)
         return among(log.trips, row);
     case LogKind::proof:
         return among(log.proofs, row);
+    case LogKind::level:
+        return among(log.levels, row);
     case LogKind::calibration:
         return log.calibration ? among(std::vector{*log.calibration}, row) : std::nullopt;
     }

@@ -127,6 +127,11 @@ std::optional<Estimate<Volume>> NowLive::level() const
     return m_level->state().level;
 }
 
+std::vector<FollowedTank> NowLive::followed() const
+{
+    return m_level ? levelsToKeep(*m_level) : std::vector<FollowedTank>();
+}
+
 bool NowLive::quiet() const
 {
     const auto age = m_feed ? m_feed->age(Channel::signal) : std::nullopt;

@@ -12,7 +12,7 @@
 //  * a mode is proposed by the speed, and taken by a touch only.
 #pragma once
 
-#include "app/car/live_level.h"
+#include "app/car/drive_keeper.h"
 #include "app/screen/base/live_feed.h"
 #include "app/screen/base/unit_format.h"
 #include "engine/tracking/speed_mode.h"
@@ -41,6 +41,8 @@ public:
 
     // Litres since drained, while the sources speak and the level is known.
     std::optional<Estimate<Volume>> level() const;
+    // What is kept of it when a drive is over: also of sources that have fallen silent.
+    std::vector<FollowedTank> followed() const;
     QString age() const;  // "sender 1 s ago"; empty: no source, or nothing heard yet
     bool quiet() const;   // for 3 s or more
     bool stands() const { return m_stands; }

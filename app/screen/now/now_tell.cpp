@@ -143,15 +143,11 @@ void NowTell::take()
 {
     const auto odometer = m_format.distanceFrom(m_form.text(Odometer));
     const TypedReading reading = typedReading(m_form, m_format, Reading, SecondReading);
+    if (reading.any())
+        return tell(readingTyped(reading));
     Told told;
     told.time = m_now;
     told.odometer = odometer;
-    if (reading.any()) {
-        told.what = Told::What::reading;
-        told.signal = reading.first;
-        told.signal2 = reading.second;
-        return tell(told);
-    }
     if (!odometer) {
         m_notices = {{Severity::error,
                       Sentence::of("The odometer or a reading is missing.")}};
@@ -177,6 +173,36 @@ void NowTell::take()
 void NowTell::drop()
 {
     tell(std::nullopt);
+}
+
+Told NowTell::readingTyped(const TypedReading& reading) const
+{
+    Told told;
+    told.what = Told::What::reading;
+    told.time = m_now;
+    told.odometer = m_format.distanceFrom(m_form.text(Odometer));
+    told.signal = reading.first;
+    told.signal2 = reading.second;
+    return told;
+}
+
+// What is typed is told first: what cannot be is refused, and not kept either.
+void NowTell::keepInLog()
+{
+    m_notices.clear();
+    if (const TypedReading reading = typedReading(m_form, m_format, Reading, SecondReading); reading.any())
+        tell(readingTyped(reading));
+    if (m_notices.empty() && m_told && m_told->what == Told::What::reading)
+        return emit levelKept(levelOf(*m_told));
+    if (m_notices.empty())
+        m_notices = {{Severity::error, Sentence::of("The reading is missing.")}};
+    emit changed();
+}
+
+void NowTell::refuseToKeep(const Error& why)
+{
+    m_notices = {noticeOf(why)};
+    emit changed();
 }
 
 QString NowTell::proofWord() const

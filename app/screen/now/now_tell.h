@@ -7,6 +7,7 @@
 //  * what was told outlives the program, and is dropped once the log knows more;
 //  * what cannot be is refused with its reason, and what was told before still counts;
 //  * a touch takes it back;
+//  * a touch keeps a reading in the log, and the answer stays what it is;
 //  * a needle told at zero is offered as a proof of the reserve once fuel went in.
 #pragma once
 
@@ -25,6 +26,7 @@ class NowTell : public undermark::FormModel {
     QML_UNCREATABLE("made by the Now page's view model")
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)
     Q_PROPERTY(QString proofWord READ proofWord NOTIFY changed FINAL)
+    Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
 
 public:
     // Kept in the INI file `file`; empty: for this run only.
@@ -43,6 +45,11 @@ public:
     Q_INVOKABLE void needleAtZero();
     Q_INVOKABLE void take(); // what is typed
     Q_INVOKABLE void drop(); // what was told
+    bool canKeep() const { return !m_fields.unit.isEmpty(); } // a reading would say something
+    // The reading that is typed, or was told, becomes a level of the log.
+    Q_INVOKABLE void keepInLog();
+    // It could not be.
+    void refuseToKeep(const Error& why);
     QString proofWord() const; // what noteProof() would note; empty: nothing
     Q_INVOKABLE void noteProof();
     Q_INVOKABLE void dropProof();
@@ -51,8 +58,10 @@ signals:
     void toldAnew();
     void taken(); // what was told is answered for
     void proofNoted(const undermark::Proof& proof);
+    void levelKept(const undermark::LevelRecord& level);
 
 private:
+    Told readingTyped(const TypedReading& reading) const;
     enum FieldId { Odometer, Reading, SecondReading };
 
     void tell(std::optional<Told> told);

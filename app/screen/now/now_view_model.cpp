@@ -44,6 +44,7 @@ NowViewModel::NowViewModel(Car& car, Units units, const QString& settingsFile, Q
     connect(&m_load, &NowLoad::toldAnew, this, &NowViewModel::askAnew);
     connect(&m_load, &NowLoad::changed, this, &NowViewModel::changed); // the word alone
     connect(&m_tell, &NowTell::proofNoted, this, &NowViewModel::noteProof);
+    connect(&m_tell, &NowTell::levelKept, this, &NowViewModel::keepLevel);
     connect(&m_live, &NowLive::moved, this, &NowViewModel::followLevel);
     connect(&m_live, &NowLive::aged, this, &NowViewModel::tellAge);
     connect(&m_live, &NowLive::changed, this, &NowViewModel::changed);
@@ -69,6 +70,19 @@ void NowViewModel::noteProof(const Proof& proof)
     }
     m_tell.dropProof();
     ask();
+    emit stored();
+}
+
+void NowViewModel::keepLevel(const LevelRecord& level)
+{
+    if (const Result<EntryId> kept = m_car.record(level); !kept)
+        return m_tell.refuseToKeep(kept.error());
+    // Of several tanks the others may have to be kept as well: until then it is told, too.
+    const Result<NowState> now = m_car.now();
+    if (now && now->outlook.asOf == level.time)
+        m_tell.drop();
+    else
+        ask();
     emit stored();
 }
 
@@ -183,6 +197,8 @@ void NowViewModel::tellAge()
         m_age = m_live.age();
     else if (m_state && m_tell.told())
         m_age = m_tell.standing(m_car.time());
+    else if (m_state && m_state->outlook.asOf)
+        m_age = tr("level kept, %1").arg(ageText(m_car.time() - *m_state->outlook.asOf));
     else if (m_state && m_state->recorded)
         m_age = tr("log, %1").arg(ageText(m_car.time() - *m_state->recorded));
     if (m_state && !m_live.level() && !m_live.age().isEmpty())

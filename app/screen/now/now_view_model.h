@@ -125,6 +125,7 @@ private:
     void askAnew();
     void followLevel();
     void noteProof(const Proof& proof);
+    void keepLevel(const LevelRecord& level);
     Result<NowState> answer();
     void tellAge();
     bool atZero() const; // as it was told

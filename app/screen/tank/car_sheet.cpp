@@ -23,6 +23,7 @@ void copyTank(const From& from, To& to)
     to.leftBehind = from.leftBehind;
     to.unusable = from.unusable;
     to.zeroMark = from.zeroMark;
+    to.zeroSince = from.zeroSince;
     to.sender = from.sender;
 }
 

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Undermark.App
 
-// The odometer or a reading, for a better answer now. Nothing of it goes into the log.
+// The odometer or a reading, for a better answer now; a reading goes into the log where that is wanted.
 FormBoard {
     id: root
 
@@ -35,6 +35,12 @@ FormBoard {
         text: root.tell.standing
         color: Theme.sure
         font.pixelSize: Theme.small
+    }
+    TouchButton {
+        Layout.fillWidth: true
+        visible: root.tell.canKeep
+        text: qsTr("Keep this reading in the log")
+        onClicked: root.tell.keepInLog()
     }
     TouchButton {
         Layout.fillWidth: true

@@ -43,6 +43,19 @@ std::vector<Trip> ownTrips(Car& car)
     return trips;
 }
 
+std::vector<LevelRecord> levelsKept(Car& car)
+{
+    std::vector<LevelRecord> levels;
+    for (const Entry<LevelRecord>& level : car.log()->levels)
+        levels.push_back(level.value);
+    return levels;
+}
+
+FollowedTank holding(double litres)
+{
+    return {std::nullopt, {Volume::fromLitres(litres), Volume::fromLitres(0.3)}};
+}
+
 double kmOf(const std::vector<Trip>& trips)
 {
     double km = 0.0;
@@ -138,6 +151,78 @@ private slots:
             QCOMPARE(std::filesystem::file_size(file), std::uintmax_t(0));
         }
     }
+    void theLevelAtTheEndOfADriveIsKeptAndAnsweredFrom()
+    {
+        DemoCar car;
+        auto keeper = DriveKeeper::start(car);
+        KeptGoing drive;
+        keeper->tell({holding(31)});
+        QVERIFY(drive.go(*keeper, 60, 120));
+        keeper->tell({holding(29.5)}); // newer than the last line of the journal
+        QVERIFY(*keeper->end());
+        const auto levels = levelsKept(car);
+        QCOMPARE(levels.size(), std::size_t(1));
+        QVERIFY(levels[0].added == holding(29.5).added && levels[0].origin == LevelOrigin::followed);
+        QVERIFY(levels[0].time == ownTrips(car)[0].time);
+        Question followed;
+        followed.followed = levels[0].added;
+        const auto known = *car.knowledge();
+        const auto live = outlook(*known, followed), later = outlook(*known, {});
+        QVERIFY(live && later && later->asOf == levels[0].time);
+        QVERIFY(live->usable == later->usable && distances(live->toDry).p99 == distances(later->toDry).p99);
+        QVERIFY(!*keeper->end());
+        QCOMPARE(levelsKept(car).size(), std::size_t(1));
+    }
+    void aLevelOfAKilledProgramIsKeptOnceAndOneOfATankThatIsGoneHoldsUpNothing()
+    {
+        DemoCar car;
+        const auto file = car.folder() / "drive-journal.jsonl";
+        std::string text;
+        {
+            auto keeper = DriveKeeper::start(car);
+            KeptGoing drive;
+            keeper->tell({holding(31), {"no such tank", holding(5).added}});
+            QVERIFY(drive.go(*keeper, 60, 306, kOpenRoad));
+            std::ifstream in(file);
+            text.assign(std::istreambuf_iterator<char>(in), {});
+        }
+        for (int again = 0; again < 2; ++again) {
+            std::ofstream(file) << text;
+            QVERIFY(DriveKeeper::start(car));
+            QCOMPARE(levelsKept(car).size(), std::size_t(1));
+            QCOMPARE(ownTrips(car).size(), std::size_t(1));
+            QCOMPARE(std::filesystem::file_size(file), std::uintmax_t(0));
+        }
+    }
+    // What went in is in the level that is followed, and will be in the log.
+    void afterFuelNoLevelIsKeptBeforeItsFillIsLogged()
+    {
+        DemoCar car;
+        auto keeper = DriveKeeper::start(car);
+        KeptGoing drive;
+        keeper->tell({holding(20)});
+        QVERIFY(drive.go(*keeper, 60, 120));
+        keeper->tell({holding(40)});
+        QVERIFY(*keeper->fuelWentIn());
+        QVERIFY(drive.go(*keeper, 60, 120));
+        QVERIFY(*keeper->end());
+        QVERIFY(levelsKept(car).empty());
+        car.pass(std::chrono::minutes(5));
+        Fill fill = lastFill(car);
+        fill.time = car.time();
+        fill.extent = FillExtent::partial;
+        fill.odometer.reset();
+        fill.volume = Volume::fromLitres(20);
+        QVERIFY(car.record(fill));
+        keeper->tell({holding(37)});
+        QVERIFY(drive.go(*keeper, 60, 120));
+        QVERIFY(*keeper->end());
+        QCOMPARE(levelsKept(car).size(), std::size_t(1));
+        const auto known = *car.knowledge();
+        Question followed;
+        followed.followed = holding(37).added;
+        QVERIFY(outlook(*known, {})->usable == outlook(*known, followed)->usable); // the 20 L once
+    }
     void aJournalIsKeptByOneProgramAtATime()
     {
         DemoCar car;
@@ -154,9 +239,11 @@ private slots:
         car.pass(-std::chrono::days(400));
         auto keeper = DriveKeeper::start(car);
         KeptGoing drive;
+        keeper->tell({holding(30)});
         QVERIFY(drive.go(*keeper, 60, 100));
         QVERIFY(*keeper->end());
         QVERIFY(ownTrips(car)[0].time >= newest);
+        QVERIFY(levelsKept(car).empty()); // nobody knows what it is newer than
     }
 };
 

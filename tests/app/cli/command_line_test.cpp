@@ -57,7 +57,7 @@ private slots:
     void itsVersionNamesTheCommitAndTheSchema()
     {
         const QString version = CliRunner()("--version").out;
-        const QRegularExpression said(R"(^undermark-cli \d+\.\d+\.\d+ \(commit ([0-9a-f]{10}(-dirty)?|unknown), logbook schema 2\)\n$)");
+        const QRegularExpression said(R"(^undermark-cli \d+\.\d+\.\d+ \(commit ([0-9a-f]{10}(-dirty)?|unknown), logbook schema 3\)\n$)");
         QVERIFY2(said.match(version).hasMatch(), qPrintable(version));
         QProcess git;
         git.start("git", {"-C", UNDERMARK_ASSETS, "rev-parse", "--short=10", "HEAD"});

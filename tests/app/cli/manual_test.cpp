@@ -82,7 +82,7 @@ private slots:
         QStringList columns{"vehicle", "id", "poured_l", "load", "km"};
         columns << columnsOf<Vehicle>() << columnsOf<logbook::SurgeMargin>() << columnsOf<Mode>()
                 << columnsOf<Calibration>() << columnsOf<logbook::PlacedPoint>() << columnsOf<Fill>()
-                << columnsOf<Trip>() << columnsOf<Proof>() << columnsOf<ExtraTank>()
+                << columnsOf<Trip>() << columnsOf<Proof>() << columnsOf<LevelRecord>() << columnsOf<ExtraTank>()
                 << columnsOf<VerificationRecord>() << columnsOf<logbook::PlacedLevel>();
         for (const CsvColumn& column : kSampleColumns)
             columns << QString::fromUtf8(column.name.data(), qsizetype(column.name.size()));

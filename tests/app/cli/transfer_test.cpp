@@ -34,7 +34,7 @@ private slots:
         QVERIFY(run.prepareCar());
         QCOMPARE(run("trip add --km 31.5 --mode town --idle-min 6 --starts 2 --date 2026-10-01").exitCode, 0);
         QCOMPARE(run("export --csv " + beside(run, "tables")).exitCode, 0);
-        for (const char* table : {"vehicles", "surge_margins", "modes", "calibrations", "fills", "trips", "proofs", "tanks", "verifications"})
+        for (const char* table : {"vehicles", "surge_margins", "modes", "calibrations", "fills", "trips", "proofs", "levels", "tanks", "verifications"})
             QVERIFY(onlyForItsOwner(beside(run, "tables/") + table + ".csv"));
         const CliRunner other;
         QCOMPARE(other("vehicle add --name Wren --capacity-l 50 --fuel petrol").exitCode, 0);

@@ -10,6 +10,7 @@
 #include <QTest>
 #include <QThread>
 #include <cmath>
+#include <set>
 #include <random>
 #include <sys/stat.h>
 
@@ -280,6 +281,12 @@ private slots:
                      qPrintable(QString("driven %1, kept %2, kill %3").arg(driven).arg(kept).arg(kill)));
             before = after;
         }
+        std::set<std::string> drives; // one level each, at most, whenever it was killed
+        const auto levels = run("level list --json").json()["levels"];
+        for (const auto& level : levels)
+            drives.insert(level["journal_id"].get<std::string>());
+        QVERIFY(!levels.empty());
+        QCOMPARE(drives.size(), levels.size());
     }
 
     void whatIsRecordedReplaysToTheSameLitres()

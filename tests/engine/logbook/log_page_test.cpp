@@ -37,6 +37,7 @@ std::vector<Line> listed(const VehicleLog& log, std::optional<LogKind> kind)
     append(lines, LogKind::proof, log.proofs);
     if (log.calibration)
         append(lines, LogKind::calibration, std::vector{*log.calibration});
+    append(lines, LogKind::level, log.levels);
     std::erase_if(lines, [&](const Line& line) { return kind && line.kind != *kind; });
     std::ranges::stable_sort(lines, std::ranges::greater(), &Line::time);
     return lines;
@@ -51,7 +52,7 @@ std::vector<Line> linesOf(const std::vector<LogRow>& rows)
 }
 
 constexpr std::optional<LogKind> kChoices[] = {std::nullopt, LogKind::fill, LogKind::trip,
-                                               LogKind::proof, LogKind::calibration};
+                                               LogKind::proof, LogKind::calibration, LogKind::level};
 
 // Entries of all kinds in few seconds, corrected (also in time), undone and brought back.
 void writeAtRandom(Logbook& book, const EntryId& car, std::mt19937& random, int steps)
@@ -60,7 +61,7 @@ void writeAtRandom(Logbook& book, const EntryId& car, std::mt19937& random, int 
     std::vector<std::pair<LogKind, EntryId>> written;
     for (int i = 0; i < steps; ++i) {
         const Instant time = at(1'700'000'000 + pick(12));
-        const LogKind kind = LogKind(pick(4));
+        const LogKind kind = LogKind(pick(5));
         const auto store = [&](const auto& value) {
             if (written.empty() || pick(3) > 0)
                 written.emplace_back(kind, book.add(car, value, kNow + std::chrono::seconds(i)).value());
@@ -74,6 +75,7 @@ void writeAtRandom(Logbook& book, const EntryId& car, std::mt19937& random, int 
         case LogKind::trip: store(leastTrip(time)); break;
         case LogKind::proof: store(leastProof(time)); break;
         case LogKind::calibration: store(fullCalibration(time)); break;
+        case LogKind::level: store(leastLevel(time)); break;
         }
     }
 }

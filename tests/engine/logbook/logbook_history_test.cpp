@@ -48,6 +48,14 @@ class LogbookHistoryTest : public QObject {
         QVERIFY(holds(log->proofs, fullProof(), leastProof()));
     }
 
+    fs::path copyOf(int schema) const
+    {
+        const fs::path copy = m_folder->filePath("copy.sqlite").toStdString();
+        fs::copy_file(fixtureOf(schema), copy, fs::copy_options::overwrite_existing);
+        fs::permissions(copy, fs::perms::owner_read | fs::perms::owner_write);
+        return copy;
+    }
+
     static std::vector<std::string> allTables()
     {
         std::vector<std::string> names{"entries"};
@@ -74,6 +82,7 @@ private slots:
         QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
         QVERIFY(addSchema2(*m_book, m_car).has_value());
+        QVERIFY(addSchema3(*m_book, m_car).has_value());
         SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
         for (const std::string& table : allTables()) {
             const int rows = raw.execAndGet("SELECT count(*) FROM " + table).getInt();
@@ -93,6 +102,7 @@ private slots:
         QVERIFY(m_book->add(m_car, fullTrip(), kNow).has_value());
         QVERIFY(m_book->add(m_car, fullProof(), kNow).has_value());
         QVERIFY(addSchema2(*m_book, m_car).has_value());
+        QVERIFY(addSchema3(*m_book, m_car).has_value());
         SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
         for (const std::string& table : allTables()) {
             const std::string replace = "INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table;
@@ -103,8 +113,8 @@ private slots:
                      "corrects, revision, withdraws FROM entries WHERE kind = 'fill'"),
             SQLite::Exception);
         QCOMPARE(litresListed(), (std::vector<double>{7.5, fillOfTank().volume.litres()}));
-        QVERIFY(m_book->load(m_car)->calibration->value == fullCalibration());
         QVERIFY(holdsSchema2(*m_book, m_car));
+        QVERIFY(holdsSchema3(*m_book, m_car));
     }
 
     void aCorrectionHidesTheRowBeforeAndKeepsIt()
@@ -188,28 +198,40 @@ private slots:
 
     void theFixtureOfSchema1IsReadInEveryField()
     {
-        const fs::path fixture = fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite";
-        QVERIFY(fs::exists(fixture));
-        const fs::path copy = m_folder->filePath("copy.sqlite").toStdString();
-        fs::copy_file(fixture, copy);
+        const fs::path copy = copyOf(1);
         const auto book = Logbook::open(copy, OpenMode::readWrite);
         QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
         holdsTheSamples(*book);
         QVERIFY(book->checkIntegrity().has_value());
     }
 
-    void theFixtureOfSchema1TakesWhatSchema2Added()
+    void theFixtureOfSchema2IsReadInEveryField()
     {
-        const fs::path copy = m_folder->filePath("copy.sqlite").toStdString();
-        fs::copy_file(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite", copy);
-        {
-            auto book = Logbook::open(copy, OpenMode::readWrite);
-            const EntryId car = book->vehicles()->front().id;
-            QVERIFY(addSchema2(*book, car).has_value());
+        const fs::path copy = copyOf(2);
+        for (const OpenMode mode : {OpenMode::readOnly, OpenMode::readWrite}) {
+            const auto book = Logbook::open(copy, mode);
+            QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
+            holdsTheSamples(*book, 1);
+            QVERIFY(holdsSchema2(*book, book->vehicles()->front().id));
+            QVERIFY(book->checkIntegrity().has_value());
         }
-        const auto book = Logbook::open(copy, OpenMode::readOnly);
-        QVERIFY(holdsSchema2(*book, book->vehicles()->front().id));
-        QVERIFY(book->checkIntegrity().has_value());
+    }
+
+    void olderFixturesTakeWhatWasAddedSince()
+    {
+        for (const int schema : {1, 2}) {
+            const fs::path copy = copyOf(schema);
+            {
+                auto book = Logbook::open(copy, OpenMode::readWrite);
+                const EntryId car = book->vehicles()->front().id;
+                QVERIFY(schema == 2 || addSchema2(*book, car).has_value());
+                QVERIFY(addSchema3(*book, car).has_value());
+            }
+            const auto book = Logbook::open(copy, OpenMode::readOnly);
+            QVERIFY(holdsSchema2(*book, book->vehicles()->front().id));
+            QVERIFY(holdsSchema3(*book, book->vehicles()->front().id));
+            QVERIFY(book->checkIntegrity().has_value());
+        }
     }
 
     void theFixturesHelperStillWritesTheSameContent()

@@ -24,13 +24,14 @@ namespace {
 
 constexpr std::chrono::milliseconds kWait{2000};
 
-// The released step; then one that adds what an older program need not know, and one that
+// The released steps; then one that adds what an older program need not know, and one that
 // fills a table from rows.
 const MigrationStep kSteps[]{
     releasedSteps()[0],
-    {2, "ALTER TABLE fills ADD COLUMN station TEXT", 2},
-    {3, "CREATE TABLE months (month INTEGER PRIMARY KEY, fills INTEGER NOT NULL) STRICT;"
-        "INSERT INTO months SELECT time / 2592000, count(*) FROM fills GROUP BY 1", 4}};
+    releasedSteps()[1],
+    {3, "ALTER TABLE fills ADD COLUMN station TEXT", 3},
+    {4, "CREATE TABLE months (month INTEGER PRIMARY KEY, fills INTEGER NOT NULL) STRICT;"
+        "INSERT INTO months SELECT time / 2592000, count(*) FROM fills GROUP BY 1", 5}};
 constexpr MigrationStep kBrokenStep[]{
     {1, "ALTER TABLE fills ADD COLUMN station TEXT; INSERT INTO no_such_table VALUES (1)", 1}};
 // A row without what it refers to.
@@ -68,6 +69,15 @@ class LogbookMigrationTest : public QObject {
 
     std::set<std::string> names() const { return namesIn(m_folder->path().toStdString()); }
 
+    // Anew with the fixture of a schema.
+    void startFrom(int schema)
+    {
+        for (const std::string& name : names())
+            fs::remove_all(fs::path(m_folder->path().toStdString()) / name);
+        fs::copy_file(fixtureOf(schema), m_file);
+        fs::permissions(m_file, fs::perms::owner_read | fs::perms::owner_write);
+    }
+
 private slots:
     void init()
     {
@@ -75,26 +85,29 @@ private slots:
                                                        ? QStringLiteral("/dev/shm/undermark-XXXXXX")
                                                        : QDir::tempPath() + "/undermark-XXXXXX");
         m_file = m_folder->filePath("log.sqlite").toStdString();
-        fs::copy_file(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite", m_file);
-        fs::permissions(m_file, fs::perms::owner_read | fs::perms::owner_write);
+        startFrom(1);
     }
 
     void everyStepIsTakenAndTheFileAsItWasIsKept()
     {
-        const std::int64_t before = number(m_file, kSumOfFills);
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(4, kSteps)));
-        QCOMPARE(versionAt(m_file), std::int64_t(4));
-        QCOMPARE(number(m_file, "SELECT readable_by FROM schema_info"), std::int64_t(4));
-        QCOMPARE(number(m_file, kSumOfFills), before);
-        QVERIFY(number(m_file, "SELECT count(*) FROM months") > 0);
-        const fs::path kept = m_file.string() + ".schema-1";
-        QCOMPARE(names(), (std::set<std::string>{"log.sqlite", "log.sqlite.schema-1"}));
-        QCOMPARE(versionAt(kept), std::int64_t(1));
-        QCOMPARE(number(kept, kSumOfFills), before);
-        struct stat status{};
-        QCOMPARE(::stat(kept.c_str(), &status), 0);
-        QCOMPARE(status.st_mode & 07777U, 0600U);
-        QVERIFY(Logbook::open(kept, OpenMode::readOnly).has_value());   // and today's program reads it
+        for (const int from : {1, 2}) {
+            startFrom(from);
+            const std::int64_t before = number(m_file, kSumOfFills);
+            QVERIFY(!opened(OpenMode::readWrite, schemaOf(5, kSteps)));
+            QCOMPARE(versionAt(m_file), std::int64_t(5));
+            QCOMPARE(number(m_file, "SELECT readable_by FROM schema_info"), std::int64_t(5));
+            QCOMPARE(number(m_file, kSumOfFills), before);
+            QVERIFY(number(m_file, "SELECT count(*) FROM months") > 0);
+            const std::string name = "log.sqlite.schema-" + std::to_string(from);
+            const fs::path kept = m_file.parent_path() / name;
+            QCOMPARE(names(), (std::set<std::string>{"log.sqlite", name}));
+            QCOMPARE(versionAt(kept), std::int64_t(from));
+            QCOMPARE(number(kept, kSumOfFills), before);
+            struct stat status{};
+            QCOMPARE(::stat(kept.c_str(), &status), 0);
+            QCOMPARE(status.st_mode & 07777U, 0600U);
+            QVERIFY(Logbook::open(kept, OpenMode::readOnly).has_value());   // and today's program reads it
+        }
     }
 
     void aFileOfTodayIsNotTouchedAndNoCopyIsMade()
@@ -113,9 +126,9 @@ private slots:
     {
         const std::string before = bytesOf(m_file);
         {
-            auto database = openDatabase(m_file, OpenMode::readOnly, kWait, schemaOf(4, kSteps));
+            auto database = openDatabase(m_file, OpenMode::readOnly, kWait, schemaOf(5, kSteps));
             QVERIFY2(database.has_value(), database ? "" : describe(database.error()).c_str());
-            QCOMPARE(database->execAndGet("PRAGMA user_version").getInt(), 4);
+            QCOMPARE(database->execAndGet("PRAGMA user_version").getInt(), 5);
             QVERIFY(database->execAndGet("SELECT count(*) FROM months").getInt() > 0);
             QVERIFY_EXCEPTION_THROWN(database->exec("INSERT INTO months VALUES (1, 1)"), SQLite::Exception);
         }
@@ -126,11 +139,11 @@ private slots:
     // What an older program may still read is what the file itself says.
     void anOlderProgramReadsAfterAStepThatSaysSoAndNotAfterTheNext()
     {
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(3, kSteps)));
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(4, kSteps)));
         QVERIFY(Logbook::open(m_file, OpenMode::readOnly).has_value());
         const auto refused = Logbook::open(m_file, OpenMode::readWrite);
         QVERIFY(!refused && refused.error().code == ErrorCode::newerSchema);
-        QVERIFY(!opened(OpenMode::readWrite, schemaOf(4, kSteps)));
+        QVERIFY(!opened(OpenMode::readWrite, schemaOf(5, kSteps)));
         const auto closed = Logbook::open(m_file, OpenMode::readOnly);
         QVERIFY(!closed && closed.error().code == ErrorCode::newerSchema);
         QVERIFY(english(closed.error().detail).find("please update") != std::string::npos);
@@ -160,7 +173,7 @@ private slots:
     void aVersionThatWasNeverReleasedIsRefusedAndNotCopied()
     {
         SQLite::Database(m_file.string(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 0");
-        const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps));
+        const auto error = opened(OpenMode::readWrite, schemaOf(5, kSteps));
         QVERIFY(error && error->code == ErrorCode::damaged);
         QCOMPARE(names(), std::set<std::string>{"log.sqlite"});
     }
@@ -169,7 +182,7 @@ private slots:
     {
         const fs::path inTheWay = m_file.string() + ".schema-1.writing";
         fs::create_directories(inTheWay / "full");
-        const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps));
+        const auto error = opened(OpenMode::readWrite, schemaOf(5, kSteps));
         QVERIFY(error && error->code == ErrorCode::fileAccess);
         QCOMPARE(versionAt(m_file), std::int64_t(1));
     }
@@ -192,52 +205,52 @@ private slots:
                 writeBytes(file, start);
                 FaultVfs disk(work);
                 disk.arm(fault, n);
-                { const auto database = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(4, kSteps)); }
+                { const auto database = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(5, kSteps)); }
                 if (!disk.disarm())
                     break;
                 reached.insert(versionAt(file));
-                QVERIFY(versionAt(file) >= 1 && versionAt(file) <= 4);
+                QVERIFY(versionAt(file) >= 1 && versionAt(file) <= 5);
                 QCOMPARE(number(file, kSumOfFills), rows);
                 if (versionAt(file) > 1)
                     QCOMPARE(versionAt(file.string() + ".schema-1"), std::int64_t(1));
-                auto again = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(4, kSteps));
+                auto again = openDatabase(file, OpenMode::readWrite, kWait, schemaOf(5, kSteps));
                 QVERIFY2(again.has_value(), again ? "" : describe(again.error()).c_str());
-                QCOMPARE(again->execAndGet("PRAGMA user_version").getInt(), 4);
+                QCOMPARE(again->execAndGet("PRAGMA user_version").getInt(), 5);
                 QCOMPARE(again->execAndGet("PRAGMA integrity_check").getString(), std::string("ok"));
             }
-        QCOMPARE(reached, (std::set<std::int64_t>{1, 2, 3, 4}));
+        QCOMPARE(reached, (std::set<std::int64_t>{1, 2, 3, 4, 5}));
         qInfo("%ld calls failed during migrations", failed);
     }
 
     // The ignition is turned off while the new program opens the old logbook.
     void aMigrationKilledAtAnyInstantGoesOnFromThere()
     {
-        const std::string start = bytesOf(m_file);
-        const std::int64_t rows = number(m_file, kSumOfFills);
-        std::set<std::int64_t> reached;
-        QElapsedTimer whole;
-        whole.start();
-        QVERIFY(!opened(OpenMode::readWrite, releasedSchema()));
-        const double step = double(whole.nsecsElapsed()) / 1000.0 / 30.0;   // us
-        // To twice as long as a whole one takes; on a busy machine later still.
-        for (int i = 0; i < 60 || (reached.size() < 2 && i < 600); ++i) {
-            for (const std::string& name : names())
-                fs::remove(fs::path(m_folder->path().toStdString()) / name);
-            writeBytes(m_file, start);
-            const pid_t child = ::fork();
-            if (child == 0)
-                _exit(opened(OpenMode::readWrite, releasedSchema()) ? 1 : 0);
-            ::usleep(useconds_t(step * i));
-            ::kill(child, SIGKILL);
-            ::waitpid(child, nullptr, 0);
-            reached.insert(versionAt(m_file));
-            QCOMPARE(number(m_file, kSumOfFills), rows);
-            auto book = Logbook::open(m_file, OpenMode::readWrite);
-            QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
-            QVERIFY(book->checkIntegrity().has_value());
-            QCOMPARE(versionAt(m_file), std::int64_t(2));
+        for (const int from : {1, 2}) {
+            startFrom(from);
+            const std::int64_t rows = number(m_file, kSumOfFills);
+            std::set<std::int64_t> reached;
+            QElapsedTimer whole;
+            whole.start();
+            QVERIFY(!opened(OpenMode::readWrite, releasedSchema()));
+            const double step = double(whole.nsecsElapsed()) / 1000.0 / 30.0;   // us
+            // To twice as long as a whole one takes; on a busy machine later still.
+            for (int i = 0; i < 60 || (reached.size() < 2 && i < 600); ++i) {
+                startFrom(from);
+                const pid_t child = ::fork();
+                if (child == 0)
+                    _exit(opened(OpenMode::readWrite, releasedSchema()) ? 1 : 0);
+                ::usleep(useconds_t(step * i));
+                ::kill(child, SIGKILL);
+                ::waitpid(child, nullptr, 0);
+                reached.insert(versionAt(m_file));
+                QCOMPARE(number(m_file, kSumOfFills), rows);
+                auto book = Logbook::open(m_file, OpenMode::readWrite);
+                QVERIFY2(book.has_value(), book ? "" : describe(book.error()).c_str());
+                QVERIFY(book->checkIntegrity().has_value());
+                QCOMPARE(versionAt(m_file), std::int64_t(kSchemaVersion));
+            }
+            QVERIFY(reached.contains(from) && reached.contains(kSchemaVersion));
         }
-        QCOMPARE(reached, (std::set<std::int64_t>{1, 2}));
     }
 
     void twoProgramsMayMigrateAtOnce()
@@ -246,7 +259,7 @@ private slots:
         for (int i = 0; i < 4; ++i) {
             const pid_t child = ::fork();
             if (child == 0) {
-                const auto error = opened(OpenMode::readWrite, schemaOf(4, kSteps), std::chrono::seconds(30));
+                const auto error = opened(OpenMode::readWrite, schemaOf(5, kSteps), std::chrono::seconds(30));
                 if (error)
                     qWarning("%s", describe(*error).c_str());
                 _exit(error ? 1 : 0);
@@ -258,7 +271,7 @@ private slots:
             QCOMPARE(::waitpid(child, &status, 0), child);
             QCOMPARE(status, 0);
         }
-        QCOMPARE(versionAt(m_file), std::int64_t(4));
+        QCOMPARE(versionAt(m_file), std::int64_t(5));
         QCOMPARE(number(m_file, "SELECT sum(fills) FROM months"), number(m_file, "SELECT count(*) FROM fills"));
     }
 };

@@ -81,6 +81,33 @@ private slots:
         QVERIFY(stored(Mode{"gravel", std::nullopt}) == (Mode{"gravel", std::nullopt}));
     }
 
+    void everyFieldOfALevelComesBackExactlyAndHalfOfOneIsRefused()
+    {
+        QVERIFY(addSchema2(*m_book, m_car).has_value());
+        QVERIFY(addSchema3(*m_book, m_car).has_value());
+        QVERIFY(holdsSchema3(*m_book, m_car));
+        const auto refused = [&](const LevelRecord& level, const char* field) {
+            const auto id = m_book->add(m_car, level, kNow);
+            return !id && id.error().code == ErrorCode::badInput && id.error().where.column == field;
+        };
+        LevelRecord level;
+        level.time = at(9);
+        QVERIFY(refused(level, "signal"));   // neither a reading nor litres
+        level.usable = litres(20, 0.5);
+        QVERIFY(stored(level) == level);
+        level.signalSd = Signal::of(0.1);    // of no reading
+        QVERIFY(refused(level, "signal"));
+        level.signalSd.reset();
+        level.usable = litres(-1, 0.5);
+        QVERIFY(refused(level, "litres"));
+        level.usable = litres(20, 0.5);
+        level.tank = "no such tank";
+        const auto other = m_book->add(m_car, level, kNow);
+        QVERIFY(!other && other.error().code == ErrorCode::notFound);
+        const auto again = m_book->add(m_car, fullLevel(), kNow); // by its journal id
+        QVERIFY(!again && again.error().found == Part(std::string("2026-11-27/3/level")));
+    }
+
     void everyFieldOfWhatIsOfOneTankComesBackExactly()
     {
         const auto added = addSchema2(*m_book, m_car);

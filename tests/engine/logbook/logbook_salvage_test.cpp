@@ -196,7 +196,7 @@ private slots:
 
     void aLogbookOfSchema1ComesOutWholeAsOneOfToday()
     {
-        const auto report = salvaged(bytesOf(fs::path(UNDERMARK_TEST_DATA) / "schema_1.sqlite"));
+        const auto report = salvaged(bytesOf(fixtureOf(1)));
         QVERIFY(report.has_value());
         QCOMPARE(report->lost + report->standIns, std::int64_t(0));
         const auto book = Logbook::open(m_fresh, OpenMode::readWrite);
@@ -207,7 +207,16 @@ private slots:
         QCOMPARE(log->trips.size() + log->proofs.size(), std::size_t(4));
     }
 
-    void whatSchema2AddedComesOutAndALostTankHasAStandIn()
+    void aLogbookOfSchema2ComesOutWholeAsOneOfToday()
+    {
+        const auto report = salvaged(bytesOf(fixtureOf(2)));
+        QVERIFY(report.has_value());
+        QCOMPARE(report->lost + report->standIns, std::int64_t(0));
+        const auto book = Logbook::open(m_fresh, OpenMode::readWrite);
+        QVERIFY(holdsSchema2(*book, book->vehicles()->front().id));
+    }
+
+    void whatLaterSchemasAddedComesOutAndALostTankHasAStandIn()
     {
         const fs::path file = m_broken.string() + ".tanks";
         EntryId car;
@@ -215,12 +224,14 @@ private slots:
             auto book = Logbook::open(file, OpenMode::createIfMissing);
             car = *book->addVehicle(fullVehicle(), kNow);
             QVERIFY(addSchema2(*book, car).has_value());
+            QVERIFY(addSchema3(*book, car).has_value());
         }
         makeSingleFile(file);
         const auto whole = salvaged(bytesOf(file));
         QVERIFY(whole.has_value());
         QCOMPARE(whole->lost + whole->standIns, std::int64_t(0));
         QVERIFY(holdsSchema2(*Logbook::open(m_fresh, OpenMode::readOnly), car));
+        QVERIFY(holdsSchema3(*Logbook::open(m_fresh, OpenMode::readOnly), car));
         SQLite::Database(file.string(), SQLite::OPEN_READWRITE)
             .exec("DROP TRIGGER tanks_no_DELETE; DELETE FROM tanks");
         fs::remove(m_fresh);

@@ -53,6 +53,34 @@ private slots:
         QVERIFY(!screen.now.live()->notices().size());
     }
 
+    // What the screen said while the sender spoke, it says afterwards, and after another start,
+    // and so does a car that only has the logbook.
+    void theLevelAtItsEndAnswersAfterwardsAsItDid()
+    {
+        test::DemoCar car;
+        QString sure;
+        {
+            Screen screen(car);
+            test::SpeakingCar speaking(screen.feed);
+            speaking.startAt(1.5);
+            speaking.drive(72, 300, 1.5);
+            speaking.drive(0, 60, 1.5);
+            speaking.silence(5);
+            sure = screen.now.sureNumber();
+            QVERIFY(screen.now.live()->level().has_value());
+            speaking.silence(30);
+            QVERIFY(!screen.now.live()->level().has_value());
+            QCOMPARE(screen.now.sureNumber(), sure);
+            QVERIFY2(screen.now.age().contains("level kept"), qPrintable(screen.now.age()));
+        }
+        QCOMPARE(car.log()->levels.size(), std::size_t(1));
+        QVERIFY(car.log()->levels[0].value.origin == LevelOrigin::followed);
+        QCOMPARE(Screen(car).now.sureNumber(), sure);
+        const auto now = car.now();
+        QVERIFY(now && now->outlook.asOf.has_value());
+        QCOMPARE(QString::number(int(distances(now->outlook.toZero).p99.km())), sure);
+    }
+
     // Said by the driver, it is that mode's; fuel that goes in ends a drive and begins another.
     void byModeAndUpToTheRefuel()
     {
@@ -69,6 +97,7 @@ private slots:
         speaking.drive(72, 60, 0.80);
         const std::vector<Trip> trips = tripsWritten(car);
         QCOMPARE(trips.size(), std::size_t(1));
+        QVERIFY(car.log()->levels.empty()); // it has the fuel in it that no fill tells of yet
         QCOMPARE(trips[0].mode, mode);
         QVERIFY(std::fabs(trips[0].distance.km() - 6) < 0.1);
     }

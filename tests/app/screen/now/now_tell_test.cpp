@@ -57,6 +57,56 @@ private slots:
         QCOMPARE(now.sureNumber(), QString::number(int(there.p99.km())));
         QCOMPARE(now.age(), "reading, just now");
     }
+    void aReadingKeptInTheLogAnswersTheSameAndAfterAnotherStart()
+    {
+        QTemporaryDir folder;
+        const QString file = folder.filePath("screen.ini");
+        test::DemoCar car;
+        QString sure;
+        {
+            NowViewModel now(car, {}, file);
+            QVERIFY(now.tell()->canKeep());
+            now.tell()->keepInLog(); // what?
+            QVERIFY(now.tell()->notices()[0].problem() && car.log()->levels.empty());
+            typeInto(*now.tell(), Odometer, QString::number(test::lastFill(car).odometer->km() + 300));
+            typeInto(*now.tell(), Reading, "1.5");
+            now.tell()->take();
+            sure = now.sureNumber();
+            QSignalSpy stored(&now, &NowViewModel::stored);
+            now.tell()->keepInLog();
+            QCOMPARE(stored.size(), 1);
+            QCOMPARE(now.tell()->standing(), "");
+            QCOMPARE(now.sureNumber(), sure);
+            QCOMPARE(now.age(), "level kept, just now");
+        }
+        const LevelRecord level = car.log()->levels.back().value;
+        QVERIFY(level.signal == Signal::of(1.5) && level.odometer && level.origin == LevelOrigin::typed);
+        car.pass(2h);
+        NowViewModel again(car, {}, file);
+        QCOMPARE(again.sureNumber(), sure);
+        QCOMPARE(again.age(), "level kept, 2 h ago");
+        QVERIFY(car.takeBack(car.log()->levels.back().id));
+        again.refresh();
+        QVERIFY(again.age().startsWith("log, "));
+        typeInto(*again.tell(), Reading, "1.5"); // in one go
+        again.tell()->keepInLog();
+        QCOMPARE(again.age(), "level kept, just now");
+        QCOMPARE(again.sureNumber(), sure);
+        const QString one = again.sureNumber();
+        Car elsewhere = test::reopenedCar(car.folder());
+        QCOMPARE(QString::number(int(distances(elsewhere.now()->outlook.toZero).p99.km())), one);
+    }
+    // One of two tanks says nothing of the sum by itself: it is kept, and still told.
+    void ofSeveralTanksAReadingIsKeptAndStaysTold()
+    {
+        test::DemoCar car;
+        test::addAuxTank(car, true);
+        NowViewModel now(car);
+        typeInto(*now.tell(), Reading, "1.5");
+        now.tell()->keepInLog();
+        QCOMPARE(car.log()->levels.size(), std::size_t(1));
+        QCOMPARE(now.age(), "reading, just now");
+    }
     void anOdometerThatRunsBackwardsIsRefusedAndNothingChanges()
     {
         test::DemoCar car;
