@@ -9,6 +9,7 @@
 #include "app/cli/terminal_words.h"
 #include "engine/base/record_words.h"
 
+#include <algorithm>
 #include <iostream>
 
 namespace undermark {
@@ -53,9 +54,20 @@ Result<void> applyTo(const LevelOptions& o, const CarKnowledge& car, LevelRecord
     return {};
 }
 
+// An odometer that runs backwards is stored, and said.
+void warnOfOdometer(const LevelRecord& level, const CarKnowledge& car)
+{
+    const auto full = std::find_if(car.fills.rbegin(), car.fills.rend(), [&](const Fill& fill) {
+        return fill.extent != FillExtent::partial && fill.time < level.time;
+    });
+    if (level.odometer && full != car.fills.rend() && full->odometer && *level.odometer < *full->odometer)
+        warn("the odometer is lower than at the full fill before: it is not counted from");
+}
+
 // What follows from it: the answer of now, where that counts on from it.
 void tellKept(const Entry<LevelRecord>& level, const CarKnowledge& car, const CliContext& context)
 {
+    warnOfOdometer(level.value, car);
     if (context.json)
         return print(levelJson(level));
     std::cout << "Kept: " << levelLine(level.value) << '\n';

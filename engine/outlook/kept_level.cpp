@@ -123,7 +123,8 @@ std::optional<KeptLevel> keptLevel(const CarKnowledge& car, const Question& ques
         return std::nullopt;
     for (const LevelRecord* level : levels) {
         kept.time = std::max(kept.time, level->time);
-        if (level->odometer)
+        const auto& atFull = at ? car.fills[*at].odometer : std::nullopt;
+        if (level->odometer && !(atFull && *level->odometer < *atFull)) // a slip, or another dash
             kept.odometer = std::max(kept.odometer.value_or(*level->odometer), *level->odometer);
     }
     return kept;

@@ -531,6 +531,62 @@
         <source>into the tank</source>
         <translation>in den Tank</translation>
     </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>by the car itself</source>
+        <translation>vom Auto selbst</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>second reading</source>
+        <translation>zweiter Messwert</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>nutzbar</translation>
+    </message>
+    <message>
+        <source>since drained</source>
+        <translation>seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>in the tank</source>
+        <translation>im Tank</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>gesichert</translation>
+    </message>
+    <message>
+        <source>by you</source>
+        <translation>von Ihnen</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1 usable</source>
+        <translation>%1 nutzbar</translation>
+    </message>
+    <message>
+        <source>%1 since drained</source>
+        <translation>%1 seit leergepumpt</translation>
+    </message>
+    <message>
+        <source>reading %1</source>
+        <translation>Messwert %1</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -1130,6 +1186,10 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Keep this reading in the log</source>
+        <translation>Messwert im Logbuch sichern</translation>
     </message>
 </context>
 <context>
@@ -2029,6 +2089,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>level kept, %1</source>
+        <translation>Stand gesichert, %1</translation>
     </message>
 </context>
 <context>
@@ -5330,6 +5394,74 @@
         <source>20260531, say</source>
         <translation>etwa 20260531</translation>
     </message>
+    <message>
+        <source>The reading is missing.</source>
+        <translation>Der Messwert fehlt.</translation>
+    </message>
+    <message>
+        <source>a reading, or litres</source>
+        <translation>ein Messwert oder Liter</translation>
+    </message>
+    <message>
+        <source>the first reading, too</source>
+        <translation>auch der erste Messwert</translation>
+    </message>
+    <message>
+        <source>the litres of %1</source>
+        <translation>den Litern vom %1</translation>
+    </message>
+    <message>
+        <source>the reading of %1</source>
+        <translation>dem Messwert vom %1</translation>
+    </message>
+    <message>
+        <source>the level as it was followed until %1</source>
+        <translation>dem bis %1 verfolgten Stand</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than at the level that was kept</source>
+        <translation>der Kilometerstand ist niedriger als beim gesicherten Stand</translation>
+    </message>
+    <message>
+        <source>from %1: %2</source>
+        <translation>nach %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, then %2 and %3 more</source>
+        <translation>%1, danach %2 und %3 dazu</translation>
+    </message>
+    <message>
+        <source>%1, then %2</source>
+        <translation>%1, danach %2</translation>
+    </message>
+    <message>
+        <source>neither the kept level nor the last full fill has an odometer to count from</source>
+        <translation>weder der gesicherte Stand noch die letzte volle Füllung hat einen Kilometerstand, von dem zu zählen wäre</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than it was before the kept level</source>
+        <translation>der Kilometerstand ist niedriger als vor dem gesicherten Stand</translation>
+    </message>
+    <message>
+        <source>not used: another zero mark was in force then, and nothing says how far it was from today&apos;s</source>
+        <translation>nicht benutzt: damals galt eine andere Nullmarke, und nichts sagt, wie weit sie von der heutigen lag</translation>
+    </message>
+    <message>
+        <source>a level needs a reading or litres</source>
+        <translation>ein Stand braucht einen Messwert oder Liter</translation>
+    </message>
+    <message>
+        <source>a second reading or a noise goes with a reading</source>
+        <translation>ein zweiter Messwert oder ein Rauschen gehört zu einem Messwert</translation>
+    </message>
+    <message>
+        <source>%1, at a zero mark %2 higher than today&apos;s</source>
+        <translation>%1, bei einer Nullmarke %2 über der heutigen</translation>
+    </message>
+    <message>
+        <source>%1, at a zero mark %2 lower than today&apos;s</source>
+        <translation>%1, bei einer Nullmarke %2 unter der heutigen</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
@@ -5453,7 +5585,7 @@
     </message>
     <message>
         <source>%1, then %2</source>
-        <translation>%1, dann %2</translation>
+        <translation>%1, danach %2</translation>
     </message>
     <message>
         <source>the calibration and what is usually left behind</source>

@@ -531,6 +531,62 @@
         <source>into the tank</source>
         <translation>dans le réservoir</translation>
     </message>
+    <message>
+        <source>in %1</source>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>by the car itself</source>
+        <translation>par la voiture elle-même</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Niveau</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>second reading</source>
+        <translation>deuxième lecture</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>utilisable</translation>
+    </message>
+    <message>
+        <source>since drained</source>
+        <translation>depuis la vidange</translation>
+    </message>
+    <message>
+        <source>in the tank</source>
+        <translation>dans le réservoir</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>gardé</translation>
+    </message>
+    <message>
+        <source>by you</source>
+        <translation>par vous</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>%1 usable</source>
+        <translation>%1 utilisables</translation>
+    </message>
+    <message>
+        <source>%1 since drained</source>
+        <translation>%1 depuis la vidange</translation>
+    </message>
+    <message>
+        <source>reading %1</source>
+        <translation>lecture %1</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -1078,7 +1134,7 @@
     <name>TankWords</name>
     <message>
         <source>%1 since drained</source>
-        <translation>%1 depuis vidé</translation>
+        <translation>%1 depuis la vidange</translation>
     </message>
     <message>
         <source>zero mark</source>
@@ -1130,6 +1186,10 @@
     <message>
         <source>Back</source>
         <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Keep this reading in the log</source>
+        <translation>Garder la lecture au carnet</translation>
     </message>
 </context>
 <context>
@@ -2029,6 +2089,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>level kept, %1</source>
+        <translation>niveau gardé, %1</translation>
     </message>
 </context>
 <context>
@@ -5329,6 +5393,74 @@
     <message>
         <source>20260531, say</source>
         <translation>par exemple 20260531</translation>
+    </message>
+    <message>
+        <source>The reading is missing.</source>
+        <translation>Il manque la lecture.</translation>
+    </message>
+    <message>
+        <source>a reading, or litres</source>
+        <translation>une lecture ou des litres</translation>
+    </message>
+    <message>
+        <source>the first reading, too</source>
+        <translation>aussi la première lecture</translation>
+    </message>
+    <message>
+        <source>the litres of %1</source>
+        <translation>les litres du %1</translation>
+    </message>
+    <message>
+        <source>the reading of %1</source>
+        <translation>la lecture du %1</translation>
+    </message>
+    <message>
+        <source>the level as it was followed until %1</source>
+        <translation>le niveau suivi jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than at the level that was kept</source>
+        <translation>le compteur est plus bas qu’au niveau gardé</translation>
+    </message>
+    <message>
+        <source>from %1: %2</source>
+        <translation>d’après %1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, then %2 and %3 more</source>
+        <translation>%1, puis %2 et %3 de plus</translation>
+    </message>
+    <message>
+        <source>%1, then %2</source>
+        <translation>%1, puis %2</translation>
+    </message>
+    <message>
+        <source>neither the kept level nor the last full fill has an odometer to count from</source>
+        <translation>ni le niveau gardé ni le dernier plein complet n’a de compteur d’où partir</translation>
+    </message>
+    <message>
+        <source>the odometer is lower than it was before the kept level</source>
+        <translation>le compteur est plus bas qu’avant le niveau gardé</translation>
+    </message>
+    <message>
+        <source>not used: another zero mark was in force then, and nothing says how far it was from today&apos;s</source>
+        <translation>pas utilisée : un autre repère zéro était alors en vigueur, et rien ne dit à quelle distance de celui d’aujourd’hui</translation>
+    </message>
+    <message>
+        <source>a level needs a reading or litres</source>
+        <translation>un niveau demande une lecture ou des litres</translation>
+    </message>
+    <message>
+        <source>a second reading or a noise goes with a reading</source>
+        <translation>une deuxième lecture ou un bruit va avec une lecture</translation>
+    </message>
+    <message>
+        <source>%1, at a zero mark %2 higher than today&apos;s</source>
+        <translation>%1, à un repère zéro %2 plus haut que celui d’aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1, at a zero mark %2 lower than today&apos;s</source>
+        <translation>%1, à un repère zéro %2 plus bas que celui d’aujourd’hui</translation>
     </message>
 </context>
 <context>

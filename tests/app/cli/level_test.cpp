@@ -85,7 +85,7 @@ private slots:
         QCOMPARE(run("level remove " + id).exitCode, 0); // with what was corrected of it
         QVERIFY(run("level list --json").json()["levels"].empty());
         QVERIFY(figures(run, kOnTheDay) == before);
-        QCOMPARE(run("level remove " + id).exitCode, 1);
+        QCOMPARE(run("level remove " + id).exitCode, 2);
     }
 
     void whatCannotBeIsRefusedAndNothingIsWritten()
@@ -98,7 +98,7 @@ private slots:
             const CliAnswer answer = run(wrong);
             QVERIFY2(answer.exitCode == 2 && answer.errorLines() == 1, qPrintable(wrong + answer.err));
         }
-        QCOMPARE(run("level add --signal 1 --tank aux").exitCode, 1); // there is no such tank
+        QCOMPARE(run("level add --signal 1 --tank aux").exitCode, 2); // there is no such tank
         QVERIFY(run("level list --json").json()["levels"].empty());
         // What is merely not answered from is kept, and said.
         const CliAnswer old = run("level add --signal 1.9 --date 2026-05-01");

@@ -221,12 +221,12 @@ private slots:
         const auto whole = listed(m_book->load(m_car).value(), {});
         m_book.reset();
         SQLite::Database raw(m_file.string(), SQLite::OPEN_READWRITE);
-        raw.exec("DROP INDEX fills_time; DROP INDEX trips_time; DROP INDEX proofs_time");
+        raw.exec("DROP INDEX fills_time; DROP INDEX trips_time; DROP INDEX proofs_time; DROP INDEX levels_time");
         m_book = std::make_unique<Logbook>(Logbook::open(m_file, OpenMode::readOnly).value());
         QVERIFY(linesOf(all({}, false, 7)) == whole);
         m_book = std::make_unique<Logbook>(Logbook::open(m_file, OpenMode::readWrite).value());
         QVERIFY(linesOf(all({}, false, 7)) == whole);
-        QCOMPARE(raw.execAndGet("SELECT count(*) FROM sqlite_master WHERE name LIKE '%s_time'").getInt(), 3);
+        QCOMPARE(raw.execAndGet("SELECT count(*) FROM sqlite_master WHERE name LIKE '%s_time'").getInt(), 4);
     }
 
     void aFileTakenAwayAndAStrangersCarAreErrors()

@@ -241,7 +241,10 @@ private slots:
         QVERIFY(!fs::exists(fresh.string() + "-wal") && !fs::exists(fresh.string() + "-shm"));
         if (const char* target = std::getenv("UNDERMARK_WRITE_FIXTURE"))
             fs::copy_file(fresh, target, fs::copy_options::skip_existing);
-        holdsTheSamples(*Logbook::open(fresh, OpenMode::readWrite), 1);
+        const auto book = Logbook::open(fresh, OpenMode::readWrite);
+        const EntryId car = book->vehicles()->front().id;
+        QVERIFY(holdsSchema2(*book, car) && holdsSchema3(*book, car));
+        QCOMPARE(book->entries<Fill>(car)->size(), std::size_t(3));
     }
 };
 

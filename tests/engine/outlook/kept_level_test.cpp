@@ -240,6 +240,16 @@ private slots:
         QVERIFY(!lower && lower.error().code == ErrorCode::badInput);
     }
 
+    // A slip of the fingers is not counted from: the level is, as if no odometer had been told.
+    void anOdometerLowerThanAtTheLastFullFillIsPassedOver()
+    {
+        LevelRecord slipped = litresAt(61, 30, 0.5);
+        slipped.odometer = Distance::fromKm(kFullKm - 900);
+        const Outlook now = answer(with(filledCar(), slipped), onDay(61)), untold = answer(with(filledCar(), litresAt(61, 30, 0.5)), onDay(61));
+        QVERIFY(now.asOf == dayOf(61) && now.usable == untold.usable);
+        QVERIFY(*now.sinceFill >= Distance());
+    }
+
     // Full on day 60, a level on day 61, 400 km further on day 64: three of four days came after it.
     // The share of a gamma process' way that falls into a part of its days is Beta distributed; of
     // Beta(2 f, 2 (1 - f)) mean and variance are f and f (1 - f) / 3 (any table of distributions).
