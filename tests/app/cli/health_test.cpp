@@ -108,7 +108,7 @@ private slots:
     {
         const CliRunner run;
         QVERIFY(run.prepareCar());
-        SQLite::Database(run.logbook().toStdString(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 3");
+        SQLite::Database(run.logbook().toStdString(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 4");
         const CliAnswer range = run("range --json");
         QCOMPARE(range.exitCode, 0);
         QVERIFY(range.err.contains("newer Undermark") && range.err.contains("not write"));
