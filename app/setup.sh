@@ -101,6 +101,12 @@ recently_changed()
     fi
 }
 
+# changed_sources: those of engine and app which the commits of the last day changed, or the header beside them.
+changed_sources()
+{
+    recently_changed engine app | sed -n 's/\.\(cpp\|h\)$/.cpp/p' | sort -u | (cd "$root" && xargs -r ls 2> /dev/null) || true
+}
+
 installed()
 {
     [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null)" = installed ]

@@ -34,6 +34,8 @@ add_dependencies(app_tests undermark undermark-preview)
 
 # Whole ways of a user, in the process and in the real program.
 undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui undermark_uiplugin)
+# It waits for minutes of a drive: begun first, others run meanwhile.
+set_tests_properties(live_journey_test PROPERTIES COST 1)
 target_sources(journey_tests PRIVATE journeys/ear.cpp journeys/ear.h journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
                journeys/loop_watch.h journeys/open_screen.h journeys/real_program.cpp
                journeys/real_program.h)
