@@ -31,7 +31,6 @@ PageScroll {
         onClicked: root.calibrate()
     }
     CurvePair {
-        visible: root.view.known
         Layout.fillWidth: true
         Layout.fillHeight: true
         first: root.view.plot
@@ -62,5 +61,9 @@ PageScroll {
         visible: text !== ""
         text: root.view.sheetDone
         font.pixelSize: Theme.small
+    }
+    Item {
+        visible: !root.view.calibrated
+        Layout.fillHeight: true
     }
 }
