@@ -21,7 +21,7 @@ constexpr Distance kMixMemory = Distance::fromKm(15000);
 // How often an entry is a slip, and how often the car has changed since the last one.
 // Forgotten fills make too little fuel, trailers and winters too much; judgement.
 constexpr double kSlipMore = 0.010, kSlipLess = 0.020;
-constexpr double kChangeMore = 0.008, kChangeLess = 0.002;
+constexpr double kChangeMore = 0.012, kChangeLess = 0.002;
 constexpr double kSlipSpread = 0.7;        // of the logarithm
 constexpr double kChangeSpread = 0.20;    // normal: no car doubles over night
 constexpr double kStandsOut = 2;           // scores; less is taken for ordinary at once,

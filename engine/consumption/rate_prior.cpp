@@ -43,10 +43,11 @@ struct RangeOfTank {
     double range_km;
     double spread;       // sd of the logarithm
 };
-constexpr std::array<RangeOfTank, 7> kRanges{{{4, 80, 0.80},
-                                              {6, 110, 0.75},
-                                              {12, 230, 0.45},
-                                              {20, 340, 0.42},
+constexpr std::array<RangeOfTank, 8> kRanges{{{4, 65, 0.85},
+                                              {6, 100, 0.85},
+                                              {9, 150, 0.75},
+                                              {12, 240, 0.42},
+                                              {20, 350, 0.40},
                                               {55, 650, 0.40},
                                               {120, 750, 0.42},
                                               {300, 1000, 0.42}}};

@@ -128,6 +128,7 @@ Result<CarKnowledge> learnFurther(const CarKnowledge& car, const ExtraTank& tank
     CarKnowledge further{std::move(log), std::move(*gauge), std::move(reserve),
                          {car.consumption.model, {}, {}, {}}, {}, {}};
     further.fills = valuesOf(further.log.fills);
+    further.clickSd = clickSd;
     further.feed = tank.feed;
     further.burnShare = burnShare(car.log, tank.name);
     if (const auto since = whole.inUse.find(tank.name); since != whole.inUse.end())
@@ -165,8 +166,7 @@ const CarKnowledge* CarKnowledge::tank(const std::string& name) const
 
 Volume fullFillSd(const CarKnowledge& car)
 {
-    return Volume::fromLitres(std::hypot(car.usableCapacity().sd.litres(),
-                                         car.consumption.model.clickSd().litres()));
+    return Volume::fromLitres(std::hypot(car.usableCapacity().sd.litres(), car.clickSd.litres()));
 }
 
 Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
@@ -183,6 +183,7 @@ Result<CarKnowledge> learn(VehicleLog log, CorrectionOptions corrections)
     CarKnowledge car{std::move(log),         std::move(*gauge),    std::move(reserve),
                      std::move(consumption), std::move(corrected), {}};
     car.fills = std::move(whole.fills);
+    car.clickSd = clickSd;
     car.burnShare = burnShare(car.log, {});
     weighProofs(car);
     for (const Entry<ExtraTank>& tank : car.log.tanks) {

@@ -41,6 +41,7 @@ struct CarKnowledge {
     // Without it that of the last fill.
     std::optional<Instant> today{};
     std::vector<Fill> fills{};           // of all tanks together: WholeFills
+    Volume clickSd{};                    // of one first click of this tank, as its log shows
     TankFeed feed = TankFeed::chosen;    // of a further tank
     std::optional<Instant> inUse{};      // of a further tank: since when there may be fuel in it
     double burnShare = 1.0;              // of what the car burns, while this tank feeds

@@ -29,7 +29,7 @@ Estimate<Volume> usableAtFull(const CarKnowledge& car, Instant full)
             return Estimate<Volume>{-1.0 * unusable.mean, unusable.sd};
         }
         const Estimate<Volume> capacity = tank.reserve.usableCapacity();
-        return Estimate<Volume>{capacity.mean, Volume::fromLitres(std::hypot(capacity.sd.litres(), kUsualClickSd.litres()))};
+        return Estimate<Volume>{capacity.mean, Volume::fromLitres(std::hypot(capacity.sd.litres(), tank.clickSd.litres()))};
     });
 }
 
@@ -43,7 +43,7 @@ Estimate<Volume> aboveZeroAtFull(const CarKnowledge& car, Instant full)
                                     Volume::fromLitres(std::hypot(unusable.sd.litres(), reserve.sd.litres()))};
         }
         const Estimate<Volume> span = tank.reserve.zeroToFull();
-        return Estimate<Volume>{span.mean, Volume::fromLitres(std::hypot(span.sd.litres(), kUsualClickSd.litres()))};
+        return Estimate<Volume>{span.mean, Volume::fromLitres(std::hypot(span.sd.litres(), tank.clickSd.litres()))};
     });
 }
 
@@ -204,7 +204,7 @@ Sentence boundText(const Level& reading)
 std::optional<Sentence> biasWarning(const CarKnowledge& car)
 {
     const auto bias = senderBias(car);
-    if (!bias || abs(bias->mean) < std::max(2.0 * bias->sd, kUsualClickSd))
+    if (!bias || abs(bias->mean) < std::max(2.0 * bias->sd, checkedWithin(car)))
         return std::nullopt;
     return bias->mean > Volume()
         ? Sentence::of("by the last full fills the sender reads %1 too high: the level is "

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/outlook/sender_bias.h"
 
+#include "engine/consumption/click.h"
+
+#include <algorithm>
 #include <cmath>
 
 namespace undermark {
@@ -36,6 +39,8 @@ struct Creep {
 
 } // namespace
 
+Volume checkedWithin(const CarKnowledge& car) { return std::min(car.clickSd, kUsualClickSd); }
+
 std::vector<SenderCheck> senderChecks(const CarKnowledge& car)
 {
     std::vector<SenderCheck> checks;
@@ -63,7 +68,7 @@ std::optional<Estimate<Volume>> senderBias(const CarKnowledge& car)
     if (checks.empty())
         return std::nullopt;
     const double full = car.gauge.full().litres();
-    const double noise = std::sqrt(2.0) * kUsualClickSd.litres();   // this click, and full's own
+    const double noise = std::sqrt(2.0) * checkedWithin(car).litres();   // this click, and full's own
     Creep creep{.pLL = std::pow(kStartShare * full, 2)};
     for (const SenderCheck& check : checks)
         creep.see(check, kCreepShare * full, noise);

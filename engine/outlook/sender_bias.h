@@ -17,6 +17,10 @@ struct SenderCheck {
     double curveSdL;   // of the read level
 };
 
+// Of one first click, as far as it blurs a check: as the log's fills show, at most as usual, so
+// that a creep is not taken for late clicks.
+Volume checkedWithin(const CarKnowledge& car);
+
 // One for each full fill since the calibration that notes a reading off the stops. Fills
 // kept out by a ruling do not count. None with two signals: a fill notes one. O(fills).
 std::vector<SenderCheck> senderChecks(const CarKnowledge& car);

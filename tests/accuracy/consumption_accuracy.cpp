@@ -226,6 +226,26 @@ private:
     double m_n = 0, m_p99 = 0, m_p90 = 0, m_p10 = 0, m_sharpness = 0;
 };
 
+// A logbook begun at every tank of the real logs in turn: what its first forecasts are worth.
+void reportBeginnings(const std::vector<std::vector<Interval>>& logs)
+{
+    constexpr std::array<std::size_t, 6> kAskedAt{1, 2, 3, 5, 8, 20};
+    std::printf("a log begun at each tank of the real ones, litres and season only\n");
+    std::map<std::size_t, Promises> all;
+    for (const auto& log : logs)
+        for (std::size_t begin = 0; begin + kAskedAt.back() < log.size(); ++begin) {
+            ConsumptionModel model = freshModel();
+            for (std::size_t i = 0; i <= kAskedAt.back(); ++i) {
+                const Interval& tank = log[begin + i];
+                if (std::ranges::count(kAskedAt, i) > 0)
+                    all[i].add(model, {.stretch = tank, .truth_km = tank.distance.km(), .slip = false});
+                model.observe(tank);
+            }
+        }
+    for (const auto& [stretches, kept] : all)
+        kept.print("after " + std::to_string(stretches) + " stretches");
+}
+
 void reportHarsh(const char* name, const test::HarshSetup& setup, std::size_t cars, std::size_t seed,
                  std::initializer_list<int> askedAt, bool byKind = false)
 {
@@ -350,6 +370,7 @@ int main(int count, char** arguments)
     reportConstants(logs);
     if (logs.size() > 1)
         reportLeftOutLogs(logs);
+    reportBeginnings(logs);
     reportSimulated(cars, seed);
     reportTenths(cars, seed, 0);
     reportTenths(cars, seed, 0.2);
