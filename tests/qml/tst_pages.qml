@@ -304,7 +304,9 @@ PageCase {
     function test_aReadingIsKeptByTouch() {
         for (const size of [Qt.size(800, 480), Qt.size(480, 800)]) {
             open(size, "calm", "now");
-            root.window.pageItem.tab = NowViewModel.Tell;
+            touch("Tell a reading or the odometer");
+            tryVerify(() => buttonNamed("Keep this reading in the log") !== null);
+            waitForRendering(root.window.contentItem);
             wait(50);
             verifyFits();
             verifyApart();
@@ -320,6 +322,8 @@ PageCase {
             Fixture.logbook.open(0);
             verify(Fixture.logbook.title.startsWith("Level"));
             verify(Fixture.logbook.facts.some(fact => fact.value === "1.5"));
+            waitForRendering(root.window.contentItem);
+            wait(50);
             verifyFits();
         }
     }
