@@ -65,7 +65,7 @@ private slots:
         QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::start);
         f.transfer.exportTo(0);
         QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::done);
-        QCOMPARE(QDir(f.path("stick/export-20260901T120000Z")).entryList(QDir::Files).size(), 10);
+        QCOMPARE(QDir(f.path("stick/export-20260901T120000Z")).entryList(QDir::Files).size(), 11);
         f.transfer.back();
         QVERIFY(QDir(f.path("stick")).removeRecursively()); // taken away while its button is there
         f.transfer.exportTo(0);
@@ -78,7 +78,7 @@ private slots:
         QCOMPARE(f.transfer.stage(), TransferViewModel::Stage::done);
         QVERIFY2(f.transfer.text().contains("export-20260901T120000Z"), qPrintable(f.transfer.text()));
         const QDir folder(f.path("export-20260901T120000Z"));
-        QCOMPARE(folder.entryList(QDir::Files).size(), 10); // nine tables and the bundle
+        QCOMPARE(folder.entryList(QDir::Files).size(), 11); // ten tables and the bundle
         const auto bundle = Logbook::open(folder.filePath("logbook.sqlite").toStdString(), OpenMode::readOnly);
         QVERIFY2(bundle, bundle ? "" : describe(bundle.error()).c_str());
         const auto vehicles = *bundle->vehicles();
