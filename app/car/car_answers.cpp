@@ -4,6 +4,7 @@
 #include "app/car/told.h"
 #include "engine/consumption/correction.h"
 #include "engine/outlook/outlook.h"
+#include "engine/tracking/sender_reading.h"
 
 #include <algorithm>
 #include <cmath>
@@ -96,6 +97,10 @@ Result<Observation> observationOf(const CarKnowledge& car)
     const Estimate<Consumption> rate = car.consumption.model.forecast().rate;
     start.settings.rate = rate;
     start.settings.others = otherTanks(car);
+    for (std::size_t i = 0; i < car.further.size(); ++i) {
+        const CarKnowledge& tank = car.further[i];
+        start.further.push_back({car.log.tanks[i].value.name, tank.feed, tank.gauge, tank.reserve.offset()});
+    }
     return start;
 }
 

@@ -5,7 +5,7 @@
 
 #include "app/car/notice.h"
 #include "engine/outlook/outlook.h"
-#include "engine/tracking/sender_reading.h"
+#include "engine/tracking/heard_tank.h"
 
 #include <memory>
 #include <optional>
@@ -36,6 +36,7 @@ Result<NowState> nowState(const CarKnowledge& car, const Question& question);
 struct Observation {
     Gauge gauge;
     TrackerSettings settings; // with the rate in the usual mix, as it is learnt, and the other tanks
+    std::vector<FurtherTank> further{}; // whose senders may be heard too, in order of recording
 };
 // Errors: notFound where no calibration says what a reading means.
 Result<Observation> observationOf(const CarKnowledge& car);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/car_tanks.h"
 
+#include "engine/signals/sample.h"
+
 #include <algorithm>
 #include <cctype>
 #include <functional>
@@ -20,16 +22,47 @@ std::string fileOfTank(const std::string& stem, const std::string& extension, co
     return name + "." + extension;
 }
 
-Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name)
+namespace {
+
+tl::unexpected<Error> failTank(const std::vector<std::string>& tanks, const std::string& name)
 {
     std::string known;
-    for (const Entry<ExtraTank>& each : log.tanks) {
-        if (each.value.name == name)
-            return each;
-        known += (known.empty() ? "" : ", ") + each.value.name;
-    }
+    for (const std::string& each : tanks)
+        known += (known.empty() ? "" : ", ") + each;
     return fail(ErrorCode::notFound, Sentence::of("the vehicle has no tank of this name"), {.column = "tank"},
                 Sentence::just(known.empty() ? "vehicle tank add" : known), name);
+}
+
+} // namespace
+
+std::vector<std::string> furtherNames(const VehicleLog& log)
+{
+    std::vector<std::string> names;
+    for (const Entry<ExtraTank>& each : log.tanks)
+        names.push_back(each.value.name);
+    return names;
+}
+
+Result<std::size_t> placeOfTank(const std::vector<std::string>& tanks, const std::optional<std::string>& tank)
+{
+    if (!tank)
+        return 0;
+    const auto found = std::ranges::find(tanks, *tank);
+    if (found == tanks.end())
+        return failTank(tanks, *tank);
+    const auto place = 1 + static_cast<std::size_t>(found - tanks.begin());
+    if (place > kMostFurtherTanks)
+        return failInput(Sentence::of("no more than %1 further tanks can be heard", counted(kMostFurtherTanks)),
+                         Sentence::of("one of the first, in the order in which they were added"), *tank);
+    return place;
+}
+
+Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name)
+{
+    for (const Entry<ExtraTank>& each : log.tanks)
+        if (each.value.name == name)
+            return each;
+    return failTank(furtherNames(log), name);
 }
 
 Result<CarKnowledge> carOfTank(const CarKnowledge& car, const std::string& tank)

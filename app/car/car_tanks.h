@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace undermark {
 
@@ -15,6 +16,11 @@ std::optional<std::string> tankName(const std::string& tank);
 // "STEM.pdf" of the vehicle's own tank, "STEM-aux.pdf" of a further one; what of its name is
 // neither letter nor digit is a dash.
 std::string fileOfTank(const std::string& stem, const std::string& extension, const std::string& tank);
+// Of the further ones, in order of recording.
+std::vector<std::string> furtherNames(const VehicleLog& log);
+// Which one a source of live values is of, as ofTank() has it (engine/signals/sample.h): nothing is
+// the vehicle's own. notFound, with those that there are; badInput for one that cannot be heard.
+Result<std::size_t> placeOfTank(const std::vector<std::string>& tanks, const std::optional<std::string>& tank);
 // notFound, with those that there are.
 Result<Entry<ExtraTank>> furtherTank(const VehicleLog& log, const std::string& name);
 // What is known of it: the car of that tank alone. notFound.

@@ -27,14 +27,17 @@ void LiveLevel::finish() { keep(m_now.tracker.finish()); }
 void LiveLevel::keep(std::span<const TrackerEvent> events)
 {
     for (const TrackerEvent& event : events) {
+        const auto isSame = [&event](const TrackerEvent& fault) {
+            return fault.fault == event.fault && fault.tank == event.tank;
+        };
         if (event.kind == TrackerEventKind::refuel) {
             m_now.atFill = state().driven;
             noticed(event);
         } else if (event.kind == TrackerEventKind::faultCleared) {
-            std::erase(m_now.faults, event.fault);
+            std::erase_if(m_now.faults, isSame);
         } else if (event.kind == TrackerEventKind::fault
-                   && std::ranges::find(m_now.faults, event.fault) == m_now.faults.end()) {
-            m_now.faults.push_back(event.fault);
+                   && std::ranges::none_of(m_now.faults, isSame)) {
+            m_now.faults.push_back(event);
         }
         m_events.push_back(event);
     }
@@ -48,6 +51,24 @@ void LiveLevel::noticed(const TrackerEvent& event)
         litres = {litres.mean + before->mean,
                   Volume::fromLitres(std::hypot(litres.sd.litres(), before->sd.litres()))};
     m_now.refuel = {event.time, litres};
+}
+
+std::map<std::string, Estimate<Volume>> LiveLevel::tankLevels() const
+{
+    std::map<std::string, Estimate<Volume>> levels;
+    const std::span<const HeardTank> tanks = m_now.tracker.further();
+    for (std::size_t i = 0; i < tanks.size(); ++i)
+        if (const auto level = tanks[i].level())
+            levels[m_tanks[i]] = *level;
+    return levels;
+}
+
+Question LiveLevel::ask(Question question) const
+{
+    question.followed = state().level;
+    for (const auto& [tank, level] : tankLevels())
+        question.tanks[tank].followed = level;
+    return question;
 }
 
 std::optional<Estimate<Volume>> LiveLevel::refuel() const

@@ -9,12 +9,15 @@
 //  * what rises while the question is open is added to it;
 //  * what rises within half a minute after a fill was told is taken for that fill's, later it
 //    is asked about as another;
-//  * a fill told and taken back leaves all as if it had never been told.
+//  * a fill told and taken back leaves all as if it had never been told;
+//  * what is asked is of every tank whose sender is heard.
 #pragma once
 
 #include "app/car/car_answers.h"
 #include "engine/tracking/gauge_tracker.h"
 
+#include <map>
+#include <string>
 #include <vector>
 
 namespace undermark {
@@ -22,8 +25,10 @@ namespace undermark {
 class LiveLevel {
 public:
     explicit LiveLevel(Observation start)
-        : m_now{GaugeTracker(std::move(start.gauge), start.settings)}
+        : m_now{GaugeTracker(std::move(start.gauge), start.settings, start.further)}
     {
+        for (FurtherTank& tank : start.further)
+            m_tanks.push_back(std::move(tank.name));
     }
 
     void take(const Sample& sample);
@@ -45,8 +50,14 @@ public:
     bool known() const { return state().mode != TrackerMode::waiting; }
     // What was noticed going in and can still be spoken of; nothing: nothing was.
     std::optional<Estimate<Volume>> refuel() const;
-    // Those that are not over, in the order in which they were found.
-    const std::vector<FaultCode>& faults() const { return m_now.faults; }
+    // Those that are not over, in the order in which they were found, as they were said.
+    const std::vector<TrackerEvent>& faults() const { return m_now.faults; }
+    // The further tanks, in order of recording: what an event's `tank` means.
+    std::span<const std::string> tanks() const { return m_tanks; }
+    // Litres since drained in those that are heard, by name.
+    std::map<std::string, Estimate<Volume>> tankLevels() const;
+    // The question about all that is followed now, `question` about the rest of it.
+    Question ask(Question question) const;
     // Driven since the refuel noticed or told last, or the start.
     Distance sinceFill() const { return state().driven - m_now.atFill; }
     // Whether so much has changed since this said so last that the range is worth asking
@@ -62,13 +73,14 @@ private:
         GaugeTracker tracker;
         Distance atFill{};
         std::optional<Noticed> refuel{}; // that nobody has spoken of
-        std::vector<FaultCode> faults{};
+        std::vector<TrackerEvent> faults{};
     };
     void follow(const Sample& sample);
     void noticed(const TrackerEvent& refuel);
     void keep(std::span<const TrackerEvent> events);
 
     Followed m_now;
+    std::vector<std::string> m_tanks;
     std::optional<Followed> m_before;  // the fill told last, while it may be taken back
     std::vector<Sample> m_since;       // that
     std::optional<TrackState> m_asked;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/car/live_sources.h"
 
+#include "app/car/car_tanks.h"
 #include "app/car/kept_source.h"
 
 #include <algorithm>
@@ -17,13 +18,20 @@ constexpr int kPartsAtOnce = 16; // of a device that says more than is read at o
 // Those named; where none is, those kept.
 Result<std::vector<LiveSource>> asked(const SourceOptions& options)
 {
-    if (options.sources.empty())
+    if (options.sources.empty() && options.ofTanks.empty())
         return options.kept;
     std::vector<LiveSource> named;
     for (const std::string& name : options.sources) {
         Result<LiveSource> source = readSource(name, options.map);
         if (!source)
             return fail(source.error());
+        named.push_back(std::move(*source));
+    }
+    for (const auto& [tank, name] : options.ofTanks) {
+        Result<LiveSource> source = readSource(name, options.map);
+        if (!source)
+            return fail(source.error());
+        source->tank = tank;
         named.push_back(std::move(*source));
     }
     return named;
@@ -39,6 +47,9 @@ Result<LiveSources> LiveSources::open(const SourceOptions& options)
     LiveSources all;
     for (const LiveSource& source : *sources) {
         const Result<SourceSpec> spec = parseSourceSpec(source.spec);
+        const Result<std::size_t> tank = placeOfTank(options.tanks, source.tank);
+        if (!tank)
+            return fail(tank.error());
         const Result<FrameRules> rules = spec ? rulesOf(source, options.fuel, options.map.string()) : fail(spec.error());
         if (!rules)
             return fail(rules.error());
@@ -51,7 +62,7 @@ Result<LiveSources> LiveSources::open(const SourceOptions& options)
         const bool own = (device && device->recorded()) || spec->kind == SourceKind::candump || spec->kind == SourceKind::asc;
         SourceDecoder decoder(spec->kind, *rules,
                               own ? SourceDecoder::Times::own : SourceDecoder::Times::reader,
-                              static_cast<std::uint32_t>(all.m_sources.size()));
+                              static_cast<std::uint32_t>(all.m_sources.size()), *tank);
         all.m_sources.push_back({*spec, source.spec, std::nullopt, std::move(decoder), filters});
         if (device)
             all.m_sources.back().device = std::move(*device);
@@ -123,6 +134,9 @@ LiveSources::Source* LiveSources::earliest()
 {
     Source* first = nullptr;
     for (Source& source : m_sources) {
+        const bool readOn = !source.ended && source.device && source.device->recorded();
+        if (readOn && source.next == source.values.size())
+            return nullptr; // there is more of this recording, maybe before what others say next
         const bool ready = source.next < source.values.size() && source.values[source.next].time <= m_now;
         if (ready && (first == nullptr || source.values[source.next].time < first->values[first->next].time))
             first = &source;

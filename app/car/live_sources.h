@@ -12,6 +12,7 @@
 //
 // Guarantees (each has a test in tests/app/car/live_sources_test.cpp):
 //  * several sources are joined by time; what one says does not wait for the other;
+//  * what a further tank's source says of a level is that tank's, all else is the car's;
 //  * a device that was lost is opened again after 1, 2, 5, then every 10 s;
 //  * what is not understood, who was left out, and what was lost is said once.
 #pragma once
@@ -32,6 +33,8 @@ struct SourceOptions {
     bool heardWhole = false;                 // a bus also says what nobody understands
     bool mayBeAway = false;                  // a device that is not there yet is waited for
     std::vector<LiveSource> kept = {};       // with the car
+    std::vector<std::string> tanks = {};     // its further ones, in order of recording
+    std::vector<std::pair<std::string, std::string>> ofTanks = {}; // sources beside those above: tank, source
 };
 
 class LiveSources {

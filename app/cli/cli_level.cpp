@@ -4,6 +4,7 @@
 #include "app/cli/cli_command.h"
 #include "app/cli/cli_logbook.h"
 #include "engine/tables/points_csv.h"
+#include "engine/tracking/sender_reading.h"
 
 namespace undermark {
 

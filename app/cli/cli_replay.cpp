@@ -67,12 +67,13 @@ private:
 
 constexpr long kSamplesTold = 1'000'000; // between two words of how far a long file has got
 
-Result<Replay> runReplay(SamplesCsv& file, const Gauge& gauge, const TrackerSettings& settings,
-                         TrackFile& track)
+Result<Replay> runReplay(SamplesCsv& file, const Observation& start, TrackFile& track)
 {
     Replay out;
-    out.prior = gauge.isPrior();
-    GaugeTracker follower(gauge, settings);
+    out.prior = start.gauge.isPrior();
+    for (const FurtherTank& tank : start.further)
+        out.tanks.push_back(tank.name);
+    GaugeTracker follower(start.gauge, start.settings, start.further);
     const LevelTracker& tracker = follower.level();
     StatusLine line;
     long blocks = 0;
@@ -137,7 +138,7 @@ Result<void> replay(const ReplayOptions& options, const CliContext& context)
         settings.rate = {Consumption::fromLitresPer100Km(*options.rate),
                          Consumption::fromLitresPer100Km(options.rateSd.value_or(0.15 * *options.rate))};
     TrackFile track(options.track, gauge.isPrior());
-    const Result<Replay> done = runReplay(*samples, gauge, settings, track);
+    const Result<Replay> done = runReplay(*samples, followed->start, track);
     if (!done)
         return fail(done.error());
     if (const auto written = track.finish(); !written)

@@ -25,6 +25,7 @@ struct Replay {
     TrackState last;
     std::vector<TrackerEvent> events;
     bool prior = false;
+    std::vector<std::string> tanks;          // further ones, in order of recording
     PlotPoints plot;
 };
 

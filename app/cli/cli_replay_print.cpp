@@ -21,7 +21,7 @@ void printReplayJson(const Replay& replay)
     for (const char* list : kEventLists)
         json[list] = Json::array();
     for (const TrackerEvent& event : replay.events)
-        json[listOf(event.kind)].push_back(eventJson(event));
+        json[listOf(event.kind)].push_back(eventJson(event, replay.tanks));
     json["nis_mean"] = last.nisCount > 0 ? Json(last.nisMean) : Json();
     json["mode"] = modeWord(last.mode);
     json["prior"] = replay.prior;
@@ -47,7 +47,7 @@ void printReplayText(const Replay& replay)
     if (replay.prior)
         std::cout << kPriorText << '\n';
     for (const TrackerEvent& event : replay.events)
-        std::cout << eventLine(event) << '\n';
+        std::cout << eventLine(event, replay.tanks) << '\n';
 }
 
 } // namespace undermark

@@ -5,6 +5,7 @@
 #include "app/car/kept_source.h"
 #include "app/cli/cli_logbook.h"
 #include "app/cli/cli_sources.h"
+#include "app/cli/cli_tank.h"
 
 #include <algorithm>
 #include <iostream>
@@ -14,7 +15,7 @@ namespace undermark {
 namespace {
 
 struct NewSource {
-    std::string spec;
+    std::string spec, tank;
     std::filesystem::path map;
 };
 
@@ -22,13 +23,15 @@ Json keptJson(const Entry<LiveSource>& source)
 {
     return {{"id", source.id.uuid},
             {"source", source.value.spec},
+            {"tank", source.value.tank ? Json(*source.value.tank) : Json()},
             {"map", source.value.reading ? Json(*source.value.reading) : Json()},
             {"dbc_bytes", source.value.dbc ? Json(source.value.dbc->size()) : Json()}};
 }
 
 std::string keptLine(const Entry<LiveSource>& source)
 {
-    return shortId(source.id) + "  " + source.value.spec + (source.value.reading ? "  with a map" : "");
+    return shortId(source.id) + "  " + source.value.spec + (source.value.reading ? "  with a map" : "")
+        + (source.value.tank ? "  of " + *source.value.tank : "");
 }
 
 // The source of these words, or whose id begins so.
@@ -47,9 +50,12 @@ Result<void> runSourceAdd(const NewSource& asked, const CliContext& context)
     const auto log = car ? car->log() : fail(car.error());
     if (!log)
         return fail(log.error());
-    const Result<LiveSource> source = sourceToKeep(asked.spec, asked.map, log->vehicle.value.fuel);
+    Result<LiveSource> source = sourceToKeep(asked.spec, asked.map, log->vehicle.value.fuel);
     if (!source)
         return fail(source.error());
+    source->tank = tankName(asked.tank);
+    if (const auto heard = placeOfTank(furtherNames(*log), source->tank); !heard)
+        return fail(heard.error());
     if (keptIn(*log, source->spec) != nullptr)
         return fail(ErrorCode::badInput, Sentence::just("this source is kept already"), {},
                     Sentence::just("another one, or vehicle source remove before"), source->spec);
@@ -97,10 +103,11 @@ void addNewSourceOptions(CLI::App& command, NewSource& asked)
 {
     required(addText(command, "source", asked.spec, "the source, in the words of watch --source", "SOURCE"));
     addPath(command, "--map", asked.map, "which signal of a DBC file or frame is what", "MAP.json");
+    addTankOption(command, asked.tank, "the tank whose reading it tells");
 }
 
 struct SourceTestOptions {
-    SourceOptions sources;
+    SourceFlags sources;
     std::optional<double> seconds;
 };
 
@@ -117,6 +124,8 @@ void printFound(const LiveSources& sources, const Sample& newest, double seconds
         const auto value = newest.get(channel);
         const std::string name(nameOf(channel));
         const long others = sources.joiner().leftOut(channel);
+        if (indexOf(channel) >= kOwnChannels && !value) // most cars have no such tank
+            continue;
         all[name] = value ? Json(*value) : Json();
         all["left_out"][name] = others;
         if (!json)
@@ -129,7 +138,7 @@ void printFound(const LiveSources& sources, const Sample& newest, double seconds
 
 Result<void> runSourceTest(const SourceTestOptions& options, const CliContext& context)
 {
-    SourceOptions asked = options.sources;
+    SourceFlags asked = options.sources;
     asked.heardWhole = true; // whether a bus is alive at all
     Result<LiveSources> sources = openSources(asked, context);
     if (!sources)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// --source and --map, for `watch` and `vehicle source test`.
+// --source, --tank-source and --map, for `watch` and `vehicle source test`.
 #pragma once
 
 #include "app/car/live_sources.h"
@@ -8,11 +8,14 @@
 
 namespace undermark {
 
-void addSourceFlags(CLI::App& command, SourceOptions& options);
+struct SourceFlags : SourceOptions {
+    std::vector<std::string> tankSources; // NAME=SOURCE
+};
+void addSourceFlags(CLI::App& command, SourceFlags& flags);
 
 // The kind of fuel is that of the logbook's car, where there is one; its sources are heard
 // where none is named. badInput where there are none at all.
-Result<LiveSources> openSources(SourceOptions options, const CliContext& context);
+Result<LiveSources> openSources(SourceFlags options, const CliContext& context);
 
 // SIGINT and SIGTERM end the work instead of the program: true from then on.
 bool stopAsked();

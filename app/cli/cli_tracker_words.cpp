@@ -17,7 +17,9 @@ const char* modeWord(TrackerMode mode)
     return "";
 }
 
-Json eventJson(const TrackerEvent& event)
+namespace {
+
+Json bareJson(const TrackerEvent& event, std::span<const std::string> tanks)
 {
     const double at = event.time.count();
     const double onset = event.onset.count();
@@ -29,7 +31,7 @@ Json eventJson(const TrackerEvent& event)
     case TrackerEventKind::fault:
         return {{"code", faultWord(event.fault)},
                 {"at_s", at},
-                {"text", said(faultText(event.fault))},
+                {"text", said(faultText(event, tanks))},
                 {"onset_s", onset},
                 {"litres_since_onset", event.litres.mean.litres()},
                 {"km_since_onset", event.distance.km()}};
@@ -46,6 +48,20 @@ Json eventJson(const TrackerEvent& event)
     return {};
 }
 
+} // namespace
+
+Json eventJson(const TrackerEvent& event, std::span<const std::string> tanks)
+{
+    Json json = bareJson(event, tanks);
+    if (const std::string tank = tankOf(event, tanks); !tank.empty())
+        json["tank"] = tank;
+    if (event.kind == TrackerEventKind::fault && event.tank > 0) {
+        json["left_l"] = event.left.litres();
+        json["came_over_l"] = event.cameOver.litres();
+    }
+    return json;
+}
+
 const char* listOf(TrackerEventKind kind)
 {
     constexpr std::array<const char*, 9> kLists{"refuels", "faults", "faults_cleared", "gaps", "clock_jumps",
@@ -53,8 +69,9 @@ const char* listOf(TrackerEventKind kind)
     return kLists[static_cast<std::size_t>(kind)];
 }
 
-std::string eventLine(const TrackerEvent& event)
+std::string eventLine(const TrackerEvent& event, std::span<const std::string> tanks)
 {
+    const std::string tank = tankOf(event, tanks);
     const std::string at = format("%8.0f s  ", event.onset.count());
     const double litres = event.litres.mean.litres();
     switch (event.kind) {
@@ -62,15 +79,15 @@ std::string eventLine(const TrackerEvent& event)
         return at + format("refuel of about %.1f L (give or take %.1f): log what the pump showed",
                            litres, event.litres.sd.litres());
     case TrackerEventKind::transfer:
-        return at + format("about %.1f L came over from another tank", litres);
+        return at + format("about %.1f L came over from %s", litres, tank.empty() ? "another tank" : tank.c_str());
     case TrackerEventKind::fault:
         return at +
                format("fault %s, found %.0f s later after %.1f L: ", faultWord(event.fault),
                       (event.time - event.onset).count(), litres) +
-               said(faultText(event.fault));
+               said(faultText(event, tanks));
     case TrackerEventKind::faultCleared:
-        return at + format("fault %s is over since %.0f s", faultWord(event.fault),
-                           event.time.count());
+        return at + format("fault %s%s is over since %.0f s", faultWord(event.fault),
+                           tank.empty() ? "" : (" of " + tank).c_str(), event.time.count());
     case TrackerEventKind::gap:
         return at + format("no samples until %.0f s", event.time.count());
     case TrackerEventKind::clockJump:

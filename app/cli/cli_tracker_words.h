@@ -17,9 +17,10 @@ const char* modeWord(TrackerMode mode);
 inline constexpr std::array kEventLists{"refuels",     "faults",      "faults_cleared", "gaps",
                                         "clock_jumps", "corrections", "stops", "transfers"};
 const char* listOf(TrackerEventKind kind);
-Json eventJson(const TrackerEvent& event);
+// `tanks`: the names of the further ones, in order of recording.
+Json eventJson(const TrackerEvent& event, std::span<const std::string> tanks);
 
 // "    1200 s  refuel of about 20.0 L …", for people.
-std::string eventLine(const TrackerEvent& event);
+std::string eventLine(const TrackerEvent& event, std::span<const std::string> tanks);
 
 } // namespace undermark

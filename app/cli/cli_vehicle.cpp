@@ -317,7 +317,7 @@ Result<void> runShow(const CliContext& context)
     for (const auto& mode : log->modes)
         line("driving mode", mode.value.name);
     for (const auto& source : log->sources)
-        line("source", source.value.spec);
+        line("source", source.value.spec + (source.value.tank ? "  of " + *source.value.tank : ""));
     return {};
 }
 

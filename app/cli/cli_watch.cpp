@@ -16,13 +16,14 @@ constexpr std::chrono::milliseconds kLook{50}; // of the wall clock, between loo
 // The joined samples as a samples CSV; flushed once a second.
 class Recording {
 public:
-    explicit Recording(const std::filesystem::path& file) : m_file(file)
+    Recording(const std::filesystem::path& file, std::size_t furtherTanks)
+        : m_file(file), m_channels(channelsOf(furtherTanks))
     {
         if (file.empty())
             return;
         m_out.open(file);
         m_out << "t_s";
-        for (const Channel channel : kChannels)
+        for (const Channel channel : m_channels)
             m_out << ',' << nameOf(channel);
         m_out << '\n';
     }
@@ -31,7 +32,7 @@ public:
         if (!m_out.is_open())
             return;
         m_out << format("%.17g", sample.time.count());
-        for (const Channel channel : kChannels) {
+        for (const Channel channel : m_channels) {
             const auto value = sample.get(channel);
             m_out << ',' << (value ? format("%.17g", *value) : "");
         }
@@ -46,13 +47,13 @@ public:
 
 private:
     std::filesystem::path m_file;
+    std::span<const Channel> m_channels;
     std::ofstream m_out;
 };
 
-Question questionOf(const Estimate<Volume>& level, const std::string& mode)
+Question questionOf(const std::string& mode)
 {
     Question question;
-    question.followed = level;
     question.mode = mode;
     return question;
 }
@@ -62,7 +63,8 @@ public:
     // `keeper`: may be none.
     Watch(LiveSources sources, FollowedLevel followed, DriveKeeper* keeper, const WatchOptions& options, bool json)
         : m_sources(std::move(sources)), m_level(std::move(followed.start)), m_car(std::move(followed.car)),
-          m_mode(options.mode), m_keeper(keeper), m_recording(options.record), m_speedUp(options.speedUp.value_or(1.0)),
+          m_mode(options.mode), m_keeper(keeper), m_recording(options.record, m_level.tanks().size()),
+          m_speedUp(options.speedUp.value_or(1.0)),
           m_json(json)
     {
         if (options.seconds)
@@ -120,7 +122,9 @@ private:
         if (m_car && m_level.known() && m_level.worthAsking())
             askRange();
         const auto events = m_level.takeEvents();
-        const WatchMoment moment{m_sample, m_level.state(), m_range, m_level.sinceFill(), events, m_sources};
+        const auto tankLevels = m_level.tankLevels();
+        const WatchMoment moment{m_sample, m_level.state(), m_range, m_level.sinceFill(), events, m_sources,
+                                 m_level.tanks(), tankLevels};
         if (m_json)
             printWatchJson(moment);
         else
@@ -148,7 +152,7 @@ private:
     void askRange()
     {
         m_range.reset();
-        if (const auto now = outlook(*m_car, questionOf(m_level.state().level, m_mode)))
+        if (const auto now = outlook(*m_car, m_level.ask(questionOf(m_mode))))
             m_range = WatchRange{now->usable, distances(now->toZero), distances(now->toDry)};
     }
 
@@ -176,7 +180,9 @@ Result<void> runWatch(const WatchOptions& options, const CliContext& context)
         return fail(followed.error());
     // An unknown mode is said before anything is printed.
     if (followed->car) {
-        if (const auto asked = outlook(*followed->car, questionOf({}, options.mode)); !asked)
+        Question question = questionOf(options.mode);
+        question.followed = Estimate<Volume>{};
+        if (const auto asked = outlook(*followed->car, question); !asked)
             return fail(asked.error());
     }
     Result<Car> car = options.keepTrips ? namedCar(context, OpenMode::readWrite) : Car::none({});

@@ -13,7 +13,7 @@
 namespace undermark {
 
 struct WatchOptions {
-    SourceOptions sources;
+    SourceFlags sources;
     LevelFlags level;
     std::filesystem::path record;
     std::optional<double> seconds, speedUp;
@@ -35,6 +35,8 @@ struct WatchMoment {
     Distance sinceFill;                           // driven since the refuel noticed last, or the start
     std::span<const TrackerEvent> events;         // since the last one printed
     const LiveSources& sources;
+    std::span<const std::string> tanks;           // further ones, in order of recording
+    const std::map<std::string, Estimate<Volume>>& tankLevels; // litres since drained, of those heard
 };
 void printWatchJson(const WatchMoment& now);
 void printWatchText(const WatchMoment& now);

@@ -13,10 +13,10 @@ namespace {
 // Ages that a driver must know of: the signal's is told, once it is old.
 constexpr Seconds kOldSignal{3.0};
 
-Json agesJson(const LiveSources& sources, Seconds now)
+Json agesJson(const LiveSources& sources, Seconds now, std::size_t furtherTanks)
 {
     Json ages = Json::object();
-    for (const Channel channel : kChannels) {
+    for (const Channel channel : channelsOf(furtherTanks)) {
         const auto age = sources.joiner().age(channel, now);
         ages[std::string(nameOf(channel))] = age ? Json(age->count()) : Json();
     }
@@ -34,13 +34,15 @@ Seconds timeOf(const WatchMoment& now)
 void printWatchJson(const WatchMoment& now)
 {
     Json json{{"t_s", timeOf(now).count()}};
-    for (const Channel channel : kChannels) {
+    for (const Channel channel : channelsOf(now.tanks.size())) {
         const auto value = now.sample.get(channel);
         json[std::string(nameOf(channel))] = value ? Json(*value) : Json();
     }
     const bool known = now.state.mode != TrackerMode::waiting;
     const Estimate<Volume>& level = now.state.level;
     json["level_l"] = known ? estimateJson(level.mean.litres(), level.sd.litres()) : Json();
+    for (const auto& [tank, litres] : now.tankLevels)
+        json["tank_levels_l"][tank] = estimateJson(litres.mean.litres(), litres.sd.litres());
     json["usable_l"] = now.range ? estimateJson(now.range->usable.mean.litres(), now.range->usable.sd.litres()) : Json();
     json["to_zero_km"] = now.range ? distancesJson(now.range->toZero) : Json();
     json["to_dry_km"] = now.range ? distancesJson(now.range->toDry) : Json();
@@ -48,9 +50,9 @@ void printWatchJson(const WatchMoment& now)
     for (const char* list : kEventLists)
         json[list] = Json::array();
     for (const TrackerEvent& event : now.events)
-        json[listOf(event.kind)].push_back(eventJson(event));
+        json[listOf(event.kind)].push_back(eventJson(event, now.tanks));
     json["mode"] = modeWord(now.state.mode);
-    json["age_s"] = agesJson(now.sources, timeOf(now));
+    json["age_s"] = agesJson(now.sources, timeOf(now), now.tanks.size());
     long frames = 0, refused = 0, lost = 0;
     for (const LiveSources::Told& told : now.sources.told()) {
         frames += told.counts.heard;
@@ -66,7 +68,7 @@ void printWatchJson(const WatchMoment& now)
 void printWatchText(const WatchMoment& now)
 {
     for (const TrackerEvent& event : now.events)
-        std::cout << eventLine(event) << '\n';
+        std::cout << eventLine(event, now.tanks) << '\n';
     std::string line = format("%8.0f s  ", timeOf(now).count());
     if (now.state.mode == TrackerMode::waiting)
         line += "waiting for a level";
@@ -76,6 +78,8 @@ void printWatchText(const WatchMoment& now)
                        kmDown(now.range->toDry.p99).c_str());
     else
         line += format("%.1f ± %.1f L since drained", now.state.level.mean.litres(), now.state.level.sd.litres());
+    for (const auto& [tank, litres] : now.tankLevels)
+        line += format(", %s %.1f L since drained", tank.c_str(), litres.mean.litres());
     if (now.sample.speed)
         line += format(", %.0f km/h", now.sample.speed->kmPerHour());
     if (now.state.mode == TrackerMode::consumptionOnly)

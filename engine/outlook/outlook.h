@@ -16,7 +16,7 @@
 
 namespace undermark {
 
-// What is told of one of several tanks: a reading, or litres.
+// What is told of one of several tanks: a reading, or litres, or that it is followed.
 struct TankTold {
     std::optional<Signal> signal;
     std::optional<Signal> signal2;            // of two senders

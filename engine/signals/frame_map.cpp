@@ -103,7 +103,7 @@ Result<FrameRule> ruleOf(const std::string& name, const MapJson& entry, const Db
 {
     const auto channel = channelNamed(name);
     if (!channel)
-        return failMap("no such quantity", "signal, signal2, speed_kmh, fuel_rate_l_h or distance_km", name);
+        return failMap("no such quantity", "signal, signal2, speed_kmh, fuel_rate_l_h, distance_km, or tank1_signal to tank4_signal2", name);
     Result<FrameSignal> signal = frameSignalOf(entry, dbc);
     if (!signal)
         return fail(signal.error());

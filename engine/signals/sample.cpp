@@ -14,8 +14,14 @@ std::optional<Channel> channelNamed(std::string_view name)
 
 bool isPossible(Channel channel, double value)
 {
-    const bool any = channel == Channel::signal || channel == Channel::signal2;
-    return std::isfinite(value) && (any || value >= 0.0);
+    return std::isfinite(value) && (isSignal(channel) || value >= 0.0);
+}
+
+Channel ofTank(Channel channel, std::size_t tank)
+{
+    if (tank == 0 || indexOf(channel) > indexOf(Channel::signal2))
+        return channel;
+    return kChannels[kOwnChannels + 2 * (tank - 1) + indexOf(channel)];
 }
 
 void Sample::set(Channel channel, double value)
@@ -26,6 +32,7 @@ void Sample::set(Channel channel, double value)
     case Channel::speed: speed = Speed::fromKmPerHour(value); break;
     case Channel::fuelRate: fuelRate = FlowRate::fromLitresPerHour(value); break;
     case Channel::distance: distance = Distance::fromKm(value); break;
+    default: further[indexOf(channel) - kOwnChannels] = Signal::of(value); break;
     }
 }
 
@@ -40,8 +47,8 @@ std::optional<double> Sample::get(Channel channel) const
     case Channel::speed: return number(speed, &Speed::kmPerHour);
     case Channel::fuelRate: return number(fuelRate, &FlowRate::litresPerHour);
     case Channel::distance: return number(distance, &Distance::km);
+    default: return number(further[indexOf(channel) - kOwnChannels], &Signal::value);
     }
-    return std::nullopt;
 }
 
 } // namespace undermark

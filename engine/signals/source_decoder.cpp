@@ -51,8 +51,9 @@ std::vector<CanFilter> filtersOf(const FrameRules& rules)
     return filters;
 }
 
-SourceDecoder::SourceDecoder(SourceKind kind, const FrameRules& rules, Times times, std::uint32_t number)
-    : m_kind(kind), m_times(times), m_number(number), m_frames(rules.rules)
+SourceDecoder::SourceDecoder(SourceKind kind, const FrameRules& rules, Times times, std::uint32_t number,
+                             std::size_t tank)
+    : m_kind(kind), m_times(times), m_number(number), m_tank(tank), m_frames(rules.rules)
 {
     if (rules.obd)
         m_obd = std::make_unique<ObdConversation>(*rules.obd, rules.fuel);
@@ -82,8 +83,10 @@ void SourceDecoder::settle(Heard heard, std::span<TimedValue> values)
     ++m_counts.heard;
     m_counts.garbled += heard == Heard::garbled;
     m_counts.values += static_cast<long>(values.size());
-    for (TimedValue& value : values)
+    for (TimedValue& value : values) {
         value.sender ^= m_number * 0x85EBCA6Bu; // spread out
+        value.channel = ofTank(value.channel, m_tank);
+    }
 }
 
 Heard SourceDecoder::understood(std::string_view line, Seconds now, std::vector<TimedValue>& out)

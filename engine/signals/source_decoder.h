@@ -44,8 +44,9 @@ class SourceDecoder {
 public:
     // Whose times values carry: a recording's own, or those of who reads a live device.
     enum class Times : std::uint8_t { own, reader };
-    // `number` tells the senders of several sources apart.
-    SourceDecoder(SourceKind kind, const FrameRules& rules, Times times, std::uint32_t number = 0);
+    // `number` tells the senders of several sources apart; readings are of `tank`, as in ofTank().
+    SourceDecoder(SourceKind kind, const FrameRules& rules, Times times, std::uint32_t number = 0,
+                  std::size_t tank = 0);
 
     // Values are added to `out`. `now` never goes back.
     void takeBytes(std::string_view bytes, Seconds now, std::vector<TimedValue>& out);
@@ -68,6 +69,7 @@ private:
     SourceKind m_kind;
     Times m_times;
     std::uint32_t m_number;
+    std::size_t m_tank;
     LineCutter m_cutter;
     AscReader m_asc;
     LineValues m_lines;

@@ -21,8 +21,7 @@ Result<bool> SamplesCsv::next(Sample& row)
         return fail(time.error());
     row.time = Seconds(*time);
     for (const Channel channel : kChannels) {
-        const bool any = isPossible(channel, -1.0);
-        const auto cell = m_reader.optionalNumber(1 + indexOf(channel), any ? kAnyNumber : kNotNegative);
+        const auto cell = m_reader.optionalNumber(1 + indexOf(channel), isSignal(channel) ? kAnyNumber : kNotNegative);
         if (!cell)
             return fail(cell.error());
         if (*cell)

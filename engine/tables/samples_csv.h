@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Recorded drives: t_s,signal[,signal2][,speed_kmh][,fuel_rate_l_h][,distance_km].
+// Recorded drives: t_s,signal[,signal2][,speed_kmh][,fuel_rate_l_h][,distance_km], and of further
+// tanks tank1_signal[,tank1_signal2], tank2_signal, … (engine/signals/sample.h).
 // Read row by row: memory is constant in the length of the file.
 #pragma once
 
@@ -11,13 +12,21 @@
 
 namespace undermark {
 
-inline constexpr std::array<CsvColumn, 6> kSampleColumns{{
+inline constexpr std::array<CsvColumn, 1 + kChannels.size()> kSampleColumns{{
     {"t_s", true},
     {nameOf(Channel::signal), true},
     {nameOf(Channel::signal2)},
     {nameOf(Channel::speed)},
     {nameOf(Channel::fuelRate)},
     {nameOf(Channel::distance)},
+    {nameOf(Channel::tank1Signal)},
+    {nameOf(Channel::tank1Signal2)},
+    {nameOf(Channel::tank2Signal)},
+    {nameOf(Channel::tank2Signal2)},
+    {nameOf(Channel::tank3Signal)},
+    {nameOf(Channel::tank3Signal2)},
+    {nameOf(Channel::tank4Signal)},
+    {nameOf(Channel::tank4Signal2)},
 }};
 
 class SamplesCsv {

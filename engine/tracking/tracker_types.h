@@ -9,6 +9,8 @@
 #include "engine/tracking/slosh.h"
 
 #include <optional>
+#include <span>
+#include <string>
 
 namespace undermark {
 
@@ -69,7 +71,8 @@ enum class FaultCode {
     drift,          // reading and consumption part slowly
     dropout,        // no reading at all
     intermittent,   // reading falls out and comes back
-    transfer,       // saddle tank: one lobe does not empty
+    transfer,       // a saddle's lobe, or a tank that stands level with the own, does not empty
+    transferStopped, // no more is pumped over from a further tank in which there is fuel
     sourceScale,    // fuel flow or distance source counts implausibly
     otherTankFeeds, // the level stands while fuel is burnt, which another tank may give
 };
@@ -89,6 +92,9 @@ struct TrackerEvent {
     Estimate<Volume> litres;
     Distance distance;                   // driven since the onset
     FaultCode fault = FaultCode::stuck;  // of fault and faultCleared
+    std::size_t tank = 0;                // a further one that it is about, 1 the first; 0 the vehicle's own
+    Volume cameOver{}, left{};           // of a transfer that stopped: from it, and usable in it still
+    friend bool operator==(const TrackerEvent&, const TrackerEvent&) = default;
 };
 
 // Where the litres come from just now.
@@ -112,5 +118,9 @@ struct TrackState {
 const char* faultWord(FaultCode code);
 // What it means and what to check, in plain words; two sentences.
 Sentence faultText(FaultCode code);
+// The same of an event; `tanks`: the names of the further ones, in order of recording.
+Sentence faultText(const TrackerEvent& event, std::span<const std::string> tanks);
+// Whose the event is; empty: the vehicle's own.
+std::string tankOf(const TrackerEvent& event, std::span<const std::string> tanks);
 
 } // namespace undermark

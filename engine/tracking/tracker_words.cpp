@@ -15,6 +15,7 @@ const char* faultWord(FaultCode code)
     case FaultCode::dropout: return "dropout";
     case FaultCode::intermittent: return "intermittent";
     case FaultCode::transfer: return "transfer";
+    case FaultCode::transferStopped: return "transfer_stopped";
     case FaultCode::sourceScale: return "source_scale";
     case FaultCode::otherTankFeeds: return "other_tank_feeds";
     }
@@ -60,6 +61,10 @@ Sentence faultText(FaultCode code)
         return Sentence::of(
             "One half of the saddle tank does not empty while the other does: the transfer is "
             "not working. Count only on the half with the pump and check the transfer line.");
+    case FaultCode::transferStopped:
+        return Sentence::of(
+            "No more fuel comes over from the other tank, in which there is some left: its pump is "
+            "switched off or has failed.");
     case FaultCode::sourceScale:
         return Sentence::of(
             "The fuel-flow or distance source counts far off the level: a wrong unit, tyre "
@@ -70,6 +75,31 @@ Sentence faultText(FaultCode code)
             "stuck. Look at the tap or the transfer pump; if this tank feeds, count on consumption.");
     }
     return {};
+}
+
+std::string tankOf(const TrackerEvent& event, std::span<const std::string> tanks)
+{
+    return event.tank > 0 && event.tank <= tanks.size() ? tanks[event.tank - 1] : std::string();
+}
+
+Sentence faultText(const TrackerEvent& event, std::span<const std::string> tanks)
+{
+    const std::string tank = tankOf(event, tanks);
+    if (tank.empty())
+        return faultText(event.fault);
+    switch (event.fault) {
+    case FaultCode::transferStopped:
+        return Sentence::of(
+            "No more fuel comes over from %1: about %2 came, about %3 are left in it. Is its pump "
+            "switched off, or has it failed?",
+            tank, amount(event.cameOver), amount(event.left));
+    case FaultCode::transfer:
+        return Sentence::of(
+            "%1 does not empty while the tank beside it does: about %2 in it do not come over. Count "
+            "only on the vehicle's own tank and check what joins them.",
+            tank, amount(event.left));
+    default: return faultText(event.fault);
+    }
 }
 
 } // namespace undermark

@@ -13,6 +13,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <utility>
 
 using namespace undermark;
 using namespace undermark::test;
@@ -94,9 +95,10 @@ void driveSaddle(Random& random, Outcome& outcome)
         return;
     }
     car.fill(car.pumpLobeL + car.otherLobeL);
-    TransferWatch watch(Volume::fromLitres(car.pumpLobeL + car.otherLobeL));
+    TransferWatch watch(TransferLimits::ofSaddle(Volume::fromLitres(car.pumpLobeL + car.otherLobeL)));
     const double onset = uniform(random, 0, 1) < 0.5 ? car.otherLobeL * uniform(random, 0.3, 0.9) : -1.0;
     double soundKm = 0.0, fullAtOnset = 0.0;
+    bool said = false;
     for (double time = 0.0; car.pumpL > 3.0; ++time) {
         if (car.transfers && car.otherL < onset) {
             car.transfers = false;
@@ -104,11 +106,11 @@ void driveSaddle(Random& random, Outcome& outcome)
             fullAtOnset = car.pumpL;
         }
         const SimulatedSaddle::Second now = car.step(random);
-        if (!watch.add(Seconds(time), *gauge, {now.pump, now.other}))
+        if (watch.add(Seconds(time), *gauge, {now.pump, now.other}) != TransferWatch::Found::stopped)
             continue;
-        if (car.transfers)
+        if (car.transfers) {
             ++outcome.falseAlarms;
-        else {
+        } else if (!std::exchange(said, true)) {
             ++outcome.found;
             ++outcome.byName;
             outcome.litres.push_back(fullAtOnset - car.pumpL);

@@ -43,11 +43,19 @@ public:
             m_now += Seconds(0.5);
             m_km += kmh * 0.5 / 3600;
             m_signal = from + (until - from) * i / steps;
-            write(std::to_string(m_signal) + ',' + std::to_string(kmh) + ',' + std::to_string(m_km));
+            write(std::to_string(m_signal) + ',' + std::to_string(kmh) + ',' + std::to_string(m_km)
+                  + (m_beside ? ',' + std::to_string(*m_beside) : ""));
             m_feed.look();
         }
     }
     void startAt(double signal) { m_signal = signal; }
+    // From now on of its first further tank, too.
+    void sayBeside(double signal)
+    {
+        if (!m_beside)
+            write("signal,speed_kmh,distance_km,tank1_signal");
+        m_beside = signal;
+    }
     void silence(double seconds)
     {
         for (int i = 0; i < int(2 * seconds); ++i) {
@@ -64,6 +72,7 @@ private:
     std::ofstream m_pipe;
     Seconds m_now{};
     double m_signal = 0.0, m_km = 0.0;
+    std::optional<double> m_beside;
     bool m_open = false;
 };
 

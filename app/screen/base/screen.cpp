@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/base/screen.h"
 
+#include "app/car/car_tanks.h"
+
 #include <utility>
 
 namespace undermark {
@@ -88,6 +90,7 @@ void Screen::followKept()
     if (const auto log = m_car.log()) {
         options.fuel = log->vehicle.value.fuel;
         options.kept = valuesOf(log->sources);
+        options.tanks = furtherNames(*log);
     }
     if (options.kept == *m_kept)
         return;

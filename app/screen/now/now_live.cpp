@@ -29,10 +29,13 @@ void NowLive::look(const CarKnowledge& car)
     m_modes.clear();
     for (const Entry<Mode>& mode : car.log.modes)
         m_modes.push_back(mode.value.name);
-    Followed followed{car.log.vehicle.id.uuid, {}, car.vehicle().sender, {}};
-    for (const Entry<ExtraTank>& tank : car.log.tanks)
+    Followed followed{car.log.vehicle.id.uuid, {}, car.vehicle().sender, {}, {}};
+    for (const Entry<ExtraTank>& tank : car.log.tanks) {
+        if (const auto* calibration = car.log.latestCalibration(tank.value.name))
+            followed.ofOthers.push_back(calibration->value);
         if (const CarKnowledge* known = car.tank(tank.value.name); known && known->inUse)
             followed.others.push_back(tank.value);
+    }
     if (car.log.calibration)
         followed.calibration = car.log.calibration->value;
     if (followed == m_followed)
@@ -132,6 +135,11 @@ std::vector<FollowedTank> NowLive::followed() const
     return m_level ? levelsToKeep(*m_level) : std::vector<FollowedTank>();
 }
 
+Question NowLive::withLevels(Question question) const
+{
+    return level() ? m_level->ask(std::move(question)) : question;
+}
+
 bool NowLive::quiet() const
 {
     const auto age = m_feed ? m_feed->age(Channel::signal) : std::nullopt;
@@ -165,8 +173,10 @@ std::vector<Notice> NowLive::notices() const
     if (!m_feed || !m_feed->there())
         return all;
     if (m_level)
-        for (const FaultCode fault : m_level->faults())
-            all.push_back({fault == FaultCode::otherTankFeeds ? Severity::warning : Severity::error, faultText(fault)});
+        for (const TrackerEvent& fault : m_level->faults()) {
+            const bool byHand = fault.fault == FaultCode::otherTankFeeds || fault.fault == FaultCode::transferStopped;
+            all.push_back({byHand ? Severity::warning : Severity::error, faultText(fault, m_level->tanks())});
+        }
     if (m_clockJumpAt)
         all.push_back({Severity::info, Sentence::of("The source's clock jumped: the level goes on from what it shows now.")});
     if (m_tripProblem)

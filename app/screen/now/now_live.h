@@ -43,6 +43,8 @@ public:
     std::optional<Estimate<Volume>> level() const;
     // What is kept of it when a drive is over: also of sources that have fallen silent.
     std::vector<FollowedTank> followed() const;
+    // The question with what is heard then of this tank and further ones.
+    Question withLevels(Question question) const;
     QString age() const;  // "sender 1 s ago"; empty: no source, or nothing heard yet
     bool quiet() const;   // for 3 s or more
     bool stands() const { return m_stands; }
@@ -79,6 +81,7 @@ private:
         std::optional<Calibration> calibration;
         Sender sender;
         std::vector<ExtraTank> others; // in use
+        std::vector<Calibration> ofOthers; // the latest
         friend bool operator==(const Followed&, const Followed&) = default;
     };
     struct Told {

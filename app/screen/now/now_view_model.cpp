@@ -132,10 +132,8 @@ Question NowViewModel::question()
     const Result<Knowledge> known = m_car.knowledge();
     if (!known)
         return {};
-    const auto level = m_live.level();
-    Question question = questionOf(level ? std::nullopt : m_tell.told(), m_load.load(), **known, m_mode);
-    question.followed = level;
-    return question;
+    const auto told = m_live.level() ? std::nullopt : m_tell.told();
+    return m_live.withLevels(questionOf(told, m_load.load(), **known, m_mode));
 }
 
 QString NowViewModel::basis() const

@@ -36,7 +36,7 @@ void CalibrationGuide::takeUp()
         m_problem = noticeOf(found.error());
     m_session = CalibrationSession(found && *found ? **found : CalibrationDraft());
     m_resumed = started();
-    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
+    listen();
     m_live.forget();
     showStage();
 }
@@ -48,6 +48,7 @@ void CalibrationGuide::turnTo(const std::string& tank, const QString& word)
         m_session.chooseTank(tankName(tank));
         m_saved = false;
     }
+    listen();
     showStage();
 }
 
@@ -136,7 +137,7 @@ void CalibrationGuide::chooseWiring(int wiring)
     if (!preparing() || wiring < 0 || wiring >= wirings().size())
         return;
     m_session.choose(TankWiring(wiring));
-    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
+    listen();
     keep();
     showStage();
 }
@@ -298,7 +299,7 @@ void CalibrationGuide::takeUpKept()
     m_problem = Notice{Severity::info,
                        Sentence::of("The calibration of the logbook: touch a level to correct it; to try it fill up "
                                     "to the first click, take some out and read.")};
-    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
+    listen();
     showNextLevel();
 }
 

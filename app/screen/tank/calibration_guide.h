@@ -140,6 +140,7 @@ private:
 
     QString step() const;
     QList<NumberEntry> entries() const;
+    void listen(); // to the sender of the tank at hand
     void showStage();
     void showNextLevel();
     void keep();

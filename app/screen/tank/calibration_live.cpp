@@ -17,6 +17,13 @@ QString seconds(LiveSignal::Seconds time)
 
 } // namespace
 
+void CalibrationGuide::listen()
+{
+    const auto log = m_car.log();
+    m_live.setTank(log ? placeOfTank(furtherNames(*log), tankName(tank())).value_or(0) : 0);
+    m_live.setCount(m_session.hasTwoSignals() ? 2 : 1);
+}
+
 void CalibrationGuide::takeLive()
 {
     m_problem.reset();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/screen/tank/live_signal.h"
 
+#include <utility>
+
 namespace undermark {
 
 namespace {
@@ -42,11 +44,23 @@ void LiveSignal::follow(LiveFeed& feed)
 void LiveSignal::hear(const Sample& sample)
 {
     m_news = true;
-    const auto age = m_feed->sources().joiner().age(Channel::signal, sample.time);
-    if (!sample.signal || !age || m_readingAt == sample.time - *age)
+    const Joiner& joiner = m_feed->sources().joiner();
+    const std::size_t tank = joiner.age(ofTank(Channel::signal, m_tank), sample.time) ? m_tank : 0;
+    if (std::exchange(m_heard, tank) != tank)
+        forget();
+    const auto age = joiner.age(ofTank(Channel::signal, tank), sample.time);
+    const auto reading = sample.get(ofTank(Channel::signal, tank));
+    if (!reading || !age || m_readingAt == sample.time - *age)
         return;
     m_readingAt = sample.time - *age;
-    take(*sample.signal, sample.signal2);
+    const auto second = sample.get(ofTank(Channel::signal2, tank));
+    take(Signal::of(*reading), second ? std::optional(Signal::of(*second)) : std::nullopt);
+}
+
+void LiveSignal::setTank(std::size_t tank)
+{
+    if (std::exchange(m_tank, tank) != tank)
+        forget();
 }
 
 void LiveSignal::setCount(int count)

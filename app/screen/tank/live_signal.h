@@ -7,6 +7,7 @@
 //  * what the source says and is no reading is counted and kept to be shown, never guessed;
 //  * a reading counts once, however often it is joined to others;
 //  * of the readings only the last ones are kept: kWindow of time, kMost in number;
+//  * of a further tank its own sender is heard, where there is one;
 //  * silence and the end of the source are told, and end what was gathered.
 #pragma once
 
@@ -40,6 +41,9 @@ public:
 
     // How many signals a reading must have, 1 or 2.
     void setCount(int count);
+    // Whose sender it is, as in ofTank(). Until that of a further tank is heard, what is heard of the
+    // vehicle's own is taken for it: it may be what hangs on the wire.
+    void setTank(std::size_t tank);
     void take(Signal first, std::optional<Signal> second = {});
     void end();
     void look();   // a moment has passed: has it fallen silent?
@@ -67,6 +71,8 @@ private:
     std::vector<TimedSignal> m_first, m_second;
     Seconds m_lastAt{};
     int m_count = 1;
+    std::size_t m_tank = 0;
+    std::size_t m_heard = 0; // whose is gathered
     long m_wrongCount = 0; // readings of another number of signals
     QString m_firstWrong;
     State m_state = State::none;

@@ -70,6 +70,56 @@ private slots:
         QVERIFY(samples.size() > 50);
     }
 
+    // However fast they are played, and however unlike the parts in which they are read.
+    void longRecordingsStayTogether()
+    {
+        const TestFolder folder;
+        std::string longLines = "t_s,signal,speed_kmh,distance_km\n", shortLines = "t_s,signal\n";
+        for (int t = 0; t < 4000; ++t) {
+            longLines += std::to_string(t) + ",50.000000,90.000000," + std::to_string(t * 0.025) + '\n';
+            shortLines += std::to_string(t) + ",7\n";
+        }
+        SourceOptions options;
+        options.sources = {fileIn(folder, "own.csv", longLines)};
+        options.tanks = {"aux"};
+        options.ofTanks = {{"aux", fileIn(folder, "aux.csv", shortLines)}};
+        auto sources = LiveSources::open(options);
+        QVERIFY(sources);
+        double before = -1;
+        long both = 0;
+        while (!sources->ended()) {
+            sources->take(Seconds(1e6));
+            while (const auto sample = sources->next()) {
+                QVERIFY(sample->time.count() > before);
+                before = sample->time.count();
+                both += sample->signal && sample->further[0];
+                QVERIFY(!sample->further[0] || sample->further[0]->value() == 7);
+                QVERIFY(!sample->signal || sample->signal->value() == 50);
+            }
+        }
+        QVERIFY(both > 39900);
+    }
+
+    void whatAFurtherTanksSourceSaysOfALevelIsThatTanks()
+    {
+        const TestFolder folder;
+        const auto file = fileIn(folder, "aux.csv", "t_s,signal,signal2,speed_kmh\n0,2,3,60\n1,2,3,60\n");
+        LiveSource kept{file, {}, {}, "b"};
+        SourceOptions options;
+        options.kept = {kept};
+        options.tanks = {"a", "b"};
+        auto sources = LiveSources::open(options);
+        QVERIFY(sources);
+        const auto samples = samplesUntil(*sources, 2);
+        QVERIFY(!samples.empty());
+        const Sample& sample = samples.front();
+        QVERIFY(!sample.signal && !sample.signal2 && !sample.further[0] && sample.speed);
+        QCOMPARE(*sample.get(Channel::tank2Signal), 2.0);
+        QCOMPARE(*sample.get(Channel::tank2Signal2), 3.0);
+        options.tanks = {"a"};
+        QVERIFY(!LiveSources::open(options)); // taken off since
+    }
+
     void aPipeMayBeOpenedAndClosedByAnyNumberOfWriters()
     {
         const TestFolder folder;

@@ -75,16 +75,17 @@ private slots:
         const auto lobe = [](double litres) {
             return LevelObservation{ReadingKind::exact, {Volume::fromLitres(litres), {}}, {}};
         };
-        TransferWatch broken(Volume::fromLitres(60)), working(Volume::fromLitres(60));
+        const auto limits = TransferLimits::ofSaddle(Volume::fromLitres(60));
+        TransferWatch broken(limits), working(limits);
         int found = 0, wrong = 0;
         double foundAt = 0.0;
         for (int t = 0; t < 6000; ++t) {
             const double burnt = t / 600.0;
-            if (broken.add(Seconds(t), Volume::fromLitres(30 - burnt), lobe(20.0))) {
+            if (broken.add(Seconds(t), Volume::fromLitres(30 - burnt), lobe(20.0)) == TransferWatch::Found::stopped) {
                 ++found;
                 foundAt = burnt;
             }
-            wrong += working.add(Seconds(t), Volume::fromLitres(30), lobe(20.0 - burnt));
+            wrong += working.add(Seconds(t), Volume::fromLitres(30), lobe(20.0 - burnt)) != TransferWatch::Found::nothing;
         }
         QCOMPARE(found, 1);
         QCOMPARE(wrong, 0);

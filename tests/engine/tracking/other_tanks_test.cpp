@@ -188,6 +188,7 @@ private slots:
         }
         QVERIFY(cars >= 20);
         QVERIFY2(needed > cars * 3 / 4, qPrintable(QString::number(needed)));
+        qInfo("%.1f of 18 L told", over / cars);
         // What is too slow to stand out of the slosh is taken in without a word.
         QVERIFY2(over / cars > 9.0 && over / cars < 20.0, qPrintable(QString::number(over / cars)));
     }

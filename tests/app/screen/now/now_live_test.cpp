@@ -164,6 +164,42 @@ private slots:
         at.drive(72, 60, 40.8);
         QVERIFY2(at.screen.now.age().startsWith("by consumption alone"), qPrintable(at.screen.now.age()));
     }
+    // A pump that stops half way: a notice that names tank and litres, until it goes on.
+    void aFurtherTankThatIsHeardCountsAndItsPumpIsWatched()
+    {
+        LiveScreen at(25);
+        ExtraTank aux = test::auxTank();
+        aux.feed = TankFeed::pumpedOver;
+        QVERIFY(at.car.record(aux));
+        Calibration poured;
+        poured.time = systemTime();
+        poured.tank = "aux";
+        for (const double litres : {0.0, 10.0, 20.0, 30.0})
+            poured.points.push_back({Volume::fromLitres(litres), Signal::of(litres / 10), {}, {}, 4});
+        QVERIFY(at.car.record(poured));
+        at.screen.now.refresh();
+        double own = 25.0, beside = 24.0;
+        const auto drive = [&](double minutes, double pumpedLPerMin) {
+            for (int i = 0; i < int(2 * minutes); ++i) {
+                beside -= pumpedLPerMin / 2;
+                own += pumpedLPerMin / 2 - 72 * 30 / 36000.0;
+                at.speaking.sayBeside(beside / 10);
+                at.speaking.drive(72, 30, voltsAt(own));
+            }
+        };
+        drive(5, 0);
+        const Estimate<Volume> both = nowState(**at.car.knowledge(), at.screen.now.question())->outlook.usable;
+        QVERIFY2(std::abs(both.mean.litres() - own - beside) < 2.5, qPrintable(QString::number(both.mean.litres() - own - beside)));
+        drive(20, 0);
+        drive(5, 2);
+        QVERIFY(!at.says("No more fuel comes over"));
+        drive(45, 0);
+        QVERIFY(at.says("No more fuel comes over from aux"));
+        QVERIFY2(at.says("14"), "litres left in it");
+        drive(3, 2);
+        drive(10, 0);
+        QVERIFY(!at.says("No more fuel comes over"));
+    }
     void theQuestionExpiresAndAFillLoggedLaterIsNotCountedTwice()
     {
         LiveScreen at(30);

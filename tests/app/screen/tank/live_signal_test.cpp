@@ -57,6 +57,33 @@ struct Clocked {
 class LiveSignalTest : public QObject {
     Q_OBJECT
 private slots:
+    // Until its own sender is heard, what hangs on the wire is taken for a further tank's.
+    void ofAFurtherTankItsOwnSenderIsHeard()
+    {
+        QTemporaryDir folder;
+        QFile table(folder.filePath("both.csv"));
+        QVERIFY(table.open(QIODevice::WriteOnly));
+        table.write("t_s,signal,tank1_signal\n0,1.5,\n1,1.5,\n2,1.5,2.5\n3,1.5,2.5\n");
+        table.close();
+        for (const std::size_t tank : {0, 1}) {
+            LiveFeed feed;
+            double now = 0;
+            feed.setClock([&now] { return Seconds(now); });
+            LiveSignal signal;
+            signal.follow(feed);
+            signal.setTank(tank);
+            QVERIFY(feed.follow(linesOf(table.fileName())));
+            for (; now < 1.6; now += 0.1)
+                feed.look();
+            QVERIFY(!signal.first().empty() && signal.first().back().signal == Signal::of(1.5));
+            for (; now < 3.6; now += 0.1)
+                feed.look();
+            QVERIFY(!signal.first().empty());
+            for (const TimedSignal& reading : signal.first())
+                QCOMPARE(reading.signal.value(), tank == 0 ? 1.5 : 2.5);
+        }
+    }
+
     void numbersComeThroughAPipeThatManyMayWriteTo()
     {
         const Pipe pipe;
