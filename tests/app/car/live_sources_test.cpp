@@ -87,8 +87,8 @@ private slots:
         QVERIFY(sources);
         double before = -1;
         long both = 0;
-        while (!sources->ended()) {
-            sources->take(Seconds(1e6));
+        for (double now = 0; !sources->ended() && now < 1e6; now += 1000) {
+            sources->take(Seconds(now));
             while (const auto sample = sources->next()) {
                 QVERIFY(sample->time.count() > before);
                 before = sample->time.count();

@@ -63,7 +63,7 @@ private slots:
         QTemporaryDir folder;
         QFile table(folder.filePath("both.csv"));
         QVERIFY(table.open(QIODevice::WriteOnly));
-        table.write("t_s,signal,tank1_signal\n0,1.5,\n1,1.5,\n2,1.5,2.5\n3,1.5,2.5\n");
+        table.write("t_s,signal,tank1_signal\n0,1.5,\n1,1.5,\n2,1.5,2.5\n3,1.5,2.5\n9,1.5,2.5\n");
         table.close();
         for (const std::size_t tank : {0, 1}) {
             LiveFeed feed;
