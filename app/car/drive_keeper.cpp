@@ -20,10 +20,7 @@ std::vector<FollowedTank> levelsToKeep(const LiveLevel& level)
 {
     if (!level.known() || level.state().rising)
         return {};
-    std::vector<FollowedTank> kept{{std::nullopt, level.state().level}};
-    for (const auto& [tank, litres] : level.tankLevels())
-        kept.push_back({tank, litres});
-    return kept;
+    return {{std::nullopt, level.state().level}};
 }
 
 Result<DriveKeeper> DriveKeeper::start(Car& car)

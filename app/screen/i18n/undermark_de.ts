@@ -5462,6 +5462,26 @@
         <source>%1, at a zero mark %2 lower than today&apos;s</source>
         <translation>%1, bei einer Nullmarke %2 unter der heutigen</translation>
     </message>
+    <message>
+        <source>no more than %1 further tanks can be heard</source>
+        <translation>mehr als %1 weitere Tanks können nicht gehört werden</translation>
+    </message>
+    <message>
+        <source>one of the first, in the order in which they were added</source>
+        <translation>einer der ersten, in der Reihenfolge, in der sie hinzugefügt wurden</translation>
+    </message>
+    <message>
+        <source>No more fuel comes over from the other tank, in which there is some left: its pump is switched off or has failed.</source>
+        <translation>Aus dem anderen Tank kommt kein Kraftstoff mehr herüber, obwohl noch welcher darin ist: seine Pumpe ist abgeschaltet oder ausgefallen.</translation>
+    </message>
+    <message>
+        <source>No more fuel comes over from %1: about %2 came, about %3 are left in it. Is its pump switched off, or has it failed?</source>
+        <translation>Aus %1 kommt kein Kraftstoff mehr herüber: etwa %2 sind gekommen, etwa %3 sind noch darin. Ist die Pumpe abgeschaltet oder ausgefallen?</translation>
+    </message>
+    <message>
+        <source>%1 does not empty while the tank beside it does: about %2 in it do not come over. Count only on the vehicle&apos;s own tank and check what joins them.</source>
+        <translation>%1 leert sich nicht, der Tank daneben schon: etwa %2 darin kommen nicht herüber. Nur mit dem eigenen Tank des Fahrzeugs rechnen und die Verbindung prüfen.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

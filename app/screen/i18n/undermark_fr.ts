@@ -5462,6 +5462,26 @@
         <source>%1, at a zero mark %2 lower than today&apos;s</source>
         <translation>%1, à un repère zéro %2 plus bas que celui d’aujourd’hui</translation>
     </message>
+    <message>
+        <source>no more than %1 further tanks can be heard</source>
+        <translation>on ne peut pas écouter plus de %1 réservoirs supplémentaires</translation>
+    </message>
+    <message>
+        <source>one of the first, in the order in which they were added</source>
+        <translation>un des premiers, dans l’ordre où ils ont été ajoutés</translation>
+    </message>
+    <message>
+        <source>No more fuel comes over from the other tank, in which there is some left: its pump is switched off or has failed.</source>
+        <translation>Il ne vient plus de carburant de l’autre réservoir, où il en reste : sa pompe est arrêtée ou en panne.</translation>
+    </message>
+    <message>
+        <source>No more fuel comes over from %1: about %2 came, about %3 are left in it. Is its pump switched off, or has it failed?</source>
+        <translation>Il ne vient plus de carburant de %1 : environ %2 sont venus, environ %3 y restent. La pompe est-elle arrêtée, ou en panne ?</translation>
+    </message>
+    <message>
+        <source>%1 does not empty while the tank beside it does: about %2 in it do not come over. Count only on the vehicle&apos;s own tank and check what joins them.</source>
+        <translation>%1 ne se vide pas alors que le réservoir voisin se vide : environ %2 n’en viennent pas. Ne compter que sur le réservoir propre du véhicule et vérifier ce qui les relie.</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>
