@@ -12,6 +12,8 @@ namespace undermark {
 
 namespace {
 
+constexpr std::chrono::hours kToldLate{24}; // a fill, after it was poured; judgement, no source
+
 // Of one tank, by its own knowledge.
 bool canAnswer(const LevelRecord& level, const CarKnowledge& tank)
 {
@@ -86,6 +88,19 @@ Sentence wordsOf(const LevelRecord& level)
 }
 
 } // namespace
+
+Volume litresMaybeIn(const KeptLevel& kept, const CarKnowledge& car)
+{
+    Instant until = kept.time + kToldLate;
+    for (const Entry<Trip>& trip : car.log.trips)
+        if (trip.value.time > kept.time)
+            until = std::min(until, trip.value.time);
+    Volume litres;
+    for (const Fill& fill : car.fills)
+        if (fill.time > kept.time && fill.time < until)
+            litres += fill.volume;
+    return litres;
+}
 
 bool tellsLevel(const Question& question)
 {

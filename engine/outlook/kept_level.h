@@ -7,6 +7,9 @@
 //  * Nothing is counted twice: a fill or trip of the same instant or before is in the level
 //    already, a newer reading replaces all of an older one, its curve's error and the sender's
 //    bias included, and a full fill replaces both.
+//  * A partial fill that is told within a day after it, nothing driven in between, may have been
+//    poured before and be in it (litresMaybeIn()): where the level stands above what the log
+//    expects by more than half of it, it is taken to be.
 //  * A reading, or litres since drained, is only good for the calibration that it was taken with;
 //    the first one holds as far back as the log. One that the wiring cannot give, or of fewer or
 //    more senders than the tank has, is passed over.
@@ -32,6 +35,9 @@ struct KeptLevel {
 
 // For a question that tells nothing of any level; nothing: none counts. O(levels + fills).
 std::optional<KeptLevel> keptLevel(const CarKnowledge& car, const Question& question);
+
+// Poured in by partial fills told within a day after it, without a trip in between.
+Volume litresMaybeIn(const KeptLevel& kept, const CarKnowledge& car);
 
 // Whether it tells what is in a tank.
 bool tellsLevel(const Question& question);

@@ -338,6 +338,20 @@ void countSinceFill(Level& level, const CarKnowledge& car, const KeptLevel& kept
     level.likelySinceFill = since;
 }
 
+// A fill that was in the level before it was told is not counted twice.
+void notCountTwice(Level& level, const KeptLevel& kept, const Level& log, const CarKnowledge& car,
+                   const RateModel& rates, std::vector<Sentence>& warnings)
+{
+    const Volume fill = litresMaybeIn(kept, car);
+    const auto left = [&rates](const Level& each) { return each.usable.mean - burntSince(each, rates); };
+    if (fill == Volume() || left(level) - left(log) < 0.5 * fill)
+        return;
+    level.usable.mean -= fill;
+    level.aboveZero.mean -= fill;
+    warnings.push_back(Sentence::of("the fill of %1 seems to have been in the tank already when the level was kept: it "
+                                    "is not counted twice", amount(fill)));
+}
+
 Result<Level> levelByKept(const CarKnowledge& car, const KeptLevel& kept, const Question& question,
                           const ModeRates& learnt, const RateModel& rates, std::vector<Sentence>& warnings)
 {
@@ -354,6 +368,8 @@ Result<Level> levelByKept(const CarKnowledge& car, const KeptLevel& kept, const 
     std::vector<Sentence> ofTheLog;
     const Result<Level> log = levelByLog(car, question, learnt, rates, ofTheLog);
     countSinceFill(level, car, kept, log);
+    if (log)
+        notCountTwice(level, kept, *log, car, rates, warnings);
     return level.bound == LevelBound::exact ? level : atStop(std::move(level), log, ofTheLog, rates, warnings);
 }
 

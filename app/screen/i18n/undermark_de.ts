@@ -5482,6 +5482,10 @@
         <source>%1 does not empty while the tank beside it does: about %2 in it do not come over. Count only on the vehicle&apos;s own tank and check what joins them.</source>
         <translation>%1 leert sich nicht, der Tank daneben schon: etwa %2 darin kommen nicht herüber. Nur mit dem eigenen Tank des Fahrzeugs rechnen und die Verbindung prüfen.</translation>
     </message>
+    <message>
+        <source>the fill of %1 seems to have been in the tank already when the level was kept: it is not counted twice</source>
+        <translation>die Füllung von %1 war wohl schon im Tank, als der Stand gesichert wurde: sie zählt nicht doppelt</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

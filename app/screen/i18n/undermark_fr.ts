@@ -5482,6 +5482,10 @@
         <source>%1 does not empty while the tank beside it does: about %2 in it do not come over. Count only on the vehicle&apos;s own tank and check what joins them.</source>
         <translation>%1 ne se vide pas alors que le réservoir voisin se vide : environ %2 n’en viennent pas. Ne compter que sur le réservoir propre du véhicule et vérifier ce qui les relie.</translation>
     </message>
+    <message>
+        <source>the fill of %1 seems to have been in the tank already when the level was kept: it is not counted twice</source>
+        <translation>le plein de %1 semble avoir déjà été dans le réservoir quand le niveau a été gardé : il n’est pas compté deux fois</translation>
+    </message>
 </context>
 <context>
     <name>undermark::SetupViewModel</name>

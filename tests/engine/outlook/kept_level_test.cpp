@@ -201,6 +201,34 @@ private slots:
         QCOMPARE(now.usable.sd.litres(), alone.usable.sd.litres());
     }
 
+    // Poured on the way, told at home: the level that the car kept when it got there holds it.
+    void aFillToldAfterTheDriveIsNotCountedTwice()
+    {
+        VehicleLog log = filledCar();
+        log.trips.push_back(held(tripOn(62, 400)));
+        const double expected = answer(log, statedOn(62)).usable.mean.litres();
+        Fill fill = partialOn(62, 15);
+        fill.time += std::chrono::hours(2);
+        log.fills.push_back(held(fill));
+        const auto kept = [&](double litres) {
+            VehicleLog followed = log;
+            followed.levels = {held(litresAt(62, litres, 0.5))};
+            Question thatEvening = statedOn(62);
+            *thatEvening.now.begin += std::chrono::hours(3);
+            return answer(followed, thatEvening);
+        };
+        const Outlook late = kept(expected + 15), inTime = kept(expected);
+        QVERIFY(isNear(late.usable.mean.litres(), inTime.usable.mean.litres()));
+        QVERIFY(isNear(late.aboveZero.mean.litres(), inTime.aboveZero.mean.litres()));
+        QVERIFY(isNear(inTime.usable.mean.litres(), expected + 15));
+        QVERIFY(inTime.warnings.empty());
+        QCOMPARE(late.warnings.size(), std::size_t(1));
+        QVERIFY(english(late.warnings.front()).find("15.0 L seems to have been in the tank already") != std::string::npos);
+        log.trips.push_back(held(tripOn(62, 10))); // driven in between: it was poured then
+        log.trips.back().value.time += std::chrono::hours(1);
+        QVERIFY(kept(expected + 15).usable.mean.litres() > expected + 25);
+    }
+
     void theNewestCountsAndAFullFillAfterItMore()
     {
         VehicleLog log = with(with(filledCar(), litresAt(61, 30, 0.5)), litresAt(62, 12, 0.3));
