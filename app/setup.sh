@@ -101,10 +101,17 @@ recently_changed()
     fi
 }
 
-# changed_sources: those of engine and app which the commits of the last day changed, or the header beside them.
+# changed_sources MOST: those of engine and app which the commits of the last day changed, or the header beside
+# them; of more than MOST those that changed last, and how many were left is said.
 changed_sources()
 {
-    recently_changed engine app | sed -n 's/\.\(cpp\|h\)$/.cpp/p' | sort -u | (cd "$root" && xargs -r ls 2> /dev/null) || true
+    local changed newest
+    changed=$(recently_changed engine app | sed -n 's/\.\(cpp\|h\)$/.cpp/p' | sort -u | (cd "$root" && xargs -r ls 2> /dev/null) || true)
+    newest=$(for source in $changed; do echo "$(git -C "$root" log -1 --format=%ct -- "$source") $source"; done \
+        | sort -k1,1nr -k2 | sed -n "1,$1s/^[^ ]* //p")
+    [ "$(wc -w <<< "$changed")" -eq "$(wc -w <<< "$newest")" ] \
+        || echo "$(basename "$0"): $(($(wc -w <<< "$changed") - $(wc -w <<< "$newest"))) sources changed before those are left to $0 --all" >&2
+    [ -z "$newest" ] || echo "$newest"
 }
 
 installed()

@@ -35,7 +35,7 @@ add_dependencies(app_tests undermark undermark-preview)
 # Whole ways of a user, in the process and in the real program.
 undermark_tests(journey journeys undermark_app undermark_appplugin undermark_ui undermark_uiplugin)
 # It waits for minutes of a drive: begun first, others run meanwhile.
-set_tests_properties(live_journey_test PROPERTIES COST 1)
+set_tests_properties(live_journey_test PROPERTIES COST 2)
 target_sources(journey_tests PRIVATE journeys/ear.cpp journeys/ear.h journeys/hand.cpp journeys/hand.h journeys/loop_watch.cpp
                journeys/loop_watch.h journeys/open_screen.h journeys/real_program.cpp
                journeys/real_program.h)
@@ -56,6 +56,7 @@ foreach(file ${qml_tests})
   add_test(NAME ${stem} COMMAND qml_tests -input ${CMAKE_CURRENT_SOURCE_DIR}/qml/${file})
   set_tests_properties(${stem} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
 endforeach()
+set_tests_properties(tst_pages PROPERTIES COST 1) # the longest of those that do not wait
 
 
 # Every warning of qmllint fails. It needs the type descriptions that Debian

@@ -20,7 +20,10 @@ std::vector<FollowedTank> levelsToKeep(const LiveLevel& level)
 {
     if (!level.known() || level.state().rising)
         return {};
-    return {{std::nullopt, level.state().level}};
+    std::vector<FollowedTank> levels{{std::nullopt, level.state().level}};
+    for (const auto& [tank, litres] : level.tankLevels())
+        levels.push_back({tank, litres});
+    return levels;
 }
 
 Result<DriveKeeper> DriveKeeper::start(Car& car)

@@ -19,7 +19,8 @@
 
 namespace undermark {
 
-// Of the vehicle's own tank; none while it is not known, or has risen and may have been filled.
+// Of the vehicle's own tank and further ones that are heard; none while the own one's is not known,
+// or has risen and may have been filled.
 std::vector<FollowedTank> levelsToKeep(const LiveLevel& level);
 
 class DriveKeeper {

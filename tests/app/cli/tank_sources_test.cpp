@@ -122,6 +122,16 @@ private slots:
         QVERIFY(text.out.contains("No more fuel comes over from aux: about "));
         QVERIFY(text.out.contains("L came over from aux"));
 
+        // What the car keeps at the end is of both tanks, and the log answers from it.
+        QCOMPARE(run("watch --speed-up 1000000 --keep-trips").exitCode, 0);
+        const json levels = run("level list --json").json()["levels"];
+        QCOMPARE(levels.size(), std::size_t(2));
+        QVERIFY2(levels[0]["tank"] != levels[1]["tank"], levels.dump().c_str());
+        const json after = run("range --json").json();
+        QVERIFY2(after["level_as_of"].is_string(), after.dump().c_str());
+        QVERIFY2(std::abs(after["usable_l"]["mean"].get<double>() - last["usable_l"]["mean"].get<double>()) < 0.6,
+                 after["usable_l"].dump().c_str());
+
         const json replayed = run("replay --json " + recorded).json();
         QVERIFY(tellsThePump(replayed["transfers"], replayed["faults"]));
         QVERIFY(run("replay " + recorded).out.contains("No more fuel comes over from aux"));
