@@ -41,15 +41,16 @@ const LevelRecord* newest(const CarKnowledge& car, const CarKnowledge& tank, con
 // Nothing was driven or poured in between, as far as told.
 bool isOneHalt(const CarKnowledge& car, const std::vector<const LevelRecord*>& levels)
 {
-    const auto [first, last] = std::ranges::minmax(levels, {}, &LevelRecord::time);
-    const auto between = [&](const auto& each) {
-        return each.value.time > first->time && each.value.time <= last->time;
+    const auto ends = std::ranges::minmax(levels, {}, &LevelRecord::time);
+    const Instant first = ends.min->time, last = ends.max->time;
+    const auto between = [first, last](const auto& each) {
+        return each.value.time > first && each.value.time <= last;
     };
     for (const LevelRecord* one : levels)
         for (const LevelRecord* other : levels)
             if (one->odometer && other->odometer && abs(*one->odometer - *other->odometer) > kHaltWay)
                 return false;
-    return last->time - first->time <= kHaltTime && std::ranges::none_of(car.log.trips, between)
+    return last - first <= kHaltTime && std::ranges::none_of(car.log.trips, between)
         && std::ranges::none_of(car.log.fills, between);
 }
 
